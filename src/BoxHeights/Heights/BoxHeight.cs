@@ -6,7 +6,8 @@ namespace BoxHeights;
 /// <remarks>
 /// Two heights can be equal but not compared or added: "48 in to top above subfloor" and "44 in to center above finished floor" have an
 /// order only once both are at one edge and one datum. A drawing's height that names no edge is a value of its own, to be judged under
-/// each of its three readings (<see cref="ReadAs"/>). <c>default</c> is 0 in to bottom above subfloor.
+/// each of its three readings (<see cref="ReadAs"/>). <c>default</c> is 0 in to bottom above subfloor. An edge or datum that isn't one
+/// of its enum's throws <see cref="ArgumentOutOfRangeException"/> wherever one is taken.
 /// </remarks>
 public readonly partial struct BoxHeight : IEquatable<BoxHeight>
 {
@@ -16,10 +17,10 @@ public readonly partial struct BoxHeight : IEquatable<BoxHeight>
 
     private BoxHeight(Edge? edge, Distance value, Datum datum)
     {
-        this.edge = edge.GetValueOrDefault();
+        this.edge = EdgeText.Check(edge.GetValueOrDefault(), nameof(edge));
         edgeUnstated = edge is null;
         Value = value;
-        Datum = datum;
+        Datum = DatumText.Check(datum, nameof(datum));
     }
 
     /// <summary>From the datum up to the edge; negative below the datum.</summary>
@@ -147,8 +148,16 @@ public readonly partial struct BoxHeight : IEquatable<BoxHeight>
     /// <returns>False if the datum is not known, or this height names no edge (see <see cref="ReadAs"/>).</returns>
     /// <exception cref="ArgumentNullException"><paramref name="levels"/> is null.</exception>
     /// <exception cref="OverflowException">The result is too large.</exception>
-    public bool TryResolve(Levels levels, out DistanceRange aboveStoreySubfloor) =>
-        new Level(Value, Datum).TryResolve(levels, out aboveStoreySubfloor) & !edgeUnstated;
+    public bool TryResolve(Levels levels, out DistanceRange aboveStoreySubfloor)
+    {
+        if (edgeUnstated)
+        {
+            aboveStoreySubfloor = default;
+            return false;
+        }
+
+        return new Level(Value, Datum).TryResolve(levels, out aboveStoreySubfloor);
+    }
 
     /// <inheritdoc/>
     public bool Equals(BoxHeight other) => Value == other.Value && Edge == other.Edge && Datum == other.Datum;

@@ -1,3 +1,5 @@
+using System;
+
 namespace BoxHeights;
 
 /// <summary>The words for datums: one list for what is printed and what is read.</summary>
@@ -34,6 +36,9 @@ internal static class DatumText
     private static readonly string[] Up = ["above", "over", "off", "off of", "from", "up from"];
     private static readonly string[] Down = ["below", "under", "down from"];
     private static readonly string[] The = ["the"];
+
+    internal static Datum Check(Datum datum, string name) =>
+        (uint)datum < (uint)Names.Length ? datum : throw new ArgumentOutOfRangeException(name, datum, "There is no such datum.");
 
     internal static string Name(Datum datum) => Names[(int)datum].Nouns[0];
 

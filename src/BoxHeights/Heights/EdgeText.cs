@@ -1,3 +1,5 @@
+using System;
+
 namespace BoxHeights;
 
 /// <summary>The words for the edge that a height is measured to.</summary>
@@ -17,6 +19,9 @@ internal static class EdgeText
         (Edge.Top, ["to top", "to the top", "top", "to top of box", "to the top of the box", "top of box", "top of the box", "t.o.b.", "t.o.b", "tob"]),
         (null, [Unstated, "edge unstated"]),
     ];
+
+    internal static Edge Check(Edge edge, string name) =>
+        edge is Edge.Bottom or Edge.Center or Edge.Top ? edge : throw new ArgumentOutOfRangeException(name, edge, "There is no such edge.");
 
     internal static string Print(Edge? edge)
     {

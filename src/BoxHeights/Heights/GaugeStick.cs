@@ -11,11 +11,12 @@ public readonly struct GaugeStick : IEquatable<GaugeStick>
     /// <param name="touches">The edge of the box (or its center screw line) at the stick's end.</param>
     /// <param name="standsOn">The surface that it stands on.</param>
     /// <exception cref="ArgumentException">The length is zero or negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such edge or datum.</exception>
     public GaugeStick(Distance length, Edge touches, Datum standsOn)
     {
         Length = length > Distance.Zero ? length : throw new ArgumentException("A stick is longer than zero.", nameof(length));
-        Touches = touches;
-        StandsOn = standsOn;
+        Touches = EdgeText.Check(touches, nameof(touches));
+        StandsOn = DatumText.Check(standsOn, nameof(standsOn));
     }
 
     /// <summary>From the surface to the end that the box touches.</summary>

@@ -1,10 +1,13 @@
 using System;
+using System.Globalization;
 
 namespace BoxHeights;
 
 /// <summary>What a text says of a height, word by word; the one reader behind <see cref="BoxHeight"/> and <see cref="Level"/>.</summary>
 internal struct HeightText
 {
+    private const char MinusSign = '\u2212';
+
     private static readonly string[] Fillers = ["at", "@"];
 
     private bool isSigned;
@@ -61,7 +64,7 @@ internal struct HeightText
     }
 
     internal static FormatException Fault(string text, int at, string? error) =>
-        new("\"" + text + "\", at character " + at.ToString(System.Globalization.CultureInfo.InvariantCulture) + ": " + error);
+        new("\"" + text + "\", at character " + at.ToString(CultureInfo.InvariantCulture) + ": " + error);
 
     private static void Skip(string text, ref int at)
     {
@@ -110,9 +113,14 @@ internal struct HeightText
         }
 
         char first = text[at];
-        if (Distance is not null || !(char.IsDigit(first) || first is '+' or '-' or '\u2212' or '.' || char.GetUnicodeCategory(first) == System.Globalization.UnicodeCategory.OtherNumber))
+        if (!StartsDistance(first))
         {
             return "these words name no edge (to top, to center, to bottom) and no datum (above subfloor, above finished floor, off the bottom plate, \u2026).";
+        }
+
+        if (Distance is not null)
+        {
+            return "a height is one distance.";
         }
 
         if (!DistanceText.TryRead(text, ref at, out Distance distance, out string? error))
@@ -122,9 +130,13 @@ internal struct HeightText
 
         Distance = distance;
         HasPlus = first == '+';
-        isSigned = !char.IsLetterOrDigit(first) && first != '.';
+        isSigned = first is '+' or '-' or MinusSign;
         return null;
     }
+
+    // Fractions such as ½ are digits of another sort.
+    private static bool StartsDistance(char first) =>
+        char.IsDigit(first) || first is '+' or '-' or MinusSign or '.' || char.GetUnicodeCategory(first) == UnicodeCategory.OtherNumber;
 
     private string? CheckDirection()
     {

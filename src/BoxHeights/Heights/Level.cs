@@ -9,10 +9,11 @@ public readonly struct Level : IEquatable<Level>
     /// <summary>The line at a distance from a datum.</summary>
     /// <param name="offset">Up is positive; zero is the datum itself.</param>
     /// <param name="datum">The datum.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such datum.</exception>
     public Level(Distance offset, Datum datum)
     {
         Offset = offset;
-        Datum = datum;
+        Datum = DatumText.Check(datum, nameof(datum));
     }
 
     /// <summary>How far above the datum; negative below it.</summary>

@@ -159,9 +159,9 @@ public sealed class Levels : IEquatable<Levels>
             throw new InvalidOperationException(NotKnown(becauseOf));
         }
 
+        int node = (int)becauseOf.GetValueOrDefault();
         return found.IsExact ? found.From : throw new InvalidOperationException(
-            "The " + DatumText.Name(becauseOf.GetValueOrDefault()) + " isn't known exactly: it lies " + offsets[(int)becauseOf.GetValueOrDefault()]
-            + " above what it is taken from.");
+            "Where the " + NodeName(node) + " lies isn't known exactly: " + offsets[node] + " above the " + NodeName(parents[node]) + ".");
     }
 
     private static string NotKnown(Datum? missing) => "Where the " + DatumText.Name(missing.GetValueOrDefault()) + " lies is not known.";
@@ -179,8 +179,9 @@ public sealed class Levels : IEquatable<Levels>
             .With(Datum.BottomPlate, Distance.FromInches(1, 1, 2), Datum.Subfloor);
     }
 
-    private static int Index(Datum datum, string name) =>
-        (uint)datum < Storey ? (int)datum : throw new ArgumentOutOfRangeException(name, datum, "There is no such datum.");
+    private static int Index(Datum datum, string name) => (int)DatumText.Check(datum, name);
+
+    private static string NodeName(int node) => node == Storey ? "storey's subfloor" : DatumText.Name((Datum)node);
 
     private Levels Set(int child, DistanceRange offset, int parent)
     {
