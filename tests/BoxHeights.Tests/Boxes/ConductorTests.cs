@@ -66,7 +66,7 @@ public class ConductorTests
         [
             default, ConductorSize.Awg18, ConductorSize.Awg16, ConductorSize.Awg14, ConductorSize.Awg12, ConductorSize.Awg10, ConductorSize.Awg8, ConductorSize.Awg6,
         ];
-        Assert.Equal(thinToThick, thinToThick.Reverse().OrderBy(size => size));
+        Assert.Equal(thinToThick, Enumerable.Reverse(thinToThick).OrderBy(size => size));
         Assert.True(ConductorSize.Awg12 > ConductorSize.Awg14);
         Assert.True(ConductorSize.Awg14 < ConductorSize.Awg12);
         Assert.True(ConductorSize.FromAwg(12) >= ConductorSize.Awg12 && ConductorSize.FromAwg(12) <= ConductorSize.Awg12);
