@@ -81,7 +81,7 @@ public sealed class Levels : IEquatable<Levels>
     /// <summary>Where a datum lies above the storey's subfloor, and what keeps that from being exact.</summary>
     /// <param name="datum">The datum.</param>
     /// <param name="aboveStoreySubfloor">Its height, or the range that it lies in.</param>
-    /// <param name="becauseOf">The datum that is not known, or known as a range only; null if the height is exact.</param>
+    /// <param name="becauseOf">The datum that is not known, or known as a range only (of several, the first from the datum down); null if the height is exact.</param>
     /// <returns>False if it, or one that it hangs on, is not known.</returns>
     public bool TryGet(Datum datum, out DistanceRange aboveStoreySubfloor, out Datum? becauseOf) =>
         TryClimb(Storey, Index(datum, nameof(datum)), out aboveStoreySubfloor, out becauseOf);
@@ -97,7 +97,10 @@ public sealed class Levels : IEquatable<Levels>
     /// <param name="from">The datum measured from.</param>
     /// <param name="to">The datum measured to.</param>
     /// <param name="offset">Positive if <paramref name="to"/> is the higher.</param>
-    /// <param name="becauseOf">The datum that is not known, or known as a range only; null if the offset is exact.</param>
+    /// <param name="becauseOf">
+    /// The datum that is not known, or known as a range only (of several, the first from <paramref name="to"/> down, then from
+    /// <paramref name="from"/> down); null if the offset is exact.
+    /// </param>
     /// <returns>False if a datum that this needs is not known.</returns>
     public bool TryOffset(Datum from, Datum to, out DistanceRange offset, out Datum? becauseOf) =>
         TryClimb(Index(from, nameof(from)), Index(to, nameof(to)), out offset, out becauseOf);

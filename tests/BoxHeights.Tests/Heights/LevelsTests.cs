@@ -64,6 +64,19 @@ public class LevelsTests
     }
 
     [Fact]
+    public void TryOffset_SeveralRanges_NamesTheFirstFromTheTargetDown()
+    {
+        Levels levels = Kitchen.With(FloorBuildup.NotChosen).With(Datum.Grade, Floor, Datum.Subfloor).With(Datum.SplashTop, Floor, Datum.Countertop);
+        Assert.True(levels.TryOffset(Datum.Grade, Datum.SplashTop, out DistanceRange up, out Datum? because));
+        Assert.Equal(Datum.SplashTop, because);
+        Assert.Equal(new DistanceRange(Distance.FromInches(34, 3, 4), Distance.FromInches(38, 1, 2)), up);
+        Assert.True(levels.TryOffset(Datum.SplashTop, Datum.Grade, out _, out because));
+        Assert.Equal(Datum.Grade, because);
+        Assert.True(levels.TryOffset(Datum.Subfloor, Datum.Countertop, out _, out because));
+        Assert.Equal(Datum.FinishedFloor, because);
+    }
+
+    [Fact]
     public void Offset_NotKnown_ThrowsNamingTheDatum()
     {
         Assert.Contains("finished floor", Assert.Throws<InvalidOperationException>(() => Kitchen.Offset(Datum.Subfloor, Datum.Countertop)).Message, StringComparison.Ordinal);
