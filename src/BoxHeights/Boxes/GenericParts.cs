@@ -72,6 +72,8 @@ internal static class GenericParts
         // published opening of a rectangular face. The 0.02 in between them is far inside any workmanship margin.
         Distance face = Inches(1.31m);
         OperableParts duplex = new(face, face);
+        Distance halfFaceWide = Inches(0.67m);
+        OperableParts onItsSide = new(halfFaceWide, halfFaceWide);
 
         // A rocker has no lever: its grip is taken at the middle of the paddle's upper half.
         OperableParts rocker = new(face, face, EvenSize.Half(face));
@@ -88,7 +90,7 @@ internal static class GenericParts
         yield return new(DeviceKind.ToggleSwitch, new(lever, lever, Inches(0.375m)), FromMemory);
         foreach (DeviceKind kind in new[] { DeviceKind.DuplexReceptacle, DeviceKind.GfciReceptacle, DeviceKind.SplitReceptacle, DeviceKind.DecoratorReceptacle, DeviceKind.UsbReceptacle })
         {
-            yield return new(kind, duplex, FromMemory);
+            yield return new(kind, duplex, FromMemory, onItsSide);
         }
 
         yield return new(DeviceKind.SingleReceptacle, new(singleOutlet, singleOutlet), FromMemory);

@@ -42,6 +42,13 @@ public readonly struct OperableParts : IEquatable<OperableParts>
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Below.GetHashCode() * 31) + Above.GetHashCode());
 
+    /// <summary>The parts of two devices of one box together: from the lowest to the highest of both.</summary>
+    /// <param name="other">The other device's parts.</param>
+    public OperableParts Union(OperableParts other) => new(
+        Distance.Max(Below, other.Below),
+        Distance.Max(Above, other.Above),
+        GripHigh is { } grip && other.GripHigh is { } otherGrip ? Distance.Max(grip, otherGrip) : GripHigh ?? other.GripHigh);
+
     /// <summary>The extent in words: "1.31 in below to 1.31 in above the center".</summary>
     public override string ToString() => Below + " below to " + Above + " above the center";
 }

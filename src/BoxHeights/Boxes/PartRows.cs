@@ -78,10 +78,12 @@ public sealed record DevicePart
     /// <param name="kind">The kind of device; stated.</param>
     /// <param name="operable">How far its operated parts reach from its center.</param>
     /// <param name="citation">Where the distances come from.</param>
+    /// <param name="onItsSide">The same when it is turned by a quarter; null where that isn't known.</param>
     /// <exception cref="ArgumentException">The kind is not stated.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="citation"/> is null.</exception>
-    public DevicePart(DeviceKind kind, OperableParts operable, Citation citation)
+    public DevicePart(DeviceKind kind, OperableParts operable, Citation citation, OperableParts? onItsSide = null)
     {
+        OnItsSide = onItsSide;
         Kind = PartRow.Stated(kind, kind != default, nameof(kind));
         Operable = operable;
         Citation = citation ?? throw new ArgumentNullException(nameof(citation));
@@ -92,6 +94,9 @@ public sealed record DevicePart
 
     /// <summary>How far its operated parts reach from its center.</summary>
     public OperableParts Operable { get; }
+
+    /// <summary>The same when it is turned by a quarter; null where that isn't known.</summary>
+    public OperableParts? OnItsSide { get; }
 
     /// <summary>Where the distances come from.</summary>
     public Citation Citation { get; }

@@ -95,7 +95,11 @@ public sealed class BoxTraits
                 return null;
             }
 
-            OperableParts one = source.OnItsSide ? part.OnItsSide : part.Operable;
+            if ((source.OnItsSide ? part.OnItsSide : part.Operable) is not { } one)
+            {
+                return null;
+            }
+
             all = all is { } some ? some.Union(one) : one;
         }
 
