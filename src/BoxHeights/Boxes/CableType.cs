@@ -1,0 +1,116 @@
+using System;
+using System.Globalization;
+
+namespace BoxHeights;
+
+/// <summary>A cable as it is called at the counter: "14-2", "12-3", "14-2-2".</summary>
+/// <remarks>
+/// The first number is the conductors' gauge, the next how many insulated conductors there are, a third a second group of them.
+/// The bare ground isn't counted in the name and is there unless the text says "without ground". <c>default</c> means "not stated" and has no conductors.
+/// </remarks>
+public readonly struct CableType : IEquatable<CableType>
+{
+    private const string WithoutGround = " without ground";
+    private const int MostInGroup = 9;
+
+    private readonly byte first;
+    private readonly byte second;
+    private readonly bool noGround;
+
+    /// <summary>A cable of one group of insulated conductors, or two.</summary>
+    /// <param name="size">The size of every conductor.</param>
+    /// <param name="insulated">Insulated conductors in the first group: 2 to 9.</param>
+    /// <param name="secondGroup">Insulated conductors in the second group, as in "14-2-2": 2 to 9, or 0 for none.</param>
+    /// <param name="hasGround">Whether there is an equipment grounding conductor besides.</param>
+    /// <exception cref="ArgumentException"><paramref name="size"/> is not stated.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A count is out of its range.</exception>
+    public CableType(ConductorSize size, int insulated, int secondGroup = 0, bool hasGround = true)
+    {
+        Size = size != default ? size : throw new ArgumentException("A cable's conductors have a size.", nameof(size));
+        first = IsGroup(insulated)
+            ? (byte)insulated
+            : throw new ArgumentOutOfRangeException(nameof(insulated), insulated, "A cable here has 2 to 9 insulated conductors in a group.");
+        second = secondGroup == 0 || IsGroup(secondGroup)
+            ? (byte)secondGroup
+            : throw new ArgumentOutOfRangeException(nameof(secondGroup), secondGroup, "A second group has 2 to 9 insulated conductors, or there is none (0).");
+        noGround = !hasGround;
+    }
+
+    /// <summary>The size of the cable's conductors.</summary>
+    public ConductorSize Size { get; }
+
+    /// <summary>How many insulated conductors there are in all: 4 in "14-2-2".</summary>
+    public int InsulatedConductors => first + second;
+
+    /// <summary>Whether there is an equipment grounding conductor; false for <c>default</c>.</summary>
+    public bool HasGround => first != 0 && !noGround;
+
+    /// <summary>Whether two cables are alike.</summary>
+    public static bool operator ==(CableType left, CableType right) => left.Equals(right);
+
+    /// <summary>Whether two cables differ.</summary>
+    public static bool operator !=(CableType left, CableType right) => !left.Equals(right);
+
+    /// <summary>Reads a cable such as "14-2", "12/3", "14-2-2" or "14-2 without ground".</summary>
+    /// <param name="text">The text.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
+    /// <exception cref="FormatException">It is no such text, or names a size other than 18, 16, 14, 12, 10, 8 or 6 AWG.</exception>
+    public static CableType Parse(string text) =>
+        TryParse(text ?? throw new ArgumentNullException(nameof(text)), out CableType cable)
+            ? cable
+            : throw new FormatException("\"" + text + "\" is no cable: write gauge and insulated conductors, such as 14-2, 12-3 or 14-2-2.");
+
+    /// <summary>Reads a cable; false for any text that is none.</summary>
+    /// <param name="text">The text; may be null.</param>
+    /// <param name="cable">The cable read; <c>default</c> if none.</param>
+    public static bool TryParse(string? text, out CableType cable)
+    {
+        cable = default;
+        if (text is null)
+        {
+            return false;
+        }
+
+        string rest = text.Trim();
+        bool hasGround = !rest.EndsWith(WithoutGround, StringComparison.OrdinalIgnoreCase);
+        if (!hasGround)
+        {
+            rest = rest.Substring(0, rest.Length - WithoutGround.Length);
+        }
+
+        string[] parts = rest.Split('-', '/');
+        int secondGroup = 0;
+        if (parts.Length is not (2 or 3)
+            || !TryCount(parts[0], out int awg) || !ConductorSize.TryFromAwg(awg, out ConductorSize size)
+            || !TryCount(parts[1], out int insulated) || !IsGroup(insulated)
+            || (parts.Length == 3 && (!TryCount(parts[2], out secondGroup) || !IsGroup(secondGroup))))
+        {
+            return false;
+        }
+
+        cable = new(size, insulated, secondGroup, hasGround);
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(CableType other) =>
+        Size == other.Size && first == other.first && second == other.second && noGround == other.noGround;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is CableType other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (((Size.Awg * 16) + first) * 16) + second;
+
+    /// <summary>The text that <see cref="Parse"/> reads: "14-2"; "not stated" for <c>default</c>.</summary>
+    public override string ToString() => first == 0
+        ? "not stated"
+        : Text(Size.Awg) + "-" + Text(first) + (second == 0 ? "" : "-" + Text(second)) + (noGround ? WithoutGround : "");
+
+    private static bool IsGroup(int count) => count is >= 2 and <= MostInGroup;
+
+    private static bool TryCount(string text, out int count) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out count);
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,103 @@
+using System;
+using System.Globalization;
+
+namespace BoxHeights;
+
+/// <summary>A conductor's size by American wire gauge: 18, 16, 14, 12, 10, 8 or 6.</summary>
+/// <remarks>
+/// Ordered by thickness: 14 AWG comes before 12 AWG, since the smaller number is the thicker wire. <c>default</c> means "not stated",
+/// comes first and takes no room. Larger conductors are not for boxes of this kind (NEC 314.16 and 314.28).
+/// </remarks>
+public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<ConductorSize>
+{
+    private readonly byte awg;
+
+    private ConductorSize(byte awg) => this.awg = awg;
+
+    /// <summary>18 AWG.</summary>
+    public static ConductorSize Awg18 => new(18);
+
+    /// <summary>16 AWG.</summary>
+    public static ConductorSize Awg16 => new(16);
+
+    /// <summary>14 AWG.</summary>
+    public static ConductorSize Awg14 => new(14);
+
+    /// <summary>12 AWG.</summary>
+    public static ConductorSize Awg12 => new(12);
+
+    /// <summary>10 AWG.</summary>
+    public static ConductorSize Awg10 => new(10);
+
+    /// <summary>8 AWG.</summary>
+    public static ConductorSize Awg8 => new(8);
+
+    /// <summary>6 AWG.</summary>
+    public static ConductorSize Awg6 => new(6);
+
+    /// <summary>The gauge number; 0 if not stated.</summary>
+    public int Awg => awg;
+
+    /// <summary>The room that one such conductor takes in a box: NEC Table 314.16(B), numbered 314.16(B)(1) from 2023.</summary>
+    /// <remarks>1.50 in³ at 18 AWG to 5.00 in³ at 6 AWG; the printed metric column is rounded, so the cubic inches govern. Zero if not stated.</remarks>
+    public Volume Allowance => Volume.FromCubicInches(awg switch
+    {
+        18 => 1.50m,
+        16 => 1.75m,
+        14 => 2.00m,
+        12 => 2.25m,
+        10 => 2.50m,
+        8 => 3.00m,
+        6 => 5.00m,
+        _ => 0m,
+    });
+
+    /// <summary>Whether two sizes are the same.</summary>
+    public static bool operator ==(ConductorSize left, ConductorSize right) => left.awg == right.awg;
+
+    /// <summary>Whether two sizes differ.</summary>
+    public static bool operator !=(ConductorSize left, ConductorSize right) => left.awg != right.awg;
+
+    /// <summary>Whether the left wire is thinner.</summary>
+    public static bool operator <(ConductorSize left, ConductorSize right) => left.CompareTo(right) < 0;
+
+    /// <summary>Whether the left wire is thicker.</summary>
+    public static bool operator >(ConductorSize left, ConductorSize right) => left.CompareTo(right) > 0;
+
+    /// <summary>Whether the left wire is not thicker.</summary>
+    public static bool operator <=(ConductorSize left, ConductorSize right) => left.CompareTo(right) <= 0;
+
+    /// <summary>Whether the left wire is not thinner.</summary>
+    public static bool operator >=(ConductorSize left, ConductorSize right) => left.CompareTo(right) >= 0;
+
+    /// <summary>A size by its gauge number.</summary>
+    /// <param name="awg">18, 16, 14, 12, 10, 8 or 6.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Another number.</exception>
+    public static ConductorSize FromAwg(int awg) => TryFromAwg(awg, out ConductorSize size)
+        ? size
+        : throw new ArgumentOutOfRangeException(nameof(awg), awg, "Conductors here are 18, 16, 14, 12, 10, 8 or 6 AWG.");
+
+    internal static bool TryFromAwg(int awg, out ConductorSize size)
+    {
+        bool known = awg is 18 or 16 or 14 or 12 or 10 or 8 or 6;
+        size = known ? new((byte)awg) : default;
+        return known;
+    }
+
+    /// <inheritdoc/>
+    public int CompareTo(ConductorSize other) => Thickness.CompareTo(other.Thickness);
+
+    /// <inheritdoc/>
+    public bool Equals(ConductorSize other) => awg == other.awg;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is ConductorSize other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => awg;
+
+    /// <summary>The size in words: "14 AWG"; "not stated" for <c>default</c>.</summary>
+    public override string ToString() => awg == 0 ? "not stated" : awg.ToString(CultureInfo.InvariantCulture) + " AWG";
+
+    private int Thickness => awg == 0 ? int.MinValue : -awg;
+}

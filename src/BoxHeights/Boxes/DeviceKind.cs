@@ -1,0 +1,139 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>What is fitted in one gang of a box.</summary>
+/// <remarks>
+/// Open: besides the kinds known here, <c>new DeviceKind("doorbell-transformer")</c> makes one of your own. Two kinds are equal when their names are.
+/// <c>default</c> has the empty name and means "not stated".
+/// </remarks>
+public readonly struct DeviceKind : IEquatable<DeviceKind>
+{
+    private readonly string? name;
+
+    /// <summary>A kind by its name.</summary>
+    /// <param name="name">Lower-case words joined by single hyphens.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty or of another form.</exception>
+    public DeviceKind(string name) => this.name = KindName.Check(name, nameof(name));
+
+    /// <summary>A single-pole switch of any style.</summary>
+    public static DeviceKind Switch { get; } = new("switch");
+
+    /// <summary>One of two switches for the same light.</summary>
+    public static DeviceKind ThreeWaySwitch { get; } = new("three-way-switch");
+
+    /// <summary>A switch between two three-way switches.</summary>
+    public static DeviceKind FourWaySwitch { get; } = new("four-way-switch");
+
+    /// <summary>A dimmer that also switches.</summary>
+    public static DeviceKind Dimmer { get; } = new("dimmer");
+
+    /// <summary>A switch with a lever, where the style is known.</summary>
+    public static DeviceKind ToggleSwitch { get; } = new("toggle-switch");
+
+    /// <summary>A speed control that also switches.</summary>
+    public static DeviceKind FanControl { get; } = new("fan-control");
+
+    /// <summary>Two outlets on one strap, upright.</summary>
+    public static DeviceKind DuplexReceptacle { get; } = new("duplex-receptacle");
+
+    /// <summary>A receptacle with ground-fault protection built in.</summary>
+    public static DeviceKind GfciReceptacle { get; } = new("gfci-receptacle");
+
+    /// <summary>A duplex receptacle with one half switched.</summary>
+    public static DeviceKind SplitReceptacle { get; } = new("split-receptacle");
+
+    /// <summary>One outlet on a strap.</summary>
+    public static DeviceKind SingleReceptacle { get; } = new("single-receptacle");
+
+    /// <summary>The receptacle of an electric range.</summary>
+    public static DeviceKind RangeReceptacle { get; } = new("range-receptacle");
+
+    /// <summary>The receptacle of an electric clothes dryer.</summary>
+    public static DeviceKind DryerReceptacle { get; } = new("dryer-receptacle");
+
+    /// <summary>A receptacle that faces up in a floor box.</summary>
+    public static DeviceKind FloorReceptacle { get; } = new("floor-receptacle");
+
+    /// <summary>A duplex receptacle with a rectangular face.</summary>
+    public static DeviceKind DecoratorReceptacle { get; } = new("decorator-receptacle");
+
+    /// <summary>A receptacle with charging ports beside its outlets.</summary>
+    public static DeviceKind UsbReceptacle { get; } = new("usb-receptacle");
+
+    /// <summary>A room thermostat.</summary>
+    public static DeviceKind Thermostat { get; } = new("thermostat");
+
+    /// <summary>The button at an entrance.</summary>
+    public static DeviceKind DoorbellButton { get; } = new("doorbell-button");
+
+    /// <summary>The sounding part of a doorbell.</summary>
+    public static DeviceKind Chime { get; } = new("chime");
+
+    /// <summary>A light mounted on the box.</summary>
+    public static DeviceKind Luminaire { get; } = new("luminaire");
+
+    /// <summary>A smoke alarm mounted on the box.</summary>
+    public static DeviceKind SmokeAlarm { get; } = new("smoke-alarm");
+
+    /// <summary>A carbon monoxide alarm mounted on the box.</summary>
+    public static DeviceKind CoAlarm { get; } = new("co-alarm");
+
+    /// <summary>A network or telephone jack.</summary>
+    public static DeviceKind DataJack { get; } = new("data-jack");
+
+    /// <summary>An antenna or cable television jack.</summary>
+    public static DeviceKind TvJack { get; } = new("tv-jack");
+
+    /// <summary>Nothing: a blank cover.</summary>
+    public static DeviceKind Blank { get; } = new("blank");
+
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<DeviceKind> Known { get; } = new(new[]
+    {
+        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
+        DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
+        FloorReceptacle, DecoratorReceptacle, UsbReceptacle, Thermostat, DoorbellButton, Chime,
+        Luminaire, SmokeAlarm, CoAlarm, DataJack, TvJack, Blank,
+    });
+
+    /// <summary>The kind's name; empty for <c>default</c>.</summary>
+    public string Name => name ?? "";
+
+    /// <summary>Whether it is one of the switches known here (dimmers and fan controls too), whatever its style.</summary>
+    public bool IsSwitch => Switches.Contains(this);
+
+    /// <summary>Whether it is one of the receptacles known here. Says nothing of voltage or of what counts toward a required outlet.</summary>
+    public bool IsReceptacle => Receptacles.Contains(this);
+
+    // By table and not by the end of the name: a name of one's own must not join a family by its spelling.
+    private static Items<DeviceKind> Switches { get; } = new(new[]
+    {
+        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
+    });
+
+    private static Items<DeviceKind> Receptacles { get; } = new(new[]
+    {
+        DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
+        FloorReceptacle, DecoratorReceptacle, UsbReceptacle,
+    });
+
+    /// <summary>Whether two kinds have the same name.</summary>
+    public static bool operator ==(DeviceKind left, DeviceKind right) => left.Equals(right);
+
+    /// <summary>Whether two kinds have different names.</summary>
+    public static bool operator !=(DeviceKind left, DeviceKind right) => !left.Equals(right);
+
+    /// <inheritdoc/>
+    public bool Equals(DeviceKind other) => string.Equals(Name, other.Name, StringComparison.Ordinal);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is DeviceKind other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Name);
+
+    /// <summary>The kind's name.</summary>
+    public override string ToString() => Name;
+}

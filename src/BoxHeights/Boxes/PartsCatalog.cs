@@ -1,0 +1,97 @@
+using System;
+using System.Diagnostics.CodeAnalysis;
+
+namespace BoxHeights;
+
+/// <summary>What is known of boxes, plates and devices without a maker's name: sizes, volumes and where a hand operates them.</summary>
+/// <remarks>
+/// Immutable and replaceable: <see cref="Generic"/> is where to start, and each <c>With</c> gives a catalog in which the row of the same key
+/// (kind and gangs, or kind of device) is replaced or added. A box in hand that measures otherwise is always right.
+/// </remarks>
+public sealed class PartsCatalog
+{
+    private readonly PartTable<(BoxKind, int), BoxPart> boxes;
+    private readonly PartTable<(PlateKind, int), PlatePart> plates;
+    private readonly PartTable<DeviceKind, DevicePart> devices;
+    private readonly PartTable<(BoxKind, int), VolumesPart> volumes;
+
+    private PartsCatalog(
+        PartTable<(BoxKind, int), BoxPart> boxes,
+        PartTable<(PlateKind, int), PlatePart> plates,
+        PartTable<DeviceKind, DevicePart> devices,
+        PartTable<(BoxKind, int), VolumesPart> volumes)
+    {
+        this.boxes = boxes;
+        this.plates = plates;
+        this.devices = devices;
+        this.volumes = volumes;
+    }
+
+    /// <summary>Brandless parts as they are common in the United States. Each row cites its source and says how sure it is.</summary>
+    public static PartsCatalog Generic { get; } = new(
+        new(row => (row.Kind, row.Gangs), GenericParts.Boxes()),
+        new(row => (row.Kind, row.Gangs), GenericParts.Plates()),
+        new(row => row.Kind, GenericParts.Devices()),
+        new(row => (row.Kind, row.Gangs), GenericParts.Volumes()));
+
+    /// <summary>From the center of one device to the next in one box: 1-13/16 in.</summary>
+    public static Distance GangPitch => GenericParts.GangPitch;
+
+    /// <summary>The rows of box sizes.</summary>
+    public Items<BoxPart> Boxes => boxes.Rows;
+
+    /// <summary>The rows of plate sizes.</summary>
+    public Items<PlatePart> Plates => plates.Rows;
+
+    /// <summary>The rows of devices.</summary>
+    public Items<DevicePart> Devices => devices.Rows;
+
+    /// <summary>The rows of volumes in which boxes are sold.</summary>
+    public Items<VolumesPart> Volumes => volumes.Rows;
+
+    /// <summary>This catalog with a box row replaced or added.</summary>
+    /// <param name="row">The row.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    public PartsCatalog With(BoxPart row) => new(boxes.With(NotNull(row)), plates, devices, volumes);
+
+    /// <summary>This catalog with a plate row replaced or added.</summary>
+    /// <param name="row">The row.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    public PartsCatalog With(PlatePart row) => new(boxes, plates.With(NotNull(row)), devices, volumes);
+
+    /// <summary>This catalog with a device row replaced or added.</summary>
+    /// <param name="row">The row.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    public PartsCatalog With(DevicePart row) => new(boxes, plates, devices.With(NotNull(row)), volumes);
+
+    /// <summary>This catalog with a row of volumes replaced or added.</summary>
+    /// <param name="row">The row.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    public PartsCatalog With(VolumesPart row) => new(boxes, plates, devices, volumes.With(NotNull(row)));
+
+    /// <summary>Finds the size of a box.</summary>
+    /// <param name="kind">The kind of box.</param>
+    /// <param name="gangs">How many devices side by side.</param>
+    /// <param name="part">The row; null if there is none.</param>
+    public bool TryFindBox(BoxKind kind, int gangs, [NotNullWhen(true)] out BoxPart? part) => boxes.TryFind((kind, gangs), out part);
+
+    /// <summary>Finds the size of a plate.</summary>
+    /// <param name="kind">The kind of plate.</param>
+    /// <param name="gangs">How many devices side by side.</param>
+    /// <param name="part">The row; null if there is none.</param>
+    public bool TryFindPlate(PlateKind kind, int gangs, [NotNullWhen(true)] out PlatePart? part) => plates.TryFind((kind, gangs), out part);
+
+    /// <summary>Finds where a device is operated.</summary>
+    /// <param name="kind">The kind of device.</param>
+    /// <param name="part">The row; null if there is none, which is "not known" and not "no operable parts".</param>
+    public bool TryFindDevice(DeviceKind kind, [NotNullWhen(true)] out DevicePart? part) => devices.TryFind(kind, out part);
+
+    /// <summary>The volumes in which a kind of box is sold, from the smallest to the largest; empty if not known.</summary>
+    /// <param name="kind">The kind of box.</param>
+    /// <param name="gangs">How many devices side by side.</param>
+    public Items<Volume> StandardVolumes(BoxKind kind, int gangs) =>
+        volumes.TryFind((kind, gangs), out VolumesPart? part) ? part.Volumes : default;
+
+    private static T NotNull<T>(T row)
+        where T : class => row ?? throw new ArgumentNullException(nameof(row));
+}

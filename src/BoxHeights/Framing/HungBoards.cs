@@ -1,0 +1,84 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>Where the seams of wall board fall: a layout of courses, hung under a ceiling or from the floor.</summary>
+/// <remarks>
+/// Boards hung from the top start at the underside of the ceiling board, so a seam lies at the board-wall height less the widths above it;
+/// what is left over is at the floor, and a last course that doesn't fit is ripped there without moving the seam above it.
+/// Common practice, no source.
+/// </remarks>
+public sealed class HungBoards
+{
+    private HungBoards(BoardLayout layout, Items<DistanceRange> seams, DistanceRange leftover)
+    {
+        Layout = layout;
+        Seams = seams;
+        Leftover = leftover;
+    }
+
+    /// <summary>The layout that this is worked out from.</summary>
+    public BoardLayout Layout { get; }
+
+    /// <summary>The horizontal seams above the subfloor, in hanging order; none for boards that run vertically.</summary>
+    public Items<DistanceRange> Seams { get; }
+
+    /// <summary>
+    /// From the subfloor to the underside of the last course hung from the top (negative: that course has to be ripped by this and the floor gap),
+    /// or from the top of the last course hung from the bottom to the ceiling board.
+    /// </summary>
+    public DistanceRange Leftover { get; }
+
+    /// <summary>Works out the seams.</summary>
+    /// <param name="layout">How the boards are hung.</param>
+    /// <param name="boardWall">From the subfloor to the underside of the ceiling board.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="layout"/> is null.</exception>
+    public static HungBoards Under(BoardLayout layout, DistanceRange boardWall)
+    {
+        if (layout is null)
+        {
+            throw new ArgumentNullException(nameof(layout));
+        }
+
+        if (layout.Hung == BoardDirection.Vertical)
+        {
+            return new(layout, Items<DistanceRange>.None, boardWall);
+        }
+
+        bool fromTop = layout.From != BoardOrigin.Bottom;
+        DistanceRange at = fromTop ? boardWall : layout.FloorGap ?? Distance.Zero;
+        DistanceRange[] seams = new DistanceRange[Math.Max(0, layout.Widths.Count - 1)];
+        for (int course = 0; course < layout.Widths.Count; course++)
+        {
+            at = fromTop ? at - layout.Widths[course] : at + layout.Widths[course];
+            if (course < seams.Length)
+            {
+                seams[course] = at;
+            }
+        }
+
+        return new(layout, seams, fromTop ? at : boardWall - at);
+    }
+
+    /// <summary>From the subfloor to the underside of the ceiling board: the rough height less everything that is fastened under it.</summary>
+    /// <param name="ceiling">The ceiling.</param>
+    /// <param name="boardWall">The height found.</param>
+    /// <returns>False when the rough height or the board isn't stated. Strapping that isn't stated counts as none.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="ceiling"/> is null.</exception>
+    public static bool TryBoardWall(Ceiling ceiling, out DistanceRange boardWall)
+    {
+        if (ceiling is null)
+        {
+            throw new ArgumentNullException(nameof(ceiling));
+        }
+
+        boardWall = default;
+        if (ceiling.Framing is not { } framing || ceiling.Board is not { } board)
+        {
+            return false;
+        }
+
+        boardWall = framing - board - (ceiling.Strapping ?? Distance.Zero);
+        return true;
+    }
+}

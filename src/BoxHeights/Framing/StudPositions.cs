@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>Where the studs of a wall stand: a layout turned into faces.</summary>
+/// <remarks>
+/// The first stud's near face is one spacing less half a stud from the end that the layout is pulled from (15-1/4 in for 16 in on center),
+/// so that sheet edges break on centers. Studs count from the left end of the wall; the stud in the corner itself isn't counted.
+/// </remarks>
+public sealed class StudPositions
+{
+    private readonly long[] faces;
+    private readonly long thickness;
+
+    private StudPositions(long[] faces, long thickness, StudKnowledge known)
+    {
+        this.faces = faces;
+        this.thickness = thickness;
+        Known = known;
+    }
+
+    /// <summary>The thickness of dressed 2-by lumber: 1-1/2 in.</summary>
+    public static Distance UsualThickness { get; } = Distance.FromInches(1, 1, 2);
+
+    /// <summary>How well these positions are known.</summary>
+    public StudKnowledge Known { get; }
+
+    /// <summary>How many studs there are between the corners.</summary>
+    public int Count => faces.Length;
+
+    /// <summary>Works out the studs of a wall.</summary>
+    /// <param name="layout">Their layout.</param>
+    /// <param name="wallLength">The wall's length between framing faces.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="layout"/> is null.</exception>
+    public static StudPositions Along(StudLayout layout, Distance wallLength)
+    {
+        if (layout is null)
+        {
+            throw new ArgumentNullException(nameof(layout));
+        }
+
+        long thickness = (layout.Thickness ?? UsualThickness).Ticks;
+        List<long> faces = [];
+        if (layout.Faces.Count > 0)
+        {
+            foreach (Distance face in layout.Faces)
+            {
+                faces.Add(face.Ticks);
+            }
+
+            faces.Sort();
+        }
+        else if (layout.Spacing is { } spacing)
+        {
+            long first = layout.FirstFace?.Ticks ?? spacing.Ticks - (thickness / 2);
+            for (long near = first; near + thickness < wallLength.Ticks; near += spacing.Ticks)
+            {
+                faces.Add(layout.From == WallEnd.Left ? near : wallLength.Ticks - near - thickness);
+            }
+
+            faces.Sort();
+        }
+
+        return new(faces.ToArray(), thickness, layout.Known);
+    }
+
+    /// <summary>Where a box nailed to a stud has its center.</summary>
+    /// <param name="stud">The stud, from 1 at the left.</param>
+    /// <param name="side">The side of the stud.</param>
+    /// <param name="boxWidth">The box's outside width.</param>
+    /// <param name="center">The center, from the wall's left end.</param>
+    /// <returns>False when the wall has no such stud.</returns>
+    public bool TryCenter(int stud, StudSide side, Distance boxWidth, out Distance center)
+    {
+        if (stud < 1 || stud > faces.Length)
+        {
+            center = default;
+            return false;
+        }
+
+        long half = boxWidth.Ticks / 2;
+        long face = faces[stud - 1];
+        center = Distance.FromTicks(side == StudSide.Right ? face + thickness + half : face - half);
+        return true;
+    }
+
+    /// <summary>The stud nearest to a place along the wall, and the side of it that the place is on.</summary>
+    /// <param name="along">From the wall's left end.</param>
+    /// <returns>Null when the wall has no studs between its corners.</returns>
+    public (int Stud, StudSide Side)? Nearest(Distance along)
+    {
+        int best = -1;
+        long least = long.MaxValue;
+        for (int i = 0; i < faces.Length; i++)
+        {
+            long away = Math.Abs(along.Ticks - faces[i] - (thickness / 2));
+            if (away < least)
+            {
+                least = away;
+                best = i;
+            }
+        }
+
+        return best < 0 ? null : (best + 1, along.Ticks >= faces[best] + (thickness / 2) ? StudSide.Right : StudSide.Left);
+    }
+}

@@ -1,0 +1,26 @@
+namespace BoxHeights;
+
+/// <summary>How a ceiling is built up, from its framing down.</summary>
+public sealed record Ceiling
+{
+    /// <summary>From the subfloor up to the underside of the ceiling framing (the rough height).</summary>
+    public DistanceRange? Framing { get; init; }
+
+    /// <summary>The thickness of furring under the framing; zero is "none".</summary>
+    public DistanceRange? Strapping { get; init; }
+
+    /// <summary>The thickness of all layers of ceiling board.</summary>
+    public DistanceRange? Board { get; init; }
+
+    /// <summary>The same with another <see cref="Framing"/>.</summary>
+    /// <param name="framing">From the subfloor up to the underside of the ceiling framing (the rough height).</param>
+    public Ceiling WithFraming(DistanceRange? framing) => this with { Framing = framing };
+
+    /// <summary>The same with another <see cref="Strapping"/>.</summary>
+    /// <param name="strapping">The thickness of furring under the framing; zero is "none".</param>
+    public Ceiling WithStrapping(DistanceRange? strapping) => this with { Strapping = strapping };
+
+    /// <summary>The same with another <see cref="Board"/>.</summary>
+    /// <param name="board">The thickness of all layers of ceiling board.</param>
+    public Ceiling WithBoard(DistanceRange? board) => this with { Board = board };
+}

@@ -1,0 +1,197 @@
+namespace BoxHeights;
+
+/// <summary>One device box: what it is for, what it holds, where it is or shall be.</summary>
+public sealed record DeviceBox
+{
+    /// <summary>Describes a device box by what it must have.</summary>
+    /// <param name="id">The name it is addressed by; one of its kind in the dwelling.</param>
+    /// <param name="purpose">What the box is for.</param>
+    /// <exception cref="System.ArgumentException">A value is meaningless on its own: an empty id, a negative size.</exception>
+    public DeviceBox(string id, BoxPurpose purpose)
+    {
+        Id = id;
+        Purpose = purpose;
+    }
+
+    /// <summary>The name it is addressed by; one of its kind in the dwelling.</summary>
+    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+
+    /// <summary>What the box is for.</summary>
+    public BoxPurpose Purpose { get; init; }
+
+    /// <summary>The devices in it, from left to right.</summary>
+    public Items<DeviceKind> Devices { get; init; }
+
+    /// <summary>How many device widths it has; as many as it has devices unless stated.</summary>
+    public int? Gangs { get; init => field = Valid.Count(value, nameof(Gangs)); }
+
+    /// <summary>The kind of box; a generic nail-on box unless stated.</summary>
+    public BoxKind? Kind { get; init; }
+
+    /// <summary>Its size at the opening; the catalog's unless stated.</summary>
+    public BoxSize? Size { get; init; }
+
+    /// <summary>The volume marked on it.</summary>
+    public Volume? Volume { get; init => field = Valid.Positive(value, nameof(Volume)); }
+
+    /// <summary>The size of its cover plate; standard unless stated.</summary>
+    public PlateKind? Plate { get; init; }
+
+    /// <summary>Whether the device lies on its side.</summary>
+    public bool OnItsSide { get; init; }
+
+    /// <summary>The surface that it sits on; the one that it is listed under unless stated.</summary>
+    public BoxSurface? Surface { get; init; }
+
+    /// <summary>How it is held.</summary>
+    public Mounting? Mounting { get; init; }
+
+    /// <summary>Its center, along the wall from the wall's left end.</summary>
+    public Distance? At { get; init => field = Valid.NotNegative(value, nameof(At)); }
+
+    /// <summary>Its center in plan, for boxes in a ceiling or floor.</summary>
+    public PlanPoint? Plan { get; init; }
+
+    /// <summary>The height that it is set to.</summary>
+    public BoxHeight? Height { get; init; }
+
+    /// <summary>The height that the drawing asks for.</summary>
+    public BoxHeight? Specified { get; init; }
+
+    /// <summary>The height found on a walk, once it is set.</summary>
+    public MeasuredHeight? Measured { get; init; }
+
+    /// <summary>Whether it was there before this work.</summary>
+    public bool Existing { get; init; }
+
+    /// <summary>Whether it must stay where it is.</summary>
+    public bool Pinned { get; init; }
+
+    /// <summary>From which sides a person can reach it.</summary>
+    public Approach? Approach { get; init; }
+
+    /// <summary>The cables that enter it.</summary>
+    public Items<CableType> Cables { get; init; }
+
+    /// <summary>How cables are held.</summary>
+    public CableClamps? Clamps { get; init; }
+
+    /// <summary>How far its front edge stands out from the stud.</summary>
+    public Distance? SetFor { get; init => field = Valid.NotNegative(value, nameof(SetFor)); }
+
+    /// <summary>The rating of its receptacle ("125 V 20 A").</summary>
+    public string? Rating { get; init; }
+
+    /// <summary>The appliance that it serves alone.</summary>
+    public string? Dedicated { get; init; }
+
+    /// <summary>How much of its receptacle a switch controls.</summary>
+    public SwitchedPart? Switched { get; init; }
+
+    /// <summary>Whether it can hold a ceiling fan.</summary>
+    public bool FanRated { get; init; }
+
+    /// <summary>The same with another <see cref="Id"/>.</summary>
+    /// <param name="id">The name it is addressed by; one of its kind in the dwelling.</param>
+    public DeviceBox WithId(string id) => this with { Id = id };
+
+    /// <summary>The same with another <see cref="Purpose"/>.</summary>
+    /// <param name="purpose">What the box is for.</param>
+    public DeviceBox WithPurpose(BoxPurpose purpose) => this with { Purpose = purpose };
+
+    /// <summary>The same with another <see cref="Devices"/>.</summary>
+    /// <param name="devices">The devices in it, from left to right.</param>
+    public DeviceBox WithDevices(Items<DeviceKind> devices) => this with { Devices = devices };
+
+    /// <summary>The same with another <see cref="Gangs"/>.</summary>
+    /// <param name="gangs">How many device widths it has; as many as it has devices unless stated.</param>
+    public DeviceBox WithGangs(int? gangs) => this with { Gangs = gangs };
+
+    /// <summary>The same with another <see cref="Kind"/>.</summary>
+    /// <param name="kind">The kind of box; a generic nail-on box unless stated.</param>
+    public DeviceBox WithKind(BoxKind? kind) => this with { Kind = kind };
+
+    /// <summary>The same with another <see cref="Size"/>.</summary>
+    /// <param name="size">Its size at the opening; the catalog's unless stated.</param>
+    public DeviceBox WithSize(BoxSize? size) => this with { Size = size };
+
+    /// <summary>The same with another <see cref="Volume"/>.</summary>
+    /// <param name="volume">The volume marked on it.</param>
+    public DeviceBox WithVolume(Volume? volume) => this with { Volume = volume };
+
+    /// <summary>The same with another <see cref="Plate"/>.</summary>
+    /// <param name="plate">The size of its cover plate; standard unless stated.</param>
+    public DeviceBox WithPlate(PlateKind? plate) => this with { Plate = plate };
+
+    /// <summary>The same with another <see cref="OnItsSide"/>.</summary>
+    /// <param name="onItsSide">Whether the device lies on its side.</param>
+    public DeviceBox WithOnItsSide(bool onItsSide) => this with { OnItsSide = onItsSide };
+
+    /// <summary>The same with another <see cref="Surface"/>.</summary>
+    /// <param name="surface">The surface that it sits on; the one that it is listed under unless stated.</param>
+    public DeviceBox WithSurface(BoxSurface? surface) => this with { Surface = surface };
+
+    /// <summary>The same with another <see cref="Mounting"/>.</summary>
+    /// <param name="mounting">How it is held.</param>
+    public DeviceBox WithMounting(Mounting? mounting) => this with { Mounting = mounting };
+
+    /// <summary>The same with another <see cref="At"/>.</summary>
+    /// <param name="at">Its center, along the wall from the wall's left end.</param>
+    public DeviceBox WithAt(Distance? at) => this with { At = at };
+
+    /// <summary>The same with another <see cref="Plan"/>.</summary>
+    /// <param name="plan">Its center in plan, for boxes in a ceiling or floor.</param>
+    public DeviceBox WithPlan(PlanPoint? plan) => this with { Plan = plan };
+
+    /// <summary>The same with another <see cref="Height"/>.</summary>
+    /// <param name="height">The height that it is set to.</param>
+    public DeviceBox WithHeight(BoxHeight? height) => this with { Height = height };
+
+    /// <summary>The same with another <see cref="Specified"/>.</summary>
+    /// <param name="specified">The height that the drawing asks for.</param>
+    public DeviceBox WithSpecified(BoxHeight? specified) => this with { Specified = specified };
+
+    /// <summary>The same with another <see cref="Measured"/>.</summary>
+    /// <param name="measured">The height found on a walk, once it is set.</param>
+    public DeviceBox WithMeasured(MeasuredHeight? measured) => this with { Measured = measured };
+
+    /// <summary>The same with another <see cref="Existing"/>.</summary>
+    /// <param name="existing">Whether it was there before this work.</param>
+    public DeviceBox WithExisting(bool existing) => this with { Existing = existing };
+
+    /// <summary>The same with another <see cref="Pinned"/>.</summary>
+    /// <param name="pinned">Whether it must stay where it is.</param>
+    public DeviceBox WithPinned(bool pinned) => this with { Pinned = pinned };
+
+    /// <summary>The same with another <see cref="Approach"/>.</summary>
+    /// <param name="approach">From which sides a person can reach it.</param>
+    public DeviceBox WithApproach(Approach? approach) => this with { Approach = approach };
+
+    /// <summary>The same with another <see cref="Cables"/>.</summary>
+    /// <param name="cables">The cables that enter it.</param>
+    public DeviceBox WithCables(Items<CableType> cables) => this with { Cables = cables };
+
+    /// <summary>The same with another <see cref="Clamps"/>.</summary>
+    /// <param name="clamps">How cables are held.</param>
+    public DeviceBox WithClamps(CableClamps? clamps) => this with { Clamps = clamps };
+
+    /// <summary>The same with another <see cref="SetFor"/>.</summary>
+    /// <param name="setFor">How far its front edge stands out from the stud.</param>
+    public DeviceBox WithSetFor(Distance? setFor) => this with { SetFor = setFor };
+
+    /// <summary>The same with another <see cref="Rating"/>.</summary>
+    /// <param name="rating">The rating of its receptacle ("125 V 20 A").</param>
+    public DeviceBox WithRating(string? rating) => this with { Rating = rating };
+
+    /// <summary>The same with another <see cref="Dedicated"/>.</summary>
+    /// <param name="dedicated">The appliance that it serves alone.</param>
+    public DeviceBox WithDedicated(string? dedicated) => this with { Dedicated = dedicated };
+
+    /// <summary>The same with another <see cref="Switched"/>.</summary>
+    /// <param name="switched">How much of its receptacle a switch controls.</param>
+    public DeviceBox WithSwitched(SwitchedPart? switched) => this with { Switched = switched };
+
+    /// <summary>The same with another <see cref="FanRated"/>.</summary>
+    /// <param name="fanRated">Whether it can hold a ceiling fan.</param>
+    public DeviceBox WithFanRated(bool fanRated) => this with { FanRated = fanRated };
+}

@@ -1,0 +1,143 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>Builds a <see cref="Dwelling"/> step by step, for languages without <c>init</c> and for programs that collect as they go.</summary>
+/// <remarks>A builder isn't thread-safe; what it builds is immutable. Relations between objects are checked when the dwelling is evaluated, not here.</remarks>
+public sealed class DwellingBuilder
+{
+    private readonly List<RoomBuilder> rooms = [];
+    private Dwelling dwelling;
+
+    /// <summary>Starts a dwelling.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    public DwellingBuilder(string name) => dwelling = new(name);
+
+    /// <summary>Sets members of the dwelling itself.</summary>
+    /// <param name="change">Gives the dwelling with those members.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    public DwellingBuilder With(Func<Dwelling, Dwelling> change)
+    {
+        dwelling = (change ?? throw new ArgumentNullException(nameof(change)))(dwelling);
+        return this;
+    }
+
+    /// <summary>Adds a storey.</summary>
+    /// <param name="storey">The storey.</param>
+    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.Add(storey)));
+
+    /// <summary>Adds a flight of stairs.</summary>
+    /// <param name="flight">The flight.</param>
+    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.Add(flight)));
+
+    /// <summary>Adds a face seen from outside.</summary>
+    /// <param name="face">The face.</param>
+    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.Add(face)));
+
+    /// <summary>Starts a room, which is part of the dwelling from now on.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="kind">What it is for.</param>
+    /// <param name="storey">The id of its storey.</param>
+    /// <exception cref="ArgumentException">An id is empty.</exception>
+    public RoomBuilder Room(string id, RoomKind kind, string storey)
+    {
+        RoomBuilder room = new(new Room(id, kind, storey));
+        rooms.Add(room);
+        return room;
+    }
+
+    /// <summary>The dwelling as it has been described so far.</summary>
+    public Dwelling Build() => dwelling.WithRooms(new Items<Room>(rooms.ConvertAll(room => room.Build())));
+}
+
+/// <summary>Builds a room of a <see cref="DwellingBuilder"/>.</summary>
+public sealed class RoomBuilder
+{
+    private readonly List<WallBuilder> walls = [];
+    private Room room;
+
+    internal RoomBuilder(Room room) => this.room = room;
+
+    /// <summary>Sets members of the room itself.</summary>
+    /// <param name="change">Gives the room with those members.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    public RoomBuilder With(Func<Room, Room> change)
+    {
+        room = (change ?? throw new ArgumentNullException(nameof(change)))(room);
+        return this;
+    }
+
+    /// <summary>Adds a fixture.</summary>
+    /// <param name="fixture">The fixture.</param>
+    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.Add(fixture)));
+
+    /// <summary>Adds something that stands free.</summary>
+    /// <param name="thing">The island, railing or half wall.</param>
+    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.Add(thing)));
+
+    /// <summary>Adds a box in the ceiling.</summary>
+    /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
+    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.Add(box)));
+
+    /// <summary>Adds a box in the floor.</summary>
+    /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
+    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.Add(box)));
+
+    /// <summary>Starts the room's next wall face, to the right of the last one.</summary>
+    /// <param name="id">Its id within the room.</param>
+    /// <param name="length">Its length between framing faces.</param>
+    /// <exception cref="ArgumentException">The id is empty or the length isn't positive.</exception>
+    public WallBuilder Wall(string id, Distance length)
+    {
+        WallBuilder wall = new(new Wall(id, length));
+        walls.Add(wall);
+        return wall;
+    }
+
+    internal Room Build() => room.WithWalls(new Items<Wall>(walls.ConvertAll(wall => wall.Build())));
+}
+
+/// <summary>Builds a wall face of a <see cref="RoomBuilder"/>.</summary>
+public sealed class WallBuilder
+{
+    private Wall wall;
+
+    internal WallBuilder(Wall wall) => this.wall = wall;
+
+    /// <summary>Sets members of the wall itself.</summary>
+    /// <param name="change">Gives the wall with those members.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    public WallBuilder With(Func<Wall, Wall> change)
+    {
+        wall = (change ?? throw new ArgumentNullException(nameof(change)))(wall);
+        return this;
+    }
+
+    /// <summary>Adds a box.</summary>
+    /// <param name="box">The box.</param>
+    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.Add(box)));
+
+    /// <summary>Adds an opening.</summary>
+    /// <param name="opening">The opening.</param>
+    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.Add(opening)));
+
+    /// <summary>Adds a counter.</summary>
+    /// <param name="counter">The counter.</param>
+    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.Add(counter)));
+
+    /// <summary>Adds a finish.</summary>
+    /// <param name="finish">The finish.</param>
+    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.Add(finish)));
+
+    /// <summary>Adds a covering.</summary>
+    /// <param name="covering">The covering.</param>
+    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.Add(covering)));
+
+    /// <summary>Adds a part in which no box can be set.</summary>
+    /// <param name="part">The part.</param>
+    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.Add(part)));
+
+    internal Wall Build() => wall;
+}

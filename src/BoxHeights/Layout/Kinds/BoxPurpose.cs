@@ -1,0 +1,102 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>What a box is for. Boxes of one purpose are set alike through a storey. An open list: any lower-case name with hyphens will do.</summary>
+/// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
+public readonly struct BoxPurpose : IEquatable<BoxPurpose>
+{
+    private readonly string? name;
+
+    /// <summary>A kind by its name.</summary>
+    /// <param name="name">Lower-case letters, digits and single hyphens.</param>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is written otherwise.</exception>
+    public BoxPurpose(string name) => this.name = KindName.Check(name, nameof(name));
+
+    /// <summary><c>general</c></summary>
+    public static BoxPurpose General => new("general");
+
+    /// <summary><c>counter</c></summary>
+    public static BoxPurpose Counter => new("counter");
+
+    /// <summary><c>switch</c></summary>
+    public static BoxPurpose Switch => new("switch");
+
+    /// <summary><c>refrigerator</c></summary>
+    public static BoxPurpose Refrigerator => new("refrigerator");
+
+    /// <summary><c>range</c></summary>
+    public static BoxPurpose Range => new("range");
+
+    /// <summary><c>sink-base</c></summary>
+    public static BoxPurpose SinkBase => new("sink-base");
+
+    /// <summary><c>hood</c></summary>
+    public static BoxPurpose Hood => new("hood");
+
+    /// <summary><c>laundry</c></summary>
+    public static BoxPurpose Laundry => new("laundry");
+
+    /// <summary><c>dryer</c></summary>
+    public static BoxPurpose Dryer => new("dryer");
+
+    /// <summary><c>bath</c></summary>
+    public static BoxPurpose Bath => new("bath");
+
+    /// <summary><c>vanity-light</c></summary>
+    public static BoxPurpose VanityLight => new("vanity-light");
+
+    /// <summary><c>bedside</c></summary>
+    public static BoxPurpose Bedside => new("bedside");
+
+    /// <summary><c>exterior</c></summary>
+    public static BoxPurpose Exterior => new("exterior");
+
+    /// <summary><c>garage</c></summary>
+    public static BoxPurpose Garage => new("garage");
+
+    /// <summary><c>thermostat</c></summary>
+    public static BoxPurpose Thermostat => new("thermostat");
+
+    /// <summary><c>doorbell</c></summary>
+    public static BoxPurpose Doorbell => new("doorbell");
+
+    /// <summary><c>alarm</c></summary>
+    public static BoxPurpose Alarm => new("alarm");
+
+    /// <summary><c>light</c></summary>
+    public static BoxPurpose Light => new("light");
+
+    /// <summary><c>media</c></summary>
+    public static BoxPurpose Media => new("media");
+
+    /// <summary><c>television</c></summary>
+    public static BoxPurpose Television => new("television");
+
+    /// <summary><c>closet</c></summary>
+    public static BoxPurpose Closet => new("closet");
+
+    /// <summary><c>stair-light</c></summary>
+    public static BoxPurpose StairLight => new("stair-light");
+
+    /// <summary>The name.</summary>
+    public string Name => name ?? "";
+
+    /// <summary>Whether two kinds have one name.</summary>
+    public static bool operator ==(BoxPurpose left, BoxPurpose right) => left.Equals(right);
+
+    /// <summary>Whether two kinds have different names.</summary>
+    public static bool operator !=(BoxPurpose left, BoxPurpose right) => !left.Equals(right);
+
+    /// <inheritdoc/>
+    public bool Equals(BoxPurpose other) => string.Equals(Name, other.Name, StringComparison.Ordinal);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is BoxPurpose other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Name);
+
+    /// <summary>The name.</summary>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,283 @@
+using System;
+using System.Collections.Generic;
+using System.Text;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>The marks for the helper: for every box on a wall, where along it and how high above the subfloor.</summary>
+/// <remarks>
+/// Heights are rounded once, to what can be marked, and inward: a mark read back says the same of every rule as the exact height does.
+/// Nothing here is an approval.
+/// </remarks>
+public sealed class MarkSheet
+{
+    private readonly Dwelling dwelling;
+    private readonly EvaluatorOptions print;
+
+    private MarkSheet(Dwelling dwelling, EvaluatorOptions print, Items<MarkRow> rows)
+    {
+        this.dwelling = dwelling;
+        this.print = print;
+        Rows = rows;
+    }
+
+    /// <summary>The marks: room by room, wall by wall, from left to right.</summary>
+    public Items<MarkRow> Rows { get; }
+
+    /// <summary>The marks of a dwelling with the usual options.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="rules">The rules that rounding must respect.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static MarkSheet For(Dwelling dwelling, RuleSet rules) => For(dwelling, rules, MarkOptions.Default);
+
+    /// <summary>The marks of a dwelling.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="rules">The rules that rounding must respect.</param>
+    /// <param name="options">How the sheet is set out.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static MarkSheet For(Dwelling dwelling, RuleSet rules, MarkOptions options)
+    {
+        if (options is null)
+        {
+            throw new ArgumentNullException(nameof(options));
+        }
+
+        LayoutEvaluator evaluator = new(rules);
+        LayoutState state = evaluator.StateOf(dwelling);
+        Evaluation exact = new(evaluator, state);
+        HashSet<string> unrounded = new(StringComparer.Ordinal);
+        while (true)
+        {
+            MarkSheet sheet = new(dwelling, state.Options, RowsOf(state, options, unrounded));
+
+            // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
+            int before = unrounded.Count;
+            Differences(exact, evaluator.Evaluate(sheet.ToDwelling()), unrounded);
+            if (unrounded.Count == before)
+            {
+                return sheet;
+            }
+        }
+    }
+
+    /// <summary>The dwelling as the marks say: each marked box at its mark.</summary>
+    public Dwelling ToDwelling()
+    {
+        Dictionary<string, MarkRow> marks = new(StringComparer.Ordinal);
+        foreach (MarkRow row in Rows)
+        {
+            marks[row.BoxId] = row;
+        }
+
+        return dwelling.WithBoxes(box => marks.TryGetValue(box.Id, out MarkRow? row) && row.Mark is { } mark
+            ? box with { Height = mark, At = row.FromLeftCorner ?? box.At }
+            : box);
+    }
+
+    /// <summary>The marks as Markdown: a heading and a table for each wall.</summary>
+    public string ToMarkdown()
+    {
+        StringBuilder text = new();
+        text.Append("# Marks: ").Append(dwelling.Name).Append("\n\n").Append(Scope.Caution)
+            .Append(" Heights are above the subfloor of the room; distances from the left corner, framing face to box center.\n");
+        string wall = "";
+        foreach (MarkRow row in Rows)
+        {
+            if (row.Address != wall)
+            {
+                wall = row.Address;
+                text.Append("\n## ").Append(wall).Append("\n\n| box | for | from left corner | stud | mark | to | from level line | note |\n|---|---|---|---|---|---|---|---|\n");
+            }
+
+            text.Append("| ").Append(string.Join(" | ", Cells(row))).Append(" |\n");
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The marks as comma-separated values after RFC 4180, with a header line; distances as <see cref="Distance.Parse(string)"/> reads them.</summary>
+    public string ToCsv()
+    {
+        StringBuilder text = new("wall,box,for,from left corner,stud,mark,to,from level line,note\r\n");
+        foreach (MarkRow row in Rows)
+        {
+            text.Append(Quoted(row.Address));
+            foreach (string cell in Cells(row))
+            {
+                text.Append(',').Append(Quoted(cell));
+            }
+
+            text.Append("\r\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static string Quoted(string cell) =>
+        cell.IndexOfAny([',', '"', '\r', '\n']) < 0 ? cell : "\"" + cell.Replace("\"", "\"\"") + "\"";
+
+    private string[] Cells(MarkRow row) =>
+    [
+        row.BoxId,
+        row.Purpose.Name,
+        row.FromLeftCorner is { } along ? Exactly(along) : "",
+        row.Stud,
+        row.Mark is { } mark ? Exactly(mark.Value) : "",
+        row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
+        row.FromLevelLine is { } line ? (line < Distance.Zero ? "" : "+") + Exactly(line) : "",
+        row.Note,
+    ];
+
+    private string Exactly(Distance distance) => distance.ToString(print.Units == LengthUnits.Millimeters ? "mm" : "R", null);
+
+    private static Items<MarkRow> RowsOf(LayoutState state, MarkOptions options, HashSet<string> unrounded)
+    {
+        List<(ResolvedSurface Surface, MarkRow Row)> rows = [];
+        for (int box = 0; box < state.Boxes.Length; box++)
+        {
+            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box))
+            {
+                rows.Add((surface, RowOf(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));
+            }
+        }
+
+        rows.Sort((a, b) => a.Surface.Index != b.Surface.Index
+            ? a.Surface.Index.CompareTo(b.Surface.Index)
+            : (a.Row.FromLeftCorner ?? Distance.MaxValue) is var left && (b.Row.FromLeftCorner ?? Distance.MaxValue) is var right && left != right
+                ? left.CompareTo(right)
+                : string.CompareOrdinal(a.Row.BoxId, b.Row.BoxId));
+        return new(rows.ConvertAll(row => row.Row));
+    }
+
+    private static MarkRow RowOf(LayoutState state, int box, MarkOptions options, bool rounded)
+    {
+        ResolvedBox resolved = state.Boxes[box];
+        MarkRow row = new(resolved.Surface.Address, resolved.Source);
+        BoxHeight height = state.HeightOf(box)!.Value;
+        Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
+        Distance? at = state.AtOf(box);
+        if (height.Edge is null)
+        {
+            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark: " + height.Value + " names no edge" };
+        }
+
+        Levels levels = state.SitesOf(box)[0].Site.Levels;
+        if (!levels.TryOffset(Datum.Subfloor, height.Datum, out DistanceRange datum))
+        {
+            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark: where its height is taken from isn't known" };
+        }
+
+        BoxSize size = state.SitesOf(box)[0].Site.Box.Size;
+        if (edge != height.Edge && !size.IsStated)
+        {
+            edge = height.Edge.Value;
+        }
+
+        Distance toEdge = edge == height.Edge ? height.Value : height.AtEdge(edge, size).Value;
+        DistanceRange exact = datum + toEdge;
+        if (!exact.IsExact)
+        {
+            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark yet: " + exact + ", as the floor turns out" };
+        }
+
+        (Distance mark, Distance? along) = rounded ? Markable(state, box, edge, exact.From, at) : (exact.From, at);
+        string note = options.StrongAndShy && mark != exact.From ? (exact.From > mark ? "strong" : "shy") : "";
+        return row with
+        {
+            FromLeftCorner = along,
+            Stud = StudOf(resolved.Surface, along),
+            Mark = BoxHeight.To(edge, mark, Datum.Subfloor),
+            FromLevelLine = levels.TryOffset(Datum.LevelLine, Datum.Subfloor, out DistanceRange below) && below.IsExact ? mark + below.From : null,
+            Note = edge != height.Edge && !size.HeightRange.IsExact ? Joined(note, "for a box " + size.Height + " tall") : note,
+        };
+    }
+
+    private static string Joined(string one, string other) => one.Length == 0 ? other : one + ", " + other;
+
+    /// <summary>The nearest place that can be marked at which every placement rule says what it says of the exact place.</summary>
+    private static (Distance Mark, Distance? Along) Markable(LayoutState state, int box, Edge edge, Distance exact, Distance? at)
+    {
+        EvaluatorOptions options = state.Options;
+        foreach (Distance? along in at is { } place ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [null])
+        {
+            foreach (Distance? mark in Near(exact, options.HeightStep, Distance.MaxValue))
+            {
+                if (SaysTheSame(state, box, edge, mark!.Value, along))
+                {
+                    return (mark.Value, along);
+                }
+            }
+        }
+
+        return (exact, at);
+    }
+
+    /// <summary>The multiples of a step around a distance, nearest first, then of half the step, and at last the distance itself.</summary>
+    private static IEnumerable<Distance?> Near(Distance exact, Distance step, Distance most)
+    {
+        Distance down = exact.RoundDown(step);
+        Distance up = exact.RoundUp(step);
+        bool downFirst = exact - down <= up - exact;
+        foreach (Distance rounded in downFirst ? new[] { down, up } : new[] { up, down })
+        {
+            if (rounded >= Distance.Zero && rounded <= most)
+            {
+                yield return rounded;
+            }
+        }
+
+        yield return exact;
+    }
+
+    private static bool SaysTheSame(LayoutState state, int box, Edge edge, Distance mark, Distance? along)
+    {
+        StatedSite site = state.SiteOf(box, edge, Datum.Subfloor, along);
+        Place marked = along is { } place ? new(place.Ticks, place.Ticks, mark) : new(0, state.Boxes[box].Surface.Length.Ticks, mark);
+        Place now = state.PlaceOf(box);
+        for (int p = 0; p < site.Placements.Length; p++)
+        {
+            if (SlabJudge.Verdict(site.Placements[p].Slabs, marked) != state.VerdictOf(box, p, now))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static string StudOf(ResolvedSurface surface, Distance? along)
+    {
+        if (along is not { } place || surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
+        {
+            return "";
+        }
+
+        return studs.Known == StudKnowledge.Assumed
+            ? "near stud " + nearest.Stud + " (assumed layout)"
+            : "stud " + nearest.Stud + ", " + (nearest.Side == StudSide.Left ? "left" : "right") + " side";
+    }
+
+    private static void Differences(Evaluation exact, Evaluation marked, HashSet<string> boxes)
+    {
+        AddMissing(exact, marked);
+        AddMissing(marked, exact);
+
+        void AddMissing(Evaluation some, Evaluation others)
+        {
+            foreach (Finding finding in some.Findings)
+            {
+                bool same = false;
+                foreach (Finding other in others.For(finding.Subject))
+                {
+                    same |= other.IsAbout(finding) && other.Outcome == finding.Outcome;
+                }
+
+                if (!same)
+                {
+                    boxes.Add(finding.Subject);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,43 @@
+namespace BoxHeights;
+
+/// <summary>What can't be about a description.</summary>
+public enum LayoutFaultKind
+{
+    /// <summary>Two parts share an id.</summary>
+    DuplicateId = 0,
+
+    /// <summary>An id is named that no part has, or a height is taken from something that isn't there.</summary>
+    UnknownReference = 1,
+
+    /// <summary>A part lies beyond the wall that it is listed under.</summary>
+    OutsideItsWall = 2,
+
+    /// <summary>A part's right end isn't right of its left end.</summary>
+    NoExtent = 3,
+
+    /// <summary>Two openings overlap both along the wall and in height.</summary>
+    OverlappingOpenings = 4,
+
+    /// <summary>A box on a wall has no height.</summary>
+    NoHeight = 5,
+}
+
+/// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>
+public sealed record LayoutFault
+{
+    internal LayoutFault(LayoutFaultKind kind, string subject, string message)
+    {
+        Kind = kind;
+        Subject = subject;
+        Message = message;
+    }
+
+    /// <summary>What kind of fault it is.</summary>
+    public LayoutFaultKind Kind { get; }
+
+    /// <summary>The address of the part at fault.</summary>
+    public string Subject { get; }
+
+    /// <summary>What can't be, with its numbers.</summary>
+    public string Message { get; }
+}

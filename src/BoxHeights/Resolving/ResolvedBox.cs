@@ -1,0 +1,54 @@
+namespace BoxHeights;
+
+/// <summary>A box of the description, bound to its surface, with its position in ticks.</summary>
+internal sealed class ResolvedBox
+{
+    public ResolvedBox(DeviceBox source, ResolvedSurface surface, bool isBroken)
+    {
+        Source = source;
+        Surface = surface;
+        IsBroken = isBroken;
+    }
+
+    public DeviceBox Source { get; }
+
+    public ResolvedSurface Surface { get; }
+
+    /// <summary>Whether a fault keeps it from being judged.</summary>
+    public bool IsBroken { get; }
+
+    /// <summary>The height that is judged: what was measured, else what it is set to.</summary>
+    public BoxHeight? Height => Source.Measured?.Height ?? Source.Height;
+
+    /// <summary>How far off a height may be: a tape's error where it was measured.</summary>
+    public Distance Spread => Source.Measured is { } measured ? measured.Within ?? UsualTapeError : Distance.Zero;
+
+    /// <summary>How well a tape is read on site: 1/8 in. Common practice, no source.</summary>
+    public static Distance UsualTapeError { get; } = Distance.FromInches(0, 1, 8);
+
+    /// <summary>Where its center is along the wall: as stated, or by the stud it is nailed to.</summary>
+    public bool TryAlong(PartsCatalog catalog, out Distance along)
+    {
+        along = default;
+        if (Source.At is { } at)
+        {
+            along = at;
+            return true;
+        }
+
+        return Source.Mounting is { How: MountingMethod.Stud, Stud: { } stud, Side: { } side }
+            && Surface.Studs is { } studs
+            && SizeOf(Source, catalog) is { IsStated: true } size
+            && studs.TryCenter(stud, side, size.Width, out along);
+    }
+
+    /// <summary>A box's size: its own, else the catalog's for its kind and gangs; not stated where neither is known.</summary>
+    public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog) =>
+        box.Size ?? (catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part) ? part.Size : default);
+
+    /// <summary>A box is a generic nail-on box unless it says otherwise.</summary>
+    public static BoxKind KindOf(DeviceBox box) => box.Kind ?? BoxKind.NailOn;
+
+    /// <summary>A box has as many gangs as devices unless it says otherwise.</summary>
+    public static int GangsOf(DeviceBox box) => box.Gangs ?? (box.Devices.Count > 1 ? box.Devices.Count : 1);
+}

@@ -1,0 +1,147 @@
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>A wall face, ceiling or floor with everything that rules read of it, worked out once.</summary>
+internal sealed class ResolvedSurface
+{
+    public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index)
+    {
+        Index = index;
+        Address = address;
+        Kind = kind;
+        Space = space;
+        Wall = wall;
+        if (wall is not null)
+        {
+            WallWithoutBoxes = wall.Boxes.Count == 0 ? wall : wall.WithBoxes(Items<DeviceBox>.None);
+            StudLayout? studs = wall.Studs ?? space.Storey?.Studs;
+            Studs = studs is null ? null : StudPositions.Along(studs, wall.Length);
+            BoardLayout? boards = wall.Boards ?? space.Storey?.Boards;
+            Boards = boards is not null && space.BoardWall is { } high ? HungBoards.Under(boards, high) : null;
+            Fixtures = space.FixturesOn(wall.Id);
+        }
+    }
+
+    /// <summary>Its place in the order of all surfaces.</summary>
+    public int Index { get; }
+
+    public string Address { get; }
+
+    public BoxSurface Kind { get; }
+
+    public ResolvedSpace Space { get; }
+
+    public Wall? Wall { get; }
+
+    public Wall? WallWithoutBoxes { get; }
+
+    public StudPositions? Studs { get; }
+
+    public HungBoards? Boards { get; }
+
+    public Items<Fixture> Fixtures { get; }
+
+    public RoomKind RoomKind => Space.Kind;
+
+    public Distance Length => Wall?.Length ?? Distance.Zero;
+
+    /// <summary>The counter that a height above "the countertop" means here.</summary>
+    public Counter? CounterAt(Distance along)
+    {
+        if (Wall is not null)
+        {
+            foreach (Counter counter in Wall.Counters)
+            {
+                if (counter.Left <= along && along <= counter.Right)
+                {
+                    return counter;
+                }
+            }
+        }
+
+        return null;
+    }
+}
+
+/// <summary>A room or an outside face: a storey, a floor and a ceiling, turned into levels.</summary>
+internal sealed class ResolvedSpace
+{
+    private readonly Items<Fixture> fixtures;
+
+    public ResolvedSpace(Room room, Storey? storey)
+    {
+        Id = room.Id;
+        Kind = room.Kind;
+        StoreyId = room.Storey;
+        Storey = storey;
+        fixtures = room.Fixtures;
+        Floor = room.Floor ?? FloorBuildup.NotChosen;
+        Levels levels = WithStorey(Levels.Default.WithSubfloorAt(new Elevation(room.SubfloorOffset ?? Distance.Zero)).With(Floor), storey);
+        Ceiling? ceiling = room.Ceiling ?? storey?.Ceiling;
+        if (ceiling is not null && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall))
+        {
+            BoardWall = boardWall;
+            levels = levels.With(Datum.FinishedCeiling, boardWall, Datum.Subfloor);
+        }
+
+        Framing = ceiling?.Framing;
+        Levels = levels;
+    }
+
+    public ResolvedSpace(OutsideFace face, Storey? storey)
+    {
+        Id = face.Id;
+        StoreyId = storey?.Id ?? "";
+        Storey = storey;
+        Floor = FloorBuildup.NotChosen;
+        Levels = WithStorey(Levels.Default, storey);
+    }
+
+    public string Id { get; }
+
+    public RoomKind Kind { get; }
+
+    public string StoreyId { get; }
+
+    public Storey? Storey { get; }
+
+    public FloorBuildup Floor { get; }
+
+    public Levels Levels { get; }
+
+    /// <summary>From the subfloor to the underside of the ceiling board.</summary>
+    public DistanceRange? BoardWall { get; }
+
+    /// <summary>From the subfloor to the underside of the ceiling framing.</summary>
+    public DistanceRange? Framing { get; }
+
+    /// <summary>Whether a height stays under the ceiling framing, as far as both are known.</summary>
+    public bool IsBelowFraming(BoxHeight height) =>
+        Framing is not { } framing || !height.TryResolve(Levels, out DistanceRange up) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor)
+        || (up - subfloor).From <= framing.To;
+
+    public Items<Fixture> FixturesOn(string wall)
+    {
+        List<Fixture> found = [];
+        foreach (Fixture fixture in fixtures)
+        {
+            if (fixture.Wall == wall)
+            {
+                found.Add(fixture);
+            }
+        }
+
+        return new(found);
+    }
+
+    private static Levels WithStorey(Levels levels, Storey? storey)
+    {
+        if (storey?.LevelLine is { Datum: Datum.Subfloor } line)
+        {
+            levels = levels.With(Datum.LevelLine, line.Offset, Datum.Subfloor);
+        }
+
+        return storey?.GradeBelowSubfloor is { } grade ? levels.With(Datum.Grade, -grade, Datum.Subfloor) : levels;
+    }
+}

@@ -1,0 +1,285 @@
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>Turns a description into surfaces and boxes, and says what in it can't be.</summary>
+internal sealed class Resolver
+{
+    private readonly PartsCatalog catalog;
+    private readonly Dictionary<string, Storey> storeys = [];
+    private readonly HashSet<string> addresses = [];
+    private readonly List<(string Subject, string BackOf)> backs = [];
+
+    private Resolver(PartsCatalog catalog) => this.catalog = catalog;
+
+    public List<ResolvedBox> Boxes { get; } = [];
+
+    public List<LayoutFault> Faults { get; } = [];
+
+    public int SurfaceCount { get; private set; }
+
+    public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog)
+    {
+        Resolver resolver = new(catalog);
+        resolver.Storeys(dwelling);
+        resolver.UniqueIds(dwelling);
+        foreach (Room room in dwelling.Rooms)
+        {
+            resolver.Room(room);
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            resolver.Outside(face, dwelling);
+        }
+
+        resolver.Flights(dwelling);
+        foreach ((string subject, string back) in resolver.backs)
+        {
+            resolver.Refers(resolver.addresses.Contains(back), subject, "backOf", back, "wall");
+        }
+
+        return resolver;
+    }
+
+    private void Fault(LayoutFaultKind kind, string subject, string what) => Faults.Add(new(kind, subject, what));
+
+    private void Refers(bool known, string subject, string member, string id, string kind)
+    {
+        if (!known)
+        {
+            Fault(LayoutFaultKind.UnknownReference, subject, member + " names \"" + id + "\", but there is no such " + kind);
+        }
+    }
+
+    private void Storeys(Dwelling dwelling)
+    {
+        foreach (Storey storey in dwelling.Storeys)
+        {
+            storeys[storey.Id] = storey;
+            if (storey.LevelLine is { } line && line.Datum != Datum.Subfloor)
+            {
+                Fault(LayoutFaultKind.UnknownReference, storey.Id, "its level line is given as " + line + "; give it above the subfloor");
+            }
+        }
+    }
+
+    private void UniqueIds(Dwelling dwelling)
+    {
+        HashSet<string> seen = [];
+        void Once(string id, string what)
+        {
+            if (!seen.Add(id))
+            {
+                Fault(LayoutFaultKind.DuplicateId, id, "another part of the dwelling has the id of this " + what);
+            }
+        }
+
+        foreach (Storey storey in dwelling.Storeys)
+        {
+            Once(storey.Id, "storey");
+        }
+
+        foreach (Room room in dwelling.Rooms)
+        {
+            Once(room.Id, "room");
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            Once(face.Id, "outside face");
+        }
+
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            Once(flight.Id, "flight");
+        }
+
+        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        {
+            Once(placed.Box.Id, "box");
+        }
+    }
+
+    private void Room(Room room)
+    {
+        Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
+        ResolvedSpace space = new(room, storey);
+        Walls(space, room.Walls);
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            if (fixture.Wall is { } wall)
+            {
+                Refers(addresses.Contains(room.Id + "/" + wall), room.Id + "/" + fixture.Id, "wall", wall, "wall in this room");
+            }
+        }
+
+        Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");
+        Flat(space, room.InFloor, BoxSurface.Floor, "floor");
+    }
+
+    private void Outside(OutsideFace face, Dwelling dwelling)
+    {
+        Storey? storey = dwelling.Storeys.Count > 0 ? dwelling.Storeys[0] : null;
+        if (face.Storey is { } id)
+        {
+            Refers(storeys.TryGetValue(id, out storey), face.Id, "storey", id, "storey");
+        }
+
+        Walls(new(face, storey), face.Walls);
+    }
+
+    private void Flights(Dwelling dwelling)
+    {
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            Refers(storeys.ContainsKey(flight.From), flight.Id, "from", flight.From, "storey");
+            Refers(storeys.ContainsKey(flight.To), flight.Id, "to", flight.To, "storey");
+            if (flight.Wall is { } wall)
+            {
+                Refers(addresses.Contains(wall), flight.Id, "wall", wall, "wall");
+            }
+        }
+    }
+
+    private void Flat(ResolvedSpace space, Items<DeviceBox> boxes, BoxSurface kind, string name)
+    {
+        ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, SurfaceCount++);
+        foreach (DeviceBox box in boxes)
+        {
+            Boxes.Add(new(box, surface, false));
+        }
+    }
+
+    private void Walls(ResolvedSpace space, Items<Wall> walls)
+    {
+        foreach (Wall wall in walls)
+        {
+            string address = space.Id + "/" + wall.Id;
+            if (!addresses.Add(address))
+            {
+                Fault(LayoutFaultKind.DuplicateId, address, "another wall of this room has the same id");
+            }
+
+            if (wall.BackOf is { } back)
+            {
+                backs.Add((address, back));
+            }
+
+            Parts(address, wall);
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++);
+            foreach (DeviceBox box in wall.Boxes)
+            {
+                Boxes.Add(Box(box, surface, wall));
+            }
+        }
+    }
+
+    private void Parts(string address, Wall wall)
+    {
+        HashSet<string> seen = [];
+        void Part(string? id, string what, Distance left, Distance right)
+        {
+            string subject = id is null ? address : address + "/" + id;
+            if (id is not null && !seen.Add(id))
+            {
+                Fault(LayoutFaultKind.DuplicateId, subject, "another part of this wall has the id of this " + what);
+            }
+
+            if (right <= left)
+            {
+                Fault(LayoutFaultKind.NoExtent, subject, "this " + what + " runs from " + left + " to " + right + ": its right end isn't right of its left end");
+            }
+            else if (right > wall.Length)
+            {
+                Fault(LayoutFaultKind.OutsideItsWall, subject, "this " + what + " ends at " + right + ", but the wall is " + wall.Length + " long");
+            }
+        }
+
+        foreach (Opening opening in wall.Openings)
+        {
+            Part(opening.Id, "opening", opening.Left, opening.Right);
+        }
+
+        foreach (Counter counter in wall.Counters)
+        {
+            Part(counter.Id, "counter", counter.Left, counter.Right);
+        }
+
+        foreach (Finish finish in wall.Finishes)
+        {
+            Part(finish.Id, "finish", finish.Left, finish.Right);
+        }
+
+        foreach (Covering covering in wall.Coverings)
+        {
+            Part(covering.Id, "covering", covering.Left, covering.Right);
+        }
+
+        foreach (NoCavity part in wall.NoCavity)
+        {
+            Part(null, part.Kind + " without cavity", part.Left, part.Right);
+        }
+
+        Overlaps(address, wall.Openings);
+    }
+
+    /// <summary>Openings overlap only if they do so both along the wall and in height: a transom over a door doesn't.</summary>
+    private void Overlaps(string address, Items<Opening> openings)
+    {
+        for (int i = 0; i < openings.Count; i++)
+        {
+            for (int j = i + 1; j < openings.Count; j++)
+            {
+                Opening a = openings[i];
+                Opening b = openings[j];
+                if (a.Left < b.Right && b.Left < a.Right && !IsUnder(a, b) && !IsUnder(b, a))
+                {
+                    Fault(LayoutFaultKind.OverlappingOpenings, address + "/" + a.Id, "it overlaps the opening \"" + b.Id + "\" both along the wall and in height");
+                }
+            }
+        }
+
+        static bool IsUnder(Opening low, Opening high) =>
+            low.Head is { } head && high.Sill is { } sill && head.Datum == sill.Datum && head.Offset <= sill.Offset;
+    }
+
+    private ResolvedBox Box(DeviceBox box, ResolvedSurface surface, Wall wall)
+    {
+        int before = Faults.Count;
+        ResolvedBox resolved = new(box, surface, false);
+        if (wall.Open)
+        {
+            Fault(LayoutFaultKind.OutsideItsWall, box.Id, "no wall stands on this side of the room");
+        }
+        else if (resolved.TryAlong(catalog, out Distance along))
+        {
+            if (along > wall.Length)
+            {
+                Fault(LayoutFaultKind.OutsideItsWall, box.Id, "its center is at " + along + ", but the wall is " + wall.Length + " long");
+            }
+        }
+        else if (box.Mounting?.Stud is { } stud && surface.Studs is { } studs && stud > studs.Count)
+        {
+            Fault(LayoutFaultKind.UnknownReference, box.Id, "it is on stud " + stud + ", but the wall has " + studs.Count + " studs between its corners");
+        }
+
+        if (resolved.Height is not { } height)
+        {
+            if (box.Surface is null or BoxSurface.Wall)
+            {
+                Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
+            }
+        }
+        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (box.At is not { } at || surface.CounterAt(at)?.Top is null))
+        {
+            Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from a countertop, but no counter of known height stands where it is");
+        }
+        else if (!surface.Space.IsBelowFraming(height))
+        {
+            Fault(LayoutFaultKind.OutsideItsWall, box.Id, "it is set " + height + ", but the ceiling framing is at " + surface.Space.Framing);
+        }
+
+        return Faults.Count == before ? resolved : new(box, surface, true);
+    }
+}

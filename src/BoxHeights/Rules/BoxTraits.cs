@@ -1,0 +1,108 @@
+namespace BoxHeights.Rules;
+
+/// <summary>Everything about a box except where it is: what a rule may read of it.</summary>
+public sealed class BoxTraits
+{
+    internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog)
+    {
+        Source = source;
+        Edge = edge;
+        Datum = datum;
+        Surface = source.Surface ?? listedUnder;
+        Gangs = ResolvedBox.GangsOf(source);
+        Kind = ResolvedBox.KindOf(source);
+        Size = ResolvedBox.SizeOf(source, catalog);
+        Volume = source.Volume ?? (catalog.TryFindBox(Kind, Gangs, out BoxPart? part) ? part.Volume : null);
+        if (catalog.TryFindPlate(source.Plate ?? PlateKind.Standard, Gangs, out PlatePart? plate))
+        {
+            Plate = plate.Size;
+        }
+
+        Operable = OperableOf(source, catalog);
+    }
+
+    /// <summary>What the box is for.</summary>
+    public BoxPurpose Purpose => Source.Purpose;
+
+    /// <summary>Its devices, from left to right.</summary>
+    public Items<DeviceKind> Devices => Source.Devices;
+
+    /// <summary>How many device widths it has.</summary>
+    public int Gangs { get; }
+
+    /// <summary>The kind of box.</summary>
+    public BoxKind Kind { get; }
+
+    /// <summary>Its size; zero where it isn't known.</summary>
+    public BoxSize Size { get; }
+
+    /// <summary>The size of its plate; null where it isn't known.</summary>
+    public PlateSize? Plate { get; }
+
+    /// <summary>The volume marked on it or published for its size; null where it isn't known.</summary>
+    public Volume? Volume { get; }
+
+    /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device isn't known.</summary>
+    public OperableParts? Operable { get; }
+
+    /// <summary>The surface it sits on.</summary>
+    public BoxSurface Surface { get; }
+
+    /// <summary>The edge that its height is measured to.</summary>
+    public Edge Edge { get; }
+
+    /// <summary>The datum that its height is measured from.</summary>
+    public Datum Datum { get; }
+
+    /// <summary>How it is held; null where it isn't stated.</summary>
+    public MountingMethod? Mounting => Source.Mounting?.How;
+
+    /// <summary>The sides that a person can reach it from; null where it isn't stated.</summary>
+    public Approach? Approach => Source.Approach;
+
+    /// <summary>Whether it serves one appliance alone.</summary>
+    public bool IsDedicated => Source.Dedicated is not null;
+
+    /// <summary>Whether it was there before this work.</summary>
+    public bool IsExisting => Source.Existing;
+
+    /// <summary>The height that the drawing asks for.</summary>
+    public BoxHeight? Specified => Source.Specified;
+
+    /// <summary>The cables that enter it.</summary>
+    public Items<CableType> Cables => Source.Cables;
+
+    /// <summary>How cables are held in it; null where it isn't stated.</summary>
+    public CableClamps? Clamps => Source.Clamps;
+
+    internal DeviceBox Source { get; }
+
+    /// <summary>Whether two boxes have the same traits, so that what is stated for one holds for the other.</summary>
+    internal static bool Same(DeviceBox a, DeviceBox b) =>
+        ReferenceEquals(a, b)
+        || (a.Purpose == b.Purpose && a.Gangs == b.Gangs && a.Kind == b.Kind && a.Plate == b.Plate && a.OnItsSide == b.OnItsSide
+            && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
+            && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
+            && a.Devices == b.Devices && a.Cables == b.Cables);
+
+    private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog)
+    {
+        OperableParts? all = null;
+        foreach (DeviceKind device in source.Devices)
+        {
+            if (!catalog.TryFindDevice(device, out DevicePart? part))
+            {
+                return null;
+            }
+
+            if ((source.OnItsSide ? part.OnItsSide : part.Operable) is not { } one)
+            {
+                return null;
+            }
+
+            all = all is { } some ? some.Union(one) : one;
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A rule set by families, each in the order of ids.</summary>
+internal sealed class CompiledRules
+{
+    public CompiledRules(RuleSet rules)
+    {
+        List<PlacementRule> placement = [];
+        List<LimitRule> limit = [];
+        List<ProvisionRule> provision = [];
+        foreach (Rule rule in rules.Rules)
+        {
+            switch (rule)
+            {
+                case PlacementRule one:
+                    placement.Add(one);
+                    break;
+                case LimitRule one:
+                    limit.Add(one);
+                    break;
+                case ProvisionRule one:
+                    provision.Add(one);
+                    break;
+            }
+        }
+
+        Set = rules;
+        Placement = placement.ToArray();
+        Limit = limit.ToArray();
+        Provision = provision.ToArray();
+    }
+
+    public RuleSet Set { get; }
+
+    public PlacementRule[] Placement { get; }
+
+    public LimitRule[] Limit { get; }
+
+    public ProvisionRule[] Provision { get; }
+}

@@ -1,0 +1,68 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The groups that provision rules judge, and which box is in which.</summary>
+internal sealed class GroupIndex
+{
+    private readonly List<Group> groups = [];
+    private readonly int[][] groupsOf;
+
+    public GroupIndex(LayoutState state)
+    {
+        groupsOf = new int[state.Boxes.Length][];
+        List<int>[] of = new List<int>[groupsOf.Length];
+        foreach (ProvisionRule rule in state.Rules.Provision)
+        {
+            SortedDictionary<string, List<int>> members = new(StringComparer.Ordinal);
+            for (int i = 0; i < groupsOf.Length; i++)
+            {
+                if (state.SitesOf(i) is not [{ } site, ..] || !rule.Scope.Covers(site.Site.Box, site.Site.Room))
+                {
+                    continue;
+                }
+
+                ResolvedSpace space = state.Boxes[i].Surface.Space;
+                if (rule.GroupOf(site.Site.Box, space.Id, space.StoreyId) is { } name)
+                {
+                    if (!members.TryGetValue(name, out List<int>? list))
+                    {
+                        members.Add(name, list = []);
+                    }
+
+                    list.Add(i);
+                }
+            }
+
+            foreach (KeyValuePair<string, List<int>> named in members)
+            {
+                foreach (int box in named.Value)
+                {
+                    (of[box] ??= []).Add(groups.Count);
+                }
+
+                groups.Add(new(rule, new ProvisionGroup(state, named.Value.ToArray())));
+            }
+        }
+
+        for (int i = 0; i < groupsOf.Length; i++)
+        {
+            groupsOf[i] = of[i]?.ToArray() ?? [];
+        }
+    }
+
+    public int Count => groups.Count;
+
+    public Group this[int index] => groups[index];
+
+    public int[] Of(int box) => groupsOf[box];
+
+    /// <summary>One provision rule and boxes that it judges together.</summary>
+    internal sealed class Group(ProvisionRule rule, ProvisionGroup boxes)
+    {
+        public ProvisionRule Rule { get; } = rule;
+
+        public ProvisionGroup Boxes { get; } = boxes;
+    }
+}

@@ -1,0 +1,316 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The one engine: a resolved dwelling, what the rules state about it, and where its boxes are now.</summary>
+/// <remarks>
+/// Rules state once per site. All that a passing box costs afterwards is a comparison with the rectangle of places around it
+/// that every placement rule surely allows; only a box outside its rectangle is judged rule by rule.
+/// </remarks>
+internal sealed class LayoutState
+{
+    private const long NotKnown = long.MinValue;
+
+    private readonly StatedSites stated;
+    private readonly StatedSite[][] sites;
+    private readonly long[] at;
+    private readonly long[] reading;
+    private readonly Area[] safe;
+    private readonly List<Finding>?[] placementFindings;
+    private readonly List<Finding>?[] limitFindings;
+    private readonly List<Finding>?[] groupFindings;
+    private readonly DistanceSet[] keeps;
+    private readonly ProvisionStatement answer = new();
+
+    public LayoutState(Dwelling dwelling, CompiledRules rules, EvaluatorOptions options)
+    {
+        Dwelling = dwelling;
+        Rules = rules;
+        Options = options;
+        Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
+        Boxes = resolved.Boxes.ToArray();
+        Faults = resolved.Faults;
+        stated = new(resolved.SurfaceCount, rules, options.Catalog);
+        int count = Boxes.Length;
+        sites = new StatedSite[count][];
+        at = new long[count];
+        reading = new long[count];
+        safe = new Area[count];
+        placementFindings = new List<Finding>?[count];
+        limitFindings = new List<Finding>?[count];
+        for (int i = 0; i < count; i++)
+        {
+            Put(i, Boxes[i].Height, Boxes[i].TryAlong(options.Catalog, out Distance along) ? along : null);
+            JudgeLimits(i);
+        }
+
+        Groups = new(this);
+        groupFindings = new List<Finding>?[Groups.Count];
+        keeps = new DistanceSet[Groups.Count];
+    }
+
+    /// <summary>Gives the evaluation that a finding's cause and remedies are looked up in.</summary>
+    public Func<Evaluation>? Evaluation { get; set; }
+
+    public Dwelling Dwelling { get; }
+
+    public CompiledRules Rules { get; }
+
+    public EvaluatorOptions Options { get; }
+
+    public ResolvedBox[] Boxes { get; }
+
+    public List<LayoutFault> Faults { get; }
+
+    public GroupIndex Groups { get; }
+
+    /// <summary>What is stated for a box: one site, three where its edge isn't stated, none where a fault keeps it from being judged.</summary>
+    public StatedSite[] SitesOf(int box) => sites[box];
+
+    public Distance? AtOf(int box) => at[box] == NotKnown ? null : Distance.FromTicks(at[box]);
+
+    public bool HasReading(int box) => reading[box] != NotKnown;
+
+    /// <summary>The height a box is at now, in the terms in which it was given; null where it has none.</summary>
+    public BoxHeight? HeightOf(int box) => HasReading(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
+
+    /// <summary>Where a box is: anywhere along its wall if that isn't known, and within the tape's error if it was measured.</summary>
+    public Place PlaceOf(int box)
+    {
+        long spread = Boxes[box].Spread.Ticks;
+        DistanceRange readings = new(Distance.FromTicks(reading[box] - spread), Distance.FromTicks(reading[box] + spread));
+        return at[box] == NotKnown ? new(0, Boxes[box].Surface.Length.Ticks, readings) : new(at[box], at[box], readings);
+    }
+
+    /// <summary>Where boxes of a group may go without making its own answer worse: centers above the storey's subfloor.</summary>
+    public DistanceSet KeepOf(int group) => keeps[group];
+
+    public StatedSite SiteOf(int box, Edge edge, Datum datum, Distance? along) => stated.Of(Boxes[box], edge, datum, along);
+
+    /// <summary>Puts a box at a place. A height in other terms than the box's own brings it to another site.</summary>
+    public void Put(int box, BoxHeight? height, Distance? along)
+    {
+        at[box] = along?.Ticks ?? NotKnown;
+        reading[box] = height?.Value.Ticks ?? NotKnown;
+        if (Boxes[box].IsBroken)
+        {
+            sites[box] = [];
+            safe[box] = Area.Empty;
+            return;
+        }
+
+        Datum datum = height?.Datum ?? Datum.Subfloor;
+        bool unstated = height is { Edge: null };
+        StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
+        if (sites[box] is not { } held || held.Length != (unstated ? 3 : 1) || held[0] != first)
+        {
+            sites[box] = unstated ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
+            safe[box] = Area.Empty;
+        }
+    }
+
+    /// <summary>Judges every box and group from where they are now.</summary>
+    /// <returns>How many findings there are. Nothing is allocated for what passes.</returns>
+    public int JudgeAll()
+    {
+        int found = Faults.Count;
+        for (int i = 0; i < at.Length; i++)
+        {
+            if (!safe[i].Holds(at[i], reading[i]))
+            {
+                JudgePlacement(i);
+            }
+
+            found += (placementFindings[i]?.Count ?? 0) + (limitFindings[i]?.Count ?? 0);
+        }
+
+        for (int g = 0; g < Groups.Count; g++)
+        {
+            JudgeGroup(g);
+            found += groupFindings[g]?.Count ?? 0;
+        }
+
+        return found;
+    }
+
+    /// <summary>Judges a box and the groups it is in, after it was put elsewhere.</summary>
+    public void JudgeAfterMove(int box)
+    {
+        if (!safe[box].Holds(at[box], reading[box]))
+        {
+            JudgePlacement(box);
+        }
+        else
+        {
+            placementFindings[box] = null;
+        }
+
+        foreach (int group in Groups.Of(box))
+        {
+            JudgeGroup(group);
+        }
+    }
+
+    /// <summary>Every finding: faults first, then box by box, then group by group.</summary>
+    public void CollectInto(List<Finding> findings)
+    {
+        foreach (LayoutFault fault in Faults)
+        {
+            findings.Add(new Finding(this, fault));
+        }
+
+        for (int i = 0; i < Boxes.Length; i++)
+        {
+            CollectOwn(i, findings);
+        }
+
+        foreach (List<Finding>? list in groupFindings)
+        {
+            findings.AddRange(list ?? []);
+        }
+    }
+
+    /// <summary>The findings of one box and of the groups it is in.</summary>
+    public void CollectAround(int box, List<Finding> findings)
+    {
+        CollectOwn(box, findings);
+        foreach (int group in Groups.Of(box))
+        {
+            findings.AddRange(groupFindings[group] ?? []);
+        }
+    }
+
+    public bool HasFindingsAround(int box)
+    {
+        bool any = placementFindings[box] is not null || limitFindings[box] is not null;
+        foreach (int group in Groups.Of(box))
+        {
+            any |= groupFindings[group] is not null;
+        }
+
+        return any;
+    }
+
+    /// <summary>What a placement rule says of a box. Where its edge isn't stated it passes, or fails, only if it does so for every edge.</summary>
+    public Verdict VerdictOf(int box, int placement, in Place place)
+    {
+        StatedSite[] held = sites[box];
+        Verdict verdict = SlabJudge.Verdict(held[0].Placements[placement].Slabs, place);
+        for (int edge = 1; edge < held.Length; edge++)
+        {
+            verdict = SlabJudge.Verdict(held[edge].Placements[placement].Slabs, place) == verdict ? verdict : Verdict.Unknown;
+        }
+
+        return verdict;
+    }
+
+    /// <summary>Whether a rule that yields is out of reach for a box: firm rules leave no height that it allows.</summary>
+    public bool IsForcedOff(int box, int placement)
+    {
+        StatedSite site = sites[box][0];
+        StatedPlacement stated = site.Placements[placement];
+        if (!stated.Rule.YieldsWhenForced || at[box] == NotKnown)
+        {
+            return false;
+        }
+
+        DistanceSet wanted = SlabJudge.PossibleAt(stated.Slabs, at[box]);
+        return (site.SureOfFirmRulesAt(at[box]) & wanted).Count == 0;
+    }
+
+    /// <summary>The height of a box's center above the storey's subfloor.</summary>
+    public bool TryCenter(int box, out DistanceRange center)
+    {
+        center = default;
+        StatedSite[] held = sites[box];
+        if (held.Length != 1 || reading[box] == NotKnown || !held[0].HasCenter)
+        {
+            return false;
+        }
+
+        center = held[0].CenterAboveReading + PlaceOf(box).Readings;
+        return true;
+    }
+
+    /// <summary>Whether the placement rules let a box have its center at a height, where it is along its wall.</summary>
+    public bool CanBeAt(int box, Distance center)
+    {
+        StatedSite site = sites[box][0];
+        return at[box] == NotKnown || site.SureAt(at[box]).ContainsRange(-site.CenterAboveReading + center);
+    }
+
+    private void CollectOwn(int box, List<Finding> findings)
+    {
+        findings.AddRange(placementFindings[box] ?? []);
+        findings.AddRange(limitFindings[box] ?? []);
+    }
+
+    private void JudgeLimits(int box)
+    {
+        if (sites[box].Length == 0)
+        {
+            return;
+        }
+
+        foreach (StatedLimit limit in sites[box][0].Limits)
+        {
+            if (limit.Statement.Verdict != Verdict.Passes)
+            {
+                (limitFindings[box] ??= []).Add(new Finding(this, box, limit));
+            }
+        }
+    }
+
+    private void JudgePlacement(int box)
+    {
+        placementFindings[box] = null;
+        if (reading[box] == NotKnown || sites[box].Length == 0 || TrySafe(box))
+        {
+            return;
+        }
+
+        Place place = PlaceOf(box);
+        for (int p = 0; p < sites[box][0].Placements.Length; p++)
+        {
+            if (VerdictOf(box, p, place) != Verdict.Passes && !IsForcedOff(box, p))
+            {
+                (placementFindings[box] ??= []).Add(new Finding(this, box, p, place));
+            }
+        }
+    }
+
+    private bool TrySafe(int box)
+    {
+        StatedSite site = sites[box][0];
+        if (sites[box].Length != 1 || at[box] == NotKnown || Boxes[box].Spread != Distance.Zero
+            || !site.TryStretch(at[box], out long left, out long right, out DistanceSet allowed))
+        {
+            return false;
+        }
+
+        for (int i = 0; i < allowed.Count; i++)
+        {
+            DistanceRange one = allowed[i];
+            if (one.From.Ticks <= reading[box] && reading[box] <= one.To.Ticks)
+            {
+                safe[box] = new(left + 1, right - 1, one.From.Ticks, one.To.Ticks);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void JudgeGroup(int group)
+    {
+        groupFindings[group] = null;
+        answer.Clear();
+        Groups[group].Rule.Judge(Groups[group].Boxes, answer);
+        keeps[group] = answer.Keep;
+        for (int i = 0; i < answer.Count; i++)
+        {
+            (groupFindings[group] ??= []).Add(new Finding(this, group, answer[i]));
+        }
+    }
+}

@@ -1,0 +1,96 @@
+namespace BoxHeights.Rules;
+
+/// <summary>What a rule's slabs say of a place.</summary>
+internal readonly struct Judgement(Verdict verdict, long margin, in DistanceSet allowed, Facts needs)
+{
+    public Verdict Verdict { get; } = verdict;
+
+    /// <summary>How far inside what is sure, or (negative) how far from what is possible.</summary>
+    public long Margin { get; } = margin;
+
+    /// <summary>What is allowed there: surely, or where that is nothing, possibly.</summary>
+    public DistanceSet Allowed { get; } = allowed;
+
+    public Facts Needs { get; } = needs;
+}
+
+/// <summary>Where a box may be: an interval along the wall and an interval of stick readings, both mostly a point.</summary>
+internal readonly struct Place(long left, long right, DistanceRange readings)
+{
+    public long Left { get; } = left;
+
+    public long Right { get; } = right;
+
+    public DistanceRange Readings { get; } = readings;
+}
+
+/// <summary>Compares slabs with a place: an interval along the wall and an interval of stick readings, both mostly a point.</summary>
+internal static class SlabJudge
+{
+    public static Verdict Verdict(Slab[] slabs, in Place place)
+    {
+        Verdict worst = BoxHeights.Verdict.Passes;
+        for (int i = 0; i < slabs.Length; i++)
+        {
+            ref readonly Slab slab = ref slabs[i];
+            if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings))
+            {
+                continue;
+            }
+
+            bool wholly = slab.LeftTicks <= place.Left && place.Right <= slab.RightTicks;
+            Verdict one = wholly && !slab.Allowed.Possible.Overlaps(place.Readings) ? BoxHeights.Verdict.Fails : BoxHeights.Verdict.Unknown;
+            worst = one > worst ? one : worst;
+        }
+
+        return worst;
+    }
+
+    public static Judgement Judge(Slab[] slabs, in Place place)
+    {
+        Verdict worst = BoxHeights.Verdict.Passes;
+        DistanceSet sure = DistanceSet.All;
+        DistanceSet possible = DistanceSet.All;
+        Facts needs = Facts.None;
+        for (int i = 0; i < slabs.Length; i++)
+        {
+            ref readonly Slab slab = ref slabs[i];
+            if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left)
+            {
+                continue;
+            }
+
+            sure &= slab.Allowed.Sure;
+            possible &= slab.Allowed.Possible;
+            if (slab.Allowed.Sure.ContainsRange(place.Readings))
+            {
+                continue;
+            }
+
+            bool wholly = slab.LeftTicks <= place.Left && place.Right <= slab.RightTicks;
+            Verdict one = wholly && !slab.Allowed.Possible.Overlaps(place.Readings) ? BoxHeights.Verdict.Fails : BoxHeights.Verdict.Unknown;
+            needs |= slab.Allowed.Needs | (wholly ? Facts.None : Facts.Along) | (place.Readings.IsExact ? Facts.None : Facts.TapeReading);
+            worst = one > worst ? one : worst;
+        }
+
+        DistanceSet against = worst == BoxHeights.Verdict.Fails && possible.Count > 0 ? possible : sure;
+        long low = against.Margin(place.Readings.From).Ticks;
+        long high = against.Margin(place.Readings.To).Ticks;
+        return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : Facts.None);
+    }
+
+    /// <summary>What a rule allows at a place along the wall, for some of what isn't known.</summary>
+    public static DistanceSet PossibleAt(Slab[] slabs, long along)
+    {
+        DistanceSet all = DistanceSet.All;
+        foreach (Slab slab in slabs)
+        {
+            if (slab.LeftTicks <= along && along <= slab.RightTicks)
+            {
+                all &= slab.Allowed.Possible;
+            }
+        }
+
+        return all;
+    }
+}

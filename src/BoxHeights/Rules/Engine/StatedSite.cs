@@ -1,0 +1,226 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What all rules state at a site: worked out once, and true for every box that is alike, wherever it is along the surface.</summary>
+internal sealed class StatedSite
+{
+    private readonly long[] edges;
+    private readonly DistanceSet[] sure;
+
+    public StatedSite(PlacementSite site, Counter? counter, CompiledRules rules)
+    {
+        Site = site;
+        Counter = counter;
+        List<StatedPlacement> placements = [];
+        List<StatedLimit> limits = [];
+        List<(string Rule, string Why)> notJudged = [];
+        foreach (PlacementRule rule in rules.Placement)
+        {
+            if (!rule.Scope.Covers(site.Box, site.Room))
+            {
+                continue;
+            }
+
+            PlacementStatement statement = new();
+            rule.State(site, statement);
+            if (statement.NotJudgedBecause is { } why)
+            {
+                notJudged.Add((rule.Id, why));
+            }
+            else if (statement.Take() is { Length: > 0 } slabs)
+            {
+                placements.Add(new(rule, slabs, site));
+            }
+        }
+
+        foreach (LimitRule rule in rules.Limit)
+        {
+            if (rule.Scope.Covers(site.Box, site.Room) && StatedLimit.TryState(rule, site.Box, out StatedLimit? limit))
+            {
+                limits.Add(limit!);
+            }
+        }
+
+        Placements = placements.ToArray();
+        Limits = limits.ToArray();
+        NotJudged = notJudged;
+        edges = EdgesOf(placements);
+        sure = new DistanceSet[edges.Length - 1];
+        for (int i = 0; i < sure.Length; i++)
+        {
+            sure[i] = SureWithin(edges[i], edges[i + 1], Placements);
+        }
+
+        HasCenter = site.Levels.TryGet(site.Box.Datum, out DistanceRange datum);
+        CenterAboveReading = datum + CenterAboveEdge(site.Box);
+        CenterNeeds = HasCenter ? CenterAboveReading.IsExact ? Facts.None : Facts.FloorFinish : Facts.Datum;
+    }
+
+    public PlacementSite Site { get; }
+
+    /// <summary>The counter that the box's height is taken from; null where it is taken from something else.</summary>
+    public Counter? Counter { get; }
+
+    public StatedPlacement[] Placements { get; }
+
+    public StatedLimit[] Limits { get; }
+
+    public List<(string Rule, string Why)> NotJudged { get; }
+
+    /// <summary>Whether the center's height above the storey's subfloor can be told from the stick's reading.</summary>
+    public bool HasCenter { get; }
+
+    /// <summary>From the stick's reading up to the center's height above the storey's subfloor.</summary>
+    public DistanceRange CenterAboveReading { get; }
+
+    public Facts CenterNeeds { get; }
+
+    /// <summary>The stretch around a place along the wall, and the heights that every rule surely allows over it.</summary>
+    /// <returns>False right at the end of a stretch, where both neighbors count.</returns>
+    public bool TryStretch(long along, out long left, out long right, out DistanceSet allowed)
+    {
+        int low = 0;
+        int high = sure.Length - 1;
+        while (low < high)
+        {
+            int middle = (low + high) >> 1;
+            if (edges[middle + 1] < along)
+            {
+                low = middle + 1;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        left = edges[low];
+        right = edges[low + 1];
+        allowed = sure[low];
+        return left < along && along < right;
+    }
+
+    /// <summary>The heights that every rule surely allows at a place along the wall.</summary>
+    public DistanceSet SureAt(long along) =>
+        TryStretch(along, out _, out _, out DistanceSet allowed) ? allowed : SureWithin(along, along, Placements);
+
+    /// <summary>The same for those rules only that don't yield.</summary>
+    public DistanceSet SureOfFirmRulesAt(long along) => SureWithin(along, along, Array.FindAll(Placements, placement => !placement.Rule.YieldsWhenForced));
+
+    /// <summary>The ends of the stretches over which the statements don't change.</summary>
+    public long[] Edges => edges;
+
+    /// <summary>From the edge that a box is set by up to its center, by its nominal size: boxes of a kind are of one size, whichever that is.</summary>
+    private static Distance CenterAboveEdge(BoxTraits box) => box.Edge switch
+    {
+        Edge.Bottom => box.Size.HalfHeight,
+        Edge.Top => -box.Size.HalfHeight,
+        _ => Distance.Zero,
+    };
+
+    private static long[] EdgesOf(List<StatedPlacement> placements)
+    {
+        SortedSet<long> found = [long.MinValue, long.MaxValue];
+        foreach (StatedPlacement placement in placements)
+        {
+            foreach (Slab slab in placement.Slabs)
+            {
+                found.Add(slab.LeftTicks);
+                found.Add(slab.RightTicks);
+            }
+        }
+
+        long[] edges = new long[found.Count];
+        found.CopyTo(edges);
+        return edges;
+    }
+
+    private static DistanceSet SureWithin(long left, long right, StatedPlacement[] placements)
+    {
+        DistanceSet all = DistanceSet.All;
+        foreach (StatedPlacement placement in placements)
+        {
+            foreach (Slab slab in placement.Slabs)
+            {
+                if (slab.LeftTicks <= left && right <= slab.RightTicks)
+                {
+                    all &= slab.Allowed.Sure;
+                }
+            }
+        }
+
+        return all;
+    }
+}
+
+/// <summary>What one placement rule states at a site, under each of its readings.</summary>
+internal sealed class StatedPlacement
+{
+    public StatedPlacement(PlacementRule rule, Slab[] slabs, PlacementSite site)
+    {
+        Rule = rule;
+        Slabs = slabs;
+        List<(string, Slab[])> readings = [];
+        foreach (Reading reading in rule.Readings)
+        {
+            if (reading.Rule is PlacementRule other)
+            {
+                PlacementStatement statement = new();
+                other.State(site, statement);
+                readings.Add((reading.Id, statement.Take()));
+            }
+        }
+
+        Readings = readings.ToArray();
+    }
+
+    public PlacementRule Rule { get; }
+
+    public Slab[] Slabs { get; }
+
+    public (string Id, Slab[] Slabs)[] Readings { get; }
+}
+
+/// <summary>What one limit rule states of a box, under each of its readings. It doesn't depend on where the box is.</summary>
+internal sealed class StatedLimit
+{
+    private StatedLimit(LimitRule rule, LimitStatement statement, Items<string> disputedBy)
+    {
+        Rule = rule;
+        Statement = statement;
+        DisputedBy = disputedBy;
+    }
+
+    public LimitRule Rule { get; }
+
+    public LimitStatement Statement { get; }
+
+    public Items<string> DisputedBy { get; }
+
+    public static bool TryState(LimitRule rule, BoxTraits box, out StatedLimit? stated)
+    {
+        stated = null;
+        LimitStatement statement = new();
+        rule.State(box, statement);
+        if (statement.IsSilent)
+        {
+            return false;
+        }
+
+        List<string> disputed = [];
+        foreach (Reading reading in rule.Readings)
+        {
+            LimitStatement other = new();
+            (reading.Rule as LimitRule)?.State(box, other);
+            if (!other.IsSilent && other.Verdict != statement.Verdict)
+            {
+                disputed.Add(reading.Id);
+            }
+        }
+
+        stated = new(rule, statement, new(disputed));
+        return true;
+    }
+}

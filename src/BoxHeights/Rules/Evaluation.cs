@@ -1,0 +1,233 @@
+using System;
+using System.Collections.Generic;
+using System.Text;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>What a rule set says of a dwelling: findings, their causes and remedies, checks with margins, and what wasn't looked at.</summary>
+/// <remarks>Immutable and thread-safe. It is an aid for planning and never an approval: local codes, the authority having jurisdiction and licensed practice decide.</remarks>
+public sealed class Evaluation
+{
+    private readonly LayoutState state;
+    private readonly Lazy<Items<Finding>> findings;
+    private readonly Lazy<Items<Cause>> causes;
+
+    internal Evaluation(LayoutEvaluator evaluator, LayoutState state)
+    {
+        this.state = state;
+        state.Evaluation = () => this;
+        int found = state.JudgeAll();
+        findings = new(() => Collect(found));
+        causes = new(() => Cause.Group(Findings, state, new RemedyFinder(evaluator, this, state).For));
+        HasViolations = Any(finding => finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation);
+        HasUnknowns = Any(finding => finding.Outcome == Outcome.Unknown);
+    }
+
+    /// <summary>The dwelling that was evaluated.</summary>
+    public Dwelling Dwelling => state.Dwelling;
+
+    /// <summary>Every finding: faults of the description first, then box by box in the dwelling's order, then group by group.</summary>
+    public Items<Finding> Findings => findings.Value;
+
+    /// <summary>The findings grouped by what they share, the heaviest first.</summary>
+    public Items<Cause> Causes => causes.Value;
+
+    /// <summary>Whether something isn't met that a document of the rule set asks for.</summary>
+    public bool HasViolations { get; }
+
+    /// <summary>Whether something can't be decided from the description.</summary>
+    public bool HasUnknowns { get; }
+
+    /// <summary>Whether there is no finding at all. See <see cref="NotChecked"/> for what wasn't looked at.</summary>
+    public bool IsClean => Findings.Count == 0;
+
+    /// <summary>Identifies the rows that were applied.</summary>
+    public string RuleSetFingerprint => state.Rules.Set.Fingerprint;
+
+    /// <summary>Every check of every box by every rule that speaks of it, one box after another.</summary>
+    public IEnumerable<Check> Checks
+    {
+        get
+        {
+            for (int box = 0; box < state.Boxes.Length; box++)
+            {
+                foreach (Check check in ChecksOf(box))
+                {
+                    yield return check;
+                }
+            }
+        }
+    }
+
+    /// <summary>What wasn't looked at: subjects that no rule here speaks of, and rules that lacked what they need.</summary>
+    public Items<string> NotChecked
+    {
+        get
+        {
+            List<string> all = [.. Scope.NotCovered];
+            SortedDictionary<string, SortedSet<string>> where = new(StringComparer.Ordinal);
+            for (int box = 0; box < state.Boxes.Length; box++)
+            {
+                StatedSite[] sites = state.SitesOf(box);
+                if (sites.Length == 0)
+                {
+                    Add("a fault of the description keeps it from being judged", state.Boxes[box].Source.Id);
+                    continue;
+                }
+
+                foreach ((string rule, string why) in sites[0].NotJudged)
+                {
+                    Add(rule + ": " + why, state.Boxes[box].Surface.Address);
+                }
+            }
+
+            foreach (KeyValuePair<string, SortedSet<string>> one in where)
+            {
+                all.Add(one.Key + " (" + string.Join(", ", one.Value) + ")");
+            }
+
+            return new(all);
+
+            void Add(string what, string subject)
+            {
+                if (!where.TryGetValue(what, out SortedSet<string>? subjects))
+                {
+                    where.Add(what, subjects = new(StringComparer.Ordinal));
+                }
+
+                subjects.Add(subject);
+            }
+        }
+    }
+
+    /// <summary>The findings about a box, a wall, a room or another part of the dwelling, and all that it holds.</summary>
+    /// <param name="id">A box's id, or an address such as "kitchen" or "kitchen/north".</param>
+    public Items<Finding> For(string id)
+    {
+        if (id is null)
+        {
+            throw new ArgumentNullException(nameof(id));
+        }
+
+        List<Finding> found = [];
+        foreach (Finding finding in Findings)
+        {
+            if (finding.Subject == id || finding.Address == id || finding.Address.StartsWith(id + "/", StringComparison.Ordinal))
+            {
+                found.Add(finding);
+            }
+        }
+
+        return new(found);
+    }
+
+    /// <summary>The causes, remedies and what wasn't looked at, as plain text.</summary>
+    public string ToText()
+    {
+        StringBuilder text = new();
+        text.Append(Dwelling.Name).Append(": ").Append(Causes.Count == 0 ? "no findings." : Causes.Count + (Causes.Count == 1 ? " cause, " : " causes, ") + Findings.Count + (Findings.Count == 1 ? " finding." : " findings.")).Append('\n');
+        int number = 0;
+        foreach (Cause cause in Causes)
+        {
+            text.Append('\n').Append(++number).Append(". ").Append(cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
+                .Append("  ").Append(cause.Title).Append('\n');
+            if (cause.Findings.Count > 1)
+            {
+                text.Append("   boxes: ").Append(cause.Subjects).Append('\n');
+            }
+
+            foreach (Remedy remedy in cause.Remedies)
+            {
+                text.Append("   do: ").Append(remedy.Text).Append('\n');
+            }
+        }
+
+        text.Append("\nNot checked: ").Append(string.Join("; ", NotChecked)).Append(".\n").Append(Scope.Caution).Append('\n');
+        return text.ToString();
+    }
+
+    /// <summary>How many findings there are, and the first of them.</summary>
+    public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + " findings: " + Findings[0].Message;
+
+    internal Cause? CauseOf(Finding finding)
+    {
+        foreach (Cause cause in Causes)
+        {
+            foreach (Finding one in cause.Findings)
+            {
+                if (one.IsAbout(finding))
+                {
+                    return cause;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private Items<Finding> Collect(int count)
+    {
+        List<Finding> all = new(count);
+        state.CollectInto(all);
+        return new(all);
+    }
+
+    private bool Any(Predicate<Finding> which)
+    {
+        foreach (Finding finding in Findings)
+        {
+            if (which(finding))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private IEnumerable<Check> ChecksOf(int box)
+    {
+        StatedSite[] sites = state.SitesOf(box);
+        if (sites.Length == 0)
+        {
+            yield break;
+        }
+
+        string id = state.Boxes[box].Source.Id;
+        if (state.HasReading(box))
+        {
+            Place place = state.PlaceOf(box);
+            for (int p = 0; p < sites[0].Placements.Length; p++)
+            {
+                if (!state.IsForcedOff(box, p))
+                {
+                    yield return CheckOf(box, p, place);
+                }
+            }
+        }
+
+        foreach (StatedLimit limit in sites[0].Limits)
+        {
+            yield return new(limit.Rule.Id, id, limit.Statement.Verdict, limit.Statement.Margin, limit.Statement.Needs, limit.DisputedBy);
+        }
+    }
+
+    private Check CheckOf(int box, int placement, in Place place)
+    {
+        StatedPlacement stated = state.SitesOf(box)[0].Placements[placement];
+        Judgement judged = SlabJudge.Judge(stated.Slabs, place);
+        Verdict verdict = state.VerdictOf(box, placement, place);
+        List<string> disputed = [];
+        foreach ((string reading, Slab[] slabs) in stated.Readings)
+        {
+            if (SlabJudge.Verdict(slabs, place) != verdict)
+            {
+                disputed.Add(reading);
+            }
+        }
+
+        Facts needs = verdict != Verdict.Unknown ? Facts.None : state.SitesOf(box).Length > 1 ? judged.Needs | Facts.EdgeMeant : judged.Needs;
+        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(judged.Margin), needs, new(disputed));
+    }
+}

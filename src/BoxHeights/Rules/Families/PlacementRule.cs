@@ -1,0 +1,23 @@
+namespace BoxHeights.Rules;
+
+/// <summary>
+/// A rule about a box on its surface. It states slabs: over this stretch along the wall, the box may be set to these heights.
+/// Check, margin, remedy, plan and picture are all derived from that one statement.
+/// </summary>
+/// <remarks>The law of this family: a statement may read everything except where the box that it judges now is. The site it is handed has no position.</remarks>
+public abstract record PlacementRule : Rule
+{
+    /// <inheritdoc cref="Rule(string, string, Severity, Citation)"/>
+    protected PlacementRule(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <summary>The height that a planner aims at within what is allowed; null where the row has no wish of its own.</summary>
+    public BoxHeight? Preferred { get; init; }
+
+    /// <summary>States what is allowed at a site, over the whole length of its surface.</summary>
+    /// <param name="site">The box and its surroundings, without its position.</param>
+    /// <param name="statement">Takes the slabs.</param>
+    public abstract void State(PlacementSite site, PlacementStatement statement);
+}

@@ -1,0 +1,157 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A box's traits and everything around it, without its position: what a placement rule may read.</summary>
+/// <remarks>
+/// Bounds are asked for in a document's own terms (a line of the box, an offset, a datum) and come back as readings of the stick that sets this box.
+/// A floor that isn't chosen or a box that may be of several sizes widens the gap between what is sure and what is possible, and only where it matters:
+/// a height taken from the finished floor meets a bound on the finished floor whatever the floor will be.
+/// </remarks>
+public sealed class PlacementSite
+{
+    internal PlacementSite(ResolvedSurface surface, BoxTraits box, Levels levels)
+    {
+        Surface = surface;
+        Box = box;
+        Levels = levels;
+    }
+
+    /// <summary>The box.</summary>
+    public BoxTraits Box { get; }
+
+    /// <summary>The kind of room; the empty kind outside.</summary>
+    public RoomKind Room => Surface.RoomKind;
+
+    /// <summary>The wall, without its boxes; null on a ceiling or a floor.</summary>
+    public Wall? Wall => Surface.WallWithoutBoxes;
+
+    /// <summary>The fixtures that stand against the wall.</summary>
+    public Items<Fixture> Fixtures => Surface.Fixtures;
+
+    /// <summary>How the wall's board is hung; null where it isn't stated.</summary>
+    public HungBoards? Boards => Surface.Boards;
+
+    /// <summary>Where the datums of this room are.</summary>
+    public Levels Levels { get; }
+
+    internal ResolvedSurface Surface { get; }
+
+    internal PlacementSite WithLevels(Levels levels) => new(Surface, Box, levels);
+
+    /// <summary>Heights at which a line of the box is at least so far above a datum.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="offset">The offset above the datum; a range where it isn't known exactly.</param>
+    /// <param name="datum">The datum.</param>
+    public AllowedHeights AtLeast(TargetLine line, DistanceRange offset, Datum datum) =>
+        TryReading(line, offset, datum, out DistanceRange reading, out Facts needs)
+            ? new(DistanceSet.AtLeast(reading.To), DistanceSet.AtLeast(reading.From), needs)
+            : AllowedHeights.DependsOn(needs);
+
+    /// <summary>Heights at which a line of the box is at most so far above a datum.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="offset">The offset above the datum; a range where it isn't known exactly.</param>
+    /// <param name="datum">The datum.</param>
+    public AllowedHeights AtMost(TargetLine line, DistanceRange offset, Datum datum) =>
+        TryReading(line, offset, datum, out DistanceRange reading, out Facts needs)
+            ? new(DistanceSet.AtMost(reading.From), DistanceSet.AtMost(reading.To), needs)
+            : AllowedHeights.DependsOn(needs);
+
+    /// <summary>How far a horizontal line lies above a datum.</summary>
+    /// <param name="level">The line.</param>
+    /// <param name="datum">The datum.</param>
+    /// <param name="height">The height found.</param>
+    /// <returns>False when the line's own datum isn't known here.</returns>
+    public bool TryHeightOf(Level level, Datum datum, out DistanceRange height)
+    {
+        if (!Levels.TryOffset(datum, level.Datum, out DistanceRange between))
+        {
+            height = default;
+            return false;
+        }
+
+        height = between + level.Offset;
+        return true;
+    }
+
+    /// <summary>The reading of the stick at which a line of the box lies at an offset above a datum.</summary>
+    private bool TryReading(TargetLine line, DistanceRange offset, Datum datum, out DistanceRange reading, out Facts needs)
+    {
+        reading = default;
+        needs = Facts.None;
+        if (!TryLineAboveEdge(line, out DistanceRange above))
+        {
+            needs = line >= TargetLine.LowestOperable ? Facts.OperableParts : Facts.BoxSize;
+            return false;
+        }
+
+        if (!Levels.TryOffset(Box.Datum, datum, out DistanceRange between, out Datum? becauseOf))
+        {
+            needs = Facts.Datum;
+            return false;
+        }
+
+        needs = (above.IsExact ? Facts.None : Facts.BoxSize) | (between.IsExact ? Facts.None : FactOf(becauseOf));
+        reading = offset + between - above;
+        return true;
+    }
+
+    private static Facts FactOf(Datum? notExact) => notExact switch
+    {
+        Datum.FinishedFloor => Facts.FloorFinish,
+        Datum.FinishedCeiling => Facts.Ceiling,
+        Datum.Countertop => Facts.ObstructionHeight,
+        _ => Facts.Datum,
+    };
+
+    /// <summary>How far a line lies above the edge that the box is set by.</summary>
+    private bool TryLineAboveEdge(TargetLine line, out DistanceRange above)
+    {
+        // Half a box below the top and half above the bottom: counted in halves so that equal edges cancel exactly.
+        int halves = (int)Edge.Center - (int)Box.Edge + (line is TargetLine.BoxBottom ? -1 : line is TargetLine.BoxTop ? 1 : 0);
+        above = default;
+        if (halves != 0)
+        {
+            if (!Box.Size.IsStated)
+            {
+                return false;
+            }
+
+            DistanceRange tall = Box.Size.HeightRange;
+            long low = tall.From.Ticks * halves / 2;
+            long high = tall.To.Ticks * halves / 2;
+            above = new(Distance.FromTicks(Math.Min(low, high)), Distance.FromTicks(Math.Max(low, high)));
+        }
+
+        switch (line)
+        {
+            case TargetLine.PlateBottom or TargetLine.PlateTop:
+                if (Box.Plate is not { } plate)
+                {
+                    return false;
+                }
+
+                Distance half = Distance.FromTicks(plate.Height.Ticks / 2);
+                above += line == TargetLine.PlateTop ? half : -half;
+                return true;
+            case TargetLine.LowestOperable or TargetLine.HighestOperable:
+                if (Box.Operable is not { } parts)
+                {
+                    return false;
+                }
+
+                above += line == TargetLine.HighestOperable ? parts.Above : -parts.Below;
+                return true;
+            case TargetLine.GripAtHighest:
+                if (Box.Operable?.GripHigh is not { } grip)
+                {
+                    return false;
+                }
+
+                above += grip;
+                return true;
+            default:
+                return true;
+        }
+    }
+}

@@ -1,0 +1,59 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A stretch along a wall and the heights that a rule allows there.</summary>
+public readonly struct Slab
+{
+    internal Slab(long left, long right, in AllowedHeights allowed)
+    {
+        LeftTicks = left;
+        RightTicks = right;
+        Allowed = allowed;
+    }
+
+    /// <summary>The stretch's left end, from the wall's left end.</summary>
+    public Distance Left => Distance.FromTicks(LeftTicks);
+
+    /// <summary>The stretch's right end, from the wall's left end.</summary>
+    public Distance Right => Distance.FromTicks(RightTicks);
+
+    /// <summary>The heights allowed over it.</summary>
+    public AllowedHeights Allowed { get; }
+
+    internal long LeftTicks { get; }
+
+    internal long RightTicks { get; }
+}
+
+/// <summary>Takes what a placement rule states.</summary>
+/// <remarks>Slabs may overlap: where they do, a box has to be allowed by all of them. Where there is none, every height is allowed.</remarks>
+public sealed class PlacementStatement
+{
+    private readonly List<Slab> slabs = [];
+
+    /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
+    public string? NotJudgedBecause { get; private set; }
+
+    /// <summary>These heights are allowed wherever the box is along the wall.</summary>
+    /// <param name="allowed">The heights.</param>
+    public void Everywhere(in AllowedHeights allowed) => slabs.Add(new(long.MinValue, long.MaxValue, allowed));
+
+    /// <summary>These heights are allowed over a stretch of the wall, both its ends included.</summary>
+    /// <param name="left">Its left end; <see cref="Distance.MinValue"/> for all that lies left.</param>
+    /// <param name="right">Its right end; <see cref="Distance.MaxValue"/> for all that lies right.</param>
+    /// <param name="allowed">The heights.</param>
+    public void Within(Distance left, Distance right, in AllowedHeights allowed)
+    {
+        if (left <= right)
+        {
+            slabs.Add(new(left.Ticks, right.Ticks, allowed));
+        }
+    }
+
+    /// <summary>The rule says nothing here, because something that it needs isn't described at all.</summary>
+    /// <param name="reason">What isn't described, in one phrase.</param>
+    public void NotJudged(string reason) => NotJudgedBecause = reason;
+
+    internal Slab[] Take() => slabs.ToArray();
+}

@@ -1,0 +1,117 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A rule about a run, a room or a group that a set of boxes satisfies together.</summary>
+/// <remarks>For each box it also states a keep set: where that box may go without making this rule's own answer worse, so that other remedies respect it.</remarks>
+public abstract record ProvisionRule : Rule
+{
+    /// <inheritdoc cref="Rule(string, string, Severity, Citation)"/>
+    protected ProvisionRule(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <summary>The group that a box belongs to.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="room">The id of its room.</param>
+    /// <param name="storey">The id of its storey.</param>
+    /// <returns>A name that all members share; null when the rule doesn't speak of the box.</returns>
+    public abstract string? GroupOf(BoxTraits box, string room, string storey);
+
+    /// <summary>Judges a group.</summary>
+    /// <param name="group">Its boxes.</param>
+    /// <param name="statement">Takes the answer.</param>
+    public abstract void Judge(ProvisionGroup group, ProvisionStatement statement);
+}
+
+/// <summary>A group of boxes that a provision rule judges together.</summary>
+public sealed class ProvisionGroup
+{
+    private readonly LayoutState state;
+    private readonly int[] members;
+
+    internal ProvisionGroup(LayoutState state, int[] members)
+    {
+        this.state = state;
+        this.members = members;
+    }
+
+    /// <summary>How many boxes it has.</summary>
+    public int Count => members.Length;
+
+    internal int Member(int index) => members[index];
+
+    /// <summary>A box's id.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    public string IdOf(int index) => state.Boxes[members[index]].Source.Id;
+
+    /// <summary>The height of a box's center above the storey's subfloor.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    /// <param name="center">The height; a range where something isn't known.</param>
+    /// <returns>False when the box has no height, or its datum isn't known.</returns>
+    public bool TryCenter(int index, out DistanceRange center) => state.TryCenter(members[index], out center);
+
+    /// <summary>Whether the placement rules let a box, where it is along its wall, have its center at a height above the storey's subfloor.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    /// <param name="center">The height.</param>
+    public bool CanBeAt(int index, Distance center) => state.CanBeAt(members[index], center);
+
+    /// <summary>What isn't known about the height of a box's center.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    public Facts NeedsOf(int index) => state.SitesOf(members[index])[0].CenterNeeds;
+}
+
+/// <summary>Takes what a provision rule states about a group.</summary>
+public sealed class ProvisionStatement
+{
+    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs)
+    {
+        public int Index { get; } = index;
+
+        public Verdict Verdict { get; } = verdict;
+
+        public Distance Measured { get; } = measured;
+
+        public DistanceSet Allowed { get; } = allowed;
+
+        public Facts Needs { get; } = needs;
+    }
+
+    private readonly List<Answer> answers = [];
+
+    internal IReadOnlyList<Answer> Answers => answers;
+
+    internal int Count => answers.Count;
+
+    internal Answer this[int i] => answers[i];
+
+    internal DistanceSet Keep { get; private set; } = DistanceSet.All;
+
+    /// <summary>A box doesn't meet the rule, or may not.</summary>
+    /// <param name="index">The box in its group.</param>
+    /// <param name="verdict">Fails or unknown.</param>
+    /// <param name="measured">Where its center is, above the storey's subfloor.</param>
+    /// <param name="allowed">Where its center may be, above the storey's subfloor.</param>
+    /// <param name="needs">What isn't known.</param>
+    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None)
+    {
+        if (verdict == Verdict.Passes)
+        {
+            throw new ArgumentException("A box that passes is no finding.", nameof(verdict));
+        }
+
+        answers.Add(new(index, verdict, measured, allowed, needs));
+    }
+
+    /// <summary>Where the center of any box of the group may go without making the answer worse, above the storey's subfloor.</summary>
+    /// <param name="centers">The heights.</param>
+    public void KeepWithin(in DistanceSet centers) => Keep = centers;
+
+    internal void Clear()
+    {
+        answers.Clear();
+        Keep = DistanceSet.All;
+    }
+}

@@ -1,0 +1,70 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A box is cut into one sheet of wall board, never across a seam. An edge right on a seam is fine.</summary>
+/// <remarks>Butt joints aren't judged: where they fall is the hanger's choice on the day. A box nailed to a stud can't straddle a vertical seam, which lies on a stud.</remarks>
+public sealed record BoardSeam : PlacementRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    public BoardSeam(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Boards is not { } boards)
+        {
+            statement.NotJudged(site.Wall is null ? "only walls have wall board" : "no board layout, or no rough height and ceiling board, is stated");
+            return;
+        }
+
+        if (boards.Layout.Hung == BoardDirection.Vertical)
+        {
+            StateVertical(site, boards.Layout, statement);
+            return;
+        }
+
+        AllowedHeights allowed = AllowedHeights.Anything;
+        foreach (DistanceRange seam in boards.Seams)
+        {
+            AllowedHeights one = site.AtMost(TargetLine.BoxTop, seam, Datum.Subfloor) | site.AtLeast(TargetLine.BoxBottom, seam, Datum.Subfloor);
+            allowed &= seam.IsExact ? one : new(one.Sure, one.Possible, one.Needs | Facts.Ceiling);
+        }
+
+        statement.Everywhere(allowed);
+    }
+
+    private static void StateVertical(PlacementSite site, BoardLayout layout, PlacementStatement statement)
+    {
+        if (site.Box.Mounting is null or MountingMethod.Stud)
+        {
+            statement.Everywhere(AllowedHeights.Anything);
+            return;
+        }
+
+        Distance length = site.Surface.Length;
+        Distance along = Distance.Zero;
+        DistanceRange wide = site.Box.Size.WidthRange;
+        for (int course = 0; course < layout.Widths.Count - 1; course++)
+        {
+            along += layout.Widths[course];
+            Distance seam = layout.From == BoardOrigin.Right ? length - along : along;
+            Across(seam, wide.To, AllowedHeights.DependsOn(Facts.BoxSize));
+            Across(seam, wide.From, AllowedHeights.Nothing);
+        }
+
+        void Across(Distance seam, Distance width, AllowedHeights allowed)
+        {
+            Distance reach = Distance.FromTicks((width.Ticks / 2) - 1);
+            statement.Within(seam - reach, seam + reach, allowed);
+        }
+    }
+}

@@ -1,0 +1,237 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A band of heights above a datum: a low line at least so high, a high line at most so high, with other limits where something is reached over.</summary>
+public sealed record HeightBand : PlacementRule
+{
+    /// <summary>Describes a band.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    /// <param name="datum">What the band is measured from.</param>
+    public HeightBand(string id, string summary, Severity severity, Citation citation, Datum datum)
+        : base(id, summary, severity, citation) => Datum = datum;
+
+    /// <summary>What the band is measured from.</summary>
+    public Datum Datum { get; init; }
+
+    /// <summary>The line that the lower limit speaks of.</summary>
+    public TargetLine LowLine { get; init; } = TargetLine.Center;
+
+    /// <summary>The lower limit, itself allowed; null for none.</summary>
+    public Distance? Low { get; init; }
+
+    /// <summary>The line that the upper limit speaks of.</summary>
+    public TargetLine HighLine { get; init; } = TargetLine.Center;
+
+    /// <summary>The upper limit, itself allowed; null for none.</summary>
+    public Distance? High { get; init; }
+
+    /// <summary>The limits where a counter or an appliance is reached over; null where that changes nothing.</summary>
+    public ReachOver? Over { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers =>
+        (Low is { } low ? LowLine.Words() + " at least " + low : "")
+        + (Low is not null && High is not null ? ", " : "")
+        + (High is { } high ? HighLine.Words() + " at most " + high : "")
+        + " " + DatumText.Print(Datum, false)
+        + (Over is null ? "" : "; " + Over)
+        + (Preferred is { } aim ? "; aims at " + aim : "");
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        AllowedHeights clear = Band(site, High);
+        List<Obstruction> obstructions = Over is null ? [] : Obstruction.Before(site);
+        if (obstructions.Count == 0)
+        {
+            statement.Everywhere(clear);
+            return;
+        }
+
+        // Clear wall up to each obstruction, both ends included: a box right at the end of a counter has to suit both.
+        Distance from = Distance.MinValue;
+        foreach (Obstruction obstruction in obstructions)
+        {
+            statement.Within(from, obstruction.Left, clear);
+            statement.Within(obstruction.Left, obstruction.Right, BehindOrOver(site, obstruction, clear));
+            from = from > obstruction.Right ? from : obstruction.Right;
+        }
+
+        statement.Within(from, Distance.MaxValue, clear);
+    }
+
+    private AllowedHeights Band(PlacementSite site, Distance? high)
+    {
+        AllowedHeights allowed = Low is { } low ? site.AtLeast(LowLine, low, Datum) : AllowedHeights.Anything;
+        return high is { } limit ? allowed & site.AtMost(HighLine, limit, Datum) : allowed;
+    }
+
+    /// <summary>Beneath its top an obstruction isn't reached over; above it, one of the two approaches has to suit.</summary>
+    private AllowedHeights BehindOrOver(PlacementSite site, Obstruction obstruction, in AllowedHeights clear)
+    {
+        if (obstruction.Top is not { } top || !site.TryHeightOf(top, Datum, out DistanceRange height))
+        {
+            return AllowedHeights.OneOf(clear, OverWith(site, obstruction, null), Facts.ObstructionHeight);
+        }
+
+        Distance tick = Distance.FromTicks(1);
+        AllowedHeights below = clear & site.AtMost(TargetLine.LowestOperable, height, Datum);
+        AllowedHeights above = OverWith(site, obstruction, height) & site.AtLeast(TargetLine.LowestOperable, height + tick, Datum);
+        return below | above;
+    }
+
+    private AllowedHeights OverWith(PlacementSite site, Obstruction obstruction, DistanceRange? height)
+    {
+        AllowedHeights forward = Stepped(site, Over!.Forward, obstruction.Depth);
+        Verdict knees = obstruction.KneeSpace is not { } knee ? Verdict.Unknown
+            : obstruction.Depth is not { } deep ? (knee == Distance.Zero ? Verdict.Fails : Verdict.Unknown)
+            : knee >= deep ? Verdict.Passes : Verdict.Fails;
+        Distance most = obstruction.IsLaundryMachine ? Over.LaundryTopAtMost : Over.SideTopAtMost;
+        AllowedHeights side = Stepped(site, Over.Side, obstruction.Depth);
+        side = height is not { } top ? side.If(Facts.ObstructionHeight)
+            : top.To <= most ? side
+            : top.From > most ? AllowedHeights.Nothing
+            : side.If(Facts.ObstructionHeight | Facts.FloorFinish);
+
+        if (site.Box.Approach is { } stated)
+        {
+            AllowedHeights allowed = (stated & Approach.Side) != 0 ? side : AllowedHeights.Nothing;
+            return (stated & Approach.Forward) == 0 ? allowed
+                : knees == Verdict.Passes ? allowed | forward
+                : knees == Verdict.Unknown ? allowed | forward.If(Facts.KneeSpace)
+                : allowed;
+        }
+
+        return knees switch
+        {
+            Verdict.Fails => side,
+            Verdict.Passes => AllowedHeights.OneOf(forward, side, Facts.Approach),
+            _ => AllowedHeights.OneOf(forward, side, Facts.Approach | Facts.KneeSpace),
+        };
+    }
+
+    /// <summary>The band under the limit that goes with a depth; nothing beyond the last step.</summary>
+    private AllowedHeights Stepped(PlacementSite site, Items<ReachStep> steps, Distance? depth)
+    {
+        if (depth is not { } deep)
+        {
+            AllowedHeights best = AllowedHeights.Nothing;
+            foreach (ReachStep step in steps)
+            {
+                best |= Band(site, step.High);
+            }
+
+            return best.If(Facts.ObstructionDepth);
+        }
+
+        foreach (ReachStep step in steps)
+        {
+            if (deep <= step.Depth)
+            {
+                return Band(site, step.High);
+            }
+        }
+
+        return AllowedHeights.Nothing;
+    }
+}
+
+/// <summary>The highest reach over something of a depth.</summary>
+public sealed record ReachStep
+{
+    /// <summary>One step of a reach table.</summary>
+    /// <param name="depth">For reach depths up to this, itself included.</param>
+    /// <param name="high">The upper limit, itself allowed.</param>
+    public ReachStep(Distance depth, Distance high)
+    {
+        Depth = depth;
+        High = high;
+    }
+
+    /// <summary>For reach depths up to this, itself included.</summary>
+    public Distance Depth { get; init; }
+
+    /// <summary>The upper limit, itself allowed.</summary>
+    public Distance High { get; init; }
+
+    /// <summary>The step in words.</summary>
+    public override string ToString() => "up to " + Depth + " deep " + High;
+}
+
+/// <summary>The limits of reach over a counter or an appliance, for both approaches.</summary>
+/// <remarks>A forward approach needs knee space under the obstruction at least as deep as the reach. A side approach needs an obstruction that isn't too high.</remarks>
+public sealed record ReachOver
+{
+    /// <summary>The steps of the forward approach, shallowest first; deeper than the last isn't allowed.</summary>
+    public Items<ReachStep> Forward { get; init; }
+
+    /// <summary>The steps of the side approach, shallowest first; deeper than the last isn't allowed.</summary>
+    public Items<ReachStep> Side { get; init; }
+
+    /// <summary>How high an obstruction may be that is reached over from the side.</summary>
+    public Distance SideTopAtMost { get; init; }
+
+    /// <summary>The same for the top of a washer or dryer.</summary>
+    public Distance LaundryTopAtMost { get; init; }
+
+    /// <summary>The table in words.</summary>
+    public override string ToString() =>
+        "reaching over, forward: " + Forward + "; from the side: " + Side + ", top at most " + SideTopAtMost + " (laundry machines " + LaundryTopAtMost + ")";
+}
+
+/// <summary>Something that stands against a wall and is reached over.</summary>
+internal readonly struct Obstruction : IComparable<Obstruction>
+{
+    private Obstruction(Distance left, Distance right, Level? top, Distance? depth, Distance? knees, bool laundry)
+    {
+        Left = left;
+        Right = right;
+        Top = top;
+        Depth = depth;
+        KneeSpace = knees;
+        IsLaundryMachine = laundry;
+    }
+
+    public Distance Left { get; }
+
+    public Distance Right { get; }
+
+    public Level? Top { get; }
+
+    public Distance? Depth { get; }
+
+    public Distance? KneeSpace { get; }
+
+    public bool IsLaundryMachine { get; }
+
+    public static List<Obstruction> Before(PlacementSite site)
+    {
+        List<Obstruction> found = [];
+        if (site.Wall is { } wall)
+        {
+            foreach (Counter counter in wall.Counters)
+            {
+                found.Add(new(counter.Left, counter.Right, counter.Top, counter.Depth, counter.KneeSpace, false));
+            }
+        }
+
+        foreach (Fixture fixture in site.Fixtures)
+        {
+            bool laundry = fixture.Kind == FixtureKind.Washer || fixture.Kind == FixtureKind.Dryer;
+            if (laundry && fixture.Left is { } left && fixture.Right is { } right)
+            {
+                found.Add(new(left, right, fixture.Top, fixture.Depth, Distance.Zero, true));
+            }
+        }
+
+        found.Sort();
+        return found;
+    }
+
+    public int CompareTo(Obstruction other) => Left.CompareTo(other.Left);
+}

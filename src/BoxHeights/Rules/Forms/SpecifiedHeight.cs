@@ -1,0 +1,42 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A box is set where its drawing asks for it. A height without an edge is read in all three ways.</summary>
+public sealed record SpecifiedHeight : PlacementRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="within">How far off the drawing's height a box may be, up or down.</param>
+    public SpecifiedHeight(string id, string summary, Severity severity, Citation citation, Distance within)
+        : base(id, summary, severity, citation) => Within = within;
+
+    /// <summary>How far off the drawing's height a box may be, up or down, itself allowed.</summary>
+    public Distance Within { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "within " + Within + " of the height on the drawing";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Box.Specified is not { } asked)
+        {
+            return;
+        }
+
+        statement.Everywhere(asked.Edge is { } edge
+            ? Near(site, asked, edge)
+            : AllowedHeights.OneOf(
+                AllowedHeights.OneOf(Near(site, asked, Edge.Bottom), Near(site, asked, Edge.Center), Facts.EdgeMeant),
+                Near(site, asked, Edge.Top),
+                Facts.EdgeMeant));
+    }
+
+    private AllowedHeights Near(PlacementSite site, BoxHeight asked, Edge edge)
+    {
+        TargetLine line = edge switch { Edge.Bottom => TargetLine.BoxBottom, Edge.Top => TargetLine.BoxTop, _ => TargetLine.Center };
+        return site.AtLeast(line, asked.Value - Within, asked.Datum) & site.AtMost(line, asked.Value + Within, asked.Datum);
+    }
+}

@@ -1,0 +1,74 @@
+namespace BoxHeights.Rules;
+
+/// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor.</summary>
+/// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down.</remarks>
+public sealed record UniformLevel : ProvisionRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="within">How far off the level a box may be, up or down.</param>
+    public UniformLevel(string id, string summary, Severity severity, Citation citation, Distance within)
+        : base(id, summary, severity, citation) => Within = within;
+
+    /// <summary>How far off the level a box may be, up or down, itself allowed.</summary>
+    public Distance Within { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the storey";
+
+    /// <inheritdoc/>
+    public override string? GroupOf(BoxTraits box, string room, string storey) =>
+        box.Surface == BoxSurface.Wall && Scope.Purposes.Contains(box.Purpose) ? storey + ": " + box.Purpose : null;
+
+    /// <inheritdoc/>
+    public override void Judge(ProvisionGroup group, ProvisionStatement statement)
+    {
+        if (!TryLevel(group, out Distance level))
+        {
+            return;
+        }
+
+        DistanceSet allowed = DistanceSet.Between(level - Within, level + Within);
+        statement.KeepWithin(allowed);
+        for (int i = 0; i < group.Count; i++)
+        {
+            if (!group.TryCenter(i, out DistanceRange center) || allowed.ContainsRange(center) || !group.CanBeAt(i, level))
+            {
+                continue;
+            }
+
+            statement.Finds(i, allowed.Overlaps(center) ? Verdict.Unknown : Verdict.Fails, center.From, allowed, group.NeedsOf(i));
+        }
+    }
+
+    /// <summary>The level that most boxes share; the lowest of several that as many share.</summary>
+    private static bool TryLevel(ProvisionGroup group, out Distance level)
+    {
+        level = default;
+        int most = 0;
+        for (int i = 0; i < group.Count; i++)
+        {
+            if (!group.TryCenter(i, out DistanceRange one) || !one.IsExact)
+            {
+                continue;
+            }
+
+            int alike = 0;
+            for (int j = 0; j < group.Count; j++)
+            {
+                alike += group.TryCenter(j, out DistanceRange other) && other == one ? 1 : 0;
+            }
+
+            if (alike > most || (alike == most && one.From < level))
+            {
+                most = alike;
+                level = one.From;
+            }
+        }
+
+        return most > 0;
+    }
+}

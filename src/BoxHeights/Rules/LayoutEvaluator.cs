@@ -1,0 +1,40 @@
+using System;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Judges dwellings by a rule set. Make one and keep it: it is immutable and thread-safe.</summary>
+public sealed class LayoutEvaluator
+{
+    private readonly CompiledRules rules;
+    private readonly EvaluatorOptions? options;
+
+    /// <summary>An evaluator with the usual options for the dwelling's own units.</summary>
+    /// <param name="rules">The rules to judge by.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="rules"/> is null.</exception>
+    public LayoutEvaluator(RuleSet rules) => this.rules = new(rules ?? throw new ArgumentNullException(nameof(rules)));
+
+    /// <summary>An evaluator with options of its own.</summary>
+    /// <param name="rules">The rules to judge by.</param>
+    /// <param name="options">What it takes for granted.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The options don't do; the message says all that is wrong with them.</exception>
+    public LayoutEvaluator(RuleSet rules, EvaluatorOptions options)
+        : this(rules) => this.options = (options ?? throw new ArgumentNullException(nameof(options))).Checked();
+
+    /// <summary>The rules it judges by.</summary>
+    public RuleSet Rules => rules.Set;
+
+    /// <summary>Judges a dwelling.</summary>
+    /// <param name="dwelling">The dwelling. A bad description gives findings, never an exception.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public Evaluation Evaluate(Dwelling dwelling) => new(this, StateOf(dwelling));
+
+    /// <summary>Opens a dwelling for live editing: the same engine, with one box at a time changed.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public LayoutSession Open(Dwelling dwelling) => new(this, StateOf(dwelling));
+
+    internal LayoutState StateOf(Dwelling dwelling) =>
+        new(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), rules, options ?? EvaluatorOptions.For(dwelling.Units));
+}

@@ -1,0 +1,177 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>A dwelling that is being edited: each change says which findings appeared, cleared or changed.</summary>
+/// <remarks>It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing.</remarks>
+public sealed class LayoutSession
+{
+    private readonly LayoutEvaluator evaluator;
+    private readonly Dictionary<string, int> indexOf = new(StringComparer.Ordinal);
+    private LayoutState state;
+    private bool[] moved;
+
+    internal LayoutSession(LayoutEvaluator evaluator, LayoutState state)
+    {
+        this.evaluator = evaluator;
+        this.state = state;
+        moved = [];
+        Take(state);
+    }
+
+    /// <summary>The findings as they are now.</summary>
+    public Items<Finding> Findings
+    {
+        get
+        {
+            List<Finding> all = [];
+            state.CollectInto(all);
+            return new(all);
+        }
+    }
+
+    /// <summary>Puts a box elsewhere along its wall, at a height.</summary>
+    /// <param name="id">The box.</param>
+    /// <param name="along">Its center from the wall's left end; not negative.</param>
+    /// <param name="height">Its height.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentException">There is no such box.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="along"/> is negative.</exception>
+    public SessionChange Move(string id, Distance along, BoxHeight height)
+    {
+        int box = Find(id);
+        along = Valid.NotNegative(along, nameof(along));
+        if (NeedsResolving(box, along, height))
+        {
+            return Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(one, along, height) : one));
+        }
+
+        List<Finding>? before = null;
+        if (state.HasFindingsAround(box))
+        {
+            state.CollectAround(box, before = []);
+        }
+
+        state.Put(box, height, along);
+        moved[box] = true;
+        state.JudgeAfterMove(box);
+        if (before is null && !state.HasFindingsAround(box))
+        {
+            return SessionChange.None;
+        }
+
+        List<Finding> after = [];
+        state.CollectAround(box, after);
+        return SessionChange.Between(before ?? [], after);
+    }
+
+    /// <summary>Adds a box.</summary>
+    /// <param name="address">The surface it goes on: "room/wall", "room/ceiling" or "room/floor".</param>
+    /// <param name="box">The box.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentException">There is no such surface.</exception>
+    public SessionChange Add(string address, DeviceBox box) => Reopen(ToDwelling().WithBox(new(address, box)));
+
+    /// <summary>Takes a box away.</summary>
+    /// <param name="id">The box.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentException">There is no such box.</exception>
+    public SessionChange Remove(string id) => Reopen(ToDwelling().WithoutBox(id));
+
+    /// <summary>The dwelling as it is now.</summary>
+    public Dwelling ToDwelling()
+    {
+        int next = 0;
+        return state.Dwelling.WithBoxes(box =>
+        {
+            int index = next++;
+            return moved[index] ? Moved(box, state.AtOf(index)!.Value, state.HeightOf(index)!.Value) : box;
+        });
+    }
+
+    /// <summary>Everything that there is to say about the dwelling as it is now.</summary>
+    public Evaluation Evaluate() => evaluator.Evaluate(ToDwelling());
+
+    /// <summary>Judges every box again from where it is now.</summary>
+    internal int JudgeAll() => state.JudgeAll();
+
+    private static DeviceBox Moved(DeviceBox box, Distance along, BoxHeight height) => box with
+    {
+        At = along,
+        Height = height,
+        Measured = null,
+        Mounting = box.At == along ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null),
+    };
+
+    private void Take(LayoutState taken)
+    {
+        state = taken;
+        state.Evaluation = Evaluate;
+        state.JudgeAll();
+        moved = new bool[state.Boxes.Length];
+        indexOf.Clear();
+        for (int i = state.Boxes.Length - 1; i >= 0; i--)
+        {
+            indexOf[state.Boxes[i].Source.Id] = i;
+        }
+    }
+
+    private SessionChange Reopen(Dwelling dwelling)
+    {
+        List<Finding> before = [];
+        state.CollectInto(before);
+        Take(evaluator.StateOf(dwelling));
+        List<Finding> after = [];
+        state.CollectInto(after);
+        return SessionChange.Between(before, after);
+    }
+
+    private int Find(string id) => indexOf.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out int box)
+        ? box
+        : throw new ArgumentException("The dwelling has no box \"" + id + "\".", nameof(id));
+
+    /// <summary>Whether a move can make or mend a fault of the description, or change the terms of the box's height.</summary>
+    private bool NeedsResolving(int box, Distance along, BoxHeight height)
+    {
+        ResolvedBox resolved = state.Boxes[box];
+        return resolved.IsBroken || resolved.Height is not { } now || now.Edge != height.Edge || now.Datum != height.Datum
+            || height.Datum == Datum.Countertop || resolved.Source.Measured is not null
+            || along > resolved.Surface.Length || !resolved.Surface.Space.IsBelowFraming(height);
+    }
+}
+
+/// <summary>What a change of a session did to its findings.</summary>
+public sealed class SessionChange
+{
+    private SessionChange(Items<Finding> appeared, Items<Finding> cleared, Items<Finding> changed)
+    {
+        Appeared = appeared;
+        Cleared = cleared;
+        Changed = changed;
+    }
+
+    /// <summary>Nothing.</summary>
+    public static SessionChange None { get; } = new(default, default, default);
+
+    /// <summary>Findings that weren't there before.</summary>
+    public Items<Finding> Appeared { get; }
+
+    /// <summary>Findings that are gone.</summary>
+    public Items<Finding> Cleared { get; }
+
+    /// <summary>Findings about the same as before that now say something else.</summary>
+    public Items<Finding> Changed { get; }
+
+    /// <summary>How many findings appeared, cleared and changed.</summary>
+    public override string ToString() => Appeared.Count + " appeared, " + Cleared.Count + " cleared, " + Changed.Count + " changed";
+
+    internal static SessionChange Between(List<Finding> before, List<Finding> after)
+    {
+        List<Finding> changed = after.FindAll(now => before.Exists(then => then.IsAbout(now) && !then.Agrees(now)));
+        List<Finding> appeared = after.FindAll(now => !before.Exists(then => then.IsAbout(now)));
+        List<Finding> cleared = before.FindAll(then => !after.Exists(now => now.IsAbout(then)));
+        return appeared.Count + cleared.Count + changed.Count == 0 ? None : new(new(appeared), new(cleared), new(changed));
+    }
+}

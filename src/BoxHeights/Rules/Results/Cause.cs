@@ -1,0 +1,103 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>What several findings share: one rule, one stick, one storey. It has one remedy, and lists who shares it.</summary>
+public sealed class Cause
+{
+    private readonly Lazy<Items<Remedy>> remedies;
+
+    internal Cause(Items<Finding> findings, Func<Cause, Items<Remedy>> findRemedies)
+    {
+        Findings = findings;
+        Subjects = findings.Select(finding => finding.Subject);
+        remedies = new(() => findRemedies(this));
+    }
+
+    /// <summary>The findings, in the dwelling's order.</summary>
+    public Items<Finding> Findings { get; }
+
+    /// <summary>The ids of the boxes, or the address of the part at fault.</summary>
+    public Items<string> Subjects { get; }
+
+    /// <summary>The id of the rule.</summary>
+    public string RuleId => Findings[0].RuleId;
+
+    /// <summary>Whether the rule isn't met, or can't be decided.</summary>
+    public Outcome Outcome => Findings[0].Outcome;
+
+    /// <summary>How much the heaviest of the findings weighs.</summary>
+    public Severity Severity
+    {
+        get
+        {
+            Severity most = Severity.Note;
+            foreach (Finding finding in Findings)
+            {
+                most = finding.Severity > most ? finding.Severity : most;
+            }
+
+            return most;
+        }
+    }
+
+    /// <summary>Where the rule comes from.</summary>
+    public Citation Citation => Findings[0].Citation;
+
+    /// <summary>What would mend it, best first.</summary>
+    public Items<Remedy> Remedies => remedies.Value;
+
+    /// <summary>The cause in one line, without the ids.</summary>
+    public string Title => Findings.Count == 1
+        ? Findings[0].Message
+        : Findings.Count + " boxes share this: " + Findings[0].Text.Body(Findings[0]);
+
+    /// <summary>The cause in one line, without the ids.</summary>
+    public override string ToString() => Title;
+
+    /// <summary>Groups findings by what they share.</summary>
+    internal static Items<Cause> Group(Items<Finding> findings, LayoutState state, Func<Cause, Items<Remedy>> findRemedies)
+    {
+        Dictionary<string, List<Finding>> shared = new(StringComparer.Ordinal);
+        List<List<Finding>> inOrder = [];
+        foreach (Finding finding in findings)
+        {
+            string key = KeyOf(finding, state);
+            if (!shared.TryGetValue(key, out List<Finding>? list))
+            {
+                shared.Add(key, list = []);
+                inOrder.Add(list);
+            }
+
+            list.Add(finding);
+        }
+
+        List<Cause> causes = inOrder.ConvertAll(list => new Cause(new(list), findRemedies));
+        List<Cause> sorted = [];
+        foreach (Severity severity in new[] { Severity.Violation, Severity.Advice, Severity.Note })
+        {
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity));
+        }
+
+        return new(sorted);
+    }
+
+    /// <summary>What isn't known is shared by a room; what isn't met is shared by those that were set with one stick.</summary>
+    private static string KeyOf(Finding finding, LayoutState state)
+    {
+        if (finding.Box < 0)
+        {
+            return finding.RuleId + "|" + finding.Subject + "|" + finding.Fault!.Kind + "|" + finding.Fault.Message;
+        }
+
+        ResolvedBox box = state.Boxes[finding.Box];
+        string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
+            ? box.Surface.Space.Id
+            : finding.Measured.Kind == QuantityKind.Volume
+                ? finding.Measured + " of " + finding.Allowed
+                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.Margin;
+        return finding.RuleId + "|" + finding.Outcome + "|" + finding.Needs + "|" + who;
+    }
+}

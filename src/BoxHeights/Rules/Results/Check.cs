@@ -1,0 +1,36 @@
+namespace BoxHeights;
+
+/// <summary>What one rule says of one box: a view, worked out as it is read.</summary>
+public readonly struct Check
+{
+    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, Facts needs, Items<string> disputedBy)
+    {
+        RuleId = ruleId;
+        Subject = subject;
+        Verdict = verdict;
+        Margin = margin;
+        Needs = needs;
+        DisputedBy = disputedBy;
+    }
+
+    /// <summary>The id of the rule.</summary>
+    public string RuleId { get; }
+
+    /// <summary>The id of the box.</summary>
+    public string Subject { get; }
+
+    /// <summary>What the rule says.</summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>How far inside what is allowed (the largest amount where nothing bounds it), or negative, how far outside.</summary>
+    public Quantity Margin { get; }
+
+    /// <summary>What would have to be known to decide.</summary>
+    public Facts Needs { get; }
+
+    /// <summary>The readings of the rule's text that would say otherwise.</summary>
+    public Items<string> DisputedBy { get; }
+
+    /// <summary>The check in one line.</summary>
+    public override string ToString() => Subject + ": " + RuleId + ": " + (Verdict == Verdict.Passes ? "met, by " + Margin : Verdict == Verdict.Fails ? "not met, off by " + Margin.Abs() : "depends on " + FactText.Of(Needs));
+}

@@ -1,0 +1,93 @@
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Puts a finding into words, when someone asks: until then it holds only what the words need.</summary>
+internal sealed class FindingText
+{
+    private readonly Rule? rule;
+    private readonly LayoutFault? fault;
+    private readonly string because;
+    private readonly StatedSite[] sites;
+    private readonly int placement;
+    private readonly Place place;
+
+    private FindingText(Rule? rule, LayoutFault? fault, string because, StatedSite[] sites, int placement, in Place place)
+    {
+        this.rule = rule;
+        this.fault = fault;
+        this.because = because;
+        this.sites = sites;
+        this.placement = placement;
+        this.place = place;
+    }
+
+    public static FindingText Of(LayoutFault fault) => new(null, fault, "", [], 0, default);
+
+    public static FindingText Of(LayoutState state, int box, int placement, Finding finding, in Place place) =>
+        new(state.SitesOf(box)[0].Placements[placement].Rule, null, "", state.SitesOf(box), placement, place);
+
+    public static FindingText Of(StatedLimit limit, Finding finding) => new(limit.Rule, null, limit.Statement.Because, [], 0, default);
+
+    public static FindingText Of(Rule rule, Finding finding) => new(rule, null, "", [], 0, default);
+
+    public string Message(Finding finding) =>
+        fault is not null ? fault.Subject + ": " + fault.Message + "." : finding.Subject + " (" + finding.Address + "): " + Body(finding);
+
+    /// <summary>The finding without its subject: the same for all that share a cause.</summary>
+    public string Body(Finding finding)
+    {
+        if (fault is not null)
+        {
+            return fault.Message + ".";
+        }
+
+        string set = rule is LimitRule ? because : finding.Height is { } height ? "set " + height : "its height";
+        string text = set + ", but it must be " + rule!.Summary;
+        if (finding.Outcome == Outcome.Unknown)
+        {
+            text += "; " + Depends(finding);
+        }
+        else if (rule is ProvisionRule)
+        {
+            text += ": its center is " + finding.Measured + " above the storey's subfloor, and should be at " + finding.Allowed;
+        }
+        else
+        {
+            text += ": allowed " + (rule is LimitRule ? "" : "here ") + finding.Allowed + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + finding.Margin.Abs());
+        }
+
+        return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "].";
+    }
+
+    private string Depends(Finding finding)
+    {
+        if (sites.Length > 1)
+        {
+            return Edges();
+        }
+
+        if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place) is { Length: > 0 } good)
+        {
+            return good;
+        }
+
+        return "it depends on " + FactText.Of(finding.Needs);
+    }
+
+    private static string Name(Edge edge) => edge switch { Edge.Bottom => "bottom", Edge.Top => "top", _ => "center" };
+
+    private string Edges()
+    {
+        string fails = "";
+        foreach (StatedSite site in sites)
+        {
+            if (SlabJudge.Verdict(site.Placements[placement].Slabs, place) == Verdict.Fails)
+            {
+                fails += (fails.Length == 0 ? "" : " or ") + Name(site.Site.Box.Edge);
+            }
+        }
+
+        return fails.Length == 0 ? "it depends on " + FactText.Of(Facts.EdgeMeant) : "fails if it means " + fails;
+    }
+}

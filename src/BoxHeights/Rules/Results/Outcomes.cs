@@ -1,0 +1,121 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>What a rule says of a box or a group.</summary>
+public enum Verdict
+{
+    /// <summary>It meets the rule, whatever isn't known.</summary>
+    Passes = 0,
+
+    /// <summary>It depends on something that isn't stated.</summary>
+    Unknown = 1,
+
+    /// <summary>It doesn't meet the rule, whatever isn't known.</summary>
+    Fails = 2,
+}
+
+/// <summary>Why there is a finding.</summary>
+public enum Outcome
+{
+    /// <summary>The verdict depends on something that isn't stated.</summary>
+    Unknown = 1,
+
+    /// <summary>The rule isn't met.</summary>
+    Fails = 2,
+}
+
+/// <summary>How much a finding weighs.</summary>
+public enum Severity
+{
+    /// <summary>Worth knowing.</summary>
+    Note = 1,
+
+    /// <summary>Good work would do otherwise.</summary>
+    Advice = 2,
+
+    /// <summary>A document that is in the rule set asks for it.</summary>
+    Violation = 3,
+}
+
+/// <summary>What may be missing from a description.</summary>
+[Flags]
+public enum Facts
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>The thickness of the finished floor.</summary>
+    FloorFinish = 1 << 0,
+
+    /// <summary>The size of the box.</summary>
+    BoxSize = 1 << 1,
+
+    /// <summary>The edge that a height is measured to.</summary>
+    EdgeMeant = 1 << 2,
+
+    /// <summary>Where the box is along its wall.</summary>
+    Along = 1 << 3,
+
+    /// <summary>The height of the box.</summary>
+    Height = 1 << 4,
+
+    /// <summary>From which side a person reaches the box.</summary>
+    Approach = 1 << 5,
+
+    /// <summary>How deep knees fit under a counter.</summary>
+    KneeSpace = 1 << 6,
+
+    /// <summary>How deep a counter or an appliance is.</summary>
+    ObstructionDepth = 1 << 7,
+
+    /// <summary>How high the top of a counter or an appliance is.</summary>
+    ObstructionHeight = 1 << 8,
+
+    /// <summary>The height of the ceiling framing, its strapping or its board.</summary>
+    Ceiling = 1 << 9,
+
+    /// <summary>How the wall board is hung.</summary>
+    Boards = 1 << 10,
+
+    /// <summary>Where grade, the level line or another surface lies that a height is taken from.</summary>
+    Datum = 1 << 11,
+
+    /// <summary>Which parts of the device a person operates.</summary>
+    OperableParts = 1 << 12,
+
+    /// <summary>The volume marked on the box.</summary>
+    BoxVolume = 1 << 13,
+
+    /// <summary>More than the tape can tell.</summary>
+    TapeReading = 1 << 14,
+
+    /// <summary>A part of the description that is at fault.</summary>
+    BrokenPart = 1 << 15,
+}
+
+/// <summary>Says facts in words.</summary>
+internal static class FactText
+{
+    private static readonly string[] Words =
+    [
+        "the floor finish", "the box: measure yours", "which edge is meant", "where it is along the wall", "its height",
+        "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
+        "the ceiling", "the board layout", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
+        "a closer measurement", "the part of the description that is at fault",
+    ];
+
+    public static string Of(Facts facts)
+    {
+        string text = "";
+        for (int bit = 0; bit < Words.Length; bit++)
+        {
+            if (((int)facts & (1 << bit)) != 0)
+            {
+                text += (text.Length == 0 ? "" : ", ") + Words[bit];
+            }
+        }
+
+        return text;
+    }
+}

@@ -1,0 +1,143 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>Something to do about a finding. Each has been tried: applied to the dwelling, it clears the finding and adds none.</summary>
+public abstract class Remedy
+{
+    private protected Remedy(string text) => Text = text;
+
+    /// <summary>What to do, in one line.</summary>
+    public string Text { get; }
+
+    /// <summary>The dwelling with the remedy carried out.</summary>
+    /// <param name="dwelling">The dwelling that it was found for.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public abstract Dwelling ApplyTo(Dwelling dwelling);
+
+    /// <summary>What to do, in one line.</summary>
+    public override string ToString() => Text;
+
+    private protected static Dwelling Change(Dwelling dwelling, Items<string> ids, Func<DeviceBox, DeviceBox> change) =>
+        dwelling.WithBoxes(box => ids.Contains(box.Id) ? change(box) : box);
+}
+
+/// <summary>Sets one box, or all boxes that were set by one stick, to another height, and one box perhaps to another place along its wall.</summary>
+public sealed class MoveBoxes : Remedy
+{
+    internal MoveBoxes(Items<string> ids, BoxHeight height, Distance? along, bool hasSlack, string text)
+        : base(text)
+    {
+        Ids = ids;
+        Height = height;
+        Along = along;
+        HasSlack = hasSlack;
+    }
+
+    /// <summary>The boxes.</summary>
+    public Items<string> Ids { get; }
+
+    /// <summary>The height to set them to.</summary>
+    public BoxHeight Height { get; }
+
+    /// <summary>The new place along the wall; null where they stay.</summary>
+    public Distance? Along { get; }
+
+    /// <summary>Whether the height keeps the workmanship margin from every limit.</summary>
+    public bool HasSlack { get; }
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) =>
+        Change(dwelling, Ids, box => box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null) });
+}
+
+/// <summary>Adds a box.</summary>
+public sealed class AddBox : Remedy
+{
+    /// <summary>A box to add.</summary>
+    /// <param name="placed">The box and the surface it goes on.</param>
+    /// <param name="text">What to do, in one line.</param>
+    public AddBox(PlacedBox placed, string text)
+        : base(text) => Placed = placed ?? throw new ArgumentNullException(nameof(placed));
+
+    /// <summary>The box and the surface it goes on.</summary>
+    public PlacedBox Placed { get; }
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) => dwelling.WithBox(Placed);
+}
+
+/// <summary>Takes a larger box.</summary>
+public sealed class ResizeBox : Remedy
+{
+    internal ResizeBox(Items<string> ids, Volume volume, string text)
+        : base(text)
+    {
+        Ids = ids;
+        Volume = volume;
+    }
+
+    /// <summary>The boxes.</summary>
+    public Items<string> Ids { get; }
+
+    /// <summary>The volume to be marked on them, at least.</summary>
+    public Volume Volume { get; }
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, Ids, box => box with { Volume = Volume });
+}
+
+/// <summary>Sets a box further out from the stud, by its ears or with a ring.</summary>
+public sealed class SetProjection : Remedy
+{
+    /// <summary>A projection to set.</summary>
+    /// <param name="id">The box.</param>
+    /// <param name="projection">From the stud's face to the box's front edge.</param>
+    /// <param name="text">What to do, in one line.</param>
+    public SetProjection(string id, Distance projection, string text)
+        : base(text)
+    {
+        Id = id ?? throw new ArgumentNullException(nameof(id));
+        Projection = projection;
+    }
+
+    /// <summary>The box.</summary>
+    public string Id { get; }
+
+    /// <summary>From the stud's face to the box's front edge.</summary>
+    public Distance Projection { get; }
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, new[] { Id }, box => box with { SetFor = Projection });
+}
+
+/// <summary>Adds blocking for a box to be nailed to.</summary>
+public sealed class AddBlocking : Remedy
+{
+    /// <summary>Blocking to add.</summary>
+    /// <param name="id">The box.</param>
+    /// <param name="text">What to do, in one line.</param>
+    public AddBlocking(string id, string text)
+        : base(text) => Id = id ?? throw new ArgumentNullException(nameof(id));
+
+    /// <summary>The box.</summary>
+    public string Id { get; }
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) =>
+        Change(dwelling, new[] { Id }, box => box with { Mounting = new Mounting(MountingMethod.Blocking) });
+}
+
+/// <summary>No place was found, straight up or down or along the wall: these rules leave none together.</summary>
+public sealed class NoneFound : Remedy
+{
+    internal NoneFound(Items<string> conflicting, string text)
+        : base(text) => Conflicting = conflicting;
+
+    /// <summary>The ids of the rules that leave no height together where the box is.</summary>
+    public Items<string> Conflicting { get; }
+
+    /// <summary>The dwelling as it is.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    public override Dwelling ApplyTo(Dwelling dwelling) => dwelling ?? throw new ArgumentNullException(nameof(dwelling));
+}

@@ -1,0 +1,82 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>
+/// A row of a rule set: one statement of what a document allows. What computes it is a form (a type that derives from one of the three families);
+/// the row adds numbers, scope and citation.
+/// </summary>
+/// <remarks>A rule is immutable and equal to another with the same content, so that sets which share a row can be joined.</remarks>
+public abstract record Rule
+{
+    /// <summary>Names a row.</summary>
+    /// <param name="id">A short phrase of the trade in kebab case, stable for ever.</param>
+    /// <param name="summary">What is allowed, in one plain phrase that completes "it must be …".</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">The id isn't in kebab case, or a text is empty.</exception>
+    private protected Rule(string id, string summary, Severity severity, Citation citation)
+    {
+        Id = KindName.Check(id, nameof(id));
+        Summary = string.IsNullOrWhiteSpace(summary) ? throw new ArgumentException("A rule says what it allows.", nameof(summary)) : summary;
+        Severity = severity;
+        Citation = citation ?? throw new ArgumentNullException(nameof(citation));
+    }
+
+    /// <summary>The row's id.</summary>
+    public string Id { get; init; }
+
+    /// <summary>What is allowed, in one plain phrase.</summary>
+    public string Summary { get; init; }
+
+    /// <summary>How much a finding weighs.</summary>
+    public Severity Severity { get; init; }
+
+    /// <summary>A miss smaller than this is only a note; null where every miss weighs the same.</summary>
+    public Distance? NoteUnder { get; init; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public Citation Citation { get; init; }
+
+    /// <summary>Raised when a number of a published row is corrected; 1 at first.</summary>
+    public int Revision { get; init; } = 1;
+
+    /// <summary>Which boxes the row speaks of.</summary>
+    public RuleScope Scope { get; init; } = RuleScope.Everything;
+
+    /// <summary>Whether the row stays silent where other rules leave no place that would meet it.</summary>
+    public bool YieldsWhenForced { get; init; }
+
+    /// <summary>The name of the reading that this row follows.</summary>
+    public string ReadingId { get; init; } = "default";
+
+    /// <summary>Other readings of the same text that authorities hold.</summary>
+    public Items<Reading> Readings { get; init; }
+
+    /// <summary>The form's numbers in words, for <see cref="RuleSet.Describe"/>.</summary>
+    public abstract string Numbers { get; }
+}
+
+/// <summary>Another reading of a row's text.</summary>
+public sealed record Reading
+{
+    /// <summary>Names a reading.</summary>
+    /// <param name="id">Its name, in kebab case.</param>
+    /// <param name="summary">How it reads the text, in one phrase.</param>
+    /// <param name="rule">The row under this reading.</param>
+    public Reading(string id, string summary, Rule rule)
+    {
+        Id = KindName.Check(id, nameof(id));
+        Summary = summary ?? throw new ArgumentNullException(nameof(summary));
+        Rule = rule ?? throw new ArgumentNullException(nameof(rule));
+    }
+
+    /// <summary>The reading's name.</summary>
+    public string Id { get; init; }
+
+    /// <summary>How it reads the text.</summary>
+    public string Summary { get; init; }
+
+    /// <summary>The row under this reading.</summary>
+    public Rule Rule { get; init; }
+}

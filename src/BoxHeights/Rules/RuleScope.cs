@@ -1,0 +1,69 @@
+namespace BoxHeights.Rules;
+
+/// <summary>Which boxes a row speaks of. An empty list leaves that condition out.</summary>
+public sealed record RuleScope
+{
+    /// <summary>Every box on every surface.</summary>
+    public static RuleScope Everything { get; } = new();
+
+    /// <summary>Every box on a wall.</summary>
+    public static RuleScope Walls { get; } = new() { Surfaces = new[] { BoxSurface.Wall } };
+
+    /// <summary>Boxes that hold one of these devices.</summary>
+    public Items<DeviceKind> Devices { get; init; }
+
+    /// <summary>Boxes for one of these purposes.</summary>
+    public Items<BoxPurpose> Purposes { get; init; }
+
+    /// <summary>Boxes in one of these kinds of room.</summary>
+    public Items<RoomKind> Rooms { get; init; }
+
+    /// <summary>Boxes on one of these surfaces.</summary>
+    public Items<BoxSurface> Surfaces { get; init; }
+
+    /// <summary>Whether boxes that serve one appliance alone are left out.</summary>
+    public bool ExceptDedicated { get; init; }
+
+    /// <summary>Whether boxes that were there before are left out.</summary>
+    public bool ExceptExisting { get; init; }
+
+    /// <summary>Whether the row speaks of a box.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="room">The kind of room it is in.</param>
+    public bool Covers(BoxTraits box, RoomKind room)
+    {
+        if ((ExceptDedicated && box.IsDedicated) || (ExceptExisting && box.IsExisting)
+            || (Surfaces.Count > 0 && !Surfaces.Contains(box.Surface))
+            || (Purposes.Count > 0 && !Purposes.Contains(box.Purpose))
+            || (Rooms.Count > 0 && !Rooms.Contains(room)))
+        {
+            return false;
+        }
+
+        if (Devices.Count == 0)
+        {
+            return true;
+        }
+
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (Devices.Contains(device))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The conditions in words.</summary>
+    public override string ToString()
+    {
+        string text = Devices.Count == 0 ? "any device" : Devices.ToString();
+        text += Purposes.Count == 0 ? "" : " for " + Purposes;
+        text += Rooms.Count == 0 ? "" : " in " + Rooms;
+        text += Surfaces.Count == 0 ? "" : " on " + Surfaces;
+        text += ExceptDedicated ? ", not serving one appliance" : "";
+        return text + (ExceptExisting ? ", not existing" : "");
+    }
+}

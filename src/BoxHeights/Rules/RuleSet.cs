@@ -1,0 +1,191 @@
+using System;
+using System.Collections.Generic;
+using System.Security.Cryptography;
+using System.Text;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>A set of rows: documents, editions, amendments and practice, joined with <c>+</c>.</summary>
+/// <remarks>Immutable. Rows are kept by id, so the order in which sets are joined never matters.</remarks>
+public sealed class RuleSet : IEquatable<RuleSet>
+{
+    private readonly SortedDictionary<string, Rule> rows;
+
+    /// <summary>A set of rows.</summary>
+    /// <param name="rows">The rows; equal ones count once.</param>
+    /// <exception cref="ArgumentException">Two rows with different content share an id.</exception>
+    public RuleSet(IEnumerable<Rule> rows)
+        : this(Joined(rows ?? throw new ArgumentNullException(nameof(rows)), []))
+    {
+    }
+
+    private RuleSet(SortedDictionary<string, Rule> rows)
+    {
+        this.rows = rows;
+        Rules = new Items<Rule>(rows.Values);
+    }
+
+    /// <summary>No rows.</summary>
+    public static RuleSet Empty { get; } = new(new SortedDictionary<string, Rule>(StringComparer.Ordinal));
+
+    /// <summary>The rows, by id.</summary>
+    public Items<Rule> Rules { get; }
+
+    /// <summary>Sixteen hexadecimal digits that are the same for every set with the same rows, and hardly ever for another.</summary>
+    public string Fingerprint
+    {
+        get
+        {
+            using SHA256 sha = SHA256.Create();
+            byte[] hash = sha.ComputeHash(Encoding.UTF8.GetBytes(Describe()));
+            StringBuilder text = new(16);
+            for (int i = 0; i < 8; i++)
+            {
+                text.Append(hash[i].ToString("x2", System.Globalization.CultureInfo.InvariantCulture));
+            }
+
+            return text.ToString();
+        }
+    }
+
+    /// <summary>Joins two sets. Rows that are equal count once.</summary>
+    /// <exception cref="ArgumentException">The sets have rows of one id with different content; the message names them.</exception>
+    public static RuleSet operator +(RuleSet left, RuleSet right) => (left ?? throw new ArgumentNullException(nameof(left))).Add(right);
+
+    /// <summary>Joins another set to this one. Rows that are equal count once.</summary>
+    /// <param name="other">The other set.</param>
+    /// <exception cref="ArgumentException">The sets have rows of one id with different content; the message names them.</exception>
+    public RuleSet Add(RuleSet other) => new(Joined((other ?? throw new ArgumentNullException(nameof(other))).Rules, rows.Values));
+
+    /// <summary>This set with a row added or replaced.</summary>
+    /// <param name="row">The row.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    public RuleSet With(Rule row)
+    {
+        SortedDictionary<string, Rule> changed = new(rows, StringComparer.Ordinal) { [(row ?? throw new ArgumentNullException(nameof(row))).Id] = row };
+        return new(changed);
+    }
+
+    /// <summary>This set without a row.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <exception cref="ArgumentException">There is no such row.</exception>
+    public RuleSet Without(string id)
+    {
+        _ = Find(id);
+        SortedDictionary<string, Rule> changed = new(rows, StringComparer.Ordinal);
+        changed.Remove(id);
+        return new(changed);
+    }
+
+    /// <summary>This set with another weight for a row.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="severity">How much its findings weigh.</param>
+    /// <exception cref="ArgumentException">There is no such row.</exception>
+    public RuleSet WithSeverity(string id, Severity severity) => With(Find(id) with { Severity = severity });
+
+    /// <summary>This set with another reading of a row deciding. The reading that decided until now is kept among the others.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="reading">The reading's id.</param>
+    /// <exception cref="ArgumentException">There is no such row, or it has no such reading.</exception>
+    public RuleSet WithReading(string id, string reading)
+    {
+        Rule row = Find(id);
+        if (row.ReadingId == reading)
+        {
+            return this;
+        }
+
+        List<Reading> others = [new Reading(row.ReadingId, row.Summary, row with { Readings = default })];
+        Rule? chosen = null;
+        foreach (Reading other in row.Readings)
+        {
+            if (other.Id == reading)
+            {
+                chosen = other.Rule;
+            }
+            else
+            {
+                others.Add(other);
+            }
+        }
+
+        return chosen is null
+            ? throw new ArgumentException("The row \"" + id + "\" has no reading \"" + reading + "\".", nameof(reading))
+            : With(chosen with { Id = id, ReadingId = reading, Readings = new(others) });
+    }
+
+    /// <summary>Finds a row.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <exception cref="ArgumentException">There is no such row; the message lists those that there are.</exception>
+    public Rule Find(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
+        ? row
+        : throw new ArgumentException("There is no row \"" + id + "\"; there are: " + string.Join(", ", rows.Keys) + ".", nameof(id));
+
+    /// <summary>Every row in words: id, severity, what is allowed, numbers, scope, citation, readings.</summary>
+    public string Describe()
+    {
+        StringBuilder text = new();
+        foreach (Rule row in rows.Values)
+        {
+            text.Append(row.Id).Append(" [").Append(row.Severity).Append(", revision ").Append(row.Revision).Append("] ").Append(row.Summary).Append('\n')
+                .Append("  ").Append(row.Numbers).Append('\n')
+                .Append("  for ").Append(row.Scope).Append('\n')
+                .Append("  source: ").Append(row.Citation).Append('\n');
+            if (row.NoteUnder is { } under)
+            {
+                text.Append("  a miss under ").Append(under).Append(" is a note\n");
+            }
+
+            if (row.YieldsWhenForced)
+            {
+                text.Append("  silent where other rules leave no place for it\n");
+            }
+
+            foreach (Reading reading in row.Readings)
+            {
+                text.Append("  also read (").Append(reading.Id).Append("): ").Append(reading.Summary).Append(": ").Append(reading.Rule.Numbers).Append('\n');
+            }
+        }
+
+        return text.ToString();
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(RuleSet? other) => other is not null && Rules == other.Rules;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as RuleSet);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Rules.GetHashCode();
+
+    /// <summary>The ids of the rows.</summary>
+    public override string ToString() => string.Join(", ", rows.Keys);
+
+    private static SortedDictionary<string, Rule> Joined(IEnumerable<Rule> more, IEnumerable<Rule> first)
+    {
+        SortedDictionary<string, Rule> joined = new(StringComparer.Ordinal);
+        foreach (Rule row in first)
+        {
+            joined.Add(row.Id, row);
+        }
+
+        foreach (Rule row in more)
+        {
+            if (row is null)
+            {
+                throw new ArgumentException("A rule set holds no nulls.", nameof(more));
+            }
+
+            if (joined.TryGetValue(row.Id, out Rule? same) && !same.Equals(row))
+            {
+                throw new ArgumentException("Two rows with different content share the id \"" + row.Id + "\"; use With to replace one.", nameof(more));
+            }
+
+            joined[row.Id] = row;
+        }
+
+        return joined;
+    }
+}

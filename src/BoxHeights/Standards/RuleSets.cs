@@ -1,0 +1,35 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>An edition of the National Electrical Code (NFPA 70).</summary>
+public enum NecEdition
+{
+    /// <summary>2017.</summary>
+    Nec2017 = 2017,
+
+    /// <summary>2020.</summary>
+    Nec2020 = 2020,
+
+    /// <summary>2023.</summary>
+    Nec2023 = 2023,
+
+    /// <summary>2026.</summary>
+    Nec2026 = 2026,
+}
+
+/// <summary>The rule sets that come with the library. Join them with <c>+</c>.</summary>
+/// <remarks>A published set is frozen within a major version; a corrected number raises its row's revision.</remarks>
+public static class RuleSets
+{
+    /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
+    /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition);
+
+    /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>
+    public static RuleSet RoughInPractice => Standards.TradePractice.Rows;
+
+    /// <summary>Reach after the 2010 ADA Standards, 308, with the exceptions of 205.1 that speak of one box. It doesn't reach private one-family houses.</summary>
+    public static RuleSet Ada2010 => Standards.AdaStandards2010.Rows;
+}
