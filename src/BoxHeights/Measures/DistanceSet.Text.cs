@@ -1,0 +1,37 @@
+using System;
+using System.Text;
+
+namespace BoxHeights;
+
+/// <content>Text, the same in every culture.</content>
+public readonly partial struct DistanceSet : IFormattable
+{
+    /// <summary>The stretches in words: <c>15 in to 44 in or 48 in</c>, <c>at most 48 in</c>, <c>at least 50 in</c>, <c>anything</c>, <c>nothing</c>.</summary>
+    public override string ToString() => ToString(null);
+
+    /// <summary>The stretches in a format of distances.</summary>
+    /// <param name="format">As for <see cref="Distance.ToString(string?)"/>.</param>
+    /// <exception cref="FormatException">There is no such format.</exception>
+    public string ToString(string? format)
+    {
+        if (IsEmpty || IsAll)
+        {
+            return IsEmpty ? "nothing" : "anything";
+        }
+
+        StringBuilder words = new();
+        for (int i = 0; i < count; i++)
+        {
+            DistanceRange stretch = this[i];
+            words.Append(i == 0 ? "" : " or ");
+            words.Append(
+                stretch.From == Distance.MinValue ? "at most " + stretch.To.ToString(format)
+                : stretch.To == Distance.MaxValue ? "at least " + stretch.From.ToString(format)
+                : stretch.ToString(format));
+        }
+
+        return words.ToString();
+    }
+
+    string IFormattable.ToString(string? format, IFormatProvider? formatProvider) => ToString(format);
+}

@@ -1,0 +1,72 @@
+namespace BoxHeights;
+
+/// <summary>A number as it was written: a whole part and a fraction, both without sign.</summary>
+internal readonly struct TextNumber
+{
+    private readonly ulong whole;
+    private readonly ulong numerator;
+    private readonly ulong denominator;
+
+    internal TextNumber(ulong whole, ulong numerator, ulong denominator, int partAt)
+    {
+        this.whole = whole;
+        this.numerator = numerator;
+        this.denominator = denominator;
+        PartAt = partAt;
+    }
+
+    /// <summary>Where in the text the fraction stands, or the number if it has none.</summary>
+    internal int PartAt { get; }
+
+    internal bool IsWhole => numerator == 0;
+
+    /// <summary>A magnitude with its sign; false if a long can't hold it.</summary>
+    internal static bool TrySign(ulong magnitude, bool negative, out long signed)
+    {
+        signed = unchecked((long)(negative ? 0UL - magnitude : magnitude));
+        return magnitude <= long.MaxValue || (negative && signed == long.MinValue);
+    }
+
+    /// <summary>This number of units as ticks, half to even if it may be rounded.</summary>
+    internal TextFault Scale(long perUnit, bool rounded, out ulong ticks)
+    {
+        ulong unit = (ulong)perUnit;
+        ticks = 0;
+        if (whole > long.MaxValue / unit)
+        {
+            return TextFault.TooLarge;
+        }
+
+        ulong wholeTicks = whole * unit, partTicks, rest;
+        if (numerator <= ulong.MaxValue / unit)
+        {
+            ulong product = numerator * unit;
+            partTicks = product / denominator;
+            rest = product - (partTicks * denominator);
+        }
+        else
+        {
+            // At most 18 digits times 11: fewer than decimal holds exactly.
+            decimal product = (decimal)numerator * unit;
+            decimal left = product % denominator;
+            decimal quotient = (product - left) / denominator;
+            if (quotient > long.MaxValue)
+            {
+                return TextFault.TooLarge;
+            }
+
+            partTicks = (ulong)quotient;
+            rest = (ulong)left;
+        }
+
+        ticks = wholeTicks + partTicks;
+        if (rest == 0)
+        {
+            return TextFault.None;
+        }
+
+        ulong other = denominator - rest;
+        ticks += rest > other || (rest == other && (ticks & 1) == 1) ? 1UL : 0UL;
+        return rounded ? TextFault.None : TextFault.OffGrid;
+    }
+}
