@@ -18,13 +18,13 @@ internal sealed class GroupIndex
             SortedDictionary<string, List<int>> members = new(StringComparer.Ordinal);
             for (int i = 0; i < groupsOf.Length; i++)
             {
-                if (state.SitesOf(i) is not [{ } site, ..] || !rule.Scope.Covers(site.Site.Box, site.Site.Room))
+                if (state.SitesOf(i) is not { Length: > 0 } sites || !rule.Scope.Covers(sites[0].Site.Box, sites[0].Site.Room))
                 {
                     continue;
                 }
 
                 ResolvedSpace space = state.Boxes[i].Surface.Space;
-                if (rule.GroupOf(site.Site.Box, space.Id, space.StoreyId) is { } name)
+                if (rule.GroupOf(sites[0].Site.Box, space.Id, space.StoreyId) is { } name)
                 {
                     if (!members.TryGetValue(name, out List<int>? list))
                     {
