@@ -129,7 +129,7 @@ public sealed class MarkSheet
         row.Note,
     ];
 
-    private string Exactly(Distance distance) => distance.ToString(print.Units == LengthUnits.Millimeters ? "mm" : "R", null);
+    private string Exactly(Distance distance) => distance.ToString(print.Units == LengthUnits.Millimeters ? "mm" : "R");
 
     private static Items<MarkRow> RowsOf(LayoutState state, MarkOptions options, HashSet<string> unrounded)
     {
