@@ -36,7 +36,7 @@ public readonly partial struct Distance
         DistanceText.TryReadAll(text ?? "", false, out value, out _);
 
     /// <summary>The distance in words that <see cref="Parse(string)"/> reads back exactly: inches on the 1/128 in grid (<c>47-3/4 in</c>), else millimeters (<c>1219.3 mm</c>).</summary>
-    public override string ToString() => ToString(null);
+    public override string ToString() => ToString(null, null);
 
     /// <summary>The distance in a format.</summary>
     /// <param name="format">
@@ -48,8 +48,9 @@ public readonly partial struct Distance
     /// <item><description><c>mm</c>, <c>cm</c>, <c>m</c>: all decimals, always exact.</description></item>
     /// </list>
     /// Feet are left out below one foot, and inches where there are only feet.</param>
+    /// <param name="formatProvider">Not used: text is the same in every culture.</param>
     /// <exception cref="FormatException">There is no such format.</exception>
-    public string ToString(string? format)
+    public string ToString(string? format, IFormatProvider? formatProvider = null)
     {
 #if NET8_0_OR_GREATER
         TextBuffer buffer = new(stackalloc char[TextBuffer.Size]);
@@ -59,8 +60,6 @@ public readonly partial struct Distance
         DistanceText.Write(ref buffer, ticks, DistanceText.ReadFormat(format ?? ""));
         return buffer.ToString();
     }
-
-    string IFormattable.ToString(string? format, IFormatProvider? formatProvider) => ToString(format);
 
     private static string NotNull(string? text) => text ?? throw new ArgumentNullException(nameof(text));
 }

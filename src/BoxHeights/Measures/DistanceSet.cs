@@ -1,5 +1,4 @@
 using System;
-using System.Diagnostics.CodeAnalysis;
 
 namespace BoxHeights;
 
@@ -94,7 +93,6 @@ public readonly partial struct DistanceSet : IEquatable<DistanceSet>
 
     /// <summary>One distance alone.</summary>
     /// <param name="distance">The only member.</param>
-    [SuppressMessage("Naming", "CA1720:Identifier contains type name", Justification = "Here it is the plain word.")]
     public static DistanceSet Single(Distance distance) => new(distance.Ticks, distance.Ticks);
 
     /// <summary>Whether a distance is in the set.</summary>

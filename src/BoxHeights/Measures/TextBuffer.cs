@@ -1,8 +1,8 @@
 using System;
 #if NET8_0_OR_GREATER
-using Room = System.Span<char>;
+using CharRoom = System.Span<char>;
 #else
-using Room = char[];
+using CharRoom = char[];
 #endif
 
 namespace BoxHeights;
@@ -13,9 +13,9 @@ internal ref struct TextBuffer
     /// <summary>Enough for the longest text of a measure.</summary>
     internal const int Size = 64;
 
-    private readonly Room room;
+    private readonly CharRoom room;
 
-    internal TextBuffer(Room room)
+    internal TextBuffer(CharRoom room)
     {
         this.room = room;
         Length = 0;

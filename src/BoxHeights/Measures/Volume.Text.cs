@@ -24,13 +24,14 @@ public readonly partial struct Volume
     public static bool TryParse([NotNullWhen(true)] string? text, out Volume value) => TryRead(text ?? "", out value, out _);
 
     /// <summary>The volume in words that <see cref="Parse"/> reads back exactly: cubic inches on the grid of 0.001 in³ (<c>20.3 in3</c>), else cubic centimeters (<c>295.1 cm3</c>).</summary>
-    public override string ToString() => ToString(null);
+    public override string ToString() => ToString(null, null);
 
     /// <summary>The volume in a format.</summary>
     /// <param name="format"><c>R</c>, null or empty: as <see cref="ToString()"/>. <c>in3</c>: to 0.001 in³, half away from zero, with "about" before it
     /// where that isn't exact (and then not read back). <c>cm3</c>: all decimals, always exact.</param>
+    /// <param name="formatProvider">Not used: text is the same in every culture.</param>
     /// <exception cref="FormatException">There is no such format.</exception>
-    public string ToString(string? format)
+    public string ToString(string? format, IFormatProvider? formatProvider = null)
     {
         bool exactInches = picoliters % PicolitersPerThousandth == 0;
         switch (format)
@@ -45,8 +46,6 @@ public readonly partial struct Volume
                 throw new FormatException("\"" + format + "\" is not a volume format. Known are R, in3 and cm3.");
         }
     }
-
-    string IFormattable.ToString(string? format, IFormatProvider? formatProvider) => ToString(format);
 
     private static bool TryRead(string text, out Volume value, out TextCursor cursor)
     {
