@@ -6,8 +6,6 @@ namespace BoxHeights;
 /// <summary>What a text says of a height, word by word; the one reader behind <see cref="BoxHeight"/> and <see cref="Level"/>.</summary>
 internal struct HeightText
 {
-    private const char MinusSign = '\u2212';
-
     private static readonly string[] Fillers = ["at", "@"];
 
     private bool isSigned;
@@ -130,13 +128,13 @@ internal struct HeightText
 
         Distance = distance;
         HasPlus = first == '+';
-        isSigned = first is '+' or '-' or MinusSign;
+        isSigned = first == '+' || TextCursor.IsHyphen(first);
         return null;
     }
 
     // Fractions such as ½ are digits of another sort.
     private static bool StartsDistance(char first) =>
-        char.IsDigit(first) || first is '+' or '-' or MinusSign or '.' || char.GetUnicodeCategory(first) == UnicodeCategory.OtherNumber;
+        char.IsDigit(first) || first is '+' or '.' || TextCursor.IsHyphen(first) || char.GetUnicodeCategory(first) == UnicodeCategory.OtherNumber;
 
     private string? CheckDirection()
     {

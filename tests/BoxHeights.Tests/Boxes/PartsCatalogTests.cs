@@ -77,6 +77,29 @@ public class PartsCatalogTests
         Assert.Equal(Distance.Parse("16.31 in"), Distance.FromInches(15) + duplex.Below);
     }
 
+    // On its side the same limits leave centers of 47.33, 45.33 and 43.33 in.
+    [Theory]
+    [InlineData(48, "47.33 in")]
+    [InlineData(46, "45.33 in")]
+    [InlineData(44, "43.33 in")]
+    public void OnItsSide_DuplexUnderALimit_LeavesThisCenter(int limit, string highestCenter)
+    {
+        Assert.True(Generic.TryFindDevice(DeviceKind.DuplexReceptacle, out DevicePart? part));
+        Assert.Equal(Distance.Parse(highestCenter), Distance.FromInches(limit) - part.OnItsSide!.Value.Above);
+        Assert.True(Generic.TryFindDevice(DeviceKind.ToggleSwitch, out DevicePart? toggle));
+        Assert.Null(toggle.OnItsSide);
+    }
+
+    [Fact]
+    public void Union_SwitchBesideReceptacle_ReachesAsFarAsBoth()
+    {
+        OperableParts toggle = Operable(DeviceKind.ToggleSwitch);
+        OperableParts duplex = Operable(DeviceKind.DuplexReceptacle);
+        Assert.Equal(new OperableParts(duplex.Below, duplex.Above, toggle.GripHigh), toggle.Union(duplex));
+        Assert.Equal(toggle.Union(duplex), duplex.Union(toggle));
+        Assert.Equal(Operable(DeviceKind.Switch).GripHigh, toggle.Union(Operable(DeviceKind.Switch)).GripHigh);
+    }
+
     [Fact]
     public void TryFindDevice_SwitchOfUnknownStyle_ReachesAsFarAsAnyStyle()
     {
