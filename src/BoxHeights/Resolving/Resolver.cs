@@ -271,7 +271,7 @@ internal sealed class Resolver
                 Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
             }
         }
-        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (box.At is not { } at || surface.CounterAt(at)?.Top is null))
+        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (box.At is not { } at || surface.CounterOn(at, at) is not { } counter || ResolvedSurface.TopOf(counter) is null))
         {
             Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from a countertop, but no counter of known height stands where it is");
         }

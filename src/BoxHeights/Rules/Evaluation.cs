@@ -200,9 +200,10 @@ public sealed class Evaluation
             Place place = state.PlaceOf(box);
             for (int p = 0; p < sites[0].Placements.Length; p++)
             {
-                if (!state.IsForcedOff(box, p))
+                Check check = CheckOf(box, p, place);
+                if (!state.Yields(box, p, check.Verdict))
                 {
-                    yield return CheckOf(box, p, place);
+                    yield return check;
                 }
             }
         }
