@@ -28,6 +28,9 @@ internal sealed class ResolvedSurface
 
     public string Address { get; }
 
+    /// <summary>Whether something that is described on this wall can't be, so that rules which read it can't decide.</summary>
+    public bool HasBrokenParts { get; init; }
+
     public BoxSurface Kind { get; }
 
     public ResolvedSpace Space { get; }
@@ -111,7 +114,9 @@ internal sealed class ResolvedSpace
         StoreyId = storey?.Id ?? "";
         Storey = storey;
         Floor = FloorBuildup.NotChosen;
-        Levels = WithStorey(Levels.Default, storey);
+
+        // Outdoors a person stands on the ground.
+        Levels = WithStorey(Levels.Default, storey).With(Datum.FinishedFloor, Distance.Zero, Datum.Grade);
     }
 
     public string Id { get; }

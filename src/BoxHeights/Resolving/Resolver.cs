@@ -166,8 +166,9 @@ internal sealed class Resolver
                 backs.Add((address, back));
             }
 
+            int before = Faults.Count;
             Parts(address, wall);
-            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++);
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++) { HasBrokenParts = Faults.Count > before };
             foreach (DeviceBox box in wall.Boxes)
             {
                 Boxes.Add(Box(box, surface, wall));

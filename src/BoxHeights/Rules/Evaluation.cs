@@ -19,7 +19,15 @@ public sealed class Evaluation
         state.Evaluation = () => this;
         int found = state.JudgeAll();
         findings = new(() => Collect(found));
-        causes = new(() => Cause.Group(Findings, state, new RemedyFinder(evaluator, this, state).For));
+        RemedyFinder finder = new(evaluator, this, state);
+        causes = new(() => Cause.Group(Findings, state, cause =>
+        {
+            // Looking for remedies states rules at further sites, which the state remembers: one cause at a time.
+            lock (state)
+            {
+                return finder.For(cause);
+            }
+        }));
         HasViolations = Any(finding => finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation);
         HasUnknowns = Any(finding => finding.Outcome == Outcome.Unknown);
     }

@@ -15,6 +15,9 @@ public sealed record BoardSeam : PlacementRule
     }
 
     /// <inheritdoc/>
+    public override bool ReadsWallParts => false;
+
+    /// <inheritdoc/>
     public override string Numbers => "top of the box at or under each seam, or its bottom at or over it";
 
     /// <inheritdoc/>

@@ -37,6 +37,9 @@ public sealed record HeightBand : PlacementRule
     public ReachOver? Over { get; init; }
 
     /// <inheritdoc/>
+    public override bool ReadsWallParts => Over is not null || Datum == Datum.Countertop;
+
+    /// <inheritdoc/>
     public override string Numbers =>
         (IsKeepOut ? "not: " : "") + (Low is { } low ? LowLine.Words() + " at least " + low : "")
         + (Low is not null && High is not null ? ", " : "")
