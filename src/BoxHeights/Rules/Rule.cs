@@ -47,6 +47,9 @@ public abstract record Rule
     /// <summary>Whether the row is a habit: it speaks only where it is clearly not met, and other rules leave a place that would meet it.</summary>
     public bool YieldsWhenForced { get; init; }
 
+    /// <summary>What of its text the row doesn't apply, in one phrase; null where it applies all.</summary>
+    public string? LeavesOut { get; init; }
+
     /// <summary>The name of the reading that this row follows.</summary>
     public string ReadingId { get; init; } = "default";
 
