@@ -78,7 +78,8 @@ public sealed class Cause
         List<Cause> sorted = [];
         foreach (Severity severity in new[] { Severity.Violation, Severity.Advice, Severity.Note })
         {
-            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity));
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Fails));
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Unknown));
         }
 
         return new(sorted);
@@ -93,6 +94,11 @@ public sealed class Cause
         }
 
         ResolvedBox box = state.Boxes[finding.Box];
+        if (finding.Outcome == Outcome.Unknown && finding.Needs == Facts.BrokenPart)
+        {
+            return "broken|" + box.Surface.Address;
+        }
+
         string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
             ? box.Surface.Space.Id
             : finding.Measured.Kind == QuantityKind.Volume
