@@ -79,57 +79,33 @@ public sealed class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        text.Append("# Marks: ").Append(dwelling.Name).Append("\n\n").Append(Scope.Caution)
-            .Append(" Heights are above the subfloor of the room; distances from the left corner, framing face to box center.\n");
-        string wall = "";
-        foreach (MarkRow row in Rows)
-        {
-            if (row.Address != wall)
-            {
-                wall = row.Address;
-                text.Append("\n## ").Append(wall).Append("\n\n| box | for | from left corner | stud | mark | to | from level line | note |\n|---|---|---|---|---|---|---|---|\n");
-            }
-
-            text.Append("| ").Append(string.Join(" | ", Cells(row))).Append(" |\n");
-        }
-
+        TextTable.AppendTitle(text, "Marks: " + dwelling.Name, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center.");
+        Table().AppendMarkdown(text);
         return text.ToString();
     }
 
     /// <summary>The marks as comma-separated values after RFC 4180, with a header line; distances as <see cref="Distance.Parse(string)"/> reads them.</summary>
-    public string ToCsv()
+    public string ToCsv() => Table().ToCsv();
+
+    private TextTable Table()
     {
-        StringBuilder text = new("wall,box,for,from left corner,stud,mark,to,from level line,note\r\n");
+        TextTable table = new("wall", "box", "for", "from left corner", "stud", "mark", "to", "from level line", "note");
         foreach (MarkRow row in Rows)
         {
-            text.Append(Quoted(row.Address));
-            foreach (string cell in Cells(row))
-            {
-                text.Append(',').Append(Quoted(cell));
-            }
-
-            text.Append("\r\n");
+            table.Add(
+                row.Address,
+                row.BoxId,
+                row.Purpose.Name,
+                row.FromLeftCorner is { } along ? Printed.Exactly(along, print.Units) : "",
+                row.Stud,
+                row.Mark is { } mark ? Printed.Exactly(mark.Value, print.Units) : "",
+                row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
+                row.FromLevelLine is { } line ? Printed.Signed(line, print.Units) : "",
+                row.Note);
         }
 
-        return text.ToString();
+        return table;
     }
-
-    private static string Quoted(string cell) =>
-        cell.IndexOfAny([',', '"', '\r', '\n']) < 0 ? cell : "\"" + cell.Replace("\"", "\"\"") + "\"";
-
-    private string[] Cells(MarkRow row) =>
-    [
-        row.BoxId,
-        row.Purpose.Name,
-        row.FromLeftCorner is { } along ? Exactly(along) : "",
-        row.Stud,
-        row.Mark is { } mark ? Exactly(mark.Value) : "",
-        row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
-        row.FromLevelLine is { } line ? (line < Distance.Zero ? "" : "+") + Exactly(line) : "",
-        row.Note,
-    ];
-
-    private string Exactly(Distance distance) => distance.ToString(print.Units == LengthUnits.Millimeters ? "mm" : "R");
 
     private static Items<MarkRow> RowsOf(LayoutState state, MarkOptions options, HashSet<string> unrounded)
     {
