@@ -8,27 +8,6 @@ using Chars = string;
 
 namespace BoxHeights;
 
-/// <summary>Why a text isn't a measure.</summary>
-internal enum TextFault
-{
-    None,
-    Empty,
-    NumberExpected,
-    LengthUnitExpected,
-    VolumeUnitExpected,
-    InchUnitExpected,
-    Comma,
-    DigitAfterPointExpected,
-    ZeroDenominator,
-    ImproperFraction,
-    TooManyDigits,
-    OffGrid,
-    TooLarge,
-    FeetWithPart,
-    WrongOrder,
-    Trailing,
-}
-
 /// <summary>Reads a text from left to right; a failed read leaves the place and reason.</summary>
 /// <remarks>It reads a span where the target has them, else a string. It allocates only for the message of a fault.</remarks>
 internal ref struct TextCursor
@@ -178,7 +157,7 @@ internal ref struct TextCursor
     }
 
     /// <summary>The fault in words.</summary>
-    internal readonly string Describe() => "at character " + FaultAt.ToString(CultureInfo.InvariantCulture) + ", " + Reason(Fault);
+    internal readonly string Describe() => "at character " + FaultAt.ToString(CultureInfo.InvariantCulture) + ", " + Fault.Reason();
 
     /// <summary>The exception for a text that isn't what was asked for.</summary>
     internal readonly FormatException ToException(string what)
@@ -188,25 +167,6 @@ internal ref struct TextCursor
         shown = shown.Length > longest ? shown.Remove(longest) + "…" : shown;
         return new("\"" + shown + "\" is not " + what + ": " + Describe() + ".");
     }
-
-    private static string Reason(TextFault fault) => fault switch
-    {
-        TextFault.Empty => "there is nothing to read",
-        TextFault.NumberExpected => "a number is expected",
-        TextFault.LengthUnitExpected => "say in, ft or mm",
-        TextFault.VolumeUnitExpected => "say in3 or cm3",
-        TextFault.InchUnitExpected => "say in for the inches after the feet",
-        TextFault.Comma => "there is a comma: decimals take a point, and thousands are not separated",
-        TextFault.DigitAfterPointExpected => "a digit is expected after the point",
-        TextFault.ZeroDenominator => "a fraction is not over 0",
-        TextFault.ImproperFraction => "the fraction beside a whole number is less than 1",
-        TextFault.TooManyDigits => "there are too many digits",
-        TextFault.OffGrid => "the number is between two steps of the exact grid (ParseRounded takes the nearest where there is one)",
-        TextFault.TooLarge => "the number is beyond the scale",
-        TextFault.FeetWithPart => "feet before inches are a whole number",
-        TextFault.WrongOrder => "the first end is above the second",
-        _ => "something follows that is not part of it",
-    };
 
     private static char ToLower(char c) => c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c;
 

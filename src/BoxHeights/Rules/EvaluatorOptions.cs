@@ -43,8 +43,6 @@ public sealed record EvaluatorOptions
 
     internal static EvaluatorOptions For(LengthUnits units) => units == LengthUnits.Millimeters ? Metric : Default;
 
-    internal string Print(Distance distance) => distance.ToString(Units == LengthUnits.Millimeters ? "mm" : "ft16");
-
     internal EvaluatorOptions Checked()
     {
         List<string> faults = [];

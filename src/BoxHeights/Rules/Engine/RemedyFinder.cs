@@ -59,12 +59,13 @@ internal sealed class RemedyFinder
         return sticks;
     }
 
-    private bool IsSameStick(int a, int b)
+    private bool IsSameStick(int a, int b) => IsSameLevel(a, b) && state.HeightOf(a) == state.HeightOf(b);
+
+    private bool IsSameLevel(int a, int b)
     {
         ResolvedBox one = state.Boxes[a];
         ResolvedBox other = state.Boxes[b];
-        return one.Source.Purpose == other.Source.Purpose && one.Surface.Space.StoreyId == other.Surface.Space.StoreyId
-            && state.HeightOf(a) == state.HeightOf(b);
+        return one.Source.Purpose == other.Source.Purpose && one.Surface.Space.StoreyId == other.Surface.Space.StoreyId;
     }
 
     private List<Remedy> ByStick(Cause cause, List<int> boxes, bool levelOnly)
@@ -73,17 +74,31 @@ internal sealed class RemedyFinder
         whole.RemoveAll(IsFixed);
         if (whole.Count > 0)
         {
-            foreach ((BoxHeight height, bool slack) in HeightsFor(whole, levelOnly))
+            if (Together(cause, whole, boxes, levelOnly) is { } move)
             {
-                Remedy move = Move(whole, height, null, slack);
-                if (Mends(move, cause.RuleId, boxes))
-                {
-                    return [move];
-                }
+                return [move];
             }
         }
 
-        return boxes.ConvertAll(box => Single(cause, box));
+        // One level for all boxes of the purpose may do where one stick alone would leave the others behind.
+        List<int> level = All(box => IsSameLevel(box, boxes[0]) && !IsFixed(box));
+        return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(box => level.Contains(box)) && Together(cause, level, boxes, false) is { } all
+            ? [all]
+            : boxes.ConvertAll(box => Single(cause, box));
+    }
+
+    private MoveBoxes? Together(Cause cause, List<int> boxes, List<int> toMend, bool levelOnly)
+    {
+        foreach ((BoxHeight height, bool slack) in HeightsFor(boxes, levelOnly))
+        {
+            MoveBoxes move = Move(boxes, height, null, slack);
+            if (Mends(move, cause.RuleId, toMend))
+            {
+                return move;
+            }
+        }
+
+        return null;
     }
 
     private Remedy Single(Cause cause, int box)
@@ -190,19 +205,22 @@ internal sealed class RemedyFinder
         }
     }
 
-    /// <summary>The readings of a stick that every placement rule surely allows for all the boxes; with slack, away from every limit.</summary>
+    /// <summary>The readings of a stick that every placement rule surely allows for all the boxes; with slack, away from every limit but those of habit.</summary>
     private DistanceSet Allowed(List<int> boxes, Edge edge, Datum datum, Distance? along, bool slack)
     {
         DistanceSet all = DistanceSet.All;
+        DistanceSet firm = DistanceSet.All;
         foreach (int box in boxes)
         {
             if ((along ?? state.AtOf(box)) is { } place)
             {
-                all &= state.SiteOf(box, edge, datum, place).SureAt(place.Ticks);
+                StatedSite site = state.SiteOf(box, edge, datum, place);
+                all &= site.SureAt(place.Ticks);
+                firm &= site.SureOfFirmRulesAt(place.Ticks);
             }
         }
 
-        return slack ? all.Shrink(options.HeightMargin) : all;
+        return slack ? all & firm.Shrink(options.HeightMargin) : all;
     }
 
     /// <summary>The readings of a stick that keep a box within its groups' levels.</summary>
@@ -268,9 +286,10 @@ internal sealed class RemedyFinder
     private MoveBoxes Move(List<int> boxes, BoxHeight height, Distance? along, bool slack)
     {
         Items<string> ids = new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
-        string text = "set " + (boxes.Count == 1 ? ids[0] : "the stick for these " + boxes.Count + " boxes (" + ids + ")") + " at " + height
-            + (along is { } place ? ", " + options.Print(place) + " from the left end of its wall" : "")
-            + (slack ? "" : " (no slack)");
+        string text = boxes.Count == 1
+            ? "set " + ids[0] + " " + height + (along is { } place ? ", " + Printed.Of(place, options.Units) + " from the left end of its wall" : "")
+            : "set the stick " + height + " for " + boxes.Count + " boxes: " + ids;
+        text += slack ? "" : " (no slack)";
         return new(ids, height, along, slack, text);
     }
 

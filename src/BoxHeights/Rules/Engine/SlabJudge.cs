@@ -5,7 +5,7 @@ internal readonly struct Judgement(Verdict verdict, long margin, in DistanceSet 
 {
     public Verdict Verdict { get; } = verdict;
 
-    /// <summary>How far inside what is sure, or (negative) how far from what is possible.</summary>
+    /// <summary>How far inside what is allowed; negative, how far outside.</summary>
     public long Margin { get; } = margin;
 
     /// <summary>What is allowed there: surely, or where that is nothing, possibly.</summary>
@@ -73,7 +73,7 @@ internal static class SlabJudge
             worst = one > worst ? one : worst;
         }
 
-        DistanceSet against = worst == BoxHeights.Verdict.Fails && possible.Count > 0 ? possible : sure;
+        DistanceSet against = sure.Count > 0 ? sure : possible;
         long low = against.Margin(place.Readings.From).Ticks;
         long high = against.Margin(place.Readings.To).Ticks;
         return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : Facts.None);

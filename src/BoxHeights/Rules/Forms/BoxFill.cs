@@ -32,7 +32,7 @@ public sealed record FillLine
 
     /// <summary>The line as count × allowance = volume.</summary>
     public override string ToString() =>
-        What + ": " + (Quarters / 4m).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + " × " + Allowance + " = " + Volume + " " + Paragraph;
+        What + " " + (Quarters / 4m).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + " × " + Allowance + " = " + Volume;
 }
 
 /// <summary>How much room conductors, clamps, devices and grounds take in a box: an explained sum after NEC 314.16(B).</summary>
@@ -120,7 +120,7 @@ public sealed class BoxFill
     }
 
     /// <summary>The sum in one line.</summary>
-    public override string ToString() => string.Join("; ", Lines) + "; in all " + Total;
+    public override string ToString() => "fill " + Total + " (" + string.Join("; ", Lines) + ")";
 }
 
 /// <summary>How equipment grounding conductors count toward fill.</summary>

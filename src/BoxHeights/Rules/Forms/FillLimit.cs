@@ -35,11 +35,11 @@ public sealed record FillLimit : LimitRule
         BoxFill fill = FillOf(box);
         if (box.Volume is { } volume)
         {
-            statement.Judge(fill.Total, QuantitySet.AtMost(volume), "fill " + fill);
+            statement.Judge(fill.Total, QuantitySet.AtMost(volume), fill.ToString());
         }
         else
         {
-            statement.DependsOn(fill.Total, Facts.BoxVolume, "fill " + fill);
+            statement.DependsOn(fill.Total, Facts.BoxVolume, fill.ToString());
         }
     }
 

@@ -78,7 +78,8 @@ public sealed class Cause
         List<Cause> sorted = [];
         foreach (Severity severity in new[] { Severity.Violation, Severity.Advice, Severity.Note })
         {
-            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity));
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Fails));
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Unknown));
         }
 
         return new(sorted);

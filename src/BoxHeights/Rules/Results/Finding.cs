@@ -62,7 +62,7 @@ public sealed class Finding
         }
 
         DisputedBy = new(disputed);
-        text = FindingText.Of(state, box, placement, this, place);
+        text = FindingText.Of(state, box, placement, place);
     }
 
     internal Finding(LayoutState state, int box, StatedLimit limit)
@@ -75,7 +75,7 @@ public sealed class Finding
         Margin = statement.Margin;
         Needs = statement.Needs;
         DisputedBy = Outcome == Outcome.Fails ? limit.DisputedBy : default;
-        text = FindingText.Of(limit, this);
+        text = FindingText.Of(state, limit);
     }
 
     internal Finding(LayoutState state, int group, in ProvisionStatement.Answer answer)
@@ -87,7 +87,7 @@ public sealed class Finding
         Allowed = answer.Allowed;
         Margin = answer.Allowed.Margin(answer.Measured);
         Needs = answer.Needs;
-        text = FindingText.Of(state.Groups[group].Rule, this);
+        text = FindingText.Of(state, state.Groups[group].Rule);
     }
 
     private Finding(LayoutState state, Rule rule, int box)

@@ -11,9 +11,11 @@ internal sealed class FindingText
     private readonly StatedSite[] sites;
     private readonly int placement;
     private readonly Place place;
+    private readonly LengthUnits units;
 
-    private FindingText(Rule? rule, LayoutFault? fault, string because, StatedSite[] sites, int placement, in Place place)
+    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, string because, StatedSite[] sites, int placement, in Place place)
     {
+        this.units = units;
         this.rule = rule;
         this.fault = fault;
         this.because = because;
@@ -22,42 +24,44 @@ internal sealed class FindingText
         this.place = place;
     }
 
-    public static FindingText Of(LayoutFault fault) => new(null, fault, "", [], 0, default);
+    public static FindingText Of(LayoutFault fault) => new(default, null, fault, "", [], 0, default);
 
-    public static FindingText Of(LayoutState state, int box, int placement, Finding finding, in Place place) =>
-        new(state.SitesOf(box)[0].Placements[placement].Rule, null, "", state.SitesOf(box), placement, place);
+    public static FindingText Of(LayoutState state, int box, int placement, in Place place) =>
+        new(state.Options.Units, state.SitesOf(box)[0].Placements[placement].Rule, null, "", state.SitesOf(box), placement, place);
 
-    public static FindingText Of(StatedLimit limit, Finding finding) => new(limit.Rule, null, limit.Statement.Because, [], 0, default);
+    public static FindingText Of(LayoutState state, StatedLimit limit) => new(state.Options.Units, limit.Rule, null, limit.Statement.Because, [], 0, default);
 
-    public static FindingText Of(Rule rule, Finding finding) => new(rule, null, "", [], 0, default);
+    public static FindingText Of(LayoutState state, ProvisionRule rule) => new(state.Options.Units, rule, null, "", [], 0, default);
 
     public string Message(Finding finding) =>
-        fault is not null ? fault.Subject + ": " + fault.Message + "." : finding.Subject + " (" + finding.Address + "): " + Body(finding);
+        fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding);
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     public string Body(Finding finding)
     {
         if (fault is not null)
         {
-            return fault.Message + ".";
+            return fault.Message;
         }
 
-        string set = rule is LimitRule ? because : finding.Height is { } height ? "set " + height : "its height";
-        string text = set + ", but it must be " + rule!.Summary;
+        string what = rule is LimitRule ? because : finding.Height is { } height ? "set " + height : "as it is set";
+        string text;
         if (finding.Outcome == Outcome.Unknown)
         {
-            text += "; " + Depends(finding);
+            text = Depends(finding) + ": " + what + ", must be " + rule!.Summary;
         }
         else if (rule is ProvisionRule)
         {
-            text += ": its center is " + finding.Measured + " above the storey's subfloor, and should be at " + finding.Allowed;
+            text = what + ", must be " + rule.Summary + ": center " + Printed.Of(finding.Measured.AsDistance(), units) + " above the storey's subfloor, the others' "
+                + Printed.Allowed(finding.Allowed, units);
         }
         else
         {
-            text += ": allowed " + (rule is LimitRule ? "" : "here ") + finding.Allowed + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + finding.Margin.Abs());
+            text = what + ", must be " + rule!.Summary + ": allowed " + (rule is LimitRule ? "" : "here ") + Printed.Allowed(finding.Allowed, units)
+                + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + Printed.OffBy(finding.Margin, units));
         }
 
-        return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "].";
+        return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
     }
 
     private string Depends(Finding finding)
@@ -72,7 +76,7 @@ internal sealed class FindingText
             return good;
         }
 
-        return "it depends on " + FactText.Of(finding.Needs);
+        return "depends on " + FactText.Of(finding.Needs);
     }
 
     private static string Name(Edge edge) => edge switch { Edge.Bottom => "bottom", Edge.Top => "top", _ => "center" };
@@ -88,6 +92,6 @@ internal sealed class FindingText
             }
         }
 
-        return fails.Length == 0 ? "it depends on " + FactText.Of(Facts.EdgeMeant) : "fails if it means " + fails;
+        return fails.Length == 0 ? "depends on " + FactText.Of(Facts.EdgeMeant) : "fails if it means " + fails;
     }
 }

@@ -1,0 +1,49 @@
+namespace BoxHeights;
+
+/// <summary>Prints measures as they are read on site: whole fractions as they are, anything finer rounded to what a tape shows, and never in the wrong direction.</summary>
+internal static class Printed
+{
+    private static readonly Distance OnTheTape = Distance.FromInches(0, 1, 16);
+    private static readonly Distance Fractions = Distance.FromInches(0, 1, 128);
+    private static readonly Distance Tenth = Distance.FromMillimeters(0.1m);
+
+    public static string Of(Distance distance, LengthUnits units) => Text(IsWhole(distance, units) ? distance : distance.RoundNearest(Step(units)), units);
+
+    /// <summary>How far off something is, never too little.</summary>
+    public static string OffBy(Quantity margin, LengthUnits units)
+    {
+        Quantity off = margin.Abs();
+        return off.Kind == QuantityKind.Volume ? off.ToString()
+            : off.AsDistance() is var distance && IsWhole(distance, units) ? Text(distance, units)
+            : Text(distance.RoundUp(Step(units)), units);
+    }
+
+    /// <summary>What is allowed, each stretch no wider than it is; a stretch that would be rounded away is printed as it is.</summary>
+    public static string Allowed(QuantitySet allowed, LengthUnits units)
+    {
+        if (allowed.Kind == QuantityKind.Volume)
+        {
+            return allowed.ToString();
+        }
+
+        DistanceSet exact = allowed.AsDistances();
+        DistanceSet rounded = DistanceSet.Empty;
+        for (int i = 0; i < exact.Count; i++)
+        {
+            DistanceRange one = exact[i];
+            Distance low = one.From == Distance.MinValue || IsWhole(one.From, units) ? one.From : one.From.RoundUp(Step(units));
+            Distance high = one.To == Distance.MaxValue || IsWhole(one.To, units) ? one.To : one.To.RoundDown(Step(units));
+            rounded |= low <= high ? DistanceSet.Between(low, high) : DistanceSet.Between(one.From, one.To);
+        }
+
+        return rounded.ToString(Format(units));
+    }
+
+    private static bool IsWhole(Distance distance, LengthUnits units) => distance.IsMultipleOf(units == LengthUnits.Millimeters ? Tenth : Fractions);
+
+    private static Distance Step(LengthUnits units) => units == LengthUnits.Millimeters ? Tenth : OnTheTape;
+
+    private static string Text(Distance distance, LengthUnits units) => distance.ToString(Format(units));
+
+    private static string Format(LengthUnits units) => units == LengthUnits.Millimeters ? "mm" : "in";
+}

@@ -1,0 +1,109 @@
+#if NET10_0_OR_GREATER && !NETSTANDARD_ASSET
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Xunit;
+
+namespace BoxHeights.Tests.Conventions;
+
+/// <summary>Imports between the rooms of src/BoxHeights run one way. The compiler says what each name means.</summary>
+public sealed class ArchitectureTests
+{
+    private static readonly Dictionary<string, string[]> MayUse = new(StringComparer.Ordinal)
+    {
+        ["Measures"] = [],
+        ["Boxes"] = ["Measures"],
+        ["Heights"] = ["Measures", "Boxes"],
+        ["Layout"] = ["Measures", "Boxes", "Heights"],
+        ["Framing"] = ["Measures", "Boxes", "Heights", "Layout"],
+        ["Resolving"] = ["Measures", "Boxes", "Heights", "Layout", "Framing"],
+        ["Rules"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving"],
+        ["Standards"] = ["Measures", "Boxes", "Heights", "Layout", "Rules"],
+        ["Planning"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards"],
+        ["Output"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules"],
+        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards", "Planning", "Output"],
+    };
+
+    private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");
+
+    [Fact]
+    public void Rooms_AreThoseOfTheMap()
+    {
+        string[] folders = Directory.GetDirectories(Source).Select(folder => Path.GetFileName(folder)).Where(name => name is not ("bin" or "obj")).ToArray();
+        Assert.Empty(folders.Except(MayUse.Keys));
+    }
+
+    [Fact]
+    public void Rooms_UseOnlyWhatIsAboveThem()
+    {
+        CSharpCompilation compilation = Compile();
+        SortedSet<string> wrong = new(StringComparer.Ordinal);
+        int seen = 0;
+        foreach (SyntaxTree tree in compilation.SyntaxTrees)
+        {
+            string room = RoomOf(tree.FilePath);
+            if (room.Length == 0)
+            {
+                continue;
+            }
+
+            SemanticModel model = compilation.GetSemanticModel(tree);
+            foreach (SimpleNameSyntax name in tree.GetRoot().DescendantNodes().OfType<SimpleNameSyntax>())
+            {
+                ISymbol? symbol = model.GetSymbolInfo(name).Symbol;
+                ITypeSymbol? type = symbol as ITypeSymbol ?? symbol?.ContainingType;
+                foreach (string used in type?.OriginalDefinition.DeclaringSyntaxReferences.Select(reference => RoomOf(reference.SyntaxTree.FilePath)).Distinct() ?? [])
+                {
+                    seen++;
+                    if (used.Length > 0 && used != room && !MayUse[room].Contains(used) && !IsBorderHalf(type!, room))
+                    {
+                        wrong.Add(Path.GetRelativePath(Source, tree.FilePath) + " uses " + type!.Name + " of " + used);
+                    }
+                }
+            }
+        }
+
+        Assert.True(seen > 5000, "The compiler resolved only " + seen + " names: the test looks at nothing.");
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void Borders_AreTouchedOnlyInInterop()
+    {
+        string[] strangers = Files()
+            .Where(file => RoomOf(file) != "Interop" && File.ReadAllText(file) is { } text
+                && (text.Contains("using UnitsNet", StringComparison.Ordinal) || text.Contains("using Microsoft.Extensions", StringComparison.Ordinal) || text.Contains("System.Text.Json", StringComparison.Ordinal)))
+            .ToArray();
+        Assert.Empty(strangers);
+    }
+
+    // A partial type that has a face in Interop is still the type of its own room.
+    private static bool IsBorderHalf(ITypeSymbol type, string room) =>
+        type.DeclaringSyntaxReferences.Select(reference => RoomOf(reference.SyntaxTree.FilePath)).Any(home => home == room || (MayUse.TryGetValue(room, out string[]? may) && may.Contains(home)));
+
+    private static IEnumerable<string> Files() => Directory.EnumerateFiles(Source, "*.cs", SearchOption.AllDirectories)
+        .Where(file => !file.Contains(Path.DirectorySeparatorChar + "obj" + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+            && !file.Contains(Path.DirectorySeparatorChar + "bin" + Path.DirectorySeparatorChar, StringComparison.Ordinal));
+
+    private static string RoomOf(string file)
+    {
+        string[] parts = Path.GetRelativePath(Source, file).Split(Path.DirectorySeparatorChar);
+        return parts.Length > 1 ? parts[0] : "";
+    }
+
+    private static CSharpCompilation Compile()
+    {
+        CSharpParseOptions options = new(LanguageVersion.Preview, preprocessorSymbols: ["NET", "NET8_0_OR_GREATER", "NET10_0_OR_GREATER"]);
+        string platform = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
+        return CSharpCompilation.Create(
+            "Rooms",
+            Files().Select(file => CSharpSyntaxTree.ParseText(File.ReadAllText(file), options, file)),
+            platform.Split(Path.PathSeparator).Where(path => !Path.GetFileName(path).StartsWith("BoxHeights", StringComparison.Ordinal)).Select(path => MetadataReference.CreateFromFile(path)),
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, allowUnsafe: true));
+    }
+}
+#endif

@@ -1,0 +1,103 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Reflection;
+using System.Runtime.Versioning;
+using Xunit;
+
+namespace BoxHeights.Tests.Conventions;
+
+/// <summary>What holds for every public type, looked up by reflection.</summary>
+public sealed class ConventionTests
+{
+    private static readonly Assembly Library = typeof(Distance).Assembly;
+    private static readonly Type[] Public = Library.GetExportedTypes();
+
+    // Records that a caller describes a house with.
+    private static readonly Type[] Described = Public.Where(type => type.Namespace == "BoxHeights" && IsRecord(type) && type.GetProperties().Any(IsInit)
+        && !type.IsAbstract && type != typeof(Citation) && type.Name is not (nameof(MarkRow) or nameof(EvaluatorOptions) or nameof(PlacedBox))).ToArray();
+
+    [Fact]
+    public void Described_AreManyRecords() => Assert.InRange(Described.Length, 20, 60);
+
+    [Fact]
+    public void Records_EachMember_HasAWithMethodForCSharp73()
+    {
+        string[] missing = Described
+            .SelectMany(type => type.GetProperties().Where(IsInit), (type, property) => (type, property))
+            .Where(pair => pair.type.GetMethod("With" + pair.property.Name)?.ReturnType != pair.type)
+            .Select(pair => pair.type.Name + "." + pair.property.Name)
+            .ToArray();
+        Assert.Empty(missing);
+    }
+
+    [Fact]
+    public void Namespaces_AreTheThreeOfTheMap() =>
+        Assert.Equal(["BoxHeights", "BoxHeights.Interop", "BoxHeights.Rules"], Public.Select(type => type.Namespace!).Distinct().OrderBy(name => name, StringComparer.Ordinal));
+
+    [Fact]
+    public void Structs_AreReadOnly()
+    {
+        string[] writable = Public
+            .Where(type => type is { IsValueType: true, IsEnum: false, IsNested: false } && !type.GetCustomAttributesData().Any(a => a.AttributeType.Name == "IsReadOnlyAttribute"))
+            .Select(type => type.Name)
+            .ToArray();
+        Assert.Empty(writable);
+    }
+
+    [Fact]
+    public void Fields_AreNeverPublicExceptConstants()
+    {
+        string[] open = Public.Where(type => !type.IsEnum)
+            .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly))
+            .Where(field => !field.IsLiteral)
+            .Select(field => field.DeclaringType!.Name + "." + field.Name)
+            .ToArray();
+        Assert.Empty(open);
+    }
+
+    [Fact]
+    public void Statics_NeverChange()
+    {
+        string[] changing = Library.GetTypes()
+            .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.DeclaredOnly))
+            .Where(field => !field.IsLiteral && !field.IsInitOnly && !field.Name.Contains('<', StringComparison.Ordinal) && field.DeclaringType!.Name[0] != '<')
+            .Select(field => field.DeclaringType!.Name + "." + field.Name)
+            .ToArray();
+        Assert.Empty(changing);
+    }
+
+    [Fact]
+    public void Heights_HaveNoOrder() => Assert.DoesNotContain(typeof(IComparable<BoxHeight>), typeof(BoxHeight).GetInterfaces());
+
+    [Fact]
+    public void Zero_IsBottomAndSubfloor()
+    {
+        Assert.Equal(Edge.Bottom, default);
+        Assert.Equal(Datum.Subfloor, default);
+    }
+
+    [Fact]
+    public void Assembly_IsTheOneThisProjectTests()
+    {
+        string framework = Library.GetCustomAttribute<TargetFrameworkAttribute>()!.FrameworkName;
+#if NETSTANDARD_ASSET
+        Assert.Equal(".NETStandard,Version=v2.0", framework);
+#else
+        Assert.StartsWith(".NETCoreApp", framework, StringComparison.Ordinal);
+#endif
+    }
+
+    [Fact]
+    public void Assembly_NeedsOnlyTheCard()
+    {
+        HashSet<string> allowed = ["netstandard", "UnitsNet", "Microsoft.Extensions.DependencyInjection.Abstractions"];
+        string[] others = Library.GetReferencedAssemblies().Select(name => name.Name!).Where(name => !allowed.Contains(name) && !name.StartsWith("System.", StringComparison.Ordinal)).ToArray();
+        Assert.Empty(others);
+    }
+
+    private static bool IsRecord(Type type) => type.GetMethod("<Clone>$") is not null;
+
+    private static bool IsInit(PropertyInfo property) =>
+        property.SetMethod is { IsPublic: true } setter && setter.ReturnParameter.GetRequiredCustomModifiers().Any(modifier => modifier.Name == "IsExternalInit");
+}
