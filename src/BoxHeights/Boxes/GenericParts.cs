@@ -97,6 +97,14 @@ internal static class GenericParts
         yield return new(DeviceKind.RangeReceptacle, new(largeOutlet, largeOutlet), FromMemory);
         yield return new(DeviceKind.DryerReceptacle, new(largeOutlet, largeOutlet), FromMemory);
 
+        // Their whole faces, since people press or turn them anywhere; for a smoke alarm, its cover, whose top is what is measured.
+        Distance button = Inches(0.4m);
+        Distance control = Inches(1.75m);
+        Distance cover = Inches(2.75m);
+        yield return new(DeviceKind.DoorbellButton, new(button, button), FromMemory);
+        yield return new(DeviceKind.Thermostat, new(control, control), FromMemory);
+        yield return new(DeviceKind.SmokeAlarm, new(cover, cover), FromMemory);
+
         // It faces up, so all of it is operated at one height.
         yield return new(DeviceKind.FloorReceptacle, default, FromMemory);
     }

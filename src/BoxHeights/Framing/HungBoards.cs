@@ -60,6 +60,26 @@ public sealed class HungBoards
         return new(layout, seams, fromTop ? at : boardWall - at);
     }
 
+    /// <summary>The ways in which board is commonly hung from the ceiling of a wall: sheets of 48 or 54 in, and where two don't reach, a strip at its bottom, middle or top.</summary>
+    /// <remarks>Common practice, no source.</remarks>
+    /// <param name="boardWall">From the subfloor to the underside of the ceiling board.</param>
+    public static Items<HungBoards> Common(DistanceRange boardWall)
+    {
+        // A sheet that is ripped at the floor leaves the seams above it where they are, so up to two full sheets need no more than their first seam.
+        Distance[][] layouts = boardWall.To <= Inches(97) ? [[Inches(48), Inches(48)]]
+            : boardWall.To <= Inches(109) ? [[Inches(54), Inches(54)], [Inches(48), Inches(48), Inches(12)], [Inches(48), Inches(12), Inches(48)], [Inches(12), Inches(48), Inches(48)]]
+            : [[Inches(48), Inches(48), Inches(24)], [Inches(48), Inches(24), Inches(48)], [Inches(54), Inches(54), Inches(12)], [Inches(54), Inches(12), Inches(54)], [Inches(54), Inches(48), Inches(18)]];
+        HungBoards[] hung = new HungBoards[layouts.Length];
+        for (int i = 0; i < hung.Length; i++)
+        {
+            hung[i] = Under(new BoardLayout().WithWidths(layouts[i]), boardWall);
+        }
+
+        return hung;
+
+        static Distance Inches(int whole) => Distance.FromInches(whole, 0, 1);
+    }
+
     /// <summary>From the subfloor to the underside of the ceiling board: the rough height less everything that is fastened under it.</summary>
     /// <param name="ceiling">The ceiling.</param>
     /// <param name="boardWall">The height found.</param>

@@ -28,6 +28,9 @@ internal sealed class ResolvedSurface
 
     public string Address { get; }
 
+    /// <summary>Whether something that is described on this wall can't be, so that rules which read it can't decide.</summary>
+    public bool HasBrokenParts { get; init; }
+
     public BoxSurface Kind { get; }
 
     public ResolvedSpace Space { get; }
@@ -46,22 +49,38 @@ internal sealed class ResolvedSurface
 
     public Distance Length => Wall?.Length ?? Distance.Zero;
 
-    /// <summary>The counter that a height above "the countertop" means here.</summary>
-    public Counter? CounterAt(Distance along)
+    /// <summary>The counter that a height above "the countertop" means on a stretch of the wall.</summary>
+    public Counter? CounterOn(Distance left, Distance right)
     {
-        if (Wall is not null)
+        foreach (Counter counter in Wall?.Counters ?? default)
         {
-            foreach (Counter counter in Wall.Counters)
+            if (counter.Left <= right && left <= counter.Right)
             {
-                if (counter.Left <= along && along <= counter.Right)
-                {
-                    return counter;
-                }
+                return counter;
             }
         }
 
         return null;
     }
+
+    /// <summary>The finish that a height above "the splash" means on a stretch of the wall.</summary>
+    public Finish? FinishOn(Distance left, Distance right)
+    {
+        foreach (Finish finish in Wall?.Finishes ?? default)
+        {
+            if (finish.Left <= right && left <= finish.Right)
+            {
+                return finish;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The top of a counter: as stated, or a base of the usual height on what it stands on (34-1/2 in and a top of 1-1/2 in). Common practice, no source.</summary>
+    public static Level? TopOf(Counter counter) => counter.Top ?? (counter.BaseStandsOn is { } floor ? new Level(UsualCounter, floor) : null);
+
+    private static Distance UsualCounter { get; } = Distance.FromInches(36, 0, 1);
 }
 
 /// <summary>A room or an outside face: a storey, a floor and a ceiling, turned into levels.</summary>
@@ -95,7 +114,9 @@ internal sealed class ResolvedSpace
         StoreyId = storey?.Id ?? "";
         Storey = storey;
         Floor = FloorBuildup.NotChosen;
-        Levels = WithStorey(Levels.Default, storey);
+
+        // Outdoors a person stands on the ground.
+        Levels = WithStorey(Levels.Default, storey).With(Datum.FinishedFloor, Distance.Zero, Datum.Grade);
     }
 
     public string Id { get; }

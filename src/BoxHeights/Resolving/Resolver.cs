@@ -166,8 +166,9 @@ internal sealed class Resolver
                 backs.Add((address, back));
             }
 
+            int before = Faults.Count;
             Parts(address, wall);
-            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++);
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++) { HasBrokenParts = Faults.Count > before };
             foreach (DeviceBox box in wall.Boxes)
             {
                 Boxes.Add(Box(box, surface, wall));
@@ -271,7 +272,7 @@ internal sealed class Resolver
                 Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
             }
         }
-        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (box.At is not { } at || surface.CounterAt(at)?.Top is null))
+        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (box.At is not { } at || surface.CounterOn(at, at) is not { } counter || ResolvedSurface.TopOf(counter) is null))
         {
             Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from a countertop, but no counter of known height stands where it is");
         }

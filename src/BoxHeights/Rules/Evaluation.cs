@@ -19,7 +19,15 @@ public sealed class Evaluation
         state.Evaluation = () => this;
         int found = state.JudgeAll();
         findings = new(() => Collect(found));
-        causes = new(() => Cause.Group(Findings, state, new RemedyFinder(evaluator, this, state).For));
+        RemedyFinder finder = new(evaluator, this, state);
+        causes = new(() => Cause.Group(Findings, state, cause =>
+        {
+            // Looking for remedies states rules at further sites, which the state remembers: one cause at a time.
+            lock (state)
+            {
+                return finder.For(cause);
+            }
+        }));
         HasViolations = Any(finding => finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation);
         HasUnknowns = Any(finding => finding.Outcome == Outcome.Unknown);
     }
@@ -200,9 +208,10 @@ public sealed class Evaluation
             Place place = state.PlaceOf(box);
             for (int p = 0; p < sites[0].Placements.Length; p++)
             {
-                if (!state.IsForcedOff(box, p))
+                Check check = CheckOf(box, p, place);
+                if (!state.Yields(box, p, check.Verdict))
                 {
-                    yield return CheckOf(box, p, place);
+                    yield return check;
                 }
             }
         }

@@ -44,7 +44,7 @@ public abstract record Rule
     /// <summary>Which boxes the row speaks of.</summary>
     public RuleScope Scope { get; init; } = RuleScope.Everything;
 
-    /// <summary>Whether the row stays silent where other rules leave no place that would meet it.</summary>
+    /// <summary>Whether the row is a habit: it speaks only where it is clearly not met, and other rules leave a place that would meet it.</summary>
     public bool YieldsWhenForced { get; init; }
 
     /// <summary>The name of the reading that this row follows.</summary>

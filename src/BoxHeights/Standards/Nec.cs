@@ -1,16 +1,13 @@
 using System;
+using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
 
-/// <summary>NFPA 70, National Electrical Code, editions 2017 to 2026.</summary>
+/// <summary>NFPA 70, National Electrical Code, editions 2017 to 2026: what it asks of heights and fill in a dwelling.</summary>
+/// <remarks>The 2026 text of these sections hasn't been read: its rows carry 2023 over, marked "from memory", but for the one that is new.</remarks>
 internal static class Nec
 {
-    private static Items<DeviceKind> Switches { get; } = new[]
-    {
-        DeviceKind.Switch, DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch, DeviceKind.Dimmer, DeviceKind.ToggleSwitch, DeviceKind.FanControl,
-    };
-
     public static RuleSet Dwelling(NecEdition edition)
     {
         if (edition is not (NecEdition.Nec2017 or NecEdition.Nec2020 or NecEdition.Nec2023 or NecEdition.Nec2026))
@@ -18,23 +15,92 @@ internal static class Nec
             throw new ArgumentOutOfRangeException(nameof(edition), edition, "There are rows for the editions 2017, 2020, 2023 and 2026.");
         }
 
-        string document = "NEC " + (int)edition;
-        // The 2026 text of both sections hasn't been read: the rows carry 2023 over.
-        Confidence confidence = edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed;
-        GroundCounting grounds = edition == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour;
-        FillLimit fill = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, new(document, "314.16(A), (B)", confidence), grounds);
-        return new(
+        Confidence read = edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed;
+        Citation Section(string section) => new("NEC " + (int)edition, section, read);
+        List<Rule> rows =
         [
-            new HeightBand("switch-reach", "at most 6 ft 7 in above the floor to the grip at its highest", Severity.Violation, new(document, "404.8(A)", confidence), Datum.FinishedFloor)
-            {
-                HighLine = TargetLine.GripAtHighest,
-                High = Distance.FromFeetInches(6, 7),
-                Scope = RuleScope.Walls with { Devices = Switches },
-            },
-            fill with
-            {
-                Readings = new[] { new Reading("flap-is-clamp", "the molded flap of a plastic box counts as an internal clamp", fill with { FlapIsClamp = true }) },
-            },
-        ]);
+            SwitchReach(Section("404.8(A)")),
+            Fill(Section("314.16(A), (B)"), edition == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour),
+            CounterReceptacle(Section(edition == NecEdition.Nec2017 ? "210.52(C)(5)" : "210.52(C)(3)")),
+            Counting(Section("210.52(4)")),
+            Garage(Section("210.52(G)(1)")),
+            Outdoor(Section("210.52(E)")),
+        ];
+        if (edition == NecEdition.Nec2026)
+        {
+            rows.Add(BelowCounter(Section("210.52(C)(4)")));
+        }
+
+        return new(rows);
     }
+
+    private static HeightBand SwitchReach(Citation citation) =>
+        new("switch-reach", "at most 6 ft 7 in above the floor to the grip at its highest", Severity.Violation, citation, Datum.FinishedFloor)
+        {
+            HighLine = TargetLine.GripAtHighest,
+            High = Distance.FromFeetInches(6, 7),
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Switches },
+        };
+
+    private static FillLimit Fill(Citation citation, GroundCounting grounds)
+    {
+        FillLimit row = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, citation, grounds);
+        return row with
+        {
+            Readings = new[] { new Reading("flap-is-clamp", "the molded flap of a plastic box counts as an internal clamp", row with { FlapIsClamp = true }) },
+        };
+    }
+
+    /// <summary>Which part of the receptacle is meant isn't said: its center, or strictly the top of the box.</summary>
+    private static HeightBand CounterReceptacle(Citation citation)
+    {
+        HeightBand row = new("counter-receptacle", "at most 20 in above the counter it serves", Severity.Violation, citation, Datum.Countertop)
+        {
+            High = Distance.FromInches(20, 0, 1),
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Counter } },
+        };
+        return row with
+        {
+            ReadingId = "center",
+            Readings = new[] { new Reading("box-top", "measured to the top of the box", row with { HighLine = TargetLine.BoxTop }) },
+        };
+    }
+
+    private static HeightBand Counting(Citation citation)
+    {
+        HeightBand row = new("counts-as-required", "at most 5 ft 6 in above the floor to count as a required outlet", Severity.Note, citation, Datum.FinishedFloor)
+        {
+            High = Distance.FromFeetInches(5, 6),
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry } },
+        };
+        return row with
+        {
+            ReadingId = "center",
+            Readings = new[] { new Reading("box-top", "measured to the top of the box", row with { HighLine = TargetLine.BoxTop }) },
+        };
+    }
+
+    private static HeightBand Garage(Citation citation) =>
+        new("garage-receptacle", "at most 5 ft 6 in above the floor to count for its vehicle bay", Severity.Violation, citation, Datum.FinishedFloor)
+        {
+            High = Distance.FromFeetInches(5, 6),
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Garage }, ExceptDedicated = true },
+        };
+
+    private static HeightBand Outdoor(Citation citation) =>
+        new("outdoor-receptacle", "at most 6 ft 6 in above grade", Severity.Violation, citation, Datum.Grade)
+        {
+            High = Distance.FromFeetInches(6, 6),
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Exterior } },
+        };
+
+    /// <summary>Only summaries of the text were read, so this is advice, and only for exposed faces: a box in a sink base is no concern of it.</summary>
+    private static HeightBand BelowCounter(Citation citation) =>
+        new("below-counter", "not within 24 in below a counter", Severity.Advice, citation, Datum.Countertop)
+        {
+            IsKeepOut = true,
+            Low = -Distance.FromInches(24, 0, 1),
+            High = Distance.Zero,
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, ExceptDedicated = true, ExceptExisting = true },
+        };
 }

@@ -25,11 +25,23 @@ public static class RuleSets
     /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition);
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.Alarms.Rows;
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>
     public static RuleSet RoughInPractice => Standards.TradePractice.Rows;
 
     /// <summary>Reach after the 2010 ADA Standards, 308, with the exceptions of 205.1 that speak of one box. It doesn't reach private one-family houses.</summary>
-    public static RuleSet Ada2010 => Standards.AdaStandards2010.Rows;
+    public static RuleSet Ada2010 => Standards.ReachDocuments.Ada2010;
+
+    /// <summary>Reach in units covered by the Fair Housing Act: the Design Manual decides, the Guidelines' stricter text is the other reading.</summary>
+    public static RuleSet FairHousing => Standards.ReachDocuments.FairHousing;
+
+    /// <summary>Reach in Type A units after ICC A117.1-2009.</summary>
+    public static RuleSet TypeA2009 => Standards.ReachDocuments.TypeA2009;
+
+    /// <summary>Reach in Type B units after ICC A117.1-2009.</summary>
+    public static RuleSet TypeB2009 => Standards.ReachDocuments.TypeB2009;
+
+    /// <summary>Reach in California's covered dwellings, measured to the edges of the box.</summary>
+    public static RuleSet California => Standards.ReachDocuments.California;
 }

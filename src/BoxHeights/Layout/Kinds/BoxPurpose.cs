@@ -31,6 +31,9 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>sink-base</c></summary>
     public static BoxPurpose SinkBase => new("sink-base");
 
+    /// <summary><c>dishwasher</c></summary>
+    public static BoxPurpose Dishwasher => new("dishwasher");
+
     /// <summary><c>hood</c></summary>
     public static BoxPurpose Hood => new("hood");
 
@@ -49,23 +52,20 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>bedside</c></summary>
     public static BoxPurpose Bedside => new("bedside");
 
-    /// <summary><c>exterior</c></summary>
-    public static BoxPurpose Exterior => new("exterior");
+    /// <summary><c>end-table</c></summary>
+    public static BoxPurpose EndTable => new("end-table");
 
-    /// <summary><c>garage</c></summary>
-    public static BoxPurpose Garage => new("garage");
+    /// <summary><c>sofa</c></summary>
+    public static BoxPurpose Sofa => new("sofa");
 
-    /// <summary><c>thermostat</c></summary>
-    public static BoxPurpose Thermostat => new("thermostat");
+    /// <summary><c>window-top</c></summary>
+    public static BoxPurpose WindowTop => new("window-top");
 
-    /// <summary><c>doorbell</c></summary>
-    public static BoxPurpose Doorbell => new("doorbell");
+    /// <summary><c>closet</c></summary>
+    public static BoxPurpose Closet => new("closet");
 
-    /// <summary><c>alarm</c></summary>
-    public static BoxPurpose Alarm => new("alarm");
-
-    /// <summary><c>light</c></summary>
-    public static BoxPurpose Light => new("light");
+    /// <summary><c>office</c></summary>
+    public static BoxPurpose Office => new("office");
 
     /// <summary><c>media</c></summary>
     public static BoxPurpose Media => new("media");
@@ -73,8 +73,29 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>television</c></summary>
     public static BoxPurpose Television => new("television");
 
-    /// <summary><c>closet</c></summary>
-    public static BoxPurpose Closet => new("closet");
+    /// <summary><c>garage</c></summary>
+    public static BoxPurpose Garage => new("garage");
+
+    /// <summary><c>basement</c></summary>
+    public static BoxPurpose Basement => new("basement");
+
+    /// <summary><c>attic</c></summary>
+    public static BoxPurpose Attic => new("attic");
+
+    /// <summary><c>exterior</c></summary>
+    public static BoxPurpose Exterior => new("exterior");
+
+    /// <summary><c>doorbell</c></summary>
+    public static BoxPurpose Doorbell => new("doorbell");
+
+    /// <summary><c>thermostat</c></summary>
+    public static BoxPurpose Thermostat => new("thermostat");
+
+    /// <summary><c>alarm</c></summary>
+    public static BoxPurpose Alarm => new("alarm");
+
+    /// <summary><c>light</c></summary>
+    public static BoxPurpose Light => new("light");
 
     /// <summary><c>stair-light</c></summary>
     public static BoxPurpose StairLight => new("stair-light");

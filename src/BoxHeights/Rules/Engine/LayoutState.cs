@@ -205,14 +205,19 @@ internal sealed class LayoutState
         return verdict;
     }
 
-    /// <summary>Whether a rule that yields is out of reach for a box: firm rules leave no height that it allows.</summary>
-    public bool IsForcedOff(int box, int placement)
+    /// <summary>Whether a rule that yields stays silent about a box: it can't be decided, or firm rules leave no height that it allows.</summary>
+    public bool Yields(int box, int placement, Verdict verdict)
     {
         StatedSite site = sites[box][0];
         StatedPlacement stated = site.Placements[placement];
-        if (!stated.Rule.YieldsWhenForced || at[box] == NotKnown)
+        if (!stated.Rule.YieldsWhenForced || verdict == Verdict.Passes)
         {
             return false;
+        }
+
+        if (verdict == Verdict.Unknown || at[box] == NotKnown)
+        {
+            return true;
         }
 
         DistanceSet wanted = SlabJudge.PossibleAt(stated.Slabs, at[box]);
@@ -273,7 +278,7 @@ internal sealed class LayoutState
         Place place = PlaceOf(box);
         for (int p = 0; p < sites[box][0].Placements.Length; p++)
         {
-            if (VerdictOf(box, p, place) != Verdict.Passes && !IsForcedOff(box, p))
+            if (VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
             {
                 (placementFindings[box] ??= []).Add(new Finding(this, box, p, place));
             }

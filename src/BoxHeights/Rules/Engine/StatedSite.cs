@@ -24,7 +24,15 @@ internal sealed class StatedSite
             }
 
             PlacementStatement statement = new();
-            rule.State(site, statement);
+            if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
+            {
+                statement.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
+            }
+            else
+            {
+                rule.State(site, statement);
+            }
+
             if (statement.NotJudgedBecause is { } why)
             {
                 notJudged.Add((rule.Id, why));

@@ -11,7 +11,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
     {
         ResolvedSurface surface = box.Surface;
-        Counter? counter = datum is Datum.Countertop && along is { } place ? surface.CounterAt(place) : null;
+        Counter? counter = datum is Datum.Countertop && along is { } place ? surface.CounterOn(place, place) : null;
         List<StatedSite> here = known[surface.Index] ??= [];
         foreach (StatedSite one in here)
         {
@@ -23,7 +23,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         Levels levels = surface.Space.Levels;
-        if (counter?.Top is { } top && top.Datum != Datum.Countertop)
+        if (counter is not null && ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop)
         {
             levels = levels.With(Datum.Countertop, top.Offset, top.Datum);
         }

@@ -16,6 +16,9 @@ public abstract record PlacementRule : Rule
     /// <summary>The height that a planner aims at within what is allowed; null where the row has no wish of its own.</summary>
     public BoxHeight? Preferred { get; init; }
 
+    /// <summary>Whether the rule reads what is on the wall (counters, finishes, coverings, openings), and so can't decide where that is at fault.</summary>
+    public virtual bool ReadsWallParts => true;
+
     /// <summary>States what is allowed at a site, over the whole length of its surface.</summary>
     /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes the slabs.</param>

@@ -15,14 +15,38 @@ public sealed record BoardSeam : PlacementRule
     }
 
     /// <inheritdoc/>
+    public override bool ReadsWallParts => false;
+
+    /// <inheritdoc/>
     public override string Numbers => "top of the box at or under each seam, or its bottom at or over it";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
+        if (site.Wall is { Top.Count: > 0 })
+        {
+            statement.NotJudged("the wall's top isn't level");
+            return;
+        }
+
         if (site.Boards is not { } boards)
         {
-            statement.NotJudged(site.Wall is null ? "only walls have wall board" : "no board layout, or no rough height and ceiling board, is stated");
+            // Not said how: silent but for a box that every common way of hanging would cut in two.
+            AllowedHeights any = AllowedHeights.Nothing;
+            foreach (HungBoards common in site.CommonBoards)
+            {
+                any |= Clear(site, common);
+            }
+
+            if (site.CommonBoards.Count > 0)
+            {
+                statement.Everywhere(any);
+            }
+            else
+            {
+                statement.NotJudged("no rough height and ceiling board is stated");
+            }
+
             return;
         }
 
@@ -32,6 +56,12 @@ public sealed record BoardSeam : PlacementRule
             return;
         }
 
+        statement.Everywhere(Clear(site, boards));
+    }
+
+    /// <summary>Heights at which a box straddles no seam.</summary>
+    private static AllowedHeights Clear(PlacementSite site, HungBoards boards)
+    {
         AllowedHeights allowed = AllowedHeights.Anything;
         foreach (DistanceRange seam in boards.Seams)
         {
@@ -39,7 +69,7 @@ public sealed record BoardSeam : PlacementRule
             allowed &= seam.IsExact ? one : new(one.Sure, one.Possible, one.Needs | Facts.Ceiling);
         }
 
-        statement.Everywhere(allowed);
+        return allowed;
     }
 
     private static void StateVertical(PlacementSite site, BoardLayout layout, PlacementStatement statement)

@@ -30,12 +30,18 @@ public sealed record HeightBand : PlacementRule
     /// <summary>The upper limit, itself allowed; null for none.</summary>
     public Distance? High { get; init; }
 
+    /// <summary>Whether the band is forbidden instead: the low line at or over its top, or the high line at or under its bottom.</summary>
+    public bool IsKeepOut { get; init; }
+
     /// <summary>The limits where a counter or an appliance is reached over; null where that changes nothing.</summary>
     public ReachOver? Over { get; init; }
 
     /// <inheritdoc/>
+    public override bool ReadsWallParts => Over is not null || Datum == Datum.Countertop;
+
+    /// <inheritdoc/>
     public override string Numbers =>
-        (Low is { } low ? LowLine.Words() + " at least " + low : "")
+        (IsKeepOut ? "not: " : "") + (Low is { } low ? LowLine.Words() + " at least " + low : "")
         + (Low is not null && High is not null ? ", " : "")
         + (High is { } high ? HighLine.Words() + " at most " + high : "")
         + " " + DatumText.Print(Datum, false)
@@ -45,6 +51,12 @@ public sealed record HeightBand : PlacementRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
+        if (Datum == Datum.Countertop)
+        {
+            StateOverCounters(site, statement);
+            return;
+        }
+
         AllowedHeights clear = Band(site, High);
         List<Obstruction> obstructions = Over is null ? [] : Obstruction.Before(site);
         if (obstructions.Count == 0)
@@ -65,10 +77,29 @@ public sealed record HeightBand : PlacementRule
         statement.Within(from, Distance.MaxValue, clear);
     }
 
-    private AllowedHeights Band(PlacementSite site, Distance? high)
+    private AllowedHeights Band(PlacementSite site, Distance? high) => Band(site, high, Distance.Zero, Datum);
+
+    private AllowedHeights Band(PlacementSite site, Distance? high, Distance zero, Datum datum)
     {
-        AllowedHeights allowed = Low is { } low ? site.AtLeast(LowLine, low, Datum) : AllowedHeights.Anything;
-        return high is { } limit ? allowed & site.AtMost(HighLine, limit, Datum) : allowed;
+        if (IsKeepOut)
+        {
+            AllowedHeights under = Low is { } bottom ? site.AtMost(HighLine, zero + bottom, datum) : AllowedHeights.Nothing;
+            return high is { } top ? under | site.AtLeast(LowLine, zero + top, datum) : under;
+        }
+
+        AllowedHeights allowed = Low is { } low ? site.AtLeast(LowLine, zero + low, datum) : AllowedHeights.Anything;
+        return high is { } limit ? allowed & site.AtMost(HighLine, zero + limit, datum) : allowed;
+    }
+
+    /// <summary>A band above a countertop holds over each counter, from that counter's own top.</summary>
+    private void StateOverCounters(PlacementSite site, PlacementStatement statement)
+    {
+        foreach (Counter counter in site.Wall?.Counters ?? default)
+        {
+            statement.Within(counter.Left, counter.Right, ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop
+                ? Band(site, High, top.Offset, top.Datum)
+                : AllowedHeights.DependsOn(Facts.ObstructionHeight));
+        }
     }
 
     /// <summary>Beneath its top an obstruction isn't reached over; above it, one of the two approaches has to suit.</summary>
@@ -216,7 +247,7 @@ internal readonly struct Obstruction : IComparable<Obstruction>
         {
             foreach (Counter counter in wall.Counters)
             {
-                found.Add(new(counter.Left, counter.Right, counter.Top, counter.Depth, counter.KneeSpace, false));
+                found.Add(new(counter.Left, counter.Right, ResolvedSurface.TopOf(counter), counter.Depth, counter.KneeSpace, false));
             }
         }
 

@@ -16,6 +16,9 @@ public sealed record SpecifiedHeight : PlacementRule
     public Distance Within { get; init; }
 
     /// <inheritdoc/>
+    public override bool ReadsWallParts => false;
+
+    /// <inheritdoc/>
     public override string Numbers => "within " + Within + " of the height on the drawing";
 
     /// <inheritdoc/>

@@ -94,6 +94,11 @@ public sealed class Cause
         }
 
         ResolvedBox box = state.Boxes[finding.Box];
+        if (finding.Outcome == Outcome.Unknown && finding.Needs == Facts.BrokenPart)
+        {
+            return "broken|" + box.Surface.Address;
+        }
+
         string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
             ? box.Surface.Space.Id
             : finding.Measured.Kind == QuantityKind.Volume

@@ -92,6 +92,9 @@ public enum Facts
 
     /// <summary>A part of the description that is at fault.</summary>
     BrokenPart = 1 << 15,
+
+    /// <summary>Whether a box inside a cabinet or panel can still be reached.</summary>
+    OpenInside = 1 << 16,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -102,7 +105,7 @@ internal static class FactText
         "the floor finish", "the box: measure yours", "which edge is meant", "where it is along the wall", "its height",
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "the board layout", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
-        "a closer measurement", "the part of the description that is at fault",
+        "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside",
     ];
 
     public static string Of(Facts facts)

@@ -1,0 +1,54 @@
+using System;
+using System.Globalization;
+
+namespace BoxHeights.Interop;
+
+/// <summary>Why a text is no dwelling, and where it stops being one.</summary>
+public sealed record DwellingJsonError
+{
+    internal DwellingJsonError(string path, int line, int column, string reason)
+    {
+        Path = path;
+        Line = line;
+        Column = column;
+        Reason = reason;
+    }
+
+    /// <summary>The place in the document, as <c>$.rooms[0].walls[1].boxes[0].height</c>; <c>$</c> is the document itself.</summary>
+    public string Path { get; }
+
+    /// <summary>The line, counted from 1; a line ends at a line feed.</summary>
+    public int Line { get; }
+
+    /// <summary>The column, counted from 1 in UTF-16 characters, as editors count.</summary>
+    public int Column { get; }
+
+    /// <summary>What was expected there and what was found.</summary>
+    public string Reason { get; }
+
+    /// <summary>Place and reason in one line: "$.name, line 1, column 2: …".</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Path}, line {Line}, column {Column}: {Reason}");
+}
+
+/// <summary>Thrown for a text that is no dwelling.</summary>
+public sealed class DwellingJsonException : FormatException
+{
+    internal DwellingJsonException(DwellingJsonError error)
+        : base(error.ToString()) => Error = error;
+
+    /// <summary>Place and reason together, as <see cref="DwellingJson.TryRead"/> gives them.</summary>
+    public DwellingJsonError Error { get; }
+
+    /// <inheritdoc cref="DwellingJsonError.Path"/>
+    public string Path => Error.Path;
+
+    /// <inheritdoc cref="DwellingJsonError.Line"/>
+    public int Line => Error.Line;
+
+    /// <inheritdoc cref="DwellingJsonError.Column"/>
+    public int Column => Error.Column;
+
+    /// <inheritdoc cref="DwellingJsonError.Reason"/>
+    public string Reason => Error.Reason;
+}
