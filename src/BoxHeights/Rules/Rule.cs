@@ -9,6 +9,8 @@ namespace BoxHeights.Rules;
 /// <remarks>A rule is immutable and equal to another with the same content, so that sets which share a row can be joined.</remarks>
 public abstract record Rule
 {
+    internal const string DefaultReading = "default";
+
     /// <summary>Names a row.</summary>
     /// <param name="id">A short phrase of the trade in kebab case, stable for ever.</param>
     /// <param name="summary">What is allowed, in one plain phrase that completes "it must be …".</param>
@@ -47,8 +49,8 @@ public abstract record Rule
     /// <summary>Whether the row is a habit: it speaks only where it is clearly not met, and other rules leave a place that would meet it.</summary>
     public bool YieldsWhenForced { get; init; }
 
-    /// <summary>The name of the reading that this row follows.</summary>
-    public string ReadingId { get; init; } = "default";
+    /// <summary>The name of the reading that this row follows; "default" where it has no other.</summary>
+    public string ReadingId { get; init; } = DefaultReading;
 
     /// <summary>Other readings of the same text that authorities hold.</summary>
     public Items<Reading> Readings { get; init; }
