@@ -15,16 +15,18 @@ public class WholeHouseTests
     private static readonly Evaluation Judged = new LayoutEvaluator(Rules).Evaluate(House);
 
     [Fact]
-    public void Causes_AreThePlantedMistakes() => Assert.Equal(
-        new[]
-        {
+    public void Causes_AreThePlantedMistakes()
+    {
+        string[] planted =
+        [
             "box-fill Fails K1: take a box marked at least 20.3 in3 for K1",
             "uniform-level Fails B1, B2, B3, B4: set the stick 16 in to top above subfloor for 4 boxes: B1, B2, B3, B4",
             "specified-height Unknown T1: find out first: which edge is meant",
             "specified-height Unknown V1: find out first: the floor finish",
             "board-seam Fails S1, S2, S3, S4, S5, S6: set the stick 48 in to top above subfloor for 6 boxes: S1, S2, S3, S4, S5, S6",
-        },
-        Judged.Causes.Select(cause => cause.RuleId + " " + cause.Outcome + " " + cause.Subjects + ": " + Assert.Single(cause.Remedies).Text));
+        ];
+        Assert.Equal(planted, Judged.Causes.Select(cause => cause.RuleId + " " + cause.Outcome + " " + cause.Subjects + ": " + Assert.Single(cause.Remedies).Text));
+    }
 
     [Fact]
     public void Unknowns_SayWhatTheyHangOn() => Assert.Equal(
