@@ -15,6 +15,12 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     {
         string id = storey.Id + "-" + kind + ++rooms;
         FloorBuildup? floor = storey.Floor();
+
+        // A garage's slab lies below the house's subfloor; now and then a sitting room is sunken. Both are set out from their own floor.
+        Distance? step = kind == RoomKind.Garage ? draw.One<Distance?>(null, In(-4), In(-8), In(-18))
+            : kind == RoomKind.FamilyRoom && !storey.Plain && draw.Chance(15) ? In(-7)
+            : null;
+        storey.IsOffLevel = step is not null;
         List<Wall> walls = [DoorWall("south", kind)];
         walls.AddRange(
             kind == RoomKind.Kitchen ? [CounterWall("north"), ApplianceWall("west")]
@@ -28,7 +34,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             : kind == RoomKind.Hall || kind == RoomKind.Foyer || kind == RoomKind.Stair ? [HallWall("north")]
             : kind == RoomKind.Basement || kind == RoomKind.Attic || kind == RoomKind.Utility ? [BareWall("north", kind)]
             : [ClosetWall("north")]);
-        Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
+        Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
         if (kind == RoomKind.Laundry)
         {
@@ -39,10 +45,8 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             });
         }
 
-        // A garage's slab lies below the house's subfloor; now and then a sitting room is sunken. Both are set out from their own floor.
-        return kind == RoomKind.Garage ? room.WithSubfloorOffset(draw.One<Distance?>(null, In(-4), In(-8), In(-18)))
-            : kind == RoomKind.FamilyRoom && draw.Chance(15) && !storey.Plain ? room.WithSubfloorOffset(In(-7))
-            : room;
+        storey.IsOffLevel = false;
+        return room;
     }
 
     /// <summary>A wall seen from outside: a receptacle above grade, a bell button, lights.</summary>

@@ -125,10 +125,11 @@ internal static class PlantedMistakes
         };
     }
 
+    /// <summary>In a box of 3-1/2 in, which no way of hanging board that the houses have would cut at that height.</summary>
     private static Planted? HighInTheGarage(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
-        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => box.WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height");
+        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => box.WithSize(new BoxSize(In(2.25m), In(3.5m))).WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height");
     }
 
     private static Planted? HighOutdoors(int seed, int rooms)
@@ -154,7 +155,7 @@ internal static class PlantedMistakes
     private static Planted? HighSwitch(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
-        return AtADoor(house, seed) is { } one && Found(house, other => IsOnTheLine(other, BoxPurpose.Switch) && other.Room!.Storey == one.Room!.Storey).Count > 2
+        return AtADoor(house, seed) is { Box.Height: { Datum: Datum.Subfloor } height } one && height.Value <= In(height.Edge == Edge.Bottom ? 44 : 48) && Found(house, other => IsOnTheLine(other, BoxPurpose.Switch) && other.Room!.Storey == one.Room!.Storey).Count > 2
             ? Change(house, [one], box => box.WithHeight(BoxHeight.ToCenter(In(85), Datum.Subfloor)), false, "switch-reach", "switch-height", "uniform-level")
             : null;
     }

@@ -70,6 +70,9 @@ internal sealed class StoreyDraft
 
     public Draw Draw => draw;
 
+    /// <summary>Whether the room that is being set out has a floor of its own level, so that the storey's line is of no use there.</summary>
+    public bool IsOffLevel { get; set; }
+
     public int BoxCount => boxes;
 
     /// <summary>A box with whatever of it is written down: kind, cables, mounting, size.</summary>
@@ -97,7 +100,7 @@ internal sealed class StoreyDraft
     }
 
     /// <summary>A stick's height, as a crew that has shot a line may say it.</summary>
-    public BoxHeight Said(Stick stick) => Storey.LevelLine is not null && stick.Datum == Datum.Subfloor && draw.Chance(20)
+    public BoxHeight Said(Stick stick) => Storey.LevelLine is not null && !IsOffLevel && stick.Datum == Datum.Subfloor && draw.Chance(20)
         ? BoxHeight.To(stick.Edge, In(stick.Inches - 48), Datum.LevelLine)
         : stick.Height;
 
