@@ -74,6 +74,14 @@ public sealed class Evaluation
         get
         {
             List<string> all = [.. Scope.NotCovered];
+            foreach (Rule rule in state.Rules.Set.Rules)
+            {
+                if (rule.LeavesOut is { } part)
+                {
+                    all.Add(rule.Id + ": " + part);
+                }
+            }
+
             SortedDictionary<string, SortedSet<string>> where = new(StringComparer.Ordinal);
             for (int box = 0; box < state.Boxes.Length; box++)
             {

@@ -142,6 +142,11 @@ public sealed class RuleSet : IEquatable<RuleSet>
                 text.Append("  a miss under ").Append(under).Append(" is a note\n");
             }
 
+            if (row.LeavesOut is { } part)
+            {
+                text.Append("  not applied: ").Append(part).Append('\n');
+            }
+
             if (row.YieldsWhenForced)
             {
                 text.Append("  silent where other rules leave no place for it\n");

@@ -23,13 +23,13 @@ internal static class ReachDocuments
     };
 
     /// <summary>2010 ADA Standards. 205.1 exception 2 leaves out outlets for one appliance, exception 4 those in a floor.</summary>
-    public static RuleSet Ada2010 { get; } = new([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2 and 4"), Ada)]);
+    public static RuleSet Ada2010 { get; } = new([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2 and 4"), Ada, "205.1 exceptions 3 (one of several outlets over a counter) and 6 (redundant controls)")]);
 
     /// <summary>ICC A117.1-2009, Type A units: the reach of its chapter 3 without relief for counters.</summary>
-    public static RuleSet TypeA2009 { get; } = new([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada)]);
+    public static RuleSet TypeA2009 { get; } = new([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada, Comparing)]);
 
     /// <summary>ICC A117.1-2009, Type B units: 1004.9 exception 10 allows a stock counter.</summary>
-    public static RuleSet TypeB2009 { get; } = new([Band("type-b-reach", new("ICC A117.1-2009", "1004.9, 308", Confidence.FromMemory), OverStockCounter(Ada))]);
+    public static RuleSet TypeB2009 { get; } = new([Band("type-b-reach", new("ICC A117.1-2009", "1004.9, 308", Confidence.FromMemory), OverStockCounter(Ada), Comparing)]);
 
     /// <summary>Fair Housing, requirement 5: the Design Manual decides; the Guidelines' own text is stricter over counters.</summary>
     public static RuleSet FairHousing { get; } = new([FairHousingRow()]);
@@ -48,6 +48,8 @@ internal static class ReachDocuments
         },
     ]);
 
+    private const string Comparing = "exceptions that compare boxes: one of several outlets over a counter, redundant controls";
+
     private static RuleScope Reached => RuleScope.Walls with { ExceptDedicated = true, Devices = DeviceLists.Operated };
 
     private static HeightBand FairHousingRow()
@@ -55,7 +57,7 @@ internal static class ReachDocuments
         // The Guidelines print nothing of their own for shallow obstructions: up to 24 in deep the side limit is 46 in.
         ReachOver guidelines = Ada with { Side = new ReachStep[] { new(Inches(24), Inches(46)) }, LaundryTopAtMost = Inches(34), ShallowDepth = null };
         ReachOver manual = guidelines with { Side = new ReachStep[] { new(Distance.FromInches(25, 1, 2), Inches(46)) }, SideTopAtMost = Inches(36), LaundryTopAtMost = Inches(36) };
-        HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual);
+        HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual, "relief where a comparable outlet or control is within reach in the same area");
         return row with
         {
             ReadingId = "design-manual",
@@ -67,7 +69,7 @@ internal static class ReachDocuments
         };
     }
 
-    private static HeightBand Band(string id, Citation citation, ReachOver over) =>
+    private static HeightBand Band(string id, Citation citation, ReachOver over, string leavesOut) =>
         new(id, "within reach: operable parts 15 in to 48 in above the finished floor, lower over what is in the way", Severity.Violation, citation, Datum.FinishedFloor)
         {
             LowLine = TargetLine.LowestOperable,
@@ -75,6 +77,7 @@ internal static class ReachDocuments
             HighLine = TargetLine.HighestOperable,
             High = Inches(48),
             Over = over,
+            LeavesOut = leavesOut,
             Scope = Reached,
         };
 

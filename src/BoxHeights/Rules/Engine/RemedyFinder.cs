@@ -22,7 +22,7 @@ internal sealed class RemedyFinder
     public Items<Remedy> For(Cause cause)
     {
         Finding first = cause.Findings[0];
-        if (first.Box < 0)
+        if (first.Box < 0 || (first.Needs & Facts.BrokenPart) != 0)
         {
             return default;
         }
