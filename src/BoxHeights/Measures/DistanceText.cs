@@ -116,7 +116,9 @@ internal static partial class DistanceText
             cursor.SkipBlanks();
         }
 
-        if (cursor.StartsNumber && cursor.TryReadNumber(out inches))
+        // A point right after the feet is the end of "ft." or of a sentence as likely as the beginning of inches.
+        bool begins = cursor.StartsNumber && (cursor.Current != '.' || cursor.Index > end);
+        if (begins && cursor.TryReadNumber(out inches))
         {
             cursor.SkipBlanks();
             int unitAt = cursor.Index;

@@ -149,11 +149,17 @@ internal ref struct TextCursor
         return read && (Current != ',' || Fail(TextFault.Comma, Index));
     }
 
-    /// <summary>Reads a whole number without sign.</summary>
+    /// <summary>Reads a whole number without sign that a long holds.</summary>
     internal bool TryReadWhole(out ulong value)
     {
         value = 0;
-        return IsDigit(Current) ? TryReadDigits(MostWholeDigits, out value) : Fail(AtEnd && Index == 0 ? TextFault.Empty : TextFault.NumberExpected, Index);
+        int start = Index;
+        if (!IsDigit(Current))
+        {
+            return Fail(AtEnd && Index == 0 ? TextFault.Empty : TextFault.NumberExpected, Index);
+        }
+
+        return TryReadDigits(MostWholeDigits + 1, out value) && (value <= long.MaxValue || Fail(TextFault.TooLarge, start));
     }
 
     /// <summary>The fault in words.</summary>
@@ -172,7 +178,7 @@ internal ref struct TextCursor
 
     private static bool IsVulgar(char c, out int numerator, out int denominator)
     {
-        (numerator, denominator) = c switch
+        (numerator, denominator) = c < '¼' ? (0, 0) : c switch
         {
             '½' => (1, 2),
             '¼' => (1, 4),

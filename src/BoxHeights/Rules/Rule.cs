@@ -6,9 +6,15 @@ namespace BoxHeights.Rules;
 /// A row of a rule set: one statement of what a document allows. What computes it is a form (a type that derives from one of the three families);
 /// the row adds numbers, scope and citation.
 /// </summary>
-/// <remarks>A rule is immutable and equal to another with the same content, so that sets which share a row can be joined.</remarks>
+/// <remarks>
+/// A rule is immutable and equal to another with the same content, so that sets which share a row can be joined.
+/// A library with forms of its own targets net8.0 or newer too if programs for .NET are to load it: built for netstandard2.0 alone, its forms load only
+/// where the netstandard2.0 build of BoxHeights does.
+/// </remarks>
 public abstract record Rule
 {
+    internal const string DefaultReading = "default";
+
     /// <summary>Names a row.</summary>
     /// <param name="id">A short phrase of the trade in kebab case, stable for ever.</param>
     /// <param name="summary">What is allowed, in one plain phrase that completes "it must be …".</param>
@@ -50,8 +56,8 @@ public abstract record Rule
     /// <summary>What of its text the row doesn't apply, in one phrase; null where it applies all.</summary>
     public string? LeavesOut { get; init; }
 
-    /// <summary>The name of the reading that this row follows.</summary>
-    public string ReadingId { get; init; } = "default";
+    /// <summary>The name of the reading that this row follows; "default" where it has no other.</summary>
+    public string ReadingId { get; init; } = DefaultReading;
 
     /// <summary>Other readings of the same text that authorities hold.</summary>
     public Items<Reading> Readings { get; init; }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
@@ -6,40 +7,58 @@ namespace BoxHeights.Standards;
 /// <summary>What a good crew does, whether or not a document asks for it. Common practice, no source.</summary>
 internal static class TradePractice
 {
-    /// <summary>The usual heights, with the spread in which nobody would remark on one. Inches.</summary>
-    private static readonly Habit[] Habits =
-    [
-        // purpose, aims at, no lower than, no higher than, above
-        new(BoxPurpose.General, Edge.Top, 16, (Edge.Bottom, 12), (Edge.Center, 18)),
-        new(BoxPurpose.Switch, Edge.Top, 48, (Edge.Top, 42), (Edge.Top, 52)),
-        new(BoxPurpose.Counter, Edge.Top, 48, (Edge.Center, 42), (Edge.Top, 52)),
-        new(BoxPurpose.Bath, Edge.Top, 48, (Edge.Top, 40), (Edge.Top, 52)),
-        new(BoxPurpose.Refrigerator, Edge.Top, 48, (Edge.Center, 36), (Edge.Top, 56)),
-        new(BoxPurpose.Range, Edge.Center, 5, (Edge.Center, 3), (Edge.Center, 8), Datum.FinishedFloor),
-        new(BoxPurpose.SinkBase, Edge.Center, 18, (Edge.Center, 12), (Edge.Center, 24)),
-        new(BoxPurpose.Dishwasher, Edge.Center, 18, (Edge.Center, 4), (Edge.Center, 24)),
-        new(BoxPurpose.Hood, Edge.Center, 74, (Edge.Center, 62), (Edge.Center, 84)),
+    /// <summary>The usual heights, with the spread in which nobody would remark on one.</summary>
+    public static PracticeTable Usual { get; } = new PracticeTable(Citation.CommonPractice.Document).WithHeights(new[]
+    {
+        Habit(BoxPurpose.General, "16 in to top", "12 in to bottom", "18 in to center"),
+        Habit(BoxPurpose.Switch, "48 in to top", "42 in to top", "52 in to top"),
+        Habit(BoxPurpose.Counter, "48 in to top", "42 in to center", "52 in to top"),
+        Habit(BoxPurpose.Bath, "48 in to top", "40 in to top", "52 in to top"),
+        Habit(BoxPurpose.Refrigerator, "48 in to top", "36 in to center", "56 in to top"),
+        Habit(BoxPurpose.Range, "5 in to center", "3 in to center", "8 in to center", Datum.FinishedFloor),
+        Habit(BoxPurpose.SinkBase, "18 in to center", "12 in to center", "24 in to center"),
+        Habit(BoxPurpose.Dishwasher, "18 in to center", "4 in to center", "24 in to center"),
+        Habit(BoxPurpose.Hood, "74 in to center", "62 in to center", "84 in to center"),
+        Habit(BoxPurpose.Laundry, "44 in to center", "36 in to center", "48 in to center"),
 
         // A dryer's is set low as often as it is set with the washer's.
-        new(BoxPurpose.Laundry, Edge.Center, 44, (Edge.Center, 36), (Edge.Center, 48)),
-        new(BoxPurpose.Dryer, Edge.Center, 44, (Edge.Center, 4), (Edge.Center, 48)),
-        new(BoxPurpose.VanityLight, Edge.Center, 80, (Edge.Center, 72), (Edge.Center, 90)),
-        new(BoxPurpose.Bedside, Edge.Bottom, 30, (Edge.Bottom, 24), (Edge.Top, 48)),
-        new(BoxPurpose.EndTable, Edge.Center, 36, (Edge.Center, 28), (Edge.Center, 40)),
-        new(BoxPurpose.Sofa, Edge.Top, 48, (Edge.Center, 30), (Edge.Top, 50)),
-        new(BoxPurpose.WindowTop, Edge.Bottom, 72, (Edge.Bottom, 66), (Edge.Bottom, 90)),
-        new(BoxPurpose.Closet, Edge.Top, 48, (Edge.Bottom, 12), (Edge.Top, 78)),
-        new(BoxPurpose.Office, Edge.Top, 48, (Edge.Bottom, 12), (Edge.Top, 52)),
-        new(BoxPurpose.Media, Edge.Top, 16, (Edge.Bottom, 12), (Edge.Top, 52)),
-        new(BoxPurpose.Television, Edge.Center, 62, (Edge.Center, 42), (Edge.Center, 72)),
-        new(BoxPurpose.Garage, Edge.Bottom, 48, (Edge.Bottom, 18), (Edge.Bottom, 60)),
-        new(BoxPurpose.Basement, Edge.Bottom, 48, (Edge.Bottom, 12), (Edge.Bottom, 52)),
-        new(BoxPurpose.Attic, Edge.Bottom, 60, (Edge.Bottom, 42), (Edge.Bottom, 66)),
-        new(BoxPurpose.Exterior, Edge.Bottom, 18, (Edge.Bottom, 12), (Edge.Bottom, 48), Datum.Grade),
-        new(BoxPurpose.Doorbell, Edge.Center, 44, (Edge.Center, 40), (Edge.Center, 50)),
-        new(BoxPurpose.Thermostat, Edge.Center, 60, (Edge.Center, 44), (Edge.Center, 64)),
-    ];
+        Habit(BoxPurpose.Dryer, "44 in to center", "4 in to center", "48 in to center"),
+        Habit(BoxPurpose.VanityLight, "80 in to center", "72 in to center", "90 in to center"),
+        Habit(BoxPurpose.Bedside, "30 in to bottom", "24 in to bottom", "48 in to top"),
+        Habit(BoxPurpose.EndTable, "36 in to center", "28 in to center", "40 in to center"),
+        Habit(BoxPurpose.Sofa, "48 in to top", "30 in to center", "50 in to top"),
+        Habit(BoxPurpose.WindowTop, "72 in to bottom", "66 in to bottom", "90 in to bottom"),
+        Habit(BoxPurpose.Closet, "48 in to top", "12 in to bottom", "78 in to top"),
+        Habit(BoxPurpose.Office, "48 in to top", "12 in to bottom", "52 in to top"),
+        Habit(BoxPurpose.Media, "16 in to top", "12 in to bottom", "52 in to top"),
+        Habit(BoxPurpose.Television, "62 in to center", "42 in to center", "72 in to center"),
+        Habit(BoxPurpose.Garage, "48 in to bottom", "18 in to bottom", "60 in to bottom"),
+        Habit(BoxPurpose.Basement, "48 in to bottom", "12 in to bottom", "52 in to bottom"),
+        Habit(BoxPurpose.Attic, "60 in to bottom", "42 in to bottom", "66 in to bottom"),
+        Habit(BoxPurpose.Exterior, "18 in to bottom", "12 in to bottom", "48 in to bottom", Datum.Grade),
+        Habit(BoxPurpose.Doorbell, "44 in to center", "40 in to center", "50 in to center"),
+        Habit(BoxPurpose.Thermostat, "60 in to center", "44 in to center", "64 in to center"),
+    });
 
+    /// <summary>The trade's habits with a builder's own heights: those take the place of the usual ones for the same purposes.</summary>
+    public static RuleSet With(PracticeTable own)
+    {
+        RuleSet rows = Rows;
+        HashSet<BoxPurpose> seen = [];
+        foreach (PracticeHeight height in own.Heights)
+        {
+            if (!seen.Add(height.Purpose))
+            {
+                throw new ArgumentException("The table \"" + own.Name + "\" has two heights for " + height.Purpose + ".", nameof(own));
+            }
+
+            rows = rows.With(Row(height, own.Name));
+        }
+
+        return rows;
+    }
+
+    // After the table: static members are made in the order in which they stand.
     public static RuleSet Rows { get; } = new(AllRows());
 
     private static IEnumerable<Rule> AllRows()
@@ -58,29 +77,41 @@ internal static class TradePractice
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
         yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);
-        foreach (Habit habit in Habits)
+        foreach (PracticeHeight habit in Usual.Heights)
         {
-            yield return habit.ToRow();
+            yield return Row(habit, Usual.Name);
         }
     }
 
     private static FinishEdge Edges(string id, string summary, EdgesOf against) =>
         new(id, summary, Severity.Advice, Citation.CommonPractice, against) { Scope = RuleScope.Walls };
 
-    private readonly struct Habit(BoxPurpose purpose, Edge edge, int aim, (Edge Edge, int Inches) low, (Edge Edge, int Inches) high, Datum datum = Datum.Subfloor)
+    private static PracticeHeight Habit(BoxPurpose purpose, string aim, string low, string high, Datum datum = Datum.Subfloor)
     {
-        public HeightBand ToRow() =>
-            new(purpose + "-height", "where " + purpose + " boxes are usually set", Severity.Note, Citation.CommonPractice, datum)
-            {
-                LowLine = Line(low.Edge),
-                Low = Distance.FromInches(low.Inches, 0, 1),
-                HighLine = Line(high.Edge),
-                High = Distance.FromInches(high.Inches, 0, 1),
-                Preferred = BoxHeight.To(edge, Distance.FromInches(aim, 0, 1), datum),
-                YieldsWhenForced = true,
-                Scope = RuleScope.Walls with { Purposes = new[] { purpose }, ExceptExisting = true },
-            };
-
-        private static TargetLine Line(Edge edge) => edge switch { Edge.Bottom => TargetLine.BoxBottom, Edge.Top => TargetLine.BoxTop, _ => TargetLine.Center };
+        BoxHeight Height(string text) => BoxHeight.Parse(text + " " + DatumText.Print(datum, false));
+        return new PracticeHeight(purpose, Height(aim)).WithNoLower(Height(low)).WithNoHigher(Height(high));
     }
+
+    private static HeightBand Row(PracticeHeight habit, string table)
+    {
+        BoxHeight low = habit.NoLower ?? habit.Height;
+        BoxHeight high = habit.NoHigher ?? habit.Height;
+        if (low.Datum != habit.Height.Datum || high.Datum != habit.Height.Datum)
+        {
+            throw new ArgumentException("The heights for " + habit.Purpose + " are taken from different surfaces.", nameof(habit));
+        }
+
+        return new(habit.Purpose + "-height", "where " + habit.Purpose + " boxes are usually set", Severity.Note, new(table, "", Confidence.CommonPractice), habit.Height.Datum)
+        {
+            LowLine = Line(low.Edge!.Value),
+            Low = habit.NoLower?.Value,
+            HighLine = Line(high.Edge!.Value),
+            High = habit.NoHigher?.Value,
+            Preferred = habit.Height,
+            YieldsWhenForced = true,
+            Scope = RuleScope.Walls with { Purposes = new[] { habit.Purpose }, ExceptExisting = true },
+        };
+    }
+
+    private static TargetLine Line(Edge edge) => edge switch { Edge.Bottom => TargetLine.BoxBottom, Edge.Top => TargetLine.BoxTop, _ => TargetLine.Center };
 }

@@ -62,8 +62,8 @@ public class DistanceFormatTests
         { long.MaxValue, "R", "115292150460684.6975875 mm" },
         { long.MinValue, "R", "-115292150460684.6976 mm" },
         { long.MinValue, "m", "-115292150460.6846976 m" },
-        { long.MinValue, "ft16", "-378255085404 ft 1-3/8 in" },
-        { long.MaxValue, "ft", "about 378255085404 ft 1.386 in" },
+        { long.MinValue, "ft16", "-378255086813 ft 3-1/4 in" },
+        { long.MaxValue, "ft", "about 378255086813 ft 3.24 in" },
     };
 
     [Theory]

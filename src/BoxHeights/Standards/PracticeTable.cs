@@ -1,0 +1,74 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>A height at which a crew sets boxes of one purpose.</summary>
+public sealed record PracticeHeight
+{
+    /// <summary>A height for a purpose.</summary>
+    /// <param name="purpose">What the boxes are for.</param>
+    /// <param name="height">The height aimed at, with its edge.</param>
+    /// <exception cref="ArgumentException">The purpose is empty, or the height names no edge.</exception>
+    public PracticeHeight(BoxPurpose purpose, BoxHeight height)
+    {
+        Purpose = purpose == default ? throw new ArgumentException("A practice height is for some purpose.", nameof(purpose)) : purpose;
+        Height = Edged(height, nameof(height));
+    }
+
+    /// <summary>What the boxes are for.</summary>
+    public BoxPurpose Purpose { get; init; }
+
+    /// <summary>The height aimed at.</summary>
+    public BoxHeight Height { get; init; }
+
+    /// <summary>The lowest height that nobody would remark on; null where low ones are never remarked on.</summary>
+    public BoxHeight? NoLower { get; init => field = value is { } low ? Edged(low, nameof(NoLower)) : null; }
+
+    /// <summary>The highest height that nobody would remark on; null where high ones are never remarked on.</summary>
+    public BoxHeight? NoHigher { get; init => field = value is { } high ? Edged(high, nameof(NoHigher)) : null; }
+
+    /// <summary>The same with another <see cref="Purpose"/>.</summary>
+    /// <param name="purpose">What the boxes are for.</param>
+    public PracticeHeight WithPurpose(BoxPurpose purpose) => this with { Purpose = purpose };
+
+    /// <summary>The same with another <see cref="Height"/>.</summary>
+    /// <param name="height">The height aimed at.</param>
+    public PracticeHeight WithHeight(BoxHeight height) => this with { Height = height };
+
+    /// <summary>The same with another <see cref="NoLower"/>.</summary>
+    /// <param name="noLower">The lowest height that nobody would remark on.</param>
+    public PracticeHeight WithNoLower(BoxHeight? noLower) => this with { NoLower = noLower };
+
+    /// <summary>The same with another <see cref="NoHigher"/>.</summary>
+    /// <param name="noHigher">The highest height that nobody would remark on.</param>
+    public PracticeHeight WithNoHigher(BoxHeight? noHigher) => this with { NoHigher = noHigher };
+
+    private static BoxHeight Edged(BoxHeight height, string name) =>
+        height.Edge is null ? throw new ArgumentException("A practice height names its edge; " + height + " doesn't.", name) : height;
+}
+
+/// <summary>A builder's own heights, in place of the usual ones or beside them.</summary>
+public sealed record PracticeTable
+{
+    /// <summary>Names a table.</summary>
+    /// <param name="name">Whose table it is; findings cite it.</param>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    public PracticeTable(string name) => Name = name;
+
+    /// <summary>The trade's usual heights in the United States. Common practice, no source.</summary>
+    public static PracticeTable Usual => Standards.TradePractice.Usual;
+
+    /// <summary>Whose table it is.</summary>
+    public string Name { get; init => field = Valid.Text(value, nameof(Name)); }
+
+    /// <summary>The heights, one for each purpose.</summary>
+    public Items<PracticeHeight> Heights { get; init; }
+
+    /// <summary>The same with another <see cref="Name"/>.</summary>
+    /// <param name="name">Whose table it is.</param>
+    public PracticeTable WithName(string name) => this with { Name = name };
+
+    /// <summary>The same with other <see cref="Heights"/>.</summary>
+    /// <param name="heights">The heights, one for each purpose.</param>
+    public PracticeTable WithHeights(Items<PracticeHeight> heights) => this with { Heights = heights };
+}

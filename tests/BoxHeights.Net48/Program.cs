@@ -1,0 +1,34 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+
+namespace BoxHeights.PlugIn
+{
+    internal static class Program
+    {
+        public static int Main()
+        {
+            string[] libraries = Directory.GetFiles(AppDomain.CurrentDomain.BaseDirectory, "*.dll");
+            if (libraries.Length != 1 || Path.GetFileName(libraries[0]) != "BoxHeights.dll")
+            {
+                Console.Error.WriteLine("Expected BoxHeights.dll alone, found: " + string.Join(", ", libraries));
+                return 1;
+            }
+
+            List<string> findings = PlugInHouse.Findings();
+            Console.WriteLine(string.Join(Environment.NewLine, findings));
+            using (StreamReader expected = new StreamReader(typeof(Program).Assembly.GetManifestResourceStream("expected-findings.txt")))
+            {
+                string lines = expected.ReadToEnd();
+                if (string.Join("\n", findings) + "\n" != lines)
+                {
+                    Console.Error.WriteLine("Expected:" + Environment.NewLine + lines);
+                    return 1;
+                }
+            }
+
+            Console.WriteLine(findings.Count + " findings, as expected.");
+            return 0;
+        }
+    }
+}
