@@ -22,7 +22,7 @@ internal static class Reasons
         List<string> said = [];
         foreach (LayoutFault fault in resolved.Faults)
         {
-            if (fault.Subject == boxId)
+            if (fault.Subject == boxId && !said.Contains(fault.Message))
             {
                 said.Add(fault.Message);
             }
