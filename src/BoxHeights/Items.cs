@@ -7,6 +7,9 @@ namespace BoxHeights;
 /// <summary>A read-only list that is equal to another when their items are equal, in order.</summary>
 /// <remarks><c>default</c> is the empty list. Records of this library hold their lists so, so that two descriptions of the same house are equal.</remarks>
 /// <typeparam name="T">What is listed.</typeparam>
+#if NET8_0_OR_GREATER
+[System.Runtime.CompilerServices.CollectionBuilder(typeof(Items), nameof(Items.Create))]
+#endif
 public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
 {
     private readonly T[]? items;
@@ -55,8 +58,10 @@ public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     public static implicit operator Items<T>(T[]? items) => items is null ? default : new((T[])items.Clone(), nameof(items));
 
     /// <summary>This list with one item more at its end.</summary>
+    /// <remarks>Not named Add: a collection initializer would call that, and drop what it gives.</remarks>
     /// <param name="item">The item to add.</param>
-    public Items<T> Add(T item)
+    /// <exception cref="ArgumentException"><paramref name="item"/> is null.</exception>
+    public Items<T> With(T item)
     {
         T[] grown = new T[Count + 1];
         items?.CopyTo(grown, 0);
@@ -151,3 +156,15 @@ public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
         public bool MoveNext() => items is not null && ++index < items.Length;
     }
 }
+
+#if NET8_0_OR_GREATER
+/// <summary>Makes lists, for collection expressions: <c>Devices = [DeviceKind.Switch]</c>.</summary>
+public static class Items
+{
+    /// <summary>Copies the items given.</summary>
+    /// <typeparam name="T">What is listed.</typeparam>
+    /// <param name="items">The items, in order.</param>
+    /// <exception cref="ArgumentException">One of the items is null.</exception>
+    public static Items<T> Create<T>(ReadOnlySpan<T> items) => items.ToArray();
+}
+#endif

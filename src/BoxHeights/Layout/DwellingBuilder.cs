@@ -26,15 +26,15 @@ public sealed class DwellingBuilder
 
     /// <summary>Adds a storey.</summary>
     /// <param name="storey">The storey.</param>
-    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.Add(storey)));
+    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.With(storey)));
 
     /// <summary>Adds a flight of stairs.</summary>
     /// <param name="flight">The flight.</param>
-    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.Add(flight)));
+    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.With(flight)));
 
     /// <summary>Adds a face seen from outside.</summary>
     /// <param name="face">The face.</param>
-    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.Add(face)));
+    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.With(face)));
 
     /// <summary>Starts a room, which is part of the dwelling from now on.</summary>
     /// <param name="id">Its id.</param>
@@ -71,19 +71,19 @@ public sealed class RoomBuilder
 
     /// <summary>Adds a fixture.</summary>
     /// <param name="fixture">The fixture.</param>
-    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.Add(fixture)));
+    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.With(fixture)));
 
     /// <summary>Adds something that stands free.</summary>
     /// <param name="thing">The island, railing or half wall.</param>
-    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.Add(thing)));
+    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.With(thing)));
 
     /// <summary>Adds a box in the ceiling.</summary>
     /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
-    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.Add(box)));
+    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.With(box)));
 
     /// <summary>Adds a box in the floor.</summary>
     /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
-    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.Add(box)));
+    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.With(box)));
 
     /// <summary>Starts the room's next wall face, to the right of the last one.</summary>
     /// <param name="id">Its id within the room.</param>
@@ -117,27 +117,27 @@ public sealed class WallBuilder
 
     /// <summary>Adds a box.</summary>
     /// <param name="box">The box.</param>
-    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.Add(box)));
+    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.With(box)));
 
     /// <summary>Adds an opening.</summary>
     /// <param name="opening">The opening.</param>
-    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.Add(opening)));
+    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.With(opening)));
 
     /// <summary>Adds a counter.</summary>
     /// <param name="counter">The counter.</param>
-    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.Add(counter)));
+    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.With(counter)));
 
     /// <summary>Adds a finish.</summary>
     /// <param name="finish">The finish.</param>
-    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.Add(finish)));
+    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.With(finish)));
 
     /// <summary>Adds a covering.</summary>
     /// <param name="covering">The covering.</param>
-    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.Add(covering)));
+    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.With(covering)));
 
     /// <summary>Adds a part in which no box can be set.</summary>
     /// <param name="part">The part.</param>
-    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.Add(part)));
+    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.With(part)));
 
     internal Wall Build() => wall;
 }

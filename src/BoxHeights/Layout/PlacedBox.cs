@@ -90,7 +90,7 @@ public static class DwellingBoxes
             }
 
             done = true;
-            return boxes.Add(placed.Box);
+            return boxes.With(placed.Box);
         });
         return done ? changed : throw new ArgumentException("The dwelling has no surface \"" + placed.Address + "\".", nameof(placed));
     }

@@ -13,6 +13,8 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public abstract record Rule
 {
+    internal const string DefaultReading = "default";
+
     /// <summary>Names a row.</summary>
     /// <param name="id">A short phrase of the trade in kebab case, stable for ever.</param>
     /// <param name="summary">What is allowed, in one plain phrase that completes "it must be …".</param>
@@ -54,8 +56,8 @@ public abstract record Rule
     /// <summary>What of its text the row doesn't apply, in one phrase; null where it applies all.</summary>
     public string? LeavesOut { get; init; }
 
-    /// <summary>The name of the reading that this row follows.</summary>
-    public string ReadingId { get; init; } = "default";
+    /// <summary>The name of the reading that this row follows; "default" where it has no other.</summary>
+    public string ReadingId { get; init; } = DefaultReading;
 
     /// <summary>Other readings of the same text that authorities hold.</summary>
     public Items<Reading> Readings { get; init; }

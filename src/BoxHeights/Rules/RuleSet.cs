@@ -132,6 +132,11 @@ public sealed class RuleSet : IEquatable<RuleSet>
                 .Append("  ").Append(row.Numbers).Append('\n')
                 .Append("  for ").Append(row.Scope).Append('\n')
                 .Append("  source: ").Append(row.Citation).Append('\n');
+            if (row.ReadingId != Rule.DefaultReading)
+            {
+                text.Append("  read as: ").Append(row.ReadingId).Append('\n');
+            }
+
             if (row.NoteUnder is { } under)
             {
                 text.Append("  a miss under ").Append(under).Append(" is a note\n");

@@ -12,6 +12,7 @@ internal static class ReachDocuments
         Side = new ReachStep[] { new(Inches(10), Inches(48)), new(Inches(24), Inches(46)) },
         SideTopAtMost = Inches(34),
         LaundryTopAtMost = Inches(36),
+        ShallowDepth = Inches(10),
     };
 
     /// <summary>A base of 24 in with a counter of up to 1-1/2 in overhang, and 36 in high, is accepted.</summary>
@@ -53,8 +54,8 @@ internal static class ReachDocuments
 
     private static HeightBand FairHousingRow()
     {
-        // The Guidelines print no separate step for shallow obstructions: up to 24 in deep the side limit is 46 in.
-        ReachOver guidelines = Ada with { Side = new ReachStep[] { new(Inches(24), Inches(46)) }, LaundryTopAtMost = Inches(34) };
+        // The Guidelines print nothing of their own for shallow obstructions: up to 24 in deep the side limit is 46 in.
+        ReachOver guidelines = Ada with { Side = new ReachStep[] { new(Inches(24), Inches(46)) }, LaundryTopAtMost = Inches(34), ShallowDepth = null };
         ReachOver manual = guidelines with { Side = new ReachStep[] { new(Distance.FromInches(25, 1, 2), Inches(46)) }, SideTopAtMost = Inches(36), LaundryTopAtMost = Inches(36) };
         HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual, "relief where a comparable outlet or control is within reach in the same area");
         return row with

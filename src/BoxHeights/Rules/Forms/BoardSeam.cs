@@ -80,6 +80,12 @@ public sealed record BoardSeam : PlacementRule
             return;
         }
 
+        if (!site.Box.Size.IsStated)
+        {
+            statement.Everywhere(AllowedHeights.DependsOn(Facts.BoxSize));
+            return;
+        }
+
         Distance length = site.Surface.Length;
         Distance along = Distance.Zero;
         DistanceRange wide = site.Box.Size.WidthRange;

@@ -124,10 +124,11 @@ public sealed record HeightBand : PlacementRule
             : knee >= deep ? Verdict.Passes : Verdict.Fails;
         Distance most = obstruction.IsLaundryMachine ? Over.LaundryTopAtMost : Over.SideTopAtMost;
         AllowedHeights side = Stepped(site, Over.Side, obstruction.Depth);
-        side = height is not { } top ? side.If(Facts.ObstructionHeight)
-            : top.To <= most ? side
-            : top.From > most ? AllowedHeights.Nothing
-            : side.If(Facts.ObstructionHeight | Facts.FloorFinish);
+        side = height is not { } top ? (obstruction.Depth <= Over.ShallowDepth ? side : side.If(Facts.ObstructionHeight))
+            : top.To <= most || obstruction.Depth <= Over.ShallowDepth ? side
+            : top.From <= most ? side.If(Facts.ObstructionHeight | Facts.FloorFinish)
+            : obstruction.Depth is null && Over.ShallowDepth is not null ? side.If(Facts.ObstructionDepth)
+            : AllowedHeights.Nothing;
 
         if (site.Box.Approach is { } stated)
         {
@@ -207,12 +208,16 @@ public sealed record ReachOver
     /// <summary>How high an obstruction may be that is reached over from the side.</summary>
     public Distance SideTopAtMost { get; init; }
 
+    /// <summary>Up to this depth, itself included, an obstruction may be of any height from the side; null where none may.</summary>
+    public Distance? ShallowDepth { get; init; }
+
     /// <summary>The same for the top of a washer or dryer.</summary>
     public Distance LaundryTopAtMost { get; init; }
 
     /// <summary>The table in words.</summary>
     public override string ToString() =>
-        "reaching over, forward: " + Forward + "; from the side: " + Side + ", top at most " + SideTopAtMost + " (laundry machines " + LaundryTopAtMost + ")";
+        "reaching over, forward: " + Forward + "; from the side: " + Side + ", top at most " + SideTopAtMost + " (laundry machines " + LaundryTopAtMost + ")"
+        + (ShallowDepth is { } shallow ? ", of any height up to " + shallow + " deep" : "");
 }
 
 /// <summary>Something that stands against a wall and is reached over.</summary>

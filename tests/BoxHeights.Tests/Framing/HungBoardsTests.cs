@@ -1,0 +1,144 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Fractions;
+using FsCheck;
+using FsCheck.Fluent;
+using Xunit;
+
+namespace BoxHeights.Tests.Framing;
+
+public sealed class HungBoardsTests
+{
+    private static readonly Fraction Plate = new(3, 2);
+
+    [Fact]
+    public void TryBoardWall_OfUsualStuds_IsThePublishedHeight()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("board-walls.csv"))
+        {
+            Fraction plates = CaseFile.Number(row["sole plates"]) + CaseFile.Number(row["top plates"]);
+            Fraction rough = CaseFile.Number(row["stud"]) + (plates * Plate);
+            Assert.Equal(CaseFile.Number(row["rough"]), rough);
+            Assert.Equal(row["rough mm"], decimal.Round((rough * CaseFile.Number("25.4")).ToDecimal(), 1).ToString("0.0", CultureInfo.InvariantCulture));
+
+            Check(row["under 1/2"], rough, "1/2", null);
+            Check(row["under 5/8"], rough, "5/8", null);
+            Check(row["under 3/4 strapping and 1/2"], rough, "1/2", "3/4");
+            Check(row["under two layers of 5/8"], rough, "1-1/4", null);
+        }
+
+        static void Check(string published, Fraction rough, string board, string? strapping)
+        {
+            Fraction expected = rough - CaseFile.Number(board) - CaseFile.Number(strapping ?? "0");
+            Assert.Equal(CaseFile.Number(published), expected);
+            Ceiling ceiling = new() { Framing = CaseFile.Inches(rough), Board = CaseFile.Inches(board), Strapping = strapping is null ? null : CaseFile.Inches(strapping) };
+            Assert.True(HungBoards.TryBoardWall(ceiling, out DistanceRange wall));
+            Assert.Equal(DistanceRange.Exactly(CaseFile.Inches(expected)), wall);
+        }
+    }
+
+    [Fact]
+    public void Seams_UnderUsualCeilings_AreThePublishedOnes()
+    {
+        int wrong = 0;
+        foreach (Dictionary<string, string> row in CaseFile.Table("seams.csv"))
+        {
+            Fraction wall = CaseFile.Number(row["rough"]) - CaseFile.Number(row["pack"]);
+            Fraction[] courses = row["courses"].Split(' ').Select(CaseFile.Number).ToArray();
+            List<Fraction> undersides = [];
+            foreach (Fraction course in courses)
+            {
+                undersides.Add((undersides.Count == 0 ? wall : undersides[^1]) - course);
+            }
+
+            Assert.Equal(row["seams"].Split(' ').Select(CaseFile.Number), undersides.SkipLast(1));
+            Assert.Equal(CaseFile.Number(row["leftover"]), undersides[^1]);
+            if (row["published"].Length > 0)
+            {
+                wrong++;
+                Assert.NotEqual(CaseFile.Number(row["published"]), undersides[^1]);
+                Assert.NotEmpty(row["reason"]);
+            }
+
+            HungBoards hung = HungBoards.Under(new BoardLayout { Widths = courses.Select(CaseFile.Inches).ToArray() }, CaseFile.Inches(wall));
+            Assert.Equal(undersides.SkipLast(1).Select(seam => DistanceRange.Exactly(CaseFile.Inches(seam))), hung.Seams);
+            Assert.Equal(DistanceRange.Exactly(CaseFile.Inches(undersides[^1])), hung.Leftover);
+        }
+
+        Assert.Equal(2, wrong);
+    }
+
+    [Fact]
+    public void Seams_AboveFinishedFloors_AreThePublishedOnes()
+    {
+        string[] floors = ["5/16", "1/2", "3/4", "1", "1-1/4"];
+        foreach (Dictionary<string, string> row in CaseFile.Table("seams-above-floor.csv"))
+        {
+            Assert.True(HungBoards.TryBoardWall(new Ceiling { Framing = CaseFile.Inches(row["rough"]), Board = CaseFile.Inches(row["ceiling"]) }, out DistanceRange wall));
+            HungBoards hung = HungBoards.Under(new BoardLayout { Widths = new[] { CaseFile.Inches(row["board"]), CaseFile.Inches(row["board"]) } }, wall);
+            Assert.Equal(CaseFile.Inches(row["seam"]), hung.Seams[0].From);
+            foreach (string floor in floors)
+            {
+                Fraction expected = CaseFile.Number(row["rough"]) - CaseFile.Number(row["ceiling"]) - CaseFile.Number(row["board"]) - CaseFile.Number(floor);
+                Assert.Equal(CaseFile.Number(row[floor]), expected);
+                BoxHeight seam = BoxHeight.ToTop(hung.Seams[0].From, Datum.Subfloor).From(Datum.FinishedFloor, FloorBuildup.Of(new FloorLayer("floor", CaseFile.Inches(floor))));
+                Assert.Equal(CaseFile.Inches(expected), seam.Value);
+            }
+        }
+    }
+
+    [Fact]
+    public void Seams_RoughHeightMeasuredToAQuarter_AreAsUncertain()
+    {
+        Distance quarter = CaseFile.Inches("1/4");
+        Distance rough = CaseFile.Inches("97-1/8");
+        Assert.True(HungBoards.TryBoardWall(new Ceiling { Framing = new DistanceRange(rough - quarter, rough + quarter), Board = CaseFile.Inches("5/8") }, out DistanceRange wall));
+        HungBoards hung = HungBoards.Under(new BoardLayout { Widths = new[] { CaseFile.Inches("48"), CaseFile.Inches("48") } }, wall);
+        Assert.Equal(new DistanceRange(CaseFile.Inches("48-1/4"), CaseFile.Inches("48-3/4")), hung.Seams[0]);
+    }
+
+    [Fact]
+    public void Seams_HungFromTheFloor_StandOnTheFloorGap()
+    {
+        Distance board = CaseFile.Inches("48");
+        HungBoards hung = HungBoards.Under(new BoardLayout { From = BoardOrigin.Bottom, Widths = new[] { board, board }, FloorGap = CaseFile.Inches("1/2") }, CaseFile.Inches("97"));
+        Assert.Equal(new[] { DistanceRange.Exactly(CaseFile.Inches("48-1/2")) }, hung.Seams);
+        Assert.Equal(DistanceRange.Exactly(CaseFile.Inches("1/2")), hung.Leftover);
+    }
+
+    [Fact]
+    public void Seams_BoardsOnEnd_AreNone()
+    {
+        Distance board = CaseFile.Inches("48");
+        Assert.Empty(HungBoards.Under(new BoardLayout { Hung = BoardDirection.Vertical, Widths = new[] { board, board, board } }, CaseFile.Inches("96")).Seams);
+    }
+
+    [Fact]
+    public void TryBoardWall_FramingOrBoardNotStated_IsFalse()
+    {
+        Assert.False(HungBoards.TryBoardWall(new Ceiling { Board = CaseFile.Inches("1/2") }, out _));
+        Assert.False(HungBoards.TryBoardWall(new Ceiling { Framing = CaseFile.Inches("97") }, out _));
+        Assert.Throws<ArgumentNullException>(() => HungBoards.TryBoardWall(null!, out _));
+        Assert.Throws<ArgumentNullException>(() => HungBoards.Under(null!, CaseFile.Inches("97")));
+    }
+
+    [Fact]
+    public void Leftover_AnyCourses_IsWhatTheyDontCover()
+    {
+        Gen<(int Wall, int[] Courses)> rooms =
+            from wall in Gen.Choose(600, 1300)
+            from courses in Gen.Choose(80, 480).NonEmptyListOf()
+            select (wall, courses.Take(6).ToArray());
+        Prop.ForAll(Arb.From(rooms), room =>
+        {
+            HungBoards hung = HungBoards.Under(new BoardLayout { Widths = room.Courses.Select(Eighths).ToArray() }, Eighths(room.Wall));
+            return hung.Leftover == DistanceRange.Exactly(Eighths(room.Wall - room.Courses.Sum())) && hung.Seams.Count == room.Courses.Length - 1
+                && Enumerable.Range(0, hung.Seams.Count).All(i => hung.Seams[i].From == Eighths(room.Wall - room.Courses.Take(i + 1).Sum()));
+        }).QuickCheckThrowOnFailure();
+
+        static Distance Eighths(int eighths) => Distance.FromTicks(eighths * 254_000L);
+    }
+}

@@ -1,0 +1,108 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Fractions;
+using FsCheck;
+using FsCheck.Fluent;
+using Xunit;
+
+namespace BoxHeights.Tests.Framing;
+
+public sealed class StudPositionsTests
+{
+    private static readonly Fraction InchesInAMillimeter = new(10, 254);
+
+    [Fact]
+    public void TryCenter_OfPublishedLayouts_IsThePublishedPlace()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("studs.csv"))
+        {
+            Fraction unit = row["unit"] == "mm" ? InchesInAMillimeter : Fraction.One;
+            Distance Of(string name) => CaseFile.Inches(CaseFile.Number(row[name]) * unit);
+            StudSide side = row["side"] == "right" ? StudSide.Right : StudSide.Left;
+            StudLayout layout = new() { Spacing = Of("spacing"), Thickness = Of("thickness"), From = row["from"] == "right" ? WallEnd.Right : WallEnd.Left };
+            StudPositions studs = StudPositions.Along(layout, Of("wall"));
+            Assert.True(studs.TryCenter(int.Parse(row["stud"], System.Globalization.CultureInfo.InvariantCulture), side, Of("width"), out Distance center), row["id"]);
+            Assert.Equal(Of("center"), center);
+
+            // The second road: stud centers are whole spacings from the end that the layout is pulled from, and a box is half of stud and box beside one.
+            Fraction beside = (CaseFile.Number(row["thickness"]) + CaseFile.Number(row["width"])) / new Fraction(2);
+            Fraction from = CaseFile.Number(row["center"]) + (side == StudSide.Right ? -beside : beside);
+            Fraction fromEnd = row["from"] == "right" ? CaseFile.Number(row["wall"]) - from : from;
+            Assert.True((fromEnd / CaseFile.Number(row["spacing"])).Denominator.IsOne, row["id"]);
+        }
+    }
+
+    [Fact]
+    public void Along_PulledFromTheRight_MirrorsTheLeft() => Prop.ForAll(Layouts(), at =>
+    {
+        StudPositions left = StudPositions.Along(at.Layout with { From = WallEnd.Left }, at.Wall);
+        StudPositions right = StudPositions.Along(at.Layout with { From = WallEnd.Right }, at.Wall);
+        Distance wide = CaseFile.Inches("2-1/4");
+        return left.Count == right.Count && Enumerable.Range(1, left.Count).All(stud =>
+            left.TryCenter(stud, StudSide.Left, wide, out Distance one) && right.TryCenter(left.Count + 1 - stud, StudSide.Right, wide, out Distance other)
+            && one == at.Wall - other);
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void Nearest_AnyPlace_IsTheOneThatALookAtAllFinds() => Prop.ForAll(Layouts(), Arb.From(Gen.Choose(0, 4000)), (at, sixteenths) =>
+    {
+        StudPositions studs = StudPositions.Along(at.Layout, at.Wall);
+        Distance place = Distance.FromTicks(sixteenths * 127_000L);
+        Distance[] centers = Enumerable.Range(1, studs.Count).Select(stud => CenterOf(studs, stud, at.Layout.Thickness!.Value)).ToArray();
+        if (studs.Nearest(place) is not { } found)
+        {
+            return studs.Count == 0;
+        }
+
+        Distance away = (place - centers[found.Stud - 1]).Abs();
+        return centers.All(center => away <= (place - center).Abs()) && (found.Side == StudSide.Right) == (place >= centers[found.Stud - 1]);
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void Along_StudsOfAWall_StandWithinIt() => Prop.ForAll(Layouts(), at =>
+    {
+        StudPositions studs = StudPositions.Along(at.Layout, at.Wall);
+        Distance[] centers = Enumerable.Range(1, studs.Count).Select(stud => CenterOf(studs, stud, at.Layout.Thickness!.Value)).ToArray();
+        return centers.Zip(centers.Skip(1), (a, b) => b - a == at.Layout.Spacing).All(even => even)
+            && centers.All(center => center > Distance.Zero && center < at.Wall);
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void Along_MeasuredFaces_AreTakenAsTheyAreInOrder()
+    {
+        StudLayout layout = new() { Spacing = CaseFile.Inches("16"), Faces = new[] { CaseFile.Inches("40"), CaseFile.Inches("12"), CaseFile.Inches("25") }, Known = StudKnowledge.Measured };
+        StudPositions studs = StudPositions.Along(layout, CaseFile.Inches("60"));
+        Assert.Equal(3, studs.Count);
+        Assert.Equal(StudKnowledge.Measured, studs.Known);
+        Assert.True(studs.TryCenter(1, StudSide.Left, CaseFile.Inches("4"), out Distance first));
+        Assert.Equal(CaseFile.Inches("10"), first);
+        Assert.True(studs.TryCenter(3, StudSide.Right, CaseFile.Inches("4"), out Distance last));
+        Assert.Equal(CaseFile.Inches("43-1/2"), last);
+    }
+
+    [Fact]
+    public void TryCenter_NoSuchStud_IsFalse()
+    {
+        StudPositions studs = StudPositions.Along(new StudLayout { Spacing = CaseFile.Inches("16") }, CaseFile.Inches("40"));
+        Assert.Equal(2, studs.Count);
+        Assert.False(studs.TryCenter(0, StudSide.Left, CaseFile.Inches("2"), out _));
+        Assert.False(studs.TryCenter(3, StudSide.Left, CaseFile.Inches("2"), out _));
+        Assert.Null(StudPositions.Along(new StudLayout(), CaseFile.Inches("40")).Nearest(CaseFile.Inches("4")));
+        Assert.Throws<ArgumentNullException>(() => StudPositions.Along(null!, CaseFile.Inches("40")));
+    }
+
+    private static Distance CenterOf(StudPositions studs, int stud, Distance thickness)
+    {
+        Assert.True(studs.TryCenter(stud, StudSide.Left, Distance.Zero, out Distance face));
+        return face + Distance.FromTicks(thickness.Ticks / 2);
+    }
+
+    private static Arbitrary<(StudLayout Layout, Distance Wall)> Layouts() => Arb.From(
+        from spacing in Gen.Elements("12", "16", "19-1/4", "24")
+        from thickness in Gen.Elements("1-1/2", "1-5/8", "3")
+        from end in Gen.Elements(WallEnd.Left, WallEnd.Right)
+        from wall in Gen.Choose(64, 3000)
+        select (new StudLayout { Spacing = CaseFile.Inches(spacing), Thickness = CaseFile.Inches(thickness), From = end }, Distance.FromTicks(wall * 127_000L)));
+}

@@ -1,0 +1,161 @@
+using System;
+using System.Linq;
+using System.Text.Json;
+using BoxHeights.Tests.Cases;
+using Fractions;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+public sealed class BoardSeamCaseTests
+{
+    [Fact]
+    public void BoardSeam_OfTheWorkedCases_SaysWhatTheySay()
+    {
+        int cases = 0;
+        foreach (JsonElement row in CaseFile.Lines("box-and-seam.jsonl"))
+        {
+            cases++;
+            string id = Text(row, "id");
+            Fraction Number(string name) => CaseFile.Number(Text(row, name));
+            Fraction[] courses = row.GetProperty("courses").EnumerateArray().Select(course => new Fraction(course.GetInt32())).ToArray();
+
+            // The second road: edges and seams in fractions above the subfloor.
+            Fraction tall = Number("boxH");
+            Fraction edge = Number("value") + (Text(row, "datum") == "finished floor" ? Number("floor") : Fraction.Zero);
+            Fraction bottom = edge - (Text(row, "edge") switch { "top" => tall, "center" => tall / new Fraction(2), _ => Fraction.Zero });
+            Fraction top = bottom + tall;
+            Assert.Equal(Number("bottom"), bottom);
+            Assert.Equal(Number("center"), bottom + (tall / new Fraction(2)));
+            Assert.Equal(Number("top"), top);
+            Fraction wall = Number("rough") - Number("ceiling");
+            Fraction[] seams = Enumerable.Range(1, courses.Length - 1).Select(count => wall - courses.Take(count).Aggregate((a, b) => a + b)).ToArray();
+            Assert.Equal(Number("boardWall"), wall);
+            Assert.Equal(row.GetProperty("seams").EnumerateArray().Select(seam => CaseFile.Number(seam.GetString()!)), seams);
+            Assert.Contains(Number("nearestSeam"), seams);
+            bool straddles = seams.Any(seam => bottom < seam && seam < top);
+            Fraction amount = straddles
+                ? seams.Where(seam => bottom < seam && seam < top).Max(seam => Min(top - seam, seam - bottom))
+                : seams.Min(seam => Max(seam - top, bottom - seam));
+            Assert.Equal(Number("amount"), amount);
+            Assert.Equal(straddles, Text(row, "state") == "straddles");
+
+            BoxHeight height = BoxHeight.To(
+                Text(row, "edge") switch { "top" => Edge.Top, "center" => Edge.Center, _ => Edge.Bottom },
+                CaseFile.Inches(Number("value")),
+                Text(row, "datum") == "finished floor" ? Datum.FinishedFloor : Datum.Subfloor);
+            BoxSize size = new(CaseFile.Inches("2-1/4"), CaseFile.Inches(tall));
+            FloorBuildup floor = OneBox.Floor(CaseFile.Inches(Number("floor")));
+            Assert.Equal(CaseFile.Inches(bottom), height.AtEdge(Edge.Bottom, size).From(Datum.Subfloor, floor).Value);
+            Assert.Equal(CaseFile.Inches(bottom + (tall / new Fraction(2))), height.AtEdge(Edge.Center, size).From(Datum.Subfloor, floor).Value);
+            Assert.Equal(CaseFile.Inches(top), height.AtEdge(Edge.Top, size).From(Datum.Subfloor, floor).Value);
+
+            OneBox box = OnBoards(CaseFile.Inches(Number("rough")), CaseFile.Inches(Number("ceiling")), courses) with { Room = room => room.WithFloor(floor) };
+            box = box with { Box = box.Box.WithSize(size).WithHeight(height) };
+            Check check = box.Check()!.Value;
+            Assert.True((straddles ? Verdict.Fails : Verdict.Passes) == check.Verdict, id);
+            Assert.Equal(CaseFile.Inches(straddles ? -amount : amount), check.Margin.AsDistance());
+            Evaluation evaluation = box.Evaluate();
+            Assert.Equal(straddles ? 1 : 0, evaluation.Findings.Count);
+            if (straddles)
+            {
+                Assert.Equal(amount < new Fraction(1, 2) ? Severity.Note : Severity.Advice, evaluation.Findings[0].Severity);
+            }
+        }
+
+        Assert.Equal(9, cases);
+    }
+
+    // The case of an as-built seam 48-1/2 in give or take 1/4 in: a box clear by 1/2 in never straddles, one clear by 1/4 in touches at most.
+    [Theory]
+    [InlineData("48", "1/4", "1/4", Verdict.Passes)]
+    [InlineData("48-1/4", "1/4", "0", Verdict.Passes)]
+    [InlineData("48-3/8", "1/4", "-1/8", Verdict.Unknown)]
+    [InlineData("48-7/8", "1/4", "-5/8", Verdict.Fails)]
+    public void BoardSeam_CeilingMeasuredToAQuarter_AllowsForIt(string top, string give, string margin, Verdict expected)
+    {
+        Distance rough = CaseFile.Inches("97-1/8");
+        OneBox box = OnBoards(new DistanceRange(rough - CaseFile.Inches(give), rough + CaseFile.Inches(give)), CaseFile.Inches("5/8"), [new(48), new(48)]);
+        box = box with { Box = box.Box.WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-5/8"))) };
+        Check check = box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Check()!.Value;
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(CaseFile.Inches(margin), check.Margin.AsDistance());
+        Assert.Equal(expected == Verdict.Unknown ? Facts.Ceiling : Facts.None, check.Needs);
+    }
+
+    [Theory]
+    [InlineData("48-1/2", 0, Verdict.Passes)]
+    [InlineData("48-1/2", 1, Verdict.Fails)]
+    [InlineData("52-1/8", -1, Verdict.Fails)]
+    [InlineData("52-1/8", 0, Verdict.Passes)]
+    public void BoardSeam_OneTickOffTheSeam_Decides(string top, int ticks, Verdict expected)
+    {
+        OneBox box = OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [new(48), new(48)]);
+        box = box with { Box = box.Box.WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-5/8"))) };
+        Assert.Equal(expected, box.At(BoxHeight.ToTop(CaseFile.Inches(top) + Distance.FromTicks(ticks), Datum.Subfloor)).Verdict());
+    }
+
+    // A seam on end lies on a stud: a box on that stud lies beside it, one between studs may lie across it.
+    [Theory]
+    [InlineData(MountingMethod.Stud, "48", Verdict.Passes)]
+    [InlineData(MountingMethod.Bracket, "48", Verdict.Fails)]
+    [InlineData(MountingMethod.Bracket, "49-1/8", Verdict.Passes)]
+    [InlineData(MountingMethod.Bracket, "46-7/8", Verdict.Passes)]
+    [InlineData(MountingMethod.Bracket, "49", Verdict.Fails)]
+    public void BoardSeam_BoardsOnEnd_ConcernsBoxesBetweenStuds(MountingMethod how, string at, Verdict expected)
+    {
+        OneBox box = OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [new(48), new(48), new(48)], BoardDirection.Vertical);
+        box = box with { Box = box.Box.WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-5/8"))).WithMounting(new Mounting(how)).WithAt(CaseFile.Inches(at)) };
+        Assert.Equal(expected, box.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor)).Verdict());
+    }
+
+    [Fact]
+    public void BoardSeam_BoardsOnEndAndBoxOfUnknownSize_CannotDecide()
+    {
+        OneBox box = OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [new(48), new(48), new(48)], BoardDirection.Vertical);
+        box = box with { Box = box.Box.WithKind(new BoxKind("home-made")).WithMounting(new Mounting(MountingMethod.Bracket)).WithAt(CaseFile.Inches("48")) };
+        Check check = box.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor)).Check()!.Value;
+        Assert.Equal(Verdict.Unknown, check.Verdict);
+        Assert.Equal(Facts.BoxSize, check.Needs);
+    }
+
+    // Which way boards hang isn't said: 48-1/2 in is a seam of the usual two sheets under a wall of 97-1/8 in.
+    [Theory]
+    [InlineData("97-1/8", "48", Verdict.Passes)]
+    [InlineData("97-1/8", "49", Verdict.Fails)]
+    [InlineData("109-1/8", "49", Verdict.Passes)]
+    [InlineData("109-1/8", "13", Verdict.Passes)]
+    public void BoardSeam_BoardsNotStated_FailsOnlyWhereEveryCommonWayDoes(string rough, string top, Verdict expected)
+    {
+        OneBox box = new()
+        {
+            Rules = OneBox.Only(RuleSets.RoughInPractice, "board-seam"),
+            Storey = new Storey("ground") { Ceiling = new Ceiling { Framing = CaseFile.Inches(rough), Board = CaseFile.Inches("5/8") } },
+        };
+        Assert.Equal(expected, box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Verdict());
+    }
+
+    [Fact]
+    public void NotChecked_NoCeilingStated_SaysSo()
+    {
+        OneBox box = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "board-seam") }.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor));
+        Assert.Null(box.Check());
+        Assert.Contains(box.Evaluate().NotChecked, line => line.StartsWith("board-seam", StringComparison.Ordinal) && line.Contains(OneBox.WallAddress, StringComparison.Ordinal));
+    }
+
+    private static OneBox OnBoards(DistanceRange rough, Distance ceiling, Fraction[] courses, BoardDirection hung = BoardDirection.Horizontal) => new()
+    {
+        Rules = OneBox.Only(RuleSets.RoughInPractice, "board-seam"),
+        Storey = new Storey("ground")
+        {
+            Ceiling = new Ceiling { Framing = rough, Board = ceiling },
+            Boards = new BoardLayout { Widths = courses.Select(CaseFile.Inches).ToArray(), Hung = hung },
+        },
+    };
+
+    private static string Text(JsonElement row, string name) => row.GetProperty(name).GetString()!;
+
+    private static Fraction Min(Fraction a, Fraction b) => a < b ? a : b;
+
+    private static Fraction Max(Fraction a, Fraction b) => a > b ? a : b;
+}
