@@ -53,7 +53,7 @@ internal static class Program
         {
             return DwellingJson.Read(File.ReadAllText(file));
         }
-        catch (DwellingJsonException bad)
+        catch (BoxHeightsJsonException bad)
         {
             error.WriteLine(file + ", line " + bad.Line + ", column " + bad.Column + ": " + bad.Path + ": " + bad.Reason);
         }
