@@ -133,15 +133,16 @@ public sealed class MarkSheet
         BoxHeight height = state.HeightOf(box)!.Value;
         Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
         Distance? at = state.AtOf(box);
+        row = row with { FromLeftCorner = at, Stud = StudOf(state, box, at) };
         if (height.Edge is null)
         {
-            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark: " + height.Value + " names no edge" };
+            return row with { Note = "no mark: " + height.Value + " names no edge" };
         }
 
         Levels levels = state.SitesOf(box)[0].Site.Levels;
         if (!levels.TryOffset(Datum.Subfloor, height.Datum, out DistanceRange datum))
         {
-            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark: where its height is taken from isn't known" };
+            return row with { Note = "no mark: where its height is taken from isn't known" };
         }
 
         BoxSize size = state.SitesOf(box)[0].Site.Box.Size;
@@ -154,7 +155,7 @@ public sealed class MarkSheet
         DistanceRange exact = datum + toEdge;
         if (!exact.IsExact)
         {
-            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark yet: " + exact + ", as the floor turns out" };
+            return row with { Note = "no mark yet: " + exact + ", until the " + DatumText.Name(height.Datum) + " is settled" };
         }
 
         (Distance mark, Distance? along) = rounded ? Markable(state, box, edge, exact.From, at) : (exact.From, at);
@@ -162,7 +163,6 @@ public sealed class MarkSheet
         return row with
         {
             FromLeftCorner = along,
-            Stud = StudOf(resolved.Surface, along),
             Mark = BoxHeight.To(edge, mark, Datum.Subfloor),
             FromLevelLine = levels.TryOffset(Datum.LevelLine, Datum.Subfloor, out DistanceRange below) && below.IsExact ? mark + below.From : null,
             Note = edge != height.Edge && !size.HeightRange.IsExact ? Joined(note, "for a box " + size.Height + " tall") : note,
@@ -175,7 +175,10 @@ public sealed class MarkSheet
     private static (Distance Mark, Distance? Along) Markable(LayoutState state, int box, Edge edge, Distance exact, Distance? at)
     {
         EvaluatorOptions options = state.Options;
-        foreach (Distance? along in at is { } place ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [null])
+
+        // A box that is placed by its stud is where its stud is: nothing to round.
+        bool byStud = state.Boxes[box].Source.At is null;
+        foreach (Distance? along in at is { } place && !byStud ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [at])
         {
             foreach (Distance? mark in Near(exact, options.HeightStep, Distance.MaxValue))
             {
@@ -222,16 +225,22 @@ public sealed class MarkSheet
         return true;
     }
 
-    private static string StudOf(ResolvedSurface surface, Distance? along)
+    /// <summary>The stud and its side where the box is nailed to one that is known; else the nearest, named as no more than that.</summary>
+    private static string StudOf(LayoutState state, int box, Distance? at)
     {
-        if (along is not { } place || surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
+        ResolvedBox resolved = state.Boxes[box];
+        BoxTraits traits = state.SitesOf(box)[0].Site.Box;
+        if (at is not { } place || traits.Surface != BoxSurface.Wall || resolved.Surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
         {
             return "";
         }
 
-        return studs.Known == StudKnowledge.Assumed
-            ? "near stud " + nearest.Stud + " (assumed layout)"
-            : "stud " + nearest.Stud + ", " + (nearest.Side == StudSide.Left ? "left" : "right") + " side";
+        bool nailed = traits.Mounting is null or MountingMethod.Stud
+            && studs.TryCenter(nearest.Stud, nearest.Side, traits.Size.Width, out Distance center)
+            && (center - place).Abs() <= state.Options.AlongStep;
+        return studs.Known == StudKnowledge.Assumed ? "near stud " + nearest.Stud + " (assumed layout)"
+            : nailed ? "stud " + nearest.Stud + ", " + (nearest.Side == StudSide.Left ? "left" : "right") + " side"
+            : "near stud " + nearest.Stud;
     }
 
     private static void Differences(Evaluation exact, Evaluation marked, HashSet<string> boxes)
