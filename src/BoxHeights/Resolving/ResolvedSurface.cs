@@ -105,6 +105,9 @@ internal sealed class ResolvedSurface
 /// <summary>A room or an outside face: a storey, a floor and a ceiling, turned into levels.</summary>
 internal sealed class ResolvedSpace
 {
+    /// <summary>How far a subfloor may lie off the storey's and still share its level line: 1 in. Common practice, no source.</summary>
+    private static readonly Distance MostOnOneLevel = Distance.FromInches(1, 0, 1);
+
     private readonly Items<Fixture> fixtures;
 
     public ResolvedSpace(Room room, Storey? storey)
@@ -112,6 +115,7 @@ internal sealed class ResolvedSpace
         Id = room.Id;
         Kind = room.Kind;
         StoreyId = room.Storey;
+        LevelId = room.SubfloorOffset is { } step && step.Abs() > MostOnOneLevel ? room.Storey + " " + step : room.Storey;
         Storey = storey;
         fixtures = room.Fixtures;
         Floor = room.Floor ?? FloorBuildup.NotChosen;
@@ -132,6 +136,7 @@ internal sealed class ResolvedSpace
         Id = face.Id;
         IsOutside = true;
         StoreyId = storey?.Id ?? "";
+        LevelId = StoreyId;
         Storey = storey;
         Floor = FloorBuildup.NotChosen;
 
@@ -146,6 +151,9 @@ internal sealed class ResolvedSpace
     public bool IsOutside { get; }
 
     public string StoreyId { get; }
+
+    /// <summary>The storey, and the step where the subfloor lies more than 1 in above or below the storey's: boxes there have a level line of their own.</summary>
+    public string LevelId { get; }
 
     public Storey? Storey { get; }
 
