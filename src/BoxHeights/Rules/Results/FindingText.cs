@@ -8,13 +8,13 @@ internal sealed class FindingText
 {
     private readonly Rule? rule;
     private readonly LayoutFault? fault;
-    private readonly string because;
+    private readonly Func<string>? because;
     private readonly StatedSite[] sites;
     private readonly int placement;
     private readonly Place place;
     private readonly LengthUnits units;
 
-    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, string because, StatedSite[] sites, int placement, in Place place)
+    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, Func<string>? because, StatedSite[] sites, int placement, in Place place)
     {
         this.units = units;
         this.rule = rule;
@@ -25,14 +25,14 @@ internal sealed class FindingText
         this.place = place;
     }
 
-    public static FindingText Of(LayoutFault fault) => new(default, null, fault, "", [], 0, default);
+    public static FindingText Of(LayoutFault fault) => new(default, null, fault, null, [], 0, default);
 
     public static FindingText Of(LayoutState state, int box, int placement, in Place place) =>
-        new(state.Options.Units, state.SitesOf(box)[0].Placements[placement].Rule, null, "", state.SitesOf(box), placement, place);
+        new(state.Options.Units, state.SitesOf(box)[0].Placements[placement].Rule, null, null, state.SitesOf(box), placement, place);
 
     public static FindingText Of(LayoutState state, StatedLimit limit) => new(state.Options.Units, limit.Rule, null, limit.Statement.Because, [], 0, default);
 
-    public static FindingText Of(LayoutState state, ProvisionRule rule) => new(state.Options.Units, rule, null, "", [], 0, default);
+    public static FindingText Of(LayoutState state, ProvisionRule rule) => new(state.Options.Units, rule, null, null, [], 0, default);
 
     public string Message(Finding finding) =>
         fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding);
@@ -45,7 +45,7 @@ internal sealed class FindingText
             return fault.Message;
         }
 
-        string what = rule is LimitRule ? because : finding.Height is { } height ? "set " + height : "as it is set";
+        string what = because is not null ? because() : finding.Height is { } height ? "set " + height : "as it is set";
         string must = ", must be " + rule!.Summary + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked : "");
         string text;
         if (finding.Outcome == Outcome.Unknown)
