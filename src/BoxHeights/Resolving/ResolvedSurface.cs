@@ -77,6 +77,25 @@ internal sealed class ResolvedSurface
         return null;
     }
 
+    /// <summary>Takes a line above "the countertop" or "the splash" back to what those themselves are taken from.</summary>
+    public bool TryAnchor(Level level, Distance left, Distance right, out Level anchored)
+    {
+        anchored = level;
+        if (level.Datum is not (Datum.Countertop or Datum.SplashTop))
+        {
+            return true;
+        }
+
+        if (level.Datum == Datum.Countertop && CounterOn(left, right) is { } counter && TopOf(counter) is { } top)
+        {
+            anchored = new(level.Offset + top.Offset, top.Datum);
+            return top.Datum != Datum.Countertop;
+        }
+
+        return level.Datum == Datum.SplashTop && FinishOn(left, right)?.Top is { } splash && splash.Datum != Datum.SplashTop
+            && TryAnchor(new(level.Offset + splash.Offset, splash.Datum), left, right, out anchored);
+    }
+
     /// <summary>The top of a counter: as stated, or a base of the usual height on what it stands on (34-1/2 in and a top of 1-1/2 in). Common practice, no source.</summary>
     public static Level? TopOf(Counter counter) => counter.Top ?? (counter.BaseStandsOn is { } floor ? new Level(UsualCounter, floor) : null);
 
@@ -115,6 +134,7 @@ internal sealed class ResolvedSpace
     public ResolvedSpace(OutsideFace face, Storey? storey)
     {
         Id = face.Id;
+        IsOutside = true;
         StoreyId = storey?.Id ?? "";
         LevelId = StoreyId;
         Storey = storey;
@@ -127,6 +147,8 @@ internal sealed class ResolvedSpace
     public string Id { get; }
 
     public RoomKind Kind { get; }
+
+    public bool IsOutside { get; }
 
     public string StoreyId { get; }
 

@@ -29,7 +29,7 @@ public sealed record BoardSeam : PlacementRule
     {
         if (site.Wall is { Top.Count: > 0 })
         {
-            statement.NotJudged("the wall's top isn't level");
+            statement.NotJudged("the wall doesn't end at a level ceiling");
             return;
         }
 

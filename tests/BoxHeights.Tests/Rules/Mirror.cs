@@ -1,0 +1,37 @@
+using System.Linq;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>The same dwelling seen in a mirror: left and right change places, heights stay.</summary>
+internal static class Mirror
+{
+    public static Dwelling Of(Dwelling dwelling) => dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(Of(storey.Studs))))
+        .WithRooms(dwelling.Rooms.Select(room => room
+            .WithWalls(new Items<Wall>(room.Walls.Reverse().Select(wall => Of(wall, StudsOf(dwelling, room, wall)))))
+            .WithFixtures(room.Fixtures.Select(fixture => OnWall(room, fixture)))));
+
+    private static int StudsOf(Dwelling dwelling, Room room, Wall wall) =>
+        (wall.Studs ?? dwelling.Storeys.FirstOrDefault(storey => storey.Id == room.Storey)?.Studs) is { } studs ? StudPositions.Along(studs, wall.Length).Count : 0;
+
+    private static Wall Of(Wall wall, int studs)
+    {
+        Distance length = wall.Length;
+        return wall
+            .WithStuds(Of(wall.Studs))
+            .WithCounters(wall.Counters.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
+            .WithFinishes(wall.Finishes.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
+            .WithOpenings(wall.Openings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
+            .WithBoxes(new Items<DeviceBox>(wall.Boxes.Reverse().Select(box => box
+                .WithAt(box.At is { } at ? length - at : null)
+                .WithMounting(box.Mounting is { Stud: { } stud, Side: { } side } on && stud <= studs
+                    ? on.WithStud(studs + 1 - stud).WithSide(side == StudSide.Left ? StudSide.Right : StudSide.Left)
+                    : box.Mounting))));
+    }
+
+    private static StudLayout? Of(StudLayout? studs) => studs?.WithFrom(studs.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left);
+
+    private static Fixture OnWall(Room room, Fixture fixture) =>
+        fixture is { Wall: { } id, Left: { } left, Right: { } right } && room.Walls.FirstOrDefault(wall => wall.Id == id) is { } wall
+            ? fixture.WithLeft(wall.Length - right).WithRight(wall.Length - left)
+            : fixture;
+}
