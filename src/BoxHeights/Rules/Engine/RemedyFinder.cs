@@ -70,7 +70,7 @@ internal sealed class RemedyFinder
 
     private List<Remedy> ByStick(Cause cause, List<int> boxes, bool levelOnly)
     {
-        List<int> whole = levelOnly ? boxes : All(box => IsSameStick(box, boxes[0]));
+        List<int> whole = levelOnly ? [.. boxes] : All(box => IsSameStick(box, boxes[0]));
         whole.RemoveAll(IsFixed);
         if (whole.Count > 0)
         {
