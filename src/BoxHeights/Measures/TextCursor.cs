@@ -178,7 +178,7 @@ internal ref struct TextCursor
 
     private static bool IsVulgar(char c, out int numerator, out int denominator)
     {
-        (numerator, denominator) = c switch
+        (numerator, denominator) = c < '¼' ? (0, 0) : c switch
         {
             '½' => (1, 2),
             '¼' => (1, 4),

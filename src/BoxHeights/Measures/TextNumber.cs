@@ -3,6 +3,9 @@ namespace BoxHeights;
 /// <summary>A number as it was written: a whole part and a fraction, both without sign.</summary>
 internal readonly struct TextNumber
 {
+    // A number below this times any unit here (less than 2^34 ticks) fits: the common case needs no division to know it.
+    private const ulong Small = 1UL << 28;
+
     private readonly ulong whole;
     private readonly ulong numerator;
     private readonly ulong denominator;
@@ -32,13 +35,19 @@ internal readonly struct TextNumber
     {
         ulong unit = (ulong)perUnit;
         ticks = 0;
-        if (whole > long.MaxValue / unit)
+        if (whole > Small && whole > long.MaxValue / unit)
         {
             return TextFault.TooLarge;
         }
 
+        if (numerator == 0)
+        {
+            ticks = whole * unit;
+            return TextFault.None;
+        }
+
         ulong wholeTicks = whole * unit, partTicks, rest;
-        if (numerator <= ulong.MaxValue / unit)
+        if (numerator <= Small || numerator <= ulong.MaxValue / unit)
         {
             ulong product = numerator * unit;
             partTicks = product / denominator;

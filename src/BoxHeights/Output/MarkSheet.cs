@@ -92,57 +92,33 @@ public sealed class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        text.Append("# Marks: ").Append(dwelling.Name).Append("\n\n").Append(Scope.Caution)
-            .Append(" Heights are above the subfloor of the room; distances from the left corner, framing face to box center.\n");
-        string wall = "";
-        foreach (MarkRow row in Rows)
-        {
-            if (row.Address != wall)
-            {
-                wall = row.Address;
-                text.Append("\n## ").Append(wall).Append("\n\n| box | for | from left corner | stud | mark | to | from level line | note |\n|---|---|---|---|---|---|---|---|\n");
-            }
-
-            text.Append("| ").Append(string.Join(" | ", Cells(row))).Append(" |\n");
-        }
-
+        TextTable.AppendTitle(text, "Marks: " + dwelling.Name, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center.");
+        Table().AppendMarkdown(text);
         return text.ToString();
     }
 
     /// <summary>The marks as comma-separated values after RFC 4180, with a header line; distances as <see cref="Distance.Parse(string)"/> reads them.</summary>
-    public string ToCsv()
+    public string ToCsv() => Table().ToCsv();
+
+    private TextTable Table()
     {
-        StringBuilder text = new("wall,box,for,from left corner,stud,mark,to,from level line,note\r\n");
+        TextTable table = new("wall", "box", "for", "from left corner", "stud", "mark", "to", "from level line", "note");
         foreach (MarkRow row in Rows)
         {
-            text.Append(Quoted(row.Address));
-            foreach (string cell in Cells(row))
-            {
-                text.Append(',').Append(Quoted(cell));
-            }
-
-            text.Append("\r\n");
+            table.Add(
+                row.Address,
+                row.BoxId,
+                row.Purpose.Name,
+                row.FromLeftCorner is { } along ? Printed.Exactly(along, print.Units) : "",
+                row.Stud,
+                row.Mark is { } mark ? Printed.Exactly(mark.Value, print.Units) : "",
+                row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
+                row.FromLevelLine is { } line ? Printed.Signed(line, print.Units) : "",
+                row.Note);
         }
 
-        return text.ToString();
+        return table;
     }
-
-    private static string Quoted(string cell) =>
-        cell.IndexOfAny([',', '"', '\r', '\n']) < 0 ? cell : "\"" + cell.Replace("\"", "\"\"") + "\"";
-
-    private string[] Cells(MarkRow row) =>
-    [
-        row.BoxId,
-        row.Purpose.Name,
-        row.FromLeftCorner is { } along ? Exactly(along) : "",
-        row.Stud,
-        row.Mark is { } mark ? Exactly(mark.Value) : "",
-        row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
-        row.FromLevelLine is { } line ? (line < Distance.Zero ? "" : "+") + Exactly(line) : "",
-        row.Note,
-    ];
-
-    private string Exactly(Distance distance) => distance.ToString(print.Units == LengthUnits.Millimeters ? "mm" : "R");
 
     private static Items<MarkRow> RowsOf(LayoutState state, MarkOptions options, HashSet<string> unrounded)
     {
@@ -170,15 +146,16 @@ public sealed class MarkSheet
         BoxHeight height = state.HeightOf(box)!.Value;
         Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
         Distance? at = state.AtOf(box);
+        row = row with { FromLeftCorner = at, Stud = StudOf(state, box, at) };
         if (height.Edge is null)
         {
-            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark: " + height.Value + " names no edge" };
+            return row with { Note = "no mark: " + height.Value + " names no edge" };
         }
 
         Levels levels = state.SitesOf(box)[0].Site.Levels;
         if (!levels.TryOffset(Datum.Subfloor, height.Datum, out DistanceRange datum))
         {
-            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark: where its height is taken from isn't known" };
+            return row with { Note = "no mark: where its height is taken from isn't known" };
         }
 
         BoxSize size = state.SitesOf(box)[0].Site.Box.Size;
@@ -191,7 +168,7 @@ public sealed class MarkSheet
         DistanceRange exact = datum + toEdge;
         if (!exact.IsExact)
         {
-            return row with { FromLeftCorner = at, Stud = StudOf(resolved.Surface, at), Note = "no mark yet: " + exact + ", as the floor turns out" };
+            return row with { Note = "no mark yet: " + exact + ", until the " + DatumText.Name(height.Datum) + " is settled" };
         }
 
         (Distance mark, Distance? along) = rounded ? Markable(state, box, edge, exact.From, at) : (exact.From, at);
@@ -199,7 +176,6 @@ public sealed class MarkSheet
         return row with
         {
             FromLeftCorner = along,
-            Stud = StudOf(resolved.Surface, along),
             Mark = BoxHeight.To(edge, mark, Datum.Subfloor),
             FromLevelLine = levels.TryOffset(Datum.LevelLine, Datum.Subfloor, out DistanceRange below) && below.IsExact ? mark + below.From : null,
             Note = edge != height.Edge && !size.HeightRange.IsExact ? Joined(note, "for a box " + size.Height + " tall") : note,
@@ -212,7 +188,10 @@ public sealed class MarkSheet
     private static (Distance Mark, Distance? Along) Markable(LayoutState state, int box, Edge edge, Distance exact, Distance? at)
     {
         EvaluatorOptions options = state.Options;
-        foreach (Distance? along in at is { } place ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [null])
+
+        // A box that is placed by its stud is where its stud is: nothing to round.
+        bool byStud = state.Boxes[box].Source.At is null;
+        foreach (Distance? along in at is { } place && !byStud ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [at])
         {
             foreach (Distance? mark in Near(exact, options.HeightStep, Distance.MaxValue))
             {
@@ -259,16 +238,22 @@ public sealed class MarkSheet
         return true;
     }
 
-    private static string StudOf(ResolvedSurface surface, Distance? along)
+    /// <summary>The stud and its side where the box is nailed to one that is known; else the nearest, named as no more than that.</summary>
+    private static string StudOf(LayoutState state, int box, Distance? at)
     {
-        if (along is not { } place || surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
+        ResolvedBox resolved = state.Boxes[box];
+        BoxTraits traits = state.SitesOf(box)[0].Site.Box;
+        if (at is not { } place || traits.Surface != BoxSurface.Wall || resolved.Surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
         {
             return "";
         }
 
-        return studs.Known == StudKnowledge.Assumed
-            ? "near stud " + nearest.Stud + " (assumed layout)"
-            : "stud " + nearest.Stud + ", " + (nearest.Side == StudSide.Left ? "left" : "right") + " side";
+        bool nailed = traits.Mounting is null or MountingMethod.Stud
+            && studs.TryCenter(nearest.Stud, nearest.Side, traits.Size.Width, out Distance center)
+            && (center - place).Abs() <= state.Options.AlongStep;
+        return studs.Known == StudKnowledge.Assumed ? "near stud " + nearest.Stud + " (assumed layout)"
+            : nailed ? "stud " + nearest.Stud + ", " + (nearest.Side == StudSide.Left ? "left" : "right") + " side"
+            : "near stud " + nearest.Stud;
     }
 
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>

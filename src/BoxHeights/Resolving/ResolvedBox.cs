@@ -42,6 +42,44 @@ internal sealed class ResolvedBox
             && studs.TryCenter(stud, side, size.Width, out along);
     }
 
+    /// <summary>Whether a stud or the face of a wall is where it is set: not a cabinet, though it be listed under a wall.</summary>
+    public bool IsOnWall => Surface.Kind == BoxSurface.Wall && Source.Surface is null or BoxSurface.Wall;
+
+    /// <summary>How far one datum lies above another where this box is.</summary>
+    /// <returns>False if a datum that this needs is not known there; <paramref name="becauseOf"/> says which.</returns>
+    public bool TryOffset(Datum from, Datum to, PartsCatalog catalog, out DistanceRange offset, out Datum? becauseOf)
+    {
+        offset = default;
+        becauseOf = null;
+        if (from == to)
+        {
+            return true;
+        }
+
+        if (!TryAnchor(from, catalog, out Level low))
+        {
+            becauseOf = from;
+            return false;
+        }
+
+        if (!TryAnchor(to, catalog, out Level high))
+        {
+            becauseOf = to;
+            return false;
+        }
+
+        bool known = Surface.Space.Levels.TryOffset(low.Datum, high.Datum, out DistanceRange between, out becauseOf);
+        offset = between + high.Offset - low.Offset;
+        return known;
+    }
+
+    private bool TryAnchor(Datum datum, PartsCatalog catalog, out Level anchored)
+    {
+        anchored = new(Distance.Zero, datum);
+        return datum is not (Datum.Countertop or Datum.SplashTop)
+            || (TryAlong(catalog, out Distance along) && Surface.TryAnchor(anchored, along, along, out anchored));
+    }
+
     /// <summary>A box's size: its own, else the catalog's for its kind and gangs; not stated where neither is known.</summary>
     public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog) =>
         box.Size ?? (catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part) ? part.Size : default);

@@ -77,6 +77,25 @@ internal sealed class ResolvedSurface
         return null;
     }
 
+    /// <summary>Takes a line above "the countertop" or "the splash" back to what those themselves are taken from.</summary>
+    public bool TryAnchor(Level level, Distance left, Distance right, out Level anchored)
+    {
+        anchored = level;
+        if (level.Datum is not (Datum.Countertop or Datum.SplashTop))
+        {
+            return true;
+        }
+
+        if (level.Datum == Datum.Countertop && CounterOn(left, right) is { } counter && TopOf(counter) is { } top)
+        {
+            anchored = new(level.Offset + top.Offset, top.Datum);
+            return top.Datum != Datum.Countertop;
+        }
+
+        return level.Datum == Datum.SplashTop && FinishOn(left, right)?.Top is { } splash && splash.Datum != Datum.SplashTop
+            && TryAnchor(new(level.Offset + splash.Offset, splash.Datum), left, right, out anchored);
+    }
+
     /// <summary>The top of a counter: as stated, or a base of the usual height on what it stands on (34-1/2 in and a top of 1-1/2 in). Common practice, no source.</summary>
     public static Level? TopOf(Counter counter) => counter.Top ?? (counter.BaseStandsOn is { } floor ? new Level(UsualCounter, floor) : null);
 
@@ -86,6 +105,9 @@ internal sealed class ResolvedSurface
 /// <summary>A room or an outside face: a storey, a floor and a ceiling, turned into levels.</summary>
 internal sealed class ResolvedSpace
 {
+    /// <summary>How far a subfloor may lie off the storey's and still share its level line: 1 in. Common practice, no source.</summary>
+    private static readonly Distance MostOnOneLevel = Distance.FromInches(1, 0, 1);
+
     private readonly Items<Fixture> fixtures;
 
     public ResolvedSpace(Room room, Storey? storey)
@@ -93,6 +115,7 @@ internal sealed class ResolvedSpace
         Id = room.Id;
         Kind = room.Kind;
         StoreyId = room.Storey;
+        LevelId = room.SubfloorOffset is { } step && step.Abs() > MostOnOneLevel ? room.Storey + " " + step : room.Storey;
         Storey = storey;
         fixtures = room.Fixtures;
         Floor = room.Floor ?? FloorBuildup.NotChosen;
@@ -111,7 +134,9 @@ internal sealed class ResolvedSpace
     public ResolvedSpace(OutsideFace face, Storey? storey)
     {
         Id = face.Id;
+        IsOutside = true;
         StoreyId = storey?.Id ?? "";
+        LevelId = StoreyId;
         Storey = storey;
         Floor = FloorBuildup.NotChosen;
 
@@ -123,7 +148,12 @@ internal sealed class ResolvedSpace
 
     public RoomKind Kind { get; }
 
+    public bool IsOutside { get; }
+
     public string StoreyId { get; }
+
+    /// <summary>The storey, and the step where the subfloor lies more than 1 in above or below the storey's: boxes there have a level line of their own.</summary>
+    public string LevelId { get; }
 
     public Storey? Storey { get; }
 

@@ -94,13 +94,23 @@ internal static class Nec
             Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Exterior } },
         };
 
-    /// <summary>Only summaries of the text were read, so this is advice, and only for exposed faces: a box in a sink base is no concern of it.</summary>
+    /// <summary>
+    /// Only summaries of the text were read, so this is advice, and only for exposed faces in the rooms that 210.52(C) names: neither a box in a sink base
+    /// nor one under a desk is its concern.
+    /// </summary>
     private static HeightBand BelowCounter(Citation citation) =>
         new("below-counter", "not within 24 in below a counter", Severity.Advice, citation, Datum.Countertop)
         {
             IsKeepOut = true,
             Low = -Distance.FromInches(24, 0, 1),
             High = Distance.Zero,
-            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, ExceptDedicated = true, ExceptExisting = true },
+            Scope = RuleScope.Walls with
+            {
+                Devices = DeviceLists.Receptacles,
+                Purposes = new[] { BoxPurpose.General, BoxPurpose.Counter },
+                Rooms = new[] { RoomKind.Kitchen, RoomKind.DiningRoom, new RoomKind("pantry"), new RoomKind("breakfast-room") },
+                ExceptDedicated = true,
+                ExceptExisting = true,
+            },
         };
 }

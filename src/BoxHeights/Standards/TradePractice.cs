@@ -67,6 +67,7 @@ internal static class TradePractice
         yield return new BoardSeam("board-seam", "cut into one sheet of wall board, not across a seam", Severity.Advice, Citation.CommonPractice)
         {
             NoteUnder = Distance.FromInches(0, 1, 2),
+            OnlyIfStatedIn = new[] { RoomKind.Garage, RoomKind.Basement, RoomKind.Attic, RoomKind.Utility },
             Scope = RuleScope.Walls,
         };
         yield return new SpecifiedHeight("specified-height", "set where the drawing asks for it", Severity.Advice, Citation.CommonPractice, quarter);
@@ -76,7 +77,7 @@ internal static class TradePractice
         };
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
-        yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);
+        yield return Edges("trim-clearance", "with its plate clear of openings, their casing and the top of a low wall", EdgesOf.Openings);
         foreach (PracticeHeight habit in Usual.Heights)
         {
             yield return Row(habit, Usual.Name);

@@ -125,7 +125,7 @@ public class PartsCatalogTests
         Assert.False(Generic.TryFindBox(BoxKind.NailOn, 5, out BoxPart? box));
         Assert.Null(box);
         Assert.False(Generic.TryFindPlate(PlateKind.Standard, 0, out _));
-        Assert.False(Generic.TryFindDevice(DeviceKind.Thermostat, out _));
+        Assert.False(Generic.TryFindDevice(DeviceKind.Blank, out _));
         Assert.Empty(Generic.StandardVolumes(new BoxKind("floor-box"), 1));
     }
 

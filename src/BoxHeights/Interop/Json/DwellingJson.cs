@@ -1,10 +1,5 @@
 using System;
-using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using System.Text.Unicode;
 
 namespace BoxHeights.Interop;
 
@@ -19,68 +14,28 @@ namespace BoxHeights.Interop;
 /// </remarks>
 public static class DwellingJson
 {
-    // Quotes, signs and letters of other alphabets stay readable. The text isn't made to stand inside a web page as it is.
-    private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonDocument<Dwelling> Document = new(DwellingShapes.Dwelling);
 
     /// <summary>The JSON Schema (draft 2020-12) of what is read and written. It can't say all that reading checks: the words within heights, ends in order.</summary>
-    public static string Schema => WriteText(writer => new SchemaOut(writer).WriteAll(DwellingShapes.Dwelling));
+    public static string Schema => Document.Schema;
 
     /// <summary>Reads a dwelling.</summary>
     /// <param name="json">The text.</param>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is null.</exception>
-    /// <exception cref="DwellingJsonException">It is no dwelling; the exception says where and why.</exception>
-    public static Dwelling Read(string json)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-
-        // Longer in characters is longer in bytes.
-        if (json.Length > JsonLimits.Bytes)
-        {
-            throw TooLong();
-        }
-
-        int lone = JsonLimits.LoneSurrogate(json);
-        if (lone >= 0)
-        {
-            byte[] before = Encoding.UTF8.GetBytes(json[..lone]);
-            throw AtDocument(before, before.Length, "half of a surrogate pair stands here; its other half is missing");
-        }
-
-        return Read(Encoding.UTF8.GetBytes(json));
-    }
+    /// <exception cref="BoxHeightsJsonException">It is no dwelling; the exception says where and why.</exception>
+    public static Dwelling Read(string json) => Document.Read(json);
 
     /// <summary>Reads a dwelling.</summary>
     /// <param name="utf8">The text in UTF-8, with or without a byte order mark.</param>
-    /// <exception cref="DwellingJsonException">It is no dwelling; the exception says where and why.</exception>
-    public static Dwelling Read(ReadOnlySpan<byte> utf8)
-    {
-        if (utf8.Length > JsonLimits.Bytes)
-        {
-            throw TooLong();
-        }
-
-        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
-        ReadOnlySpan<byte> text = utf8.StartsWith(mark) ? utf8[mark.Length..] : utf8;
-        if (!Utf8.IsValid(text))
-        {
-            throw AtDocument(text, ValidLength(text), "this byte isn't UTF-8; save the text as UTF-8");
-        }
-
-        JsonIn input = new(text);
-        input.Next();
-        Dwelling dwelling = DwellingShapes.Dwelling.Read(ref input);
-
-        // Anything after the document is a fault, which this finds.
-        input.Next();
-        return dwelling;
-    }
+    /// <exception cref="BoxHeightsJsonException">It is no dwelling; the exception says where and why.</exception>
+    public static Dwelling Read(ReadOnlySpan<byte> utf8) => Document.Read(utf8);
 
     /// <summary>Reads a dwelling, without exceptions.</summary>
     /// <param name="json">The text; null is no dwelling.</param>
     /// <param name="dwelling">The dwelling, or null.</param>
     /// <param name="error">Where and why there is none, or null.</param>
     /// <returns>Whether the text is a dwelling.</returns>
-    public static bool TryRead(string? json, [NotNullWhen(true)] out Dwelling? dwelling, [NotNullWhen(false)] out DwellingJsonError? error)
+    public static bool TryRead(string? json, [NotNullWhen(true)] out Dwelling? dwelling, [NotNullWhen(false)] out BoxHeightsJsonError? error)
     {
         try
         {
@@ -88,7 +43,7 @@ public static class DwellingJson
             error = null;
             return true;
         }
-        catch (DwellingJsonException fault)
+        catch (BoxHeightsJsonException fault)
         {
             dwelling = null;
             error = fault.Error;
@@ -102,43 +57,5 @@ public static class DwellingJson
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
     /// <exception cref="ArgumentException">It holds what couldn't be read again: a kind, size or cable that is <c>default</c>, a value that its enumeration
     /// doesn't have, a text or list beyond the limits, half of a surrogate pair. The message says where.</exception>
-    public static string Write(Dwelling dwelling)
-    {
-        ArgumentNullException.ThrowIfNull(dwelling);
-        string json = WriteText(writer => DwellingShapes.Dwelling.Write(new JsonOut(writer), dwelling));
-        return Encoding.UTF8.GetByteCount(json) <= JsonLimits.Bytes
-            ? json
-            : throw new ArgumentException("The dwelling can't be written: " + JsonLimits.TooLong + ".", nameof(dwelling));
-    }
-
-    private static string WriteText(Action<Utf8JsonWriter> write)
-    {
-        ArrayBufferWriter<byte> buffer = new();
-        using (Utf8JsonWriter writer = new(buffer, Readable))
-        {
-            write(writer);
-        }
-
-        // Line ends of the machine come from indenting alone: within texts they are escaped.
-        return Encoding.UTF8.GetString(buffer.WrittenSpan).Replace("\r\n", "\n", StringComparison.Ordinal) + "\n";
-    }
-
-    private static int ValidLength(ReadOnlySpan<byte> text)
-    {
-        int valid = 0;
-        while (Rune.DecodeFromUtf8(text[valid..], out _, out int length) == OperationStatus.Done)
-        {
-            valid += length;
-        }
-
-        return valid;
-    }
-
-    private static DwellingJsonException TooLong() => AtDocument([], 0, JsonLimits.TooLong);
-
-    private static DwellingJsonException AtDocument(ReadOnlySpan<byte> text, int at, string reason)
-    {
-        TextPlace place = TextPlace.Of(text, at);
-        return new(new("$", place.Line, place.Column, reason));
-    }
+    public static string Write(Dwelling dwelling) => Document.Write(dwelling, nameof(dwelling));
 }

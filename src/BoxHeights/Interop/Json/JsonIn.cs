@@ -4,7 +4,7 @@ using System.Text.Json;
 
 namespace BoxHeights.Interop;
 
-/// <summary>Reads a document token by token, and knows where it is. Every fault of a text leaves it as a <see cref="DwellingJsonException"/>.</summary>
+/// <summary>Reads a document token by token, and knows where it is. Every fault of a text leaves it as a <see cref="BoxHeightsJsonException"/>.</summary>
 internal ref struct JsonIn
 {
     private readonly ReadOnlySpan<byte> text;
@@ -73,13 +73,13 @@ internal ref struct JsonIn
     };
 
     /// <summary>The exception for the token at hand, where another sort was expected.</summary>
-    internal readonly DwellingJsonException Expected(string expected) => Fault("expected " + expected + ", found " + Found());
+    internal readonly BoxHeightsJsonException Expected(string expected) => Fault("expected " + expected + ", found " + Found());
 
     /// <summary>The exception for the token at hand.</summary>
-    internal readonly DwellingJsonException Fault(string reason) => Fault(Start, reason);
+    internal readonly BoxHeightsJsonException Fault(string reason) => Fault(Start, reason);
 
     /// <summary>The exception for a byte of the text.</summary>
-    internal readonly DwellingJsonException Fault(int at, string reason)
+    internal readonly BoxHeightsJsonException Fault(int at, string reason)
     {
         TextPlace place = TextPlace.Of(text, at);
         return new(new(Path.ToString(), place.Line, place.Column, reason));

@@ -144,7 +144,7 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
         return made;
     }
 
-    private DwellingJsonException Refused(ref JsonIn input, int index, int start, MemberValues values, ArgumentException fault)
+    private BoxHeightsJsonException Refused(ref JsonIn input, int index, int start, MemberValues values, ArgumentException fault)
     {
         if (index >= 0)
         {

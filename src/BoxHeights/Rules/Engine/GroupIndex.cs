@@ -24,7 +24,7 @@ internal sealed class GroupIndex
                 }
 
                 ResolvedSpace space = state.Boxes[i].Surface.Space;
-                if (rule.GroupOf(sites[0].Site.Box, space.Id, space.StoreyId) is { } name)
+                if (rule.GroupOf(sites[0].Site.Box, space.Id, space.LevelId) is { } name)
                 {
                     if (!members.TryGetValue(name, out List<int>? list))
                     {

@@ -123,7 +123,10 @@ internal sealed class RemedyFinder
         string id = state.Boxes[box].Source.Id;
         return new NoneFound(conflicting, IsFixed(box)
             ? id + " has to stay where it is"
-            : "no place for " + id + " was found straight up or down, or along its wall: " + string.Join(" and ", conflicting) + " leave none together");
+            : cause.Outcome == Outcome.Unknown
+                ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
+                : "no place for " + id + " was found straight up or down, or along its wall: "
+                    + string.Join(" and ", conflicting) + (conflicting.Count == 1 ? " leaves none" : " leave none together"));
     }
 
     private bool IsFixed(int box) => state.Boxes[box].Source.Pinned || state.Boxes[box].Source.Existing;
@@ -273,6 +276,12 @@ internal sealed class RemedyFinder
         }
 
         Distance half = site.Site.Box.Size.HalfWidth;
+        if (state.Boxes[box].Source.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter)
+        {
+            // Beyond its counter it would serve it no more.
+            others.RemoveAll(place => place < counter.Left || place > counter.Right);
+        }
+
         others.RemoveAll(place => place < half || place > wall.Length - half || place == at);
         others.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
         foreach (Distance place in others)

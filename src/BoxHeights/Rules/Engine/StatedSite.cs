@@ -9,7 +9,7 @@ internal sealed class StatedSite
     private readonly long[] edges;
     private readonly DistanceSet[] sure;
 
-    public StatedSite(PlacementSite site, Counter? counter, CompiledRules rules)
+    public StatedSite(PlacementSite site, Counter? counter, CompiledRules rules, PlacementStatement statement)
     {
         Site = site;
         Counter = counter;
@@ -23,7 +23,7 @@ internal sealed class StatedSite
                 continue;
             }
 
-            PlacementStatement statement = new();
+            statement.Clear();
             if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
             {
                 statement.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
@@ -130,19 +130,26 @@ internal sealed class StatedSite
 
     private static long[] EdgesOf(List<StatedPlacement> placements)
     {
-        SortedSet<long> found = [long.MinValue, long.MaxValue];
+        List<long> found = [long.MinValue, long.MaxValue];
         foreach (StatedPlacement placement in placements)
         {
-            foreach (Slab slab in placement.Slabs)
+            for (int i = 0; i < placement.Slabs.Length; i++)
             {
-                found.Add(slab.LeftTicks);
-                found.Add(slab.RightTicks);
+                Note(placement.Slabs[i].LeftTicks);
+                Note(placement.Slabs[i].RightTicks);
             }
         }
 
-        long[] edges = new long[found.Count];
-        found.CopyTo(edges);
-        return edges;
+        return found.ToArray();
+
+        void Note(long edge)
+        {
+            int place = found.BinarySearch(edge);
+            if (place < 0)
+            {
+                found.Insert(~place, edge);
+            }
+        }
     }
 
     private static DistanceSet SureWithin(long left, long right, StatedPlacement[] placements)
@@ -150,8 +157,9 @@ internal sealed class StatedSite
         DistanceSet all = DistanceSet.All;
         foreach (StatedPlacement placement in placements)
         {
-            foreach (Slab slab in placement.Slabs)
+            for (int i = 0; i < placement.Slabs.Length; i++)
             {
+                ref readonly Slab slab = ref placement.Slabs[i];
                 if (slab.LeftTicks <= left && right <= slab.RightTicks)
                 {
                     all &= slab.Allowed.Sure;
@@ -164,71 +172,69 @@ internal sealed class StatedSite
 }
 
 /// <summary>What one placement rule states at a site, under each of its readings.</summary>
-internal sealed class StatedPlacement
+internal sealed class StatedPlacement(PlacementRule rule, Slab[] slabs, PlacementSite site)
 {
-    public StatedPlacement(PlacementRule rule, Slab[] slabs, PlacementSite site)
+    public PlacementRule Rule { get; } = rule;
+
+    public Slab[] Slabs { get; } = slabs;
+
+    /// <summary>What the other readings of the rule state; worked out as it is asked for.</summary>
+    public IEnumerable<(string Id, Slab[] Slabs)> Readings
     {
-        Rule = rule;
-        Slabs = slabs;
-        List<(string, Slab[])> readings = [];
-        foreach (Reading reading in rule.Readings)
+        get
         {
-            if (reading.Rule is PlacementRule other)
+            foreach (Reading reading in Rule.Readings)
             {
-                PlacementStatement statement = new();
-                other.State(site, statement);
-                readings.Add((reading.Id, statement.Take()));
+                if (reading.Rule is PlacementRule other)
+                {
+                    PlacementStatement statement = new();
+                    other.State(site, statement);
+                    yield return (reading.Id, statement.Take());
+                }
             }
         }
-
-        Readings = readings.ToArray();
     }
-
-    public PlacementRule Rule { get; }
-
-    public Slab[] Slabs { get; }
-
-    public (string Id, Slab[] Slabs)[] Readings { get; }
 }
 
 /// <summary>What one limit rule states of a box, under each of its readings. It doesn't depend on where the box is.</summary>
 internal sealed class StatedLimit
 {
-    private StatedLimit(LimitRule rule, LimitStatement statement, Items<string> disputedBy)
+    private readonly BoxTraits box;
+
+    private StatedLimit(LimitRule rule, BoxTraits box, LimitStatement statement)
     {
         Rule = rule;
+        this.box = box;
         Statement = statement;
-        DisputedBy = disputedBy;
     }
 
     public LimitRule Rule { get; }
 
     public LimitStatement Statement { get; }
 
-    public Items<string> DisputedBy { get; }
+    /// <summary>The readings of the rule that would say otherwise; worked out as they are asked for.</summary>
+    public Items<string> DisputedBy
+    {
+        get
+        {
+            List<string> disputed = [];
+            foreach (Reading reading in Rule.Readings)
+            {
+                if (reading.Rule is LimitRule other && TryState(other, box, out StatedLimit? stated) && stated!.Statement.Verdict != Statement.Verdict)
+                {
+                    disputed.Add(reading.Id);
+                }
+            }
+
+            return new(disputed);
+        }
+    }
 
     public static bool TryState(LimitRule rule, BoxTraits box, out StatedLimit? stated)
     {
-        stated = null;
         LimitStatement statement = new();
         rule.State(box, statement);
-        if (statement.IsSilent)
-        {
-            return false;
-        }
-
-        List<string> disputed = [];
-        foreach (Reading reading in rule.Readings)
-        {
-            LimitStatement other = new();
-            (reading.Rule as LimitRule)?.State(box, other);
-            if (!other.IsSilent && other.Verdict != statement.Verdict)
-            {
-                disputed.Add(reading.Id);
-            }
-        }
-
-        stated = new(rule, statement, new(disputed));
-        return true;
+        stated = statement.IsSilent ? null : new(rule, box, statement);
+        return stated is not null;
     }
 }

@@ -6,6 +6,7 @@ namespace BoxHeights.Rules;
 internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalog catalog)
 {
     private readonly List<StatedSite>?[] known = new List<StatedSite>?[surfaces];
+    private readonly PlacementStatement statement = new();
 
     /// <summary>What the rules state for a box whose height is measured to an edge from a datum.</summary>
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
@@ -29,7 +30,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog);
-        StatedSite site = new(new PlacementSite(surface, traits, levels), counter, rules);
+        StatedSite site = new(new PlacementSite(surface, traits, levels), counter, rules, statement);
         here.Add(site);
         return site;
     }

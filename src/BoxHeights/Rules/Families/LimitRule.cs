@@ -1,3 +1,5 @@
+using System;
+
 namespace BoxHeights.Rules;
 
 /// <summary>A rule about one quantity of a box, such as its fill: the quantity lies within a set. Its remedy is another box, ring or projection, never a move.</summary>
@@ -32,13 +34,13 @@ public sealed class LimitStatement
 
     internal Facts Needs { get; private set; }
 
-    internal string Because { get; private set; } = "";
+    internal Func<string> Because { get; private set; } = () => "";
 
     /// <summary>The quantity and the set it has to lie in.</summary>
     /// <param name="measured">The quantity.</param>
     /// <param name="allowed">The set.</param>
-    /// <param name="because">How the quantity comes about, in one line.</param>
-    public void Judge(Quantity measured, QuantitySet allowed, string because)
+    /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
+    public void Judge(Quantity measured, QuantitySet allowed, Func<string> because)
     {
         IsSilent = false;
         Measured = measured;
@@ -49,8 +51,8 @@ public sealed class LimitStatement
     /// <summary>The quantity is known, but not the set it has to lie in.</summary>
     /// <param name="measured">The quantity.</param>
     /// <param name="needs">What would have to be known.</param>
-    /// <param name="because">How the quantity comes about, in one line.</param>
-    public void DependsOn(Quantity measured, Facts needs, string because)
+    /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
+    public void DependsOn(Quantity measured, Facts needs, Func<string> because)
     {
         IsSilent = false;
         Measured = measured;

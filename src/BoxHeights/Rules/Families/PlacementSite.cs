@@ -66,7 +66,7 @@ public sealed class PlacementSite
     /// <param name="left">The stretch's left end.</param>
     /// <param name="right">The stretch's right end.</param>
     public AllowedHeights AtLeast(TargetLine line, Level level, Distance left, Distance right) =>
-        TryAnchor(level, left, right, out Level anchored) ? AtLeast(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(Facts.Datum);
+        Surface.TryAnchor(level, left, right, out Level anchored) ? AtLeast(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(Facts.Datum);
 
     /// <summary>Heights at which a line of the box is at or below a horizontal line on a stretch of the wall.</summary>
     /// <param name="line">The line of the box.</param>
@@ -74,7 +74,7 @@ public sealed class PlacementSite
     /// <param name="left">The stretch's left end.</param>
     /// <param name="right">The stretch's right end.</param>
     public AllowedHeights AtMost(TargetLine line, Level level, Distance left, Distance right) =>
-        TryAnchor(level, left, right, out Level anchored) ? AtMost(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(Facts.Datum);
+        Surface.TryAnchor(level, left, right, out Level anchored) ? AtMost(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(Facts.Datum);
 
     /// <summary>How far a horizontal line lies above a datum.</summary>
     /// <param name="level">The line.</param>
@@ -113,25 +113,6 @@ public sealed class PlacementSite
         needs = (above.IsExact ? Facts.None : Facts.BoxSize) | (between.IsExact ? Facts.None : FactOf(becauseOf));
         reading = offset + between - above;
         return true;
-    }
-
-    /// <summary>Takes a line above "the countertop" or "the splash" back to what those themselves are taken from.</summary>
-    private bool TryAnchor(Level level, Distance left, Distance right, out Level anchored)
-    {
-        anchored = level;
-        if (level.Datum is not (Datum.Countertop or Datum.SplashTop))
-        {
-            return true;
-        }
-
-        if (level.Datum == Datum.Countertop && Surface.CounterOn(left, right) is { } counter && ResolvedSurface.TopOf(counter) is { } top)
-        {
-            anchored = new(level.Offset + top.Offset, top.Datum);
-            return top.Datum != Datum.Countertop;
-        }
-
-        return level.Datum == Datum.SplashTop && Surface.FinishOn(left, right)?.Top is { } splash && splash.Datum != Datum.SplashTop
-            && TryAnchor(new(level.Offset + splash.Offset, splash.Datum), left, right, out anchored);
     }
 
     private static Facts FactOf(Datum? notExact) => notExact switch

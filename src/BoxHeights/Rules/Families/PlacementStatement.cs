@@ -56,4 +56,10 @@ public sealed class PlacementStatement
     public void NotJudged(string reason) => NotJudgedBecause = reason;
 
     internal Slab[] Take() => slabs.ToArray();
+
+    internal void Clear()
+    {
+        slabs.Clear();
+        NotJudgedBecause = null;
+    }
 }

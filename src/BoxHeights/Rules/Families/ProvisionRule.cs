@@ -16,7 +16,7 @@ public abstract record ProvisionRule : Rule
     /// <summary>The group that a box belongs to.</summary>
     /// <param name="box">The box.</param>
     /// <param name="room">The id of its room.</param>
-    /// <param name="storey">The id of its storey.</param>
+    /// <param name="storey">Its storey; rooms whose subfloor lies more than 1 in off the storey's count as another.</param>
     /// <returns>A name that all members share; null when the rule doesn't speak of the box.</returns>
     public abstract string? GroupOf(BoxTraits box, string room, string storey);
 

@@ -14,23 +14,33 @@ public sealed record BoardSeam : PlacementRule
     {
     }
 
+    /// <summary>Rooms that may never get board, or get it in other ways: judged there only where the way of hanging is stated.</summary>
+    public Items<RoomKind> OnlyIfStatedIn { get; init; }
+
     /// <inheritdoc/>
     public override bool ReadsWallParts => false;
 
     /// <inheritdoc/>
-    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it";
+    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it"
+        + (OnlyIfStatedIn.Count == 0 ? "" : "; only if the way of hanging is stated in: " + OnlyIfStatedIn);
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
         if (site.Wall is { Top.Count: > 0 })
         {
-            statement.NotJudged("the wall's top isn't level");
+            statement.NotJudged("the wall doesn't end at a level ceiling");
             return;
         }
 
         if (site.Boards is not { } boards)
         {
+            if (OnlyIfStatedIn.Contains(site.Room))
+            {
+                statement.NotJudged("how the board is hung isn't stated");
+                return;
+            }
+
             // Not said how: silent but for a box that every common way of hanging would cut in two.
             AllowedHeights any = AllowedHeights.Nothing;
             foreach (HungBoards common in site.CommonBoards)

@@ -35,11 +35,11 @@ public sealed record FillLimit : LimitRule
         BoxFill fill = FillOf(box);
         if (box.Volume is { } volume)
         {
-            statement.Judge(fill.Total, QuantitySet.AtMost(volume), fill.ToString());
+            statement.Judge(fill.Total, QuantitySet.AtMost(volume), fill.ToString);
         }
         else
         {
-            statement.DependsOn(fill.Total, Facts.BoxVolume, fill.ToString());
+            statement.DependsOn(fill.Total, Facts.BoxVolume, fill.ToString);
         }
     }
 

@@ -29,12 +29,31 @@ public sealed record SpecifiedHeight : PlacementRule
             return;
         }
 
-        statement.Everywhere(asked.Edge is { } edge
-            ? Near(site, asked, edge)
-            : AllowedHeights.OneOf(
-                AllowedHeights.OneOf(Near(site, asked, Edge.Bottom), Near(site, asked, Edge.Center), Facts.EdgeMeant),
-                Near(site, asked, Edge.Top),
-                Facts.EdgeMeant));
+        if (asked.Edge is { } edge)
+        {
+            statement.Everywhere(Near(site, asked, edge));
+            return;
+        }
+
+        AllowedHeights any = AllowedHeights.OneOf(
+            AllowedHeights.OneOf(Near(site, asked, Edge.Bottom), Near(site, asked, Edge.Center), Facts.EdgeMeant),
+            Near(site, asked, Edge.Top),
+            Facts.EdgeMeant);
+
+        // Which edge is meant is to be asked first: until then nobody can tell whether the size of the box matters.
+        statement.Everywhere(new(any.Sure, any.Possible, any.Needs & ~Facts.BoxSize));
+    }
+
+    /// <summary>What the row says of a box at a place if the drawing means this edge; passes where the drawing asks for nothing.</summary>
+    internal Verdict VerdictIf(Edge edge, PlacementSite site, in Place place)
+    {
+        PlacementStatement statement = new();
+        if (site.Box.Specified is { } asked)
+        {
+            statement.Everywhere(Near(site, asked, edge));
+        }
+
+        return SlabJudge.Verdict(statement.Take(), place);
     }
 
     private AllowedHeights Near(PlacementSite site, BoxHeight asked, Edge edge)

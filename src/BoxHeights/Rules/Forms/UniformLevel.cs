@@ -1,6 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor.</summary>
+/// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor. Rooms whose own subfloor is more than 1 in off have another line.</summary>
 /// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down.</remarks>
 public sealed record UniformLevel : ProvisionRule
 {

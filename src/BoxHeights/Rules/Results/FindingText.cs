@@ -1,3 +1,4 @@
+using System;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -7,13 +8,13 @@ internal sealed class FindingText
 {
     private readonly Rule? rule;
     private readonly LayoutFault? fault;
-    private readonly string because;
+    private readonly Func<string>? because;
     private readonly StatedSite[] sites;
     private readonly int placement;
     private readonly Place place;
     private readonly LengthUnits units;
 
-    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, string because, StatedSite[] sites, int placement, in Place place)
+    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, Func<string>? because, StatedSite[] sites, int placement, in Place place)
     {
         this.units = units;
         this.rule = rule;
@@ -24,14 +25,14 @@ internal sealed class FindingText
         this.place = place;
     }
 
-    public static FindingText Of(LayoutFault fault) => new(default, null, fault, "", [], 0, default);
+    public static FindingText Of(LayoutFault fault) => new(default, null, fault, null, [], 0, default);
 
     public static FindingText Of(LayoutState state, int box, int placement, in Place place) =>
-        new(state.Options.Units, state.SitesOf(box)[0].Placements[placement].Rule, null, "", state.SitesOf(box), placement, place);
+        new(state.Options.Units, state.SitesOf(box)[0].Placements[placement].Rule, null, null, state.SitesOf(box), placement, place);
 
     public static FindingText Of(LayoutState state, StatedLimit limit) => new(state.Options.Units, limit.Rule, null, limit.Statement.Because, [], 0, default);
 
-    public static FindingText Of(LayoutState state, ProvisionRule rule) => new(state.Options.Units, rule, null, "", [], 0, default);
+    public static FindingText Of(LayoutState state, ProvisionRule rule) => new(state.Options.Units, rule, null, null, [], 0, default);
 
     public string Message(Finding finding) =>
         fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding);
@@ -44,20 +45,21 @@ internal sealed class FindingText
             return fault.Message;
         }
 
-        string what = rule is LimitRule ? because : finding.Height is { } height ? "set " + height : "as it is set";
+        string what = because is not null ? because() : finding.Height is { } height ? "set " + height : "as it is set";
+        string must = ", must be " + rule!.Summary + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked : "");
         string text;
         if (finding.Outcome == Outcome.Unknown)
         {
-            text = Depends(finding) + ": " + what + ", must be " + rule!.Summary;
+            text = Depends(finding) + ": " + what + must;
         }
         else if (rule is ProvisionRule)
         {
-            text = what + ", must be " + rule.Summary + ": center " + Printed.Of(finding.Measured.AsDistance(), units) + " above the storey's subfloor, the others' "
+            text = what + must + ": center " + Printed.Of(finding.Measured.AsDistance(), units) + " above the storey's subfloor, allowed "
                 + Printed.Allowed(finding.Allowed, units);
         }
         else
         {
-            text = what + ", must be " + rule!.Summary + ": allowed " + (rule is LimitRule ? "" : "here ") + Printed.Allowed(finding.Allowed, units)
+            text = what + must + ": allowed " + (rule is LimitRule ? "" : "here ") + Printed.Allowed(finding.Allowed, units)
                 + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + Printed.OffBy(finding.Margin, units));
         }
 
@@ -68,7 +70,13 @@ internal sealed class FindingText
     {
         if (sites.Length > 1)
         {
-            return Edges();
+            return Edges(edge => SlabJudge.Verdict(sites[(int)edge].Placements[placement].Slabs, place), "it");
+        }
+
+        // The height on the drawing, not the box's own, names no edge.
+        if (rule is SpecifiedHeight drawing && (finding.Needs & Facts.EdgeMeant) != 0)
+        {
+            return Edges(edge => drawing.VerdictIf(edge, sites[0].Site, place), "the drawing");
         }
 
         if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place) is { Length: > 0 } good)
@@ -81,17 +89,14 @@ internal sealed class FindingText
 
     private static string Name(Edge edge) => edge switch { Edge.Bottom => "bottom", Edge.Top => "top", _ => "center" };
 
-    private string Edges()
+    private static string Edges(Func<Edge, Verdict> verdict, string who)
     {
         string fails = "";
-        foreach (StatedSite site in sites)
+        foreach (Edge edge in new[] { Edge.Bottom, Edge.Center, Edge.Top })
         {
-            if (SlabJudge.Verdict(site.Placements[placement].Slabs, place) == Verdict.Fails)
-            {
-                fails += (fails.Length == 0 ? "" : " or ") + Name(site.Site.Box.Edge);
-            }
+            fails += verdict(edge) != Verdict.Fails ? "" : (fails.Length == 0 ? "" : " or ") + Name(edge);
         }
 
-        return fails.Length == 0 ? "depends on " + FactText.Of(Facts.EdgeMeant) : "fails if it means " + fails;
+        return fails.Length == 0 ? "depends on " + FactText.Of(Facts.EdgeMeant) : "fails if " + who + " means " + fails;
     }
 }

@@ -102,7 +102,7 @@ internal static class FactText
 {
     private static readonly string[] Words =
     [
-        "the floor finish", "the box: measure yours", "which edge is meant", "where it is along the wall", "its height",
+        "the floor finish", "the size of the box (measure yours)", "which edge is meant", "where it is along the wall", "its height",
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "the board layout", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside",

@@ -9,6 +9,29 @@ internal static class Printed
 
     public static string Of(Distance distance, LengthUnits units) => Text(IsWhole(distance, units) ? distance : distance.RoundNearest(Step(units)), units);
 
+    /// <summary>A distance as <see cref="Distance.Parse(string)"/> reads it back.</summary>
+    public static string Exactly(Distance distance, LengthUnits units) => distance.ToString(units == LengthUnits.Millimeters ? "mm" : "R");
+
+    /// <summary>The same with its sign, plus as well as minus.</summary>
+    public static string Signed(Distance distance, LengthUnits units) => (distance < Distance.Zero ? "" : "+") + Exactly(distance, units);
+
+    /// <summary>A height in words, its distance as it is read on site.</summary>
+    public static string Of(BoxHeight height, LengthUnits units) =>
+        Of(height.Value.Abs(), units) + " " + EdgeText.Print(height.Edge) + " " + DatumText.Print(height.Datum, height.Value < Distance.Zero);
+
+    /// <summary>How far off a box is, as it is called across a room: "3/8 low", "10 mm high".</summary>
+    public static string HighOrLow(Distance off, LengthUnits units)
+    {
+        if (off == Distance.Zero)
+        {
+            return "level";
+        }
+
+        string amount = OffBy(off, units);
+        amount = amount.EndsWith(" in", System.StringComparison.Ordinal) ? amount.Substring(0, amount.Length - 3) : amount;
+        return amount + (off < Distance.Zero ? " low" : " high");
+    }
+
     /// <summary>How far off something is, never too little.</summary>
     public static string OffBy(Quantity margin, LengthUnits units)
     {

@@ -91,10 +91,10 @@ public class DwellingJsonHostileTests
     [InlineData("{\"rooms\":[{\"inFloor\":[{\"mounting\":{\"how\":\"cutIn\"}}]}]}", "$.rooms[0].inFloor[0].mounting.how", 1, 42)]
     public void Read_HostileText_SaysWhere(string json, string path, int line, int column)
     {
-        DwellingJsonException fault = Assert.Throws<DwellingJsonException>(() => DwellingJson.Read(json));
+        BoxHeightsJsonException fault = Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(json));
 
         Assert.Equal((path, line, column), (fault.Path, fault.Line, fault.Column));
-        Assert.False(DwellingJson.TryRead(json, out _, out DwellingJsonError? error));
+        Assert.False(DwellingJson.TryRead(json, out _, out BoxHeightsJsonError? error));
         Assert.Equal(fault.Error, error);
         Assert.Equal(error.ToString(), fault.Message);
     }
@@ -122,7 +122,7 @@ public class DwellingJsonHostileTests
     [InlineData("{\"rooms\":[{\"walls\":[{\"turn\":\"90°\"}]}]}", "expected an angle such as \"90 deg\" or \"-90 deg\": \"90°\" is not a number of degrees.")]
     [InlineData("{\"rooms\":[{\"inFloor\":[{\"plan\":[\"1 in\"]}]}]}", "expected a point such as [ \"7 ft\", \"5 ft 9 in\" ]: to the right, and into the room; a distance is missing")]
     public void Read_HostileText_SaysWhatToDo(string json, string reason) =>
-        Assert.Equal(reason, Assert.Throws<DwellingJsonException>(() => DwellingJson.Read(json)).Reason);
+        Assert.Equal(reason, Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(json)).Reason);
 
     [Fact]
     public void Read_EveryPrefixOfADocument_IsRefused()
@@ -133,7 +133,7 @@ public class DwellingJsonHostileTests
         for (int length = 0; length < whole.Length; length++)
         {
             byte[] prefix = whole[..length];
-            Assert.Throws<DwellingJsonException>(() => DwellingJson.Read(prefix));
+            Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(prefix));
         }
     }
 
@@ -158,7 +158,7 @@ public class DwellingJsonHostileTests
     [Fact]
     public void Read_BadUtf8_SaysWhere()
     {
-        DwellingJsonException fault = Assert.Throws<DwellingJsonException>(() => DwellingJson.Read([.. "{\n \"é"u8, 0xFF, .. "\":1}"u8]));
+        BoxHeightsJsonException fault = Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read([.. "{\n \"é"u8, 0xFF, .. "\":1}"u8]));
 
         Assert.Equal("$, line 2, column 4: this byte isn't UTF-8; save the text as UTF-8", fault.Message);
     }
@@ -167,7 +167,7 @@ public class DwellingJsonHostileTests
     public void Read_HalfASurrogatePair_SaysWhere()
     {
         // Not in the table: an attribute's text is kept as UTF-8, which has no half pairs.
-        DwellingJsonException fault = Assert.Throws<DwellingJsonException>(() => DwellingJson.Read("{\n\"name\":\"é\ud800\"}"));
+        BoxHeightsJsonException fault = Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read("{\n\"name\":\"é\ud800\"}"));
 
         Assert.Equal("$, line 2, column 10: half of a surrogate pair stands here; its other half is missing", fault.Message);
     }
@@ -175,7 +175,7 @@ public class DwellingJsonHostileTests
     [Fact]
     public void Read_BeyondTheLimits_IsRefused()
     {
-        static string Reason(string json) => Assert.Throws<DwellingJsonException>(() => DwellingJson.Read(json)).Reason;
+        static string Reason(string json) => Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(json)).Reason;
         string name = new('n', 10_000);
 
         Assert.Equal(name, DwellingJson.Read("{\"name\":\"" + name + "\"}").Name);
@@ -195,7 +195,7 @@ public class DwellingJsonHostileTests
         static string Boxes(int count) => "{\"name\":\"x\",\"storeys\":[{\"id\":\"s\",\"boards\":{\"widths\":[" + string.Join(',', Enumerable.Repeat("\"4 ft\"", count)) + "]}}]}";
 
         Assert.Equal(100_000, DwellingJson.Read(Boxes(100_000)).Storeys[0].Boards!.Widths.Count);
-        DwellingJsonException fault = Assert.Throws<DwellingJsonException>(() => DwellingJson.Read(Boxes(100_001)));
+        BoxHeightsJsonException fault = Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(Boxes(100_001)));
         Assert.Equal(("$.storeys[0].boards.widths[100000]", "a list here has at most 100000 items"), (fault.Path, fault.Reason));
     }
 
@@ -223,7 +223,7 @@ public class DwellingJsonHostileTests
             Dwelling read = DwellingJson.Read(text);
             return DwellingJson.Read(DwellingJson.Write(read)) == read;
         }
-        catch (DwellingJsonException fault)
+        catch (BoxHeightsJsonException fault)
         {
             return fault is { Line: >= 1, Column: >= 1, Reason.Length: > 0 } && fault.Path.StartsWith('$');
         }

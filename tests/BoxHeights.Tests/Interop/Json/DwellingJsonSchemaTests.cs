@@ -46,7 +46,7 @@ public class DwellingJsonSchemaTests
     public void Schema_BadDocument_RejectsAsReadDoes(string json)
     {
         Assert.False(Accepts(json));
-        Assert.Throws<DwellingJsonException>(() => DwellingJson.Read(json));
+        Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(json));
     }
 
     private static bool Accepts(string json)

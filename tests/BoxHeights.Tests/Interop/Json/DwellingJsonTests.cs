@@ -62,7 +62,7 @@ public class DwellingJsonTests
         Assert.Equal(expected, DwellingJson.Read(Encoding.UTF8.GetBytes(Cottage)));
         Assert.Equal(expected, DwellingJson.Read(Encoding.UTF8.GetBytes("\uFEFF" + Cottage)));
         Assert.Equal(expected, DwellingJson.Read("\uFEFF" + Cottage));
-        Assert.True(DwellingJson.TryRead(Cottage.Replace("\n", "\r\n", StringComparison.Ordinal), out Dwelling? read, out DwellingJsonError? error));
+        Assert.True(DwellingJson.TryRead(Cottage.Replace("\n", "\r\n", StringComparison.Ordinal), out Dwelling? read, out BoxHeightsJsonError? error));
         Assert.Equal(expected, read);
         Assert.Null(error);
     }
@@ -161,7 +161,7 @@ public class DwellingJsonTests
     {
         Assert.Throws<ArgumentNullException>(() => DwellingJson.Read((string)null!));
         Assert.Throws<ArgumentNullException>(() => DwellingJson.Write(null!));
-        Assert.False(DwellingJson.TryRead(null, out Dwelling? dwelling, out DwellingJsonError? error));
+        Assert.False(DwellingJson.TryRead(null, out Dwelling? dwelling, out BoxHeightsJsonError? error));
         Assert.Null(dwelling);
         Assert.Equal("$, line 1, column 1: the text is empty", error.ToString());
     }

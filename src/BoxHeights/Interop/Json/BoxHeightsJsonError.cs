@@ -3,10 +3,10 @@ using System.Globalization;
 
 namespace BoxHeights.Interop;
 
-/// <summary>Why a text is no dwelling, and where it stops being one.</summary>
-public sealed record DwellingJsonError
+/// <summary>Why a text isn't the document that was asked for, and where it stops being one.</summary>
+public sealed record BoxHeightsJsonError
 {
-    internal DwellingJsonError(string path, int line, int column, string reason)
+    internal BoxHeightsJsonError(string path, int line, int column, string reason)
     {
         Path = path;
         Line = line;
@@ -31,24 +31,24 @@ public sealed record DwellingJsonError
         string.Create(CultureInfo.InvariantCulture, $"{Path}, line {Line}, column {Column}: {Reason}");
 }
 
-/// <summary>Thrown for a text that is no dwelling.</summary>
-public sealed class DwellingJsonException : FormatException
+/// <summary>Thrown for a text that isn't the document that was asked for.</summary>
+public sealed class BoxHeightsJsonException : FormatException
 {
-    internal DwellingJsonException(DwellingJsonError error)
+    internal BoxHeightsJsonException(BoxHeightsJsonError error)
         : base(error.ToString()) => Error = error;
 
     /// <summary>Place and reason together, as <see cref="DwellingJson.TryRead"/> gives them.</summary>
-    public DwellingJsonError Error { get; }
+    public BoxHeightsJsonError Error { get; }
 
-    /// <inheritdoc cref="DwellingJsonError.Path"/>
+    /// <inheritdoc cref="BoxHeightsJsonError.Path"/>
     public string Path => Error.Path;
 
-    /// <inheritdoc cref="DwellingJsonError.Line"/>
+    /// <inheritdoc cref="BoxHeightsJsonError.Line"/>
     public int Line => Error.Line;
 
-    /// <inheritdoc cref="DwellingJsonError.Column"/>
+    /// <inheritdoc cref="BoxHeightsJsonError.Column"/>
     public int Column => Error.Column;
 
-    /// <inheritdoc cref="DwellingJsonError.Reason"/>
+    /// <inheritdoc cref="BoxHeightsJsonError.Reason"/>
     public string Reason => Error.Reason;
 }

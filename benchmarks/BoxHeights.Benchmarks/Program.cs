@@ -1,0 +1,41 @@
+using System;
+using System.Linq;
+using BenchmarkDotNet.Running;
+using BoxHeights.Benchmarks;
+
+switch (args)
+{
+    case ["--bdn", .. string[] rest]:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(rest.Length == 0 ? ["--filter", "*"] : rest);
+        return 0;
+    case [ColdStart.ChildFlag, string key]:
+        ColdStart.Measure(key);
+        return 0;
+    case ["--cold"]:
+        ColdStart.Print();
+        return 0;
+    case [] or ["--check"] or [Ratios.ChildFlag]:
+        Workload workload = Workload.Create();
+        Contender[] contenders = SelfCheck.Contenders(workload);
+        if (args.Contains(Ratios.ChildFlag))
+        {
+            Ratios.Measure(workload, contenders);
+            return 0;
+        }
+
+        if (!SelfCheck.Agree(workload, contenders))
+        {
+            return 1;
+        }
+
+        if (args.Length == 0)
+        {
+            Console.WriteLine();
+            Ratios.Print(contenders);
+        }
+
+        return 0;
+    default:
+        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --bdn [options]: tables with allocations.");
+        return 2;
+}

@@ -1,0 +1,17 @@
+namespace BoxHeights.Interop;
+
+/// <summary>A builder's own heights.</summary>
+internal static class PracticeShapes
+{
+    internal static Shape<PracticeHeight> Height { get; } = new ShapeBuilder<PracticeHeight>("practiceHeight", "A height at which a crew sets boxes of one purpose.")
+        .Required("purpose", x => x.Purpose, Kinds.BoxPurpose, "What the boxes are for.", out MemberKey<BoxPurpose> purpose)
+        .Required("height", x => x.Height, Texts.Height, "The height aimed at, with its edge.", out MemberKey<BoxHeight> height)
+        .Optional("noLower", x => x.NoLower, (x, v) => x.WithNoLower(v), Texts.Height, "The lowest height that nobody would remark on.")
+        .Optional("noHigher", x => x.NoHigher, (x, v) => x.WithNoHigher(v), Texts.Height, "The highest height that nobody would remark on.")
+        .Build(v => new(v.Get(purpose), v.Get(height)));
+
+    internal static Shape<PracticeTable> Table { get; } = new ShapeBuilder<PracticeTable>("practiceTable", "A builder's own heights, in place of the usual ones or beside them.")
+        .Required("name", x => x.Name, Texts.Plain, "Whose table it is; findings cite it.", out MemberKey<string> name)
+        .List("heights", x => x.Heights, (x, v) => x.WithHeights(v), Height, "The heights, one for each purpose.")
+        .BuildDocument(v => new(v.Get(name)));
+}

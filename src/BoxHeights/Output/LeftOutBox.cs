@@ -1,0 +1,20 @@
+namespace BoxHeights;
+
+/// <summary>A box that a report can't speak of, and why.</summary>
+public sealed record LeftOutBox
+{
+    internal LeftOutBox(string boxId, string why)
+    {
+        BoxId = boxId;
+        Why = why;
+    }
+
+    /// <summary>The box.</summary>
+    public string BoxId { get; }
+
+    /// <summary>Why the report leaves it out, in words.</summary>
+    public string Why { get; }
+
+    /// <summary>The box and why: "W9: its height names no edge".</summary>
+    public override string ToString() => BoxId + ": " + Why;
+}

@@ -1,0 +1,100 @@
+using System;
+using System.Collections.Generic;
+using System.Text;
+
+namespace BoxHeights;
+
+/// <summary>What to look at before the inspector comes: for every new box the things that rough inspections turn up most, each with its source.</summary>
+/// <remarks>
+/// A list to tick off by eye and tape; the library sees none of it. It covers wiring in nonmetallic-sheathed cable after the National Electrical
+/// Code, 2017 to 2023, and isn't complete: a list without an open tick isn't an approval. What isn't described is taken as the generic nail-on box without
+/// clamps in gypsum board.
+/// </remarks>
+public sealed class PreInspection
+{
+    private readonly Dwelling dwelling;
+
+    private PreInspection(Dwelling dwelling, List<InspectionRow> rows, List<LeftOutBox> notListed)
+    {
+        this.dwelling = dwelling;
+        Rows = new(rows);
+        NotListed = new(notListed);
+    }
+
+    /// <summary>What to look at: room by room, box by box, in the order in which a box is looked over.</summary>
+    public Items<InspectionRow> Rows { get; }
+
+    /// <summary>Boxes that nothing is listed for, and why.</summary>
+    public Items<LeftOutBox> NotListed { get; }
+
+    /// <summary>The list of a dwelling.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public static PreInspection For(Dwelling dwelling)
+    {
+        PartsCatalog catalog = PartsCatalog.Generic;
+        List<InspectionRow> rows = [];
+        List<LeftOutBox> notListed = [];
+        foreach (ResolvedBox box in Resolver.Resolve(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), catalog).Boxes)
+        {
+            if (WhyNot(box) is { } why)
+            {
+                notListed.Add(new(box.Source.Id, why));
+                continue;
+            }
+
+            foreach (InspectionItem item in InspectionItem.For(new(box, catalog)))
+            {
+                rows.Add(new(box.Surface.Address, box.Source, item));
+            }
+        }
+
+        return new(dwelling, rows, notListed);
+    }
+
+    /// <summary>The list as Markdown: a heading for each surface, a line for each box, and a box to tick for each thing to look at.</summary>
+    public string ToMarkdown()
+    {
+        StringBuilder text = new();
+        TextTable.AppendTitle(text, "Before the inspection: " + dwelling.Name, "Tick off what you have looked at yourself; the list isn't complete.");
+        string address = "";
+        string box = "";
+        foreach (InspectionRow row in Rows)
+        {
+            if (row.Address != address)
+            {
+                address = row.Address;
+                box = "";
+                text.Append("\n## ").Append(TextTable.OneLine(address)).Append('\n');
+            }
+
+            if (row.BoxId != box)
+            {
+                box = row.BoxId;
+                text.Append("\n**").Append(TextTable.OneLine(box)).Append("** (").Append(row.Purpose).Append(")\n\n");
+            }
+
+            text.Append("- [ ] ").Append(row.Text).Append(" — ").Append(row.Citation).Append('\n');
+        }
+
+        TextTable.AppendList(text, "Nothing listed", NotListed);
+        return text.ToString();
+    }
+
+    /// <summary>The list as comma-separated values after RFC 4180, with a header line.</summary>
+    public string ToCsv()
+    {
+        TextTable table = new("surface", "box", "for", "item", "look for", "source");
+        foreach (InspectionRow row in Rows)
+        {
+            table.Add(row.Address, row.BoxId, row.Purpose.Name, row.ItemId, row.Text, row.Citation.ToString());
+        }
+
+        return table.ToCsv();
+    }
+
+    private static string? WhyNot(ResolvedBox box) =>
+        box.Source.Existing ? "it was there before this work"
+        : ResolvedBox.KindOf(box.Source) == BoxKind.LowVoltageBracket ? "a bracket for low voltage only"
+        : null;
+}

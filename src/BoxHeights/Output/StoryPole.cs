@@ -1,0 +1,265 @@
+using System;
+using System.Collections.Generic;
+using System.Text;
+
+namespace BoxHeights;
+
+/// <summary>The few marks that a helper puts on a stick: for each storey the distinct heights that boxes on its walls are set to.</summary>
+/// <remarks>
+/// One mark for each edge and exact height above the subfloor, rounded once to the nearest that can be marked (1/8 in or 1 mm). Two exact heights
+/// are never merged: where they round to one reading there are two marks, and the one that isn't exact says by how much it is strong or shy.
+/// A room whose subfloor isn't the storey's has marks of its own. Boxes that were there before aren't set, so they have no mark.
+/// Rules aren't looked at; for marks rounded so that every rule says the same of them, take the pole of <see cref="MarkSheet.ToDwelling"/>.
+/// </remarks>
+public sealed class StoryPole
+{
+    private readonly Dwelling dwelling;
+
+    private StoryPole(Dwelling dwelling, List<PoleMark> marks, List<PoleRange> notYet, List<LeftOutBox> leftOut)
+    {
+        this.dwelling = dwelling;
+        Rows = new(marks);
+        NotYet = new(notYet);
+        LeftOut = new(leftOut);
+    }
+
+    /// <summary>The marks: storey by storey, its own subfloor before others, from low to high.</summary>
+    public Items<PoleMark> Rows { get; }
+
+    /// <summary>Heights that depend on a floor or another surface that isn't settled, in the same order.</summary>
+    public Items<PoleRange> NotYet { get; }
+
+    /// <summary>Boxes on walls that are on neither list, and why.</summary>
+    public Items<LeftOutBox> LeftOut { get; }
+
+    /// <summary>The pole of a dwelling.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public static StoryPole For(Dwelling dwelling)
+    {
+        EvaluatorOptions options = EvaluatorOptions.For((dwelling ?? throw new ArgumentNullException(nameof(dwelling))).Units);
+        Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
+        Dictionary<Stand, List<string>> stands = [];
+        Dictionary<(Stand, BoxHeight, DistanceRange), List<ResolvedBox>> heights = [];
+        Dictionary<(Stand, BoxHeight, DistanceRange), string> open = [];
+        List<LeftOutBox> leftOut = [];
+        foreach (ResolvedBox box in resolved.Boxes)
+        {
+            if (!box.IsOnWall || box.Source.Existing)
+            {
+                continue;
+            }
+
+            if (WhyNot(resolved, box, options.Catalog, out DistanceRange datum, out Datum? becauseOf) is { } why)
+            {
+                leftOut.Add(new(box.Source.Id, why));
+                continue;
+            }
+
+            // Heights that are exact meet on one mark, whatever they were taken from; others only if they move alike.
+            BoxHeight height = box.Source.Height!.Value;
+            DistanceRange up = datum + height.Value;
+            Stand stand = new(dwelling, box.Surface.Space);
+            (Stand, BoxHeight, DistanceRange) key = (stand, up.IsExact ? BoxHeight.To(height.Edge!.Value, up.From, Datum.Subfloor) : height, up);
+            ListOf(heights, key).Add(box);
+            List<string> rooms = ListOf(stands, stand);
+            if (!rooms.Contains(box.Surface.Space.Id))
+            {
+                rooms.Add(box.Surface.Space.Id);
+            }
+
+            if (!up.IsExact)
+            {
+                open[key] = Reasons.NotKnown(becauseOf);
+            }
+        }
+
+        List<(Stand, BoxHeight, DistanceRange)> order = [.. heights.Keys];
+        order.Sort(Compare);
+        List<PoleMark> marks = [];
+        List<PoleRange> notYet = [];
+        foreach ((Stand, BoxHeight, DistanceRange) key in order)
+        {
+            (Stand stand, BoxHeight height, DistanceRange up) = key;
+            List<ResolvedBox> boxes = heights[key];
+            Items<string> rooms = stand.Subfloor == Distance.Zero ? default : new(stands[stand]);
+            if (open.TryGetValue(key, out string? why))
+            {
+                notYet.Add(new(stand.Storey, stand.Subfloor, rooms, height, up, why) { Purposes = PurposesOf(boxes), BoxIds = IdsOf(boxes) });
+            }
+            else
+            {
+                marks.Add(MarkOf(stand, rooms, height, boxes, options));
+            }
+        }
+
+        return new(dwelling, marks, notYet, leftOut);
+    }
+
+    /// <summary>The pole as Markdown: a heading and a table for each storey, then what can't be marked yet and what is left out.</summary>
+    public string ToMarkdown()
+    {
+        StringBuilder text = new();
+        TextTable.AppendTitle(text, "Story pole: " + dwelling.Name, "Marks are above the subfloor; the reading on the plate is for a pole that stands on the bottom plate.");
+        Table().AppendMarkdown(text);
+        TextTable notYet = new("storey", "height", "above the subfloor", "why not yet", "for", "boxes", "ids");
+        foreach (PoleRange range in NotYet)
+        {
+            notYet.Add(
+                "Not yet: " + HeadingOf(range.Storey, range.Subfloor, range.Rooms), range.Height.ToString(), RangeText(range), range.Why, range.Purposes.ToString(),
+                Count(range.BoxIds), range.BoxIds.ToString());
+        }
+
+        notYet.AppendMarkdown(text);
+        TextTable.AppendList(text, "Not on the pole", LeftOut);
+        return text.ToString();
+    }
+
+    /// <summary>The pole as comma-separated values after RFC 4180, with a header line. Heights that can't be marked yet and boxes left out follow the marks, with the reason as note.</summary>
+    public string ToCsv()
+    {
+        TextTable table = Table();
+        foreach (PoleRange range in NotYet)
+        {
+            table.Add(
+                HeadingOf(range.Storey, range.Subfloor, range.Rooms), "", range.Height.Edge is { } edge ? EdgeText.Print(edge) : "", "", "", range.Purposes.ToString(),
+                Count(range.BoxIds), range.BoxIds.ToString(), RangeText(range) + ": " + range.Why);
+        }
+
+        foreach (LeftOutBox box in LeftOut)
+        {
+            table.Add("", "", "", "", "", "", "1", box.BoxId, box.Why);
+        }
+
+        return table.ToCsv();
+    }
+
+    private TextTable Table()
+    {
+        TextTable table = new("storey", "mark", "to", "on the plate", "from level line", "for", "boxes", "ids", "note");
+        foreach (PoleMark mark in Rows)
+        {
+            table.Add(
+                HeadingOf(mark.Storey, mark.Subfloor, mark.Rooms),
+                Printed.Exactly(mark.Mark.Value, dwelling.Units),
+                EdgeText.Print(mark.Mark.Edge),
+                mark.FromPlate is { } plate ? Printed.Exactly(plate, dwelling.Units) : "",
+                mark.FromLevelLine is { } line ? Printed.Signed(line, dwelling.Units) : "",
+                mark.Purposes.ToString(),
+                Count(mark.BoxIds),
+                mark.BoxIds.ToString(),
+                mark.Note);
+        }
+
+        return table;
+    }
+
+    private string HeadingOf(string storey, Distance subfloor, Items<string> rooms) => subfloor == Distance.Zero
+        ? storey
+        : storey + ", subfloor " + Printed.Exactly(subfloor.Abs(), dwelling.Units) + (subfloor < Distance.Zero ? " below" : " above") + " the storey's: " + rooms;
+
+    private string RangeText(PoleRange range) =>
+        Printed.Exactly(range.Range.From, dwelling.Units) + " to " + Printed.Exactly(range.Range.To, dwelling.Units);
+
+    private static string Count(Items<string> ids) => ids.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Why a box has no place on the pole; null where it has one, so far above the subfloor as its datum is and it says.</summary>
+    private static string? WhyNot(Resolver resolved, ResolvedBox box, PartsCatalog catalog, out DistanceRange datum, out Datum? becauseOf)
+    {
+        datum = default;
+        becauseOf = null;
+        return box.IsBroken ? Reasons.Faults(resolved, box.Source.Id)
+            : box.Source.Height is not { } height ? "no height is given to set it to"
+            : height.Edge is null ? Reasons.NoEdge
+            : box.TryOffset(Datum.Subfloor, height.Datum, catalog, out datum, out becauseOf) ? null
+            : Reasons.NotKnown(becauseOf);
+    }
+
+    private static PoleMark MarkOf(Stand stand, Items<string> rooms, BoxHeight height, List<ResolvedBox> boxes, EvaluatorOptions options)
+    {
+        // Each reading is rounded from the exact height: never twice.
+        Distance step = options.HeightStep;
+        Distance mark = height.Value.RoundNearest(step);
+        Distance off = height.Value - mark;
+        Levels levels = boxes[0].Surface.Space.Levels;
+        Distance? plate = Reading(levels, Datum.BottomPlate, height.Value, step);
+        return new(stand.Storey, stand.Subfloor, rooms, height.WithValue(mark), height.Value)
+        {
+            FromPlate = plate > Distance.Zero ? plate : null,
+            FromLevelLine = Reading(levels, Datum.LevelLine, height.Value, step),
+            Purposes = PurposesOf(boxes),
+            BoxIds = IdsOf(boxes),
+            Note = off == Distance.Zero ? "" : Printed.Exactly(off.Abs(), options.Units) + (off > Distance.Zero ? " strong" : " shy"),
+        };
+    }
+
+    private static Distance? Reading(Levels levels, Datum from, Distance aboveSubfloor, Distance step) =>
+        levels.TryOffset(from, Datum.Subfloor, out DistanceRange below) && below.IsExact ? (aboveSubfloor + below.From).RoundNearest(step) : null;
+
+    private static Items<BoxPurpose> PurposesOf(List<ResolvedBox> boxes)
+    {
+        List<BoxPurpose> purposes = [];
+        foreach (ResolvedBox box in boxes)
+        {
+            if (!purposes.Contains(box.Source.Purpose))
+            {
+                purposes.Add(box.Source.Purpose);
+            }
+        }
+
+        return new(purposes);
+    }
+
+    private static Items<string> IdsOf(List<ResolvedBox> boxes) => new(boxes.ConvertAll(box => box.Source.Id));
+
+    private static List<TItem> ListOf<TKey, TItem>(Dictionary<TKey, List<TItem>> lists, TKey key)
+        where TKey : notnull
+    {
+        if (!lists.TryGetValue(key, out List<TItem>? list))
+        {
+            lists[key] = list = [];
+        }
+
+        return list;
+    }
+
+    private static int Compare((Stand Stand, BoxHeight Height, DistanceRange Up) a, (Stand Stand, BoxHeight Height, DistanceRange Up) b)
+    {
+        int order = a.Stand.CompareTo(b.Stand);
+        order = order != 0 ? order : a.Up.From.CompareTo(b.Up.From);
+        order = order != 0 ? order : a.Up.To.CompareTo(b.Up.To);
+        order = order != 0 ? order : a.Height.Edge.GetValueOrDefault().CompareTo(b.Height.Edge.GetValueOrDefault());
+        return order != 0 ? order : a.Height.Datum.CompareTo(b.Height.Datum);
+    }
+
+    /// <summary>What a pole stands on: a storey's subfloor, or that of rooms which lie higher or lower.</summary>
+    private readonly record struct Stand : IComparable<Stand>
+    {
+        private readonly int storeyIndex;
+
+        public Stand(Dwelling dwelling, ResolvedSpace space)
+        {
+            Storey = space.StoreyId;
+            Subfloor = space.Levels.TryGet(Datum.Subfloor, out DistanceRange level) ? level.From : Distance.Zero;
+
+            // Rooms that name no storey of the dwelling come last.
+            storeyIndex = dwelling.Storeys.Count;
+            for (int i = dwelling.Storeys.Count - 1; i >= 0; i--)
+            {
+                storeyIndex = dwelling.Storeys[i].Id == Storey ? i : storeyIndex;
+            }
+        }
+
+        public string Storey { get; }
+
+        public Distance Subfloor { get; }
+
+        public int CompareTo(Stand other)
+        {
+            int order = storeyIndex.CompareTo(other.storeyIndex);
+            order = order != 0 ? order : string.CompareOrdinal(Storey, other.Storey);
+            order = order != 0 ? order : (Subfloor != Distance.Zero).CompareTo(other.Subfloor != Distance.Zero);
+            return order != 0 ? order : Subfloor.CompareTo(other.Subfloor);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using System.Collections.Generic;
+using System.Text;
+
+namespace BoxHeights;
+
+/// <summary>The one way in which reports write a table: grouped under headings in Markdown, flat with the group as first column in CSV.</summary>
+internal sealed class TextTable
+{
+    private readonly string groupColumn;
+    private readonly string[] columns;
+    private readonly List<(string Group, string[] Cells)> rows = [];
+
+    public TextTable(string groupColumn, params string[] columns)
+    {
+        this.groupColumn = groupColumn;
+        this.columns = columns;
+    }
+
+    /// <summary>A report's heading, with the caution that each of them carries and what its numbers mean.</summary>
+    public static void AppendTitle(StringBuilder text, string title, string explanation) =>
+        text.Append("# ").Append(OneLine(title)).Append("\n\n").Append(Scope.Caution).Append(' ').Append(explanation).Append('\n');
+
+    /// <summary>A list under a heading; nothing where nothing is listed.</summary>
+    public static void AppendList(StringBuilder text, string heading, IEnumerable<LeftOutBox> boxes)
+    {
+        string before = "\n## " + heading + "\n\n";
+        foreach (LeftOutBox box in boxes)
+        {
+            text.Append(before).Append("- ").Append(OneLine(box.ToString())).Append('\n');
+            before = "";
+        }
+    }
+
+    /// <summary>Text that stays on its line and in its cell.</summary>
+    public static string OneLine(string text) => text.Replace("\r", "").Replace('\n', ' ').Replace("|", "\\|");
+
+    public void Add(string group, params string[] cells) => rows.Add((group, cells));
+
+    /// <summary>A heading and a table for each run of rows of one group.</summary>
+    public void AppendMarkdown(StringBuilder text)
+    {
+        string? group = null;
+        foreach ((string rowGroup, string[] cells) in rows)
+        {
+            if (rowGroup != group)
+            {
+                group = rowGroup;
+                text.Append("\n## ").Append(OneLine(group)).Append("\n\n| ").Append(string.Join(" | ", columns)).Append(" |\n|");
+                foreach (string _ in columns)
+                {
+                    text.Append("---|");
+                }
+
+                text.Append('\n');
+            }
+
+            text.Append('|');
+            foreach (string cell in cells)
+            {
+                text.Append(' ').Append(OneLine(cell)).Append(" |");
+            }
+
+            text.Append('\n');
+        }
+    }
+
+    /// <summary>After RFC 4180, with a header line.</summary>
+    public string ToCsv()
+    {
+        StringBuilder text = new();
+        AppendRecord(text, groupColumn, columns);
+        foreach ((string group, string[] cells) in rows)
+        {
+            AppendRecord(text, group, cells);
+        }
+
+        return text.ToString();
+    }
+
+    private static void AppendRecord(StringBuilder text, string first, string[] others)
+    {
+        text.Append(Quoted(first));
+        foreach (string cell in others)
+        {
+            text.Append(',').Append(Quoted(cell));
+        }
+
+        text.Append("\r\n");
+    }
+
+    private static string Quoted(string cell) =>
+        cell.IndexOfAny([',', '"', '\r', '\n']) < 0 ? cell : "\"" + cell.Replace("\"", "\"\"") + "\"";
+}

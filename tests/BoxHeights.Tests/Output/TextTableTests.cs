@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Linq;
+using System.Text;
+using Xunit;
+using static BoxHeights.Tests.Output.Houses;
+
+namespace BoxHeights.Tests.Output;
+
+public sealed class TextTableTests
+{
+    [Fact]
+    public void ToCsv_CellsWithCommasQuotesAndLines_AreQuoted()
+    {
+        TextTable table = new("room", "box", "note");
+        table.Add("a,b", "say \"x\"", "two\nlines");
+        table.Add("plain", "", "48 in");
+        Assert.Equal("room,box,note\r\n\"a,b\",\"say \"\"x\"\"\",\"two\nlines\"\r\nplain,,48 in\r\n", table.ToCsv());
+    }
+
+    [Fact]
+    public void AppendMarkdown_Groups_HaveAHeadingEachAndCellsStayInTheirPlace()
+    {
+        TextTable table = new("room", "box", "note");
+        table.Add("a", "1", "x|y");
+        table.Add("a", "2", "two\r\nlines");
+        table.Add("b", "3", "");
+        StringBuilder text = new();
+        table.AppendMarkdown(text);
+        Assert.Equal("\n## a\n\n| box | note |\n|---|---|\n| 1 | x\\|y |\n| 2 | two lines |\n\n## b\n\n| box | note |\n|---|---|\n| 3 |  |\n", text.ToString());
+    }
+
+    [Fact]
+    public void MarkSheet_SharesIt()
+    {
+        MarkSheet sheet = MarkSheet.For(Of(Room("den", Box("d|1", "16 in to top above subfloor"))), RuleSets.RoughInPractice);
+        Assert.Equal("wall,box,for,from left corner,stud,mark,to,from level line,note\r\nden/north,d|1,general,24 in,,16 in,to top,-32 in,\r\n", sheet.ToCsv());
+        Assert.EndsWith("\n## den/north\n\n| box | for | from left corner | stud | mark | to | from level line | note |\n|---|---|---|---|---|---|---|---|\n| d\\|1 | general | 24 in |  | 16 in | to top | -32 in |  |\n", sheet.ToMarkdown(), System.StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reports_UnderAnyCulture_AreTheSame()
+    {
+        Room den = Room("den", Box("a", "16-1/32 in to top above subfloor").Measured("12.001 in to top above subfloor"), Box("o", "44 in to center above finished floor"));
+        Dwelling house = Of(den, Room("bed", Box("e", "16 in to top above subfloor") with { Existing = true })) with { Units = LengthUnits.Millimeters };
+        string usual = All(house);
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            foreach (string culture in new[] { "de-DE", "ar-SA", "tr-TR" })
+            {
+                CultureInfo.CurrentCulture = new CultureInfo(culture);
+                Assert.Equal(usual, All(house));
+            }
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+
+        static string All(Dwelling house) => StoryPole.For(house).ToMarkdown() + StoryPole.For(house).ToCsv() + PunchList.For(house).ToMarkdown() + PunchList.For(house).ToCsv()
+            + ExistingWork.LevelOf(house, "bed", BoxPurpose.General, Eighth) + PreInspection.For(house).ToMarkdown() + PreInspection.For(house).ToCsv();
+    }
+
+    [Fact]
+    public void Reports_HostileHouse_StillSpeak()
+    {
+        DeviceBox twin = Box("same", "16 in to top above subfloor");
+        Room one = Room("x|y\nz", twin, twin, new DeviceBox("a,\"b\"", BoxPurpose.General), Box("high", "900 in to top above subfloor"), Box("low", "40 in to top below subfloor")) with { Storey = "none" };
+        Dwelling house = Of(one, one, new Room("bare", RoomKind.Hall, "first"));
+        Assert.Equal("same, same, same, same", string.Join(", ", StoryPole.For(house).Rows.Single(row => row.Mark.Value == Inches(16)).BoxIds));
+        Assert.Contains("## none\n", StoryPole.For(house).ToMarkdown(), System.StringComparison.Ordinal);
+        Assert.Contains("\"a,\"\"b\"\"\",another part of the dwelling has the id of this box; it has no height\r\n", StoryPole.For(house).ToCsv(), System.StringComparison.Ordinal);
+        Assert.Contains("## x\\|y z/north\n", PreInspection.For(house).ToMarkdown(), System.StringComparison.Ordinal);
+        Assert.Empty(PunchList.For(house).Rows);
+    }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck;
+using FsCheck.Fluent;
+using Xunit;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>What the rule sets for a house in the United States say of good houses, and of good houses with one mistake.</summary>
+public sealed class OrdinaryHousesTests
+{
+    private static readonly NecEdition[] Editions = [NecEdition.Nec2017, NecEdition.Nec2020, NecEdition.Nec2023, NecEdition.Nec2026];
+    private static readonly LayoutEvaluator[] Evaluators = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice)).ToArray();
+
+    public static TheoryData<string> Mistakes
+    {
+        get
+        {
+            TheoryData<string> names = [];
+            foreach (string name in PlantedMistakes.Kinds.Keys)
+            {
+                names.Add(name);
+            }
+
+            return names;
+        }
+    }
+
+    [Fact]
+    public void OrdinaryHouse_InEveryEdition_IsSilent() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
+    {
+        Dwelling house = OrdinaryHouses.Make(one.Seed, one.Rooms);
+        foreach (LayoutEvaluator evaluator in Evaluators)
+        {
+            Evaluation evaluation = evaluator.Evaluate(house);
+            Assert.True(evaluation.IsClean, string.Join("\n", evaluation.Findings.Select(finding => finding.RuleId + ": " + finding.Message)));
+        }
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(2000));
+
+    [Fact]
+    public void OrdinaryHouse_OfAnySeed_HasFourToFourteenRoomsAndFortyToAHundredAndFiftyBoxes() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
+    {
+        Dwelling house = OrdinaryHouses.Make(one.Seed, one.Rooms);
+        Assert.InRange(house.Rooms.Count, 4, 14);
+        Assert.InRange(house.PlacedBoxes().Count, 40, 150);
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+
+    [Theory]
+    [MemberData(nameof(Mistakes))]
+    public void Mistake_InAnOrdinaryHouse_IsWhatIsFoundAndNothingElse(string name)
+    {
+        int planted = 0;
+        for (int seed = 1; planted < 60; seed++)
+        {
+            if (PlantedMistakes.Kinds[name](seed, 4 + (seed % 11)) is not { } mistake)
+            {
+                Assert.True(seed < 2000, "hardly any house offers a place for this mistake");
+                continue;
+            }
+
+            planted++;
+            Evaluation evaluation = Evaluators[seed % Evaluators.Length].Evaluate(mistake.House);
+            string found = "seed " + seed + ": " + string.Join("\n", evaluation.Findings.Select(finding => finding.RuleId + ": " + finding.Message));
+            Assert.True(new HashSet<string>(mistake.Rules).SetEquals(evaluation.Findings.Select(finding => finding.RuleId)), found);
+            Assert.True(evaluation.Findings.All(finding => mistake.Boxes.Contains(finding.Subject) && finding.Outcome == Outcome.Fails), found);
+            Assert.True(mistake.Boxes.SetEquals(evaluation.Findings.Select(finding => finding.Subject)), found);
+            Assert.True(!mistake.IsOneStick || evaluation.Causes.Count == 1, found);
+        }
+    }
+
+    [Fact]
+    public void StickFromTheFinishedFloor_Remedy_IsOneStickFromTheSubfloorThatLeavesNothing()
+    {
+        for (int seed = 1; seed <= 40; seed++)
+        {
+            Planted mistake = PlantedMistakes.Kinds["stick from the finished floor"](seed, 8)!;
+            LayoutEvaluator evaluator = Evaluators[seed % Evaluators.Length];
+            Cause cause = Assert.Single(evaluator.Evaluate(mistake.House).Causes);
+            MoveBoxes move = Assert.IsType<MoveBoxes>(cause.Remedies[0]);
+            Evaluation after = evaluator.Evaluate(move.ApplyTo(mistake.House));
+            Assert.True(after.IsClean, "seed " + seed + ": " + move.Text + "\n" + string.Join("\n", after.Findings.Select(finding => finding.RuleId + ": " + finding.Message)));
+        }
+    }
+}

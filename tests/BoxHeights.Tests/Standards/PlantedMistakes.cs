@@ -1,0 +1,185 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>A house with exactly one mistake in it.</summary>
+/// <param name="House">The house.</param>
+/// <param name="Rules">The ids of the rules that the mistake breaks.</param>
+/// <param name="Boxes">The boxes that are wrong.</param>
+/// <param name="IsOneStick">Whether all of them come from one stick, so that they are one cause.</param>
+internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false);
+
+/// <summary>Twelve stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>
+internal static class PlantedMistakes
+{
+    public static IReadOnlyDictionary<string, Func<int, int, Planted?>> Kinds { get; } = new Dictionary<string, Func<int, int, Planted?>>(StringComparer.Ordinal)
+    {
+        ["stick from the finished floor"] = FromFinishedFloor,
+        ["hammer on the bottom plate"] = HammerOnPlate,
+        ["plate across the splash"] = AcrossTheSplash,
+        ["behind the mirror"] = BehindTheMirror,
+        ["behind the tall cabinet"] = BehindTheTallCabinet,
+        ["plate on the casing"] = OnTheCasing,
+        ["three 12-2 in 18"] = TooFull,
+        ["21 in above the counter"] = FarAboveTheCounter,
+        ["garage receptacle at 70"] = HighInTheGarage,
+        ["outdoor receptacle at 80"] = HighOutdoors,
+        ["alarm 14 in below the ceiling"] = LowAlarm,
+        ["drawing missed by 1 in"] = MissedDrawing,
+        ["switch at 85"] = HighSwitch,
+    };
+
+    /// <summary>48 to the top from a floor of 3/4 in is 48-3/4 above the subfloor; under 5/8 in of ceiling the seam is at 48-1/2.</summary>
+    private static Planted? FromFinishedFloor(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms, plain: true);
+        return Change(house, Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Room!.Storey == "first"), box => box.WithHeight(BoxHeight.ToTop(In(48), Datum.FinishedFloor)), true, "board-seam");
+    }
+
+    /// <summary>In one room the same stick stood on the plate: 1-1/2 in higher.</summary>
+    private static Planted? HammerOnPlate(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> general = Found(house, one => IsOnTheLine(one, BoxPurpose.General));
+        foreach (IGrouping<string, BoxAt> storey in general.GroupBy(one => one.Room!.Storey))
+        {
+            List<BoxAt> some = storey.GroupBy(one => one.Room!.Id).OrderBy(room => room.Count()).First().ToList();
+            Stick[] low = [new(Edge.Top, 16, Datum.Subfloor), new(Edge.Top, 16.125m, Datum.Subfloor), new(Edge.Top, 16.25m, Datum.Subfloor), new(Edge.Bottom, 12, Datum.Subfloor), new(Edge.Center, 14, Datum.Subfloor)];
+
+            // A crew that works from the level line has no stick to stand on the plate; and the others have to be many enough to show what the line is.
+            if (some.TrueForAll(one => low.Any(stick => stick.Height == one.Box.Height)) && storey.Count(one => one.Box.Kind is null && one.Box.Size is null && !some.Contains(one)) > some.Count)
+            {
+                bool alike = some.Select(one => (one.Box.Kind, one.Box.Size)).Distinct().Count() == 1;
+                return Change(house, some, box => box.WithHeight(BoxHeight.To(box.Height!.Value.Edge!.Value, box.Height.Value.Value, Datum.BottomPlate)), alike, "uniform-level");
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>42 to the center off the subfloor, where cabinets of 36 in stand on the finished floor and the splash is 4 in.</summary>
+    private static Planted? AcrossTheSplash(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        return Change(house, Found(house, one => one.Box.Purpose == BoxPurpose.Counter && one.Wall!.Finishes[0].Top!.Value.Datum == Datum.Countertop), box => box.WithHeight(BoxHeight.ToCenter(In(42), Datum.Subfloor)), true, "finish-edge");
+    }
+
+    private static Planted? BehindTheMirror(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        BoxAt? one = Found(house, one => one.Box.Purpose == BoxPurpose.Bath).FirstOrDefault();
+        return one is null ? null : Change(house, [one], box => box.WithHeight(BoxHeight.ToTop(In(46), Datum.Subfloor)).WithAt(one.Wall!.Coverings[0].Left + In(26)), false, "not-buried");
+    }
+
+    private static Planted? BehindTheTallCabinet(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        BoxAt? one = Found(house, one => one.Box.Purpose == BoxPurpose.General && one.Wall!.Coverings.Any(covering => covering.Kind == CoveringKind.TallCabinet)).FirstOrDefault();
+        if (one is null)
+        {
+            return null;
+        }
+
+        Planted planted = Change(house, [one], box => box.WithAt(one.Wall!.Coverings.Single(covering => covering.Kind == CoveringKind.TallCabinet).Left + In(13)), false, "not-buried")!;
+        return planted with
+        {
+            House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithCoverings(
+                wall.Coverings.Select(covering => covering.Kind == CoveringKind.TallCabinet ? covering.WithOpenInside(false) : covering)))))),
+        };
+    }
+
+    private static Planted? OnTheCasing(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        BoxAt? one = AtADoor(house, seed);
+        return one is null ? null : Change(house, [one], box => box.WithAt(one.Wall!.Openings[0].Right + In(2)), false, "trim-clearance");
+    }
+
+    /// <summary>Six 12 AWG conductors, a device and the grounds: 13.5 + 4.5 + 2.25 = 20.25 in³.</summary>
+    private static Planted? TooFull(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Found(house, one => one.Box.Devices.Count == 1 && (one.Box.Devices[0] == DeviceKind.DuplexReceptacle || one.Box.Devices[0] == DeviceKind.Switch));
+        CableType[] cables = [CableType.Parse("12-2"), CableType.Parse("12-2"), CableType.Parse("12-2")];
+        return Change(house, Some(found, seed), box => box.WithCables(cables).WithVolume(Volume.FromCubicInches(18)), false, "box-fill");
+    }
+
+    /// <summary>A low counter, such as one for kneading, under boxes that stayed on the line.</summary>
+    private static Planted? FarAboveTheCounter(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Found(house, one => one.Box.Purpose == BoxPurpose.Counter);
+        if (found.Count == 0 || found[0].Box.Height is not { Datum: Datum.Subfloor } height)
+        {
+            return null;
+        }
+
+        Distance center = height.Value + In(height.Edge switch { Edge.Top => -1.875m, Edge.Bottom => 1.875m, _ => 0 });
+        Planted planted = Change(house, found, box => box, false, "counter-receptacle")!;
+        return planted with
+        {
+            House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithCounters(
+                wall.Counters.Select(counter => counter.Kind == CounterKind.Kitchen ? counter.WithTop(new Level(center - In(21), Datum.Subfloor)) : counter)))))),
+        };
+    }
+
+    /// <summary>In a box of 3-1/2 in, which no way of hanging board that the houses have would cut at that height.</summary>
+    private static Planted? HighInTheGarage(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => box.WithSize(new BoxSize(In(2.25m), In(3.5m))).WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height");
+    }
+
+    private static Planted? HighOutdoors(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Exterior), seed), box => box.WithHeight(BoxHeight.ToCenter(In(80), Datum.Grade)), false, "outdoor-receptacle", "exterior-height");
+    }
+
+    /// <summary>The cover reaches 2-3/4 in above the center (from memory).</summary>
+    private static Planted? LowAlarm(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Alarm), seed), box => box.WithHeight(BoxHeight.ToCenter(-In(16.75m), Datum.FinishedCeiling)), false, "wall-alarm");
+    }
+
+    private static Planted? MissedDrawing(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        return Change(house, Some(Found(house, one => one.Box.Height is { Edge: { } }), seed), box => box.WithSpecified(box.Height!.Value.WithValue(box.Height.Value.Value + In(1))), false, "specified-height");
+    }
+
+    /// <summary>Out of reach, out of habit and out of line with the other switches.</summary>
+    private static Planted? HighSwitch(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        return AtADoor(house, seed) is { Box.Height: { Datum: Datum.Subfloor } height } one && height.Value <= In(height.Edge == Edge.Bottom ? 44 : 48) && Found(house, other => IsOnTheLine(other, BoxPurpose.Switch) && other.Room!.Storey == one.Room!.Storey).Count > 2
+            ? Change(house, [one], box => box.WithHeight(BoxHeight.ToCenter(In(85), Datum.Subfloor)), false, "switch-reach", "switch-height", "uniform-level")
+            : null;
+    }
+
+    private static BoxAt? AtADoor(Dwelling house, int seed) =>
+        Some(Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Wall!.Openings is { Count: > 0 } openings && openings[0].Kind == OpeningKind.Door && one.Box.At - openings[0].Right < In(12)), seed).FirstOrDefault();
+
+    /// <summary>Whether nothing keeps a box from the line that its purpose has in the storey.</summary>
+    private static bool IsOnTheLine(BoxAt one, BoxPurpose purpose) =>
+        one.Box.Purpose == purpose && !one.Box.Existing && one.Wall is { Top.Count: 0 } && one.Room is { SubfloorOffset: null };
+
+    private static Planted? Change(Dwelling house, List<BoxAt> boxes, Func<DeviceBox, DeviceBox> change, bool isOneStick, params string[] rules)
+    {
+        HashSet<string> ids = [.. boxes.Select(one => one.Box.Id)];
+        return ids.Count == 0 ? null : new(house.WithBoxes(box => ids.Contains(box.Id) ? change(box.WithSpecified(null)) : box), rules, ids, isOneStick);
+    }
+
+    private static List<BoxAt> Some(List<BoxAt> found, int seed) => found.Count == 0 ? found : [found[seed % found.Count]];
+
+    private static List<BoxAt> Found(Dwelling house, Func<BoxAt, bool> which) =>
+        house.Rooms.SelectMany(room => room.Walls.SelectMany(wall => wall.Boxes.Select(box => new BoxAt(room, wall, box))))
+            .Concat(house.Outside.SelectMany(face => face.Walls.SelectMany(wall => wall.Boxes.Select(box => new BoxAt(null, wall, box))))).Where(which).ToList();
+
+    private static Distance In(decimal inches) => Distance.FromInches(inches);
+
+    private sealed record BoxAt(Room? Room, Wall? Wall, DeviceBox Box);
+}

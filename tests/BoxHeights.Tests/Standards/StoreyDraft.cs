@@ -1,0 +1,140 @@
+using System.Collections.Generic;
+using System.Linq;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>What a storey's rooms share: ceiling, board, crew, and how much of it is written down.</summary>
+internal sealed class StoreyDraft
+{
+    // Cables that fit: gangs, cables, and a marked volume of at least their fill with one device to a gang, summed by hand from
+    // NEC Table 314.16(B): 2.00 in³ for 14 AWG, 2.25 in³ for 12 AWG; a device counts two, all grounds (never more than four) one.
+    private static readonly (int Gangs, string[] Cables, decimal Volume)[] Fills =
+    [
+        (1, ["14-2"], 14m),                          // 4 + 4 + 2 = 10.00
+        (1, ["14-2", "14-2"], 14m),                  // 8 + 4 + 2 = 14.00
+        (1, ["14-2", "14-2", "14-2"], 18m),          // 12 + 4 + 2 = 18.00
+        (1, ["14-2", "14-3"], 16m),                  // 10 + 4 + 2 = 16.00
+        (1, ["12-2", "12-2"], 16m),                  // 9 + 4.5 + 2.25 = 15.75
+        (1, ["12-2", "12-2", "12-2"], 20.3m),        // 13.5 + 4.5 + 2.25 = 20.25
+        (2, ["14-2", "14-2", "14-2"], 25m),          // 12 + 8 + 2 = 22.00
+        (2, ["14-2", "14-2", "14-3", "14-3"], 32m),  // 20 + 8 + 2 = 30.00
+        (3, ["14-2", "14-2", "14-2", "14-3"], 44m),  // 18 + 12 + 2 = 32.00
+    ];
+
+    private readonly Draw draw;
+    private int boxes;
+
+    public StoreyDraft(Draw draw, string id, bool plain)
+    {
+        this.draw = draw;
+        Id = id;
+        Plain = plain;
+        (decimal rough, decimal[][] hung) = plain ? EightFeet : draw.One(EightFeet, EightFeet, NineFeet, TenFeet);
+        decimal board = plain ? 0.625m : draw.One(0.5m, 0.625m);
+        bool strapped = !plain && draw.Chance(15);
+        BoardWall = rough - board - (strapped ? 0.75m : 0m);
+        decimal[] courses = plain ? hung[0] : draw.OneOf(hung);
+        bool isStated = plain || draw.Chance(60);
+
+        // Under 8 ft there is one common way to hang board, so a crew minds it also where nothing is written down.
+        decimal[] seams = isStated || rough < 100 ? Enumerable.Range(1, courses.Length - 1).Select(k => BoardWall - courses.Take(k).Sum()).ToArray() : [];
+        Seams = seams;
+        Crew = new CrewHeights(draw, seams);
+        BoardsAreStated = isStated;
+        Storey = new Storey(id).WithGradeBelowSubfloor(draw.Chance(80) ? new DistanceRange(In(8), In(24)) : null)
+            .WithCeiling(plain || draw.Chance(85) ? new Ceiling().WithFraming(In(rough)).WithBoard(In(board)).WithStrapping(strapped ? In(0.75m) : draw.Chance(50) ? Distance.Zero : null) : null)
+            .WithBoards(isStated ? new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m)) : null)
+            .WithLevelLine(draw.Chance(25) ? new Level(In(48), Datum.Subfloor) : null);
+    }
+
+    // Precut studs, one bottom and two top plates. Courses from the ceiling down: only ways of hanging that leave the usual receptacle line alone.
+    private static (decimal Rough, decimal[][] Hung) EightFeet => (97.125m, [[48, 48]]);
+
+    private static (decimal Rough, decimal[][] Hung) NineFeet => (109.125m, [[54, 54], [12, 48, 48]]);
+
+    private static (decimal Rough, decimal[][] Hung) TenFeet => (121.125m, [[48, 48, 24], [48, 24, 48], [54, 12, 54]]);
+
+    public string Id { get; }
+
+    public bool Plain { get; }
+
+    public decimal BoardWall { get; }
+
+    public IReadOnlyList<decimal> Seams { get; }
+
+    public bool BoardsAreStated { get; }
+
+    public CrewHeights Crew { get; }
+
+    public Storey Storey { get; }
+
+    public Draw Draw => draw;
+
+    /// <summary>Whether the room that is being set out has a floor of its own level, so that the storey's line is of no use there.</summary>
+    public bool IsOffLevel { get; set; }
+
+    public int BoxCount => boxes;
+
+    /// <summary>A box with whatever of it is written down: kind, cables, mounting, size.</summary>
+    public DeviceBox Box(BoxPurpose purpose, params DeviceKind[] devices)
+    {
+        DeviceBox box = new DeviceBox(Id + "-" + ++boxes, purpose).WithDevices(devices);
+        int gangs = devices.Length;
+        (int, string[] Cables, decimal Volume)[] fitting = Fills.Where(fill => fill.Gangs == gangs).ToArray();
+        bool device = devices.All(kind => kind.IsSwitch || (kind.IsReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle));
+        if (device && fitting.Length > 0 && draw.Chance(40))
+        {
+            (_, string[] cables, decimal volume) = draw.OneOf(fitting);
+            box = box.WithCables(cables.Select(CableType.Parse).ToArray()).WithVolume(Volume.FromCubicInches(volume)).WithClamps(draw.One<CableClamps?>(null, CableClamps.None, CableClamps.Flap));
+        }
+
+        return draw.Below(12) switch
+        {
+            0 => box.WithSize(new BoxSize(In(2.25m + (1.75m * (gangs - 1))), In(3.75m))),
+            1 when gangs == 1 => box.WithSize(new BoxSize(In(2.25m), In(3.625m))),
+            2 when gangs == 1 => box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)),
+            3 when gangs <= 2 => box.WithKind(BoxKind.FourSquare).WithMounting(new Mounting(MountingMethod.Bar)),
+            4 => box.WithMounting(new Mounting(MountingMethod.Stud)),
+            _ => box,
+        };
+    }
+
+    /// <summary>A stick's height, as a crew that has shot a line may say it.</summary>
+    public BoxHeight Said(Stick stick) => Storey.LevelLine is not null && !IsOffLevel && stick.Datum == Datum.Subfloor && draw.Chance(20)
+        ? BoxHeight.To(stick.Edge, In(stick.Inches - 48), Datum.LevelLine)
+        : stick.Height;
+
+    /// <summary>What the drawing says where it agrees with the crew: the same height, or its center where the box is measured, or above an exact floor.</summary>
+    public DeviceBox Drawn(DeviceBox box, FloorBuildup? floor)
+    {
+        if (box.Height is not { Edge: { } } height || !draw.Chance(20))
+        {
+            return box;
+        }
+
+        if (box.Size is { } size && draw.Chance(50))
+        {
+            height = height.AtEdge(Edge.Center, size);
+        }
+
+        if (floor is not null && floor.Thickness.IsExact && height.Datum == Datum.Subfloor && draw.Chance(50))
+        {
+            height = height.From(Datum.FinishedFloor, floor);
+        }
+
+        return box.WithSpecified(height);
+    }
+
+    /// <summary>What lies on a room's floor: measured, a choice still open between two, or not stated.</summary>
+    public FloorBuildup? Floor() => Plain ? Floor(0.75m, 0.75m) : draw.Below(4) switch
+    {
+        0 => null,
+        1 => Floor(0.75m, 0.875m),
+        2 => Floor(0.3125m, 0.8125m),
+        _ => draw.One(Floor(0.3125m, 0.3125m), Floor(0.5m, 0.5m), Floor(0.75m, 0.75m), Floor(1.25m, 1.25m)),
+    };
+
+    private static FloorBuildup Floor(decimal from, decimal to) => FloorBuildup.Of(new FloorLayer("floor", new DistanceRange(In(from), In(to))));
+
+    private static Distance In(decimal inches) => Distance.FromInches(inches);
+}

@@ -1,0 +1,105 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>A wall drafted from left to right: everything gets a stretch of its own, and the wall is as long as what was put on it.</summary>
+internal sealed class WallDraft(string id, StoreyDraft storey)
+{
+    private readonly List<Opening> openings = [];
+    private readonly List<Counter> counters = [];
+    private readonly List<Finish> finishes = [];
+    private readonly List<Covering> coverings = [];
+    private readonly List<DeviceBox> boxes = [];
+
+    /// <summary>The left end of what is put next.</summary>
+    public decimal Here { get; private set; } = 8;
+
+    public WallDraft Gap(decimal inches)
+    {
+        Here += inches;
+        return this;
+    }
+
+    public WallDraft Put(Opening opening)
+    {
+        openings.Add(opening);
+        return this;
+    }
+
+    public WallDraft Put(Counter counter)
+    {
+        counters.Add(counter);
+        return this;
+    }
+
+    public WallDraft Put(Finish finish)
+    {
+        finishes.Add(finish);
+        return this;
+    }
+
+    public WallDraft Put(Covering covering)
+    {
+        coverings.Add(covering);
+        return this;
+    }
+
+    /// <summary>Puts a box where the crew's stick for its purpose sets it; leaves it out where no usual stick clears the board's seams.</summary>
+    public WallDraft Put(BoxPurpose purpose, decimal at, params DeviceKind[] devices)
+    {
+        if (storey.Crew.For(purpose) is { } stick)
+        {
+            Put(storey.Box(purpose, devices).WithHeight(storey.Said(stick)).WithAt(Distance.FromInches(at)));
+        }
+
+        return this;
+    }
+
+    public WallDraft Put(DeviceBox box)
+    {
+        boxes.Add(box);
+        return this;
+    }
+
+    /// <summary>A door, and beside its strike side the boxes that belong there, each nailed to the king or to the next stud.</summary>
+    public WallDraft Door(decimal casing, params DeviceKind[] switches)
+    {
+        decimal left = Here;
+        decimal right = left + 32;
+        openings.Add(new Opening("d" + openings.Count, OpeningKind.Door, In(left), In(right)).WithLeaf(In(30)).WithCasing(In(casing)).WithReveal(In(0.1875m))
+            .WithHinge(WallEnd.Left).WithHead(new Level(In(82.5m), Datum.Subfloor)));
+
+        // Box widths by gang from common practice: 2-1/4, 4, 5-3/4, 7-1/2 in; jack and king are 3 in together.
+        Put(BoxPurpose.Switch, right + 3 + ((2.25m + (1.75m * (switches.Length - 1))) / 2), switches);
+        Here = right + 16;
+        return this;
+    }
+
+    /// <summary>A window with its stool, and perhaps a box at its top, off its casing.</summary>
+    public WallDraft Window(decimal sill, decimal casing, bool topBox)
+    {
+        Here += 6;
+        decimal left = Here;
+        decimal right = left + 36;
+        openings.Add(new Opening("w" + openings.Count, OpeningKind.Window, In(left), In(right)).WithCasing(In(casing)).WithReveal(In(0.1875m)).WithStool(In(0.75m))
+            .WithSill(new Level(In(sill), Datum.Subfloor)).WithHead(new Level(In(80), Datum.Subfloor)));
+        if (topBox)
+        {
+            Put(BoxPurpose.WindowTop, right + 8, DeviceKind.DuplexReceptacle);
+        }
+
+        Put(BoxPurpose.General, left + 18, DeviceKind.DuplexReceptacle);
+        Here = right + 20;
+        return this;
+    }
+
+    public Wall Build(Func<Wall, Wall>? change = null)
+    {
+        Wall wall = new Wall(id, In(Here + 8)).WithOpenings(openings.ToArray()).WithCounters(counters.ToArray()).WithFinishes(finishes.ToArray())
+            .WithCoverings(coverings.ToArray()).WithBoxes(boxes.ToArray());
+        return change is null ? wall : change(wall);
+    }
+
+    private static Distance In(decimal inches) => Distance.FromInches(inches);
+}
