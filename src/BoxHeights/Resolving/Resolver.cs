@@ -222,6 +222,14 @@ internal sealed class Resolver
             Part(null, part.Kind + " without cavity", part.Left, part.Right);
         }
 
+        for (int i = 1; i < wall.Top.Count; i++)
+        {
+            if (wall.Top[i].Along < wall.Top[i - 1].Along)
+            {
+                Fault(LayoutFaultKind.NoExtent, address, "the points of its top aren't in order from left to right: " + wall.Top[i].Along + " follows " + wall.Top[i - 1].Along);
+            }
+        }
+
         Overlaps(address, wall.Openings);
     }
 

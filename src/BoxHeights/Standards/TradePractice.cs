@@ -77,7 +77,8 @@ internal static class TradePractice
         };
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
-        yield return Edges("trim-clearance", "with its plate clear of openings, their casing and the top of a low wall", EdgesOf.Openings);
+        yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);
+        yield return new WallTop("under-wall-top", "with its plate under the top of a low or sloped wall", Severity.Advice, Citation.CommonPractice) { Scope = RuleScope.Walls };
         foreach (PracticeHeight habit in Usual.Heights)
         {
             yield return Row(habit, Usual.Name);

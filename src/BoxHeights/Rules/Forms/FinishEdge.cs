@@ -15,7 +15,7 @@ public enum EdgesOf
     /// <summary>What hides the wall: cabinets, mirrors, panels. A box may be wholly inside one only if it can be reached there.</summary>
     Coverings = 2,
 
-    /// <summary>Openings with their casing, reveal and stool, and the top of the wall where one is stated. No box is inside one.</summary>
+    /// <summary>Openings with their casing, reveal and stool. No box is inside one.</summary>
     Openings = 4,
 }
 
@@ -75,19 +75,6 @@ public sealed record FinishEdge : PlacementRule
                 TrimmedOpening trimmed = new(opening);
                 Region(site, statement, trimmed.Left, trimmed.Right, trimmed.Bottom, trimmed.Top, _ => AllowedHeights.Nothing);
             }
-
-            UnderTop(site, statement, wall.Top);
-        }
-    }
-
-    /// <summary>A half wall keeps its boxes under its top. Of a slope only its upper end is taken, so that a box beside it isn't remarked on.</summary>
-    private static void UnderTop(PlacementSite site, PlacementStatement statement, Items<WallTopPoint> top)
-    {
-        TargetLine line = site.Box.Plate is null ? TargetLine.BoxTop : TargetLine.PlateTop;
-        for (int i = 1; i < top.Count; i++)
-        {
-            Distance up = Distance.Max(top[i - 1].Up, top[i].Up);
-            statement.Within(top[i - 1].Along, top[i].Along, site.AtMost(line, up, Datum.Subfloor));
         }
     }
 
