@@ -148,9 +148,14 @@ public sealed class Evaluation
         {
             text.Append('\n').Append(++number).Append(". ").Append(cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
                 .Append("  ").Append(cause.Title).Append('\n');
-            if (cause.Findings.Count > 1)
+            if (cause.Subjects.Count > 1)
             {
-                text.Append("   boxes: ").Append(cause.Subjects).Append('\n');
+                AppendByRoom(text, cause);
+            }
+
+            if (cause.AlsoMissed.Count > 0)
+            {
+                text.Append("   also missed: ").Append(cause.AlsoMissed).Append('\n');
             }
 
             foreach (Remedy remedy in cause.Remedies)
@@ -161,6 +166,32 @@ public sealed class Evaluation
 
         text.Append("\nNot checked: ").Append(string.Join("; ", NotChecked)).Append(".\n").Append(Scope.Caution).Append('\n');
         return text.ToString();
+    }
+
+    /// <summary>Who shares a cause, a line for each room or outside face: the way in which a crew walks.</summary>
+    private static void AppendByRoom(StringBuilder text, Cause cause)
+    {
+        List<(string Room, List<string> Boxes)> rooms = [];
+        foreach (Finding finding in cause.Findings)
+        {
+            string room = finding.Address.Split('/')[0];
+            int at = rooms.FindIndex(one => one.Room == room);
+            if (at < 0)
+            {
+                at = rooms.Count;
+                rooms.Add((room, []));
+            }
+
+            if (!rooms[at].Boxes.Contains(finding.Subject))
+            {
+                rooms[at].Boxes.Add(finding.Subject);
+            }
+        }
+
+        foreach ((string room, List<string> boxes) in rooms)
+        {
+            text.Append("   in ").Append(room).Append(": ").Append(string.Join(", ", boxes)).Append('\n');
+        }
     }
 
     /// <summary>How many findings there are, and the first of them.</summary>
