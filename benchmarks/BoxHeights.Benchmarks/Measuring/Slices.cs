@@ -37,6 +37,9 @@ internal static class Slices
             {
                 int c = slice % 2 == 0 ? turn : contenders.Length - 1 - turn;
                 int rounds = (int)Math.Max(1, SliceTime.TotalNanoseconds / roundTime[c]);
+
+                // A round that isn't timed takes the caches back from the contender before.
+                _ = Time(contenders[c], houses, 1);
                 times[c][slice] = Time(contenders[c], houses, rounds) / ((double)rounds * workload.BoxCount);
             }
         }

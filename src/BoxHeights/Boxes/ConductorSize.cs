@@ -40,17 +40,7 @@ public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<Co
 
     /// <summary>The room that one such conductor takes in a box: NEC Table 314.16(B), numbered 314.16(B)(1) from 2023.</summary>
     /// <remarks>1.50 in³ at 18 AWG to 5.00 in³ at 6 AWG; the printed metric column is rounded, so the cubic inches govern. Zero if not stated.</remarks>
-    public Volume Allowance => Volume.FromCubicInches(awg switch
-    {
-        18 => 1.50m,
-        16 => 1.75m,
-        14 => 2.00m,
-        12 => 2.25m,
-        10 => 2.50m,
-        8 => 3.00m,
-        6 => 5.00m,
-        _ => 0m,
-    });
+    public Volume Allowance => Volume.FromPicoliters(HundredthsOfCubicInch * (Volume.PicolitersPerCubicInch / 100));
 
     /// <summary>Whether two sizes are the same.</summary>
     public static bool operator ==(ConductorSize left, ConductorSize right) => left.awg == right.awg;
@@ -98,6 +88,19 @@ public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<Co
 
     /// <summary>The size in words: "14 AWG"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => awg == 0 ? "not stated" : awg.ToString(CultureInfo.InvariantCulture) + " AWG";
+
+    // Whole numbers, since a fill is summed for every box of every evaluation.
+    private long HundredthsOfCubicInch => awg switch
+    {
+        18 => 150,
+        16 => 175,
+        14 => 200,
+        12 => 225,
+        10 => 250,
+        8 => 300,
+        6 => 500,
+        _ => 0,
+    };
 
     private int Thickness => awg == 0 ? int.MinValue : -awg;
 }

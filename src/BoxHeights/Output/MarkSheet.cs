@@ -56,10 +56,23 @@ public sealed class MarkSheet
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
-            Differences(exact, evaluator.Evaluate(sheet.ToDwelling()), unrounded);
-            if (unrounded.Count == before)
+            if (!Differs(exact, evaluator.Evaluate(sheet.ToDwelling()), unrounded))
             {
                 return sheet;
+            }
+
+            // Another box of a group may be the one whose rounding shows: then all stay exact.
+            if (unrounded.Count == before)
+            {
+                foreach (ResolvedBox box in state.Boxes)
+                {
+                    unrounded.Add(box.Source.Id);
+                }
+
+                if (unrounded.Count == before)
+                {
+                    return sheet;
+                }
             }
         }
     }
@@ -265,10 +278,13 @@ public sealed class MarkSheet
             : "near stud " + nearest.Stud;
     }
 
-    private static void Differences(Evaluation exact, Evaluation marked, HashSet<string> boxes)
+    /// <summary>Whether two evaluations say different things, and of which boxes.</summary>
+    private static bool Differs(Evaluation exact, Evaluation marked, HashSet<string> boxes)
     {
+        bool differs = false;
         AddMissing(exact, marked);
         AddMissing(marked, exact);
+        return differs;
 
         void AddMissing(Evaluation some, Evaluation others)
         {
@@ -282,6 +298,7 @@ public sealed class MarkSheet
 
                 if (!same)
                 {
+                    differs = true;
                     boxes.Add(finding.Subject);
                 }
             }

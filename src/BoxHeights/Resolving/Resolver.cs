@@ -263,7 +263,7 @@ internal sealed class Resolver
         }
         else if (resolved.TryAlong(catalog, out Distance along))
         {
-            if (along > wall.Length)
+            if (along < Distance.Zero || along > wall.Length)
             {
                 Fault(LayoutFaultKind.OutsideItsWall, box.Id, "its center is at " + along + ", but the wall is " + wall.Length + " long");
             }
@@ -280,7 +280,7 @@ internal sealed class Resolver
                 Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
             }
         }
-        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (box.At is not { } at || surface.CounterOn(at, at) is not { } counter || ResolvedSurface.TopOf(counter) is null))
+        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (!resolved.TryAlong(catalog, out Distance at) || surface.CounterOn(at, at) is not { } counter || ResolvedSurface.TopOf(counter) is null))
         {
             Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from a countertop, but no counter of known height stands where it is");
         }

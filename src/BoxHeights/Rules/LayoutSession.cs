@@ -45,7 +45,7 @@ public sealed class LayoutSession
         along = Valid.NotNegative(along, nameof(along));
         if (NeedsResolving(box, along, height))
         {
-            return Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(one, along, height) : one));
+            return ReopenWith(id, along, height);
         }
 
         List<Finding>? before = null;
@@ -118,6 +118,10 @@ public sealed class LayoutSession
         }
     }
 
+    // On its own, because what a lambda captures is allocated where its method begins.
+    private SessionChange ReopenWith(string id, Distance along, BoxHeight height) =>
+        Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(one, along, height) : one));
+
     private SessionChange Reopen(Dwelling dwelling)
     {
         List<Finding> before = [];
@@ -137,7 +141,7 @@ public sealed class LayoutSession
     {
         ResolvedBox resolved = state.Boxes[box];
         return resolved.IsBroken || resolved.Height is not { } now || now.Edge != height.Edge || now.Datum != height.Datum
-            || height.Datum == Datum.Countertop || resolved.Source.Measured is not null
+            || height.Datum is Datum.Countertop or Datum.SplashTop || resolved.Source.Measured is not null
             || along > resolved.Surface.Length || !resolved.Surface.Space.IsBelowFraming(height);
     }
 }

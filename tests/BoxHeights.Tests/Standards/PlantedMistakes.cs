@@ -151,12 +151,12 @@ internal static class PlantedMistakes
         return Change(house, Some(Found(house, one => one.Box.Height is { Edge: { } }), seed), box => box.WithSpecified(box.Height!.Value.WithValue(box.Height.Value.Value + In(1))), false, "specified-height");
     }
 
-    /// <summary>Out of reach, out of habit and out of line with the other switches.</summary>
+    /// <summary>About 85 to the center, by the crew's own edge: out of reach, out of habit and out of line with the other switches.</summary>
     private static Planted? HighSwitch(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
         return AtADoor(house, seed) is { Box.Height: { Datum: Datum.Subfloor } height } one && height.Value <= In(height.Edge == Edge.Bottom ? 44 : 48) && Found(house, other => IsOnTheLine(other, BoxPurpose.Switch) && other.Room!.Storey == one.Room!.Storey).Count > 2
-            ? Change(house, [one], box => box.WithHeight(BoxHeight.ToCenter(In(85), Datum.Subfloor)), false, "switch-reach", "switch-height", "uniform-level")
+            ? Change(house, [one], box => box.WithHeight(height.WithValue(In(height.Edge switch { Edge.Top => 87, Edge.Bottom => 83, _ => 85 }))), false, "switch-reach", "switch-height", "uniform-level")
             : null;
     }
 

@@ -16,6 +16,7 @@ internal sealed class LayoutState
     private readonly StatedSite[][] sites;
     private readonly long[] at;
     private readonly long[] reading;
+    private readonly DistanceRange?[] center;
     private readonly Area[] safe;
     private readonly List<Finding>?[] placementFindings;
     private readonly List<Finding>?[] limitFindings;
@@ -36,6 +37,7 @@ internal sealed class LayoutState
         sites = new StatedSite[count][];
         at = new long[count];
         reading = new long[count];
+        center = new DistanceRange?[count];
         safe = new Area[count];
         placementFindings = new List<Finding>?[count];
         limitFindings = new List<Finding>?[count];
@@ -101,13 +103,16 @@ internal sealed class LayoutState
         }
 
         Datum datum = height?.Datum ?? Datum.Subfloor;
-        bool unstated = height is { Edge: null };
-        StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
-        if (sites[box] is not { } held || held.Length != (unstated ? 3 : 1) || held[0] != first)
+        if (sites[box] is not { Length: 1 } held || held[0].Site.Box.Edge != (height is { } stated ? stated.Edge : Edge.Bottom)
+            || held[0].Site.Box.Datum != datum || datum == Datum.Countertop)
         {
-            sites[box] = unstated ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
+            StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
+            sites[box] = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
             safe[box] = Area.Empty;
         }
+
+        bool hasCenter = sites[box].Length == 1 && HasReading(box) && sites[box][0].HasCenter;
+        center[box] = hasCenter ? sites[box][0].CenterAboveReading + PlaceOf(box).Readings : null;
     }
 
     /// <summary>Judges every box and group from where they are now.</summary>
@@ -117,18 +122,14 @@ internal sealed class LayoutState
         int found = Faults.Count;
         for (int i = 0; i < at.Length; i++)
         {
-            if (!safe[i].Holds(at[i], reading[i]))
-            {
-                JudgePlacement(i);
-            }
-
-            found += (placementFindings[i]?.Count ?? 0) + (limitFindings[i]?.Count ?? 0);
+            JudgePlacement(i);
+            found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]);
         }
 
         for (int g = 0; g < Groups.Count; g++)
         {
             JudgeGroup(g);
-            found += groupFindings[g]?.Count ?? 0;
+            found += CountOf(groupFindings[g]);
         }
 
         return found;
@@ -137,15 +138,7 @@ internal sealed class LayoutState
     /// <summary>Judges a box and the groups it is in, after it was put elsewhere.</summary>
     public void JudgeAfterMove(int box)
     {
-        if (!safe[box].Holds(at[box], reading[box]))
-        {
-            JudgePlacement(box);
-        }
-        else
-        {
-            placementFindings[box] = null;
-        }
-
+        JudgePlacement(box);
         foreach (int group in Groups.Of(box))
         {
             JudgeGroup(group);
@@ -183,10 +176,10 @@ internal sealed class LayoutState
 
     public bool HasFindingsAround(int box)
     {
-        bool any = placementFindings[box] is not null || limitFindings[box] is not null;
+        bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) > 0;
         foreach (int group in Groups.Of(box))
         {
-            any |= groupFindings[group] is not null;
+            any |= CountOf(groupFindings[group]) > 0;
         }
 
         return any;
@@ -225,25 +218,20 @@ internal sealed class LayoutState
     }
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
-    public bool TryCenter(int box, out DistanceRange center)
+    public bool TryCenter(int box, out DistanceRange above)
     {
-        center = default;
-        StatedSite[] held = sites[box];
-        if (held.Length != 1 || reading[box] == NotKnown || !held[0].HasCenter)
-        {
-            return false;
-        }
-
-        center = held[0].CenterAboveReading + PlaceOf(box).Readings;
-        return true;
+        above = center[box].GetValueOrDefault();
+        return center[box].HasValue;
     }
 
     /// <summary>Whether the placement rules let a box have its center at a height, where it is along its wall.</summary>
-    public bool CanBeAt(int box, Distance center)
+    public bool CanBeAt(int box, Distance above)
     {
         StatedSite site = sites[box][0];
-        return at[box] == NotKnown || site.SureAt(at[box]).ContainsRange(-site.CenterAboveReading + center);
+        return at[box] == NotKnown || site.SureAt(at[box]).ContainsRange(-site.CenterAboveReading + above);
     }
+
+    private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;
 
     private void CollectOwn(int box, List<Finding> findings)
     {
@@ -269,8 +257,8 @@ internal sealed class LayoutState
 
     private void JudgePlacement(int box)
     {
-        placementFindings[box] = null;
-        if (reading[box] == NotKnown || sites[box].Length == 0 || TrySafe(box))
+        placementFindings[box]?.Clear();
+        if (safe[box].Holds(at[box], reading[box]) || reading[box] == NotKnown || sites[box].Length == 0 || TrySafe(box))
         {
             return;
         }
@@ -280,7 +268,7 @@ internal sealed class LayoutState
         {
             if (VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
             {
-                (placementFindings[box] ??= []).Add(new Finding(this, box, p, place));
+                (placementFindings[box] ??= []).Add(new Finding(this, box, p, verdict, place));
             }
         }
     }
@@ -309,7 +297,7 @@ internal sealed class LayoutState
 
     private void JudgeGroup(int group)
     {
-        groupFindings[group] = null;
+        groupFindings[group]?.Clear();
         answer.Clear();
         Groups[group].Rule.Judge(Groups[group].Boxes, answer);
         keeps[group] = answer.Keep;

@@ -9,14 +9,14 @@ internal sealed class RemedyFinder
     private readonly LayoutEvaluator evaluator;
     private readonly Evaluation evaluation;
     private readonly LayoutState state;
-    private readonly EvaluatorOptions options;
+    private readonly PlacesToTry places;
 
     public RemedyFinder(LayoutEvaluator evaluator, Evaluation evaluation, LayoutState state)
     {
         this.evaluator = evaluator;
         this.evaluation = evaluation;
         this.state = state;
-        options = state.Options;
+        places = new(state);
     }
 
     public Items<Remedy> For(Cause cause)
@@ -92,7 +92,7 @@ internal sealed class RemedyFinder
 
     private MoveBoxes? Together(Cause cause, List<int> boxes, List<int> toMend, bool levelOnly)
     {
-        foreach ((BoxHeight height, bool slack) in HeightsFor(boxes, levelOnly))
+        foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, levelOnly))
         {
             MoveBoxes move = Move(boxes, height, null, slack);
             if (Mends(move, cause, toMend))
@@ -109,9 +109,9 @@ internal sealed class RemedyFinder
         if (!IsFixed(box))
         {
             List<int> one = [box];
-            foreach (Distance? along in PlacesFor(box))
+            foreach (Distance? along in places.PlacesFor(box))
             {
-                foreach ((BoxHeight height, bool slack) in HeightsFor(one, false, along))
+                foreach ((BoxHeight height, bool slack) in places.HeightsFor(one, false, along))
                 {
                     Remedy move = Move(one, height, along, slack);
                     if (Mends(move, cause, one))
@@ -122,7 +122,7 @@ internal sealed class RemedyFinder
             }
         }
 
-        Items<string> conflicting = Conflicting(box, cause.RuleId);
+        Items<string> conflicting = Conflict.At(state, box, cause.RuleId);
         string id = state.Boxes[box].Source.Id;
         return new NoneFound(conflicting, IsFixed(box)
             ? id + " has to stay where it is"
@@ -148,158 +148,11 @@ internal sealed class RemedyFinder
         return found;
     }
 
-    /// <summary>Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows.</summary>
-    private IEnumerable<(BoxHeight Height, bool Slack)> HeightsFor(List<int> boxes, bool levelOnly, Distance? along = null)
-    {
-        StatedSite site = state.SitesOf(boxes[0])[0];
-        foreach (PlacementRule rule in state.Rules.Placement)
-        {
-            if (rule.Preferred is { Edge: { } edge } preferred && rule.Scope.Covers(site.Site.Box, site.Site.Room)
-                && Allowed(boxes, edge, preferred.Datum, along, true).Contains(preferred.Value))
-            {
-                yield return (preferred, true);
-            }
-        }
-
-        foreach (int neighbor in NeighborsOf(boxes[0]))
-        {
-            if (state.HeightOf(neighbor) is { Edge: { } edge } height && Allowed(boxes, edge, height.Datum, along, true).Contains(height.Value))
-            {
-                yield return (height, true);
-            }
-        }
-
-        if (state.HeightOf(boxes[0]) is not { } now)
-        {
-            yield break;
-        }
-
-        foreach (bool slack in new[] { true, false })
-        {
-            Edge edge = now.Edge ?? Edge.Center;
-            DistanceSet allowed = Allowed(boxes, edge, now.Datum, along, slack);
-            if (levelOnly)
-            {
-                allowed &= LevelOf(boxes[0], edge, now.Datum);
-            }
-
-            if (allowed.TryNearestSnapped(now.Value, options.HeightStep, out Distance snapped))
-            {
-                yield return (BoxHeight.To(edge, snapped, now.Datum), slack);
-            }
-            else if (!slack && allowed.TryNearest(now.Value, out Distance nearest))
-            {
-                yield return (BoxHeight.To(edge, nearest, now.Datum), slack);
-            }
-        }
-    }
-
-    /// <summary>Members of a box's groups, those that most others agree with first.</summary>
-    private IEnumerable<int> NeighborsOf(int box)
-    {
-        foreach (int group in state.Groups.Of(box))
-        {
-            ProvisionGroup boxes = state.Groups[group].Boxes;
-            for (int i = 0; i < boxes.Count; i++)
-            {
-                if (boxes.Member(i) != box && boxes.TryCenter(i, out DistanceRange center) && state.KeepOf(group).ContainsRange(center))
-                {
-                    yield return boxes.Member(i);
-                    break;
-                }
-            }
-        }
-    }
-
-    /// <summary>The readings of a stick that every placement rule surely allows for all the boxes; with slack, away from every limit but those of habit.</summary>
-    private DistanceSet Allowed(List<int> boxes, Edge edge, Datum datum, Distance? along, bool slack)
-    {
-        DistanceSet all = DistanceSet.All;
-        DistanceSet firm = DistanceSet.All;
-        foreach (int box in boxes)
-        {
-            if ((along ?? state.AtOf(box)) is { } place)
-            {
-                StatedSite site = state.SiteOf(box, edge, datum, place);
-                all &= site.SureAt(place.Ticks);
-                firm &= site.SureOfFirmRulesAt(place.Ticks);
-            }
-        }
-
-        return slack ? all & firm.Shrink(options.HeightMargin) : all;
-    }
-
-    /// <summary>The readings of a stick that keep a box within its groups' levels.</summary>
-    private DistanceSet LevelOf(int box, Edge edge, Datum datum)
-    {
-        DistanceSet all = DistanceSet.All;
-        StatedSite site = state.SiteOf(box, edge, datum, state.AtOf(box));
-        foreach (int group in state.Groups.Of(box))
-        {
-            all &= state.KeepOf(group).ErodeShift(-site.CenterAboveReading);
-        }
-
-        return all;
-    }
-
-    /// <summary>Where to try a box along its wall: where it is, then stud faces or the ends of what stands in its way, nearest first.</summary>
-    private List<Distance?> PlacesFor(int box)
-    {
-        List<Distance?> places = [null];
-        if (state.AtOf(box) is not { } at || state.Boxes[box].Surface is not { Wall: { } wall } surface)
-        {
-            return places;
-        }
-
-        StatedSite site = state.SitesOf(box)[0];
-        List<Distance> others = [];
-        if (surface.Studs is { } studs && site.Site.Box.Mounting is null or MountingMethod.Stud)
-        {
-            for (int stud = 1; stud <= (surface.Studs?.Count ?? 0); stud++)
-            {
-                foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
-                {
-                    if (surface.Studs!.TryCenter(stud, side, site.Site.Box.Size.Width, out Distance center))
-                    {
-                        others.Add(center);
-                    }
-                }
-            }
-        }
-        else
-        {
-            foreach (long edge in site.Edges)
-            {
-                if (edge > 0 && edge < wall.Length.Ticks)
-                {
-                    others.Add((Distance.FromTicks(edge) - options.AlongMargin).RoundDown(options.AlongStep));
-                    others.Add((Distance.FromTicks(edge) + options.AlongMargin).RoundUp(options.AlongStep));
-                }
-            }
-        }
-
-        Distance half = site.Site.Box.Size.HalfWidth;
-        if (state.Boxes[box].Source.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter)
-        {
-            // Beyond its counter it would serve it no more.
-            others.RemoveAll(place => place < counter.Left || place > counter.Right);
-        }
-
-        others.RemoveAll(place => place < half || place > wall.Length - half || place == at);
-        others.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
-        foreach (Distance place in others)
-        {
-            places.Add(place);
-        }
-
-        return places;
-    }
-
     private MoveBoxes Move(List<int> boxes, BoxHeight height, Distance? along, bool slack)
     {
         Items<string> ids = new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
         string text = boxes.Count == 1
-            ? "set " + ids[0] + " " + height + (along is { } place ? ", " + Printed.Of(place, options.Units) + " from the left end of its wall" : "")
+            ? "set " + ids[0] + " " + height + (along is { } place ? ", " + Printed.Of(place, state.Options.Units) + " from the left end of its wall" : "")
             : "set the stick " + height + " for " + boxes.Count + " boxes: " + ids;
         text += slack ? "" : " (no slack)";
         return new(ids, height, along, slack, text);
@@ -309,7 +162,7 @@ internal sealed class RemedyFinder
     {
         Finding first = cause.Findings[0];
         BoxTraits traits = state.SitesOf(first.Box)[0].Site.Box;
-        if (state.Rules.Set.Find(cause.RuleId) is not LimitRule rule || rule.Mend(traits, options.Catalog) is not { Volume: { } volume })
+        if (state.Rules.Set.Find(cause.RuleId) is not LimitRule rule || rule.Mend(traits, state.Options.Catalog) is not { Volume: { } volume })
         {
             return new Remedy[] { new NoneFound(new[] { cause.RuleId }, "no standard box of this kind is large enough: take a wider or deeper box, or fewer cables") };
         }
@@ -351,45 +204,5 @@ internal sealed class RemedyFinder
         }
 
         return true;
-    }
-
-    /// <summary>The fewest rules, the broken one among them, that leave no height together where a box is.</summary>
-    private Items<string> Conflicting(int box, string ruleId)
-    {
-        StatedSite site = state.SitesOf(box)[0];
-        if (state.AtOf(box) is not { } at)
-        {
-            return new[] { ruleId };
-        }
-
-        List<StatedPlacement> needed = [.. site.Placements];
-        for (int i = needed.Count - 1; i >= 0; i--)
-        {
-            StatedPlacement one = needed[i];
-            needed.RemoveAt(i);
-            if (one.Rule.Id == ruleId || Left(needed).Count > 0)
-            {
-                needed.Insert(i, one);
-            }
-        }
-
-        return Left(needed).Count > 0 ? new[] { ruleId } : new Items<string>(needed.ConvertAll(placement => placement.Rule.Id));
-
-        DistanceSet Left(List<StatedPlacement> placements)
-        {
-            DistanceSet all = DistanceSet.All;
-            foreach (StatedPlacement placement in placements)
-            {
-                foreach (Slab slab in placement.Slabs)
-                {
-                    if (slab.Left <= at && at <= slab.Right)
-                    {
-                        all &= slab.Allowed.Sure;
-                    }
-                }
-            }
-
-            return all;
-        }
     }
 }

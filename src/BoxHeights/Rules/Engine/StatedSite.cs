@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -58,7 +57,7 @@ internal sealed class StatedSite
         sure = new DistanceSet[edges.Length - 1];
         for (int i = 0; i < sure.Length; i++)
         {
-            sure[i] = SureWithin(edges[i], edges[i + 1], Placements);
+            sure[i] = SureWithin(edges[i], edges[i + 1], firmOnly: false);
         }
 
         HasCenter = site.Levels.TryGet(site.Box.Datum, out DistanceRange datum);
@@ -112,10 +111,10 @@ internal sealed class StatedSite
 
     /// <summary>The heights that every rule surely allows at a place along the wall.</summary>
     public DistanceSet SureAt(long along) =>
-        TryStretch(along, out _, out _, out DistanceSet allowed) ? allowed : SureWithin(along, along, Placements);
+        TryStretch(along, out _, out _, out DistanceSet allowed) ? allowed : SureWithin(along, along, firmOnly: false);
 
     /// <summary>The same for those rules only that don't yield.</summary>
-    public DistanceSet SureOfFirmRulesAt(long along) => SureWithin(along, along, Array.FindAll(Placements, placement => !placement.Rule.YieldsWhenForced));
+    public DistanceSet SureOfFirmRulesAt(long along) => SureWithin(along, along, firmOnly: true);
 
     /// <summary>The ends of the stretches over which the statements don't change.</summary>
     public long[] Edges => edges;
@@ -152,12 +151,12 @@ internal sealed class StatedSite
         }
     }
 
-    private static DistanceSet SureWithin(long left, long right, StatedPlacement[] placements)
+    private DistanceSet SureWithin(long left, long right, bool firmOnly)
     {
         DistanceSet all = DistanceSet.All;
-        foreach (StatedPlacement placement in placements)
+        foreach (StatedPlacement placement in Placements)
         {
-            for (int i = 0; i < placement.Slabs.Length; i++)
+            for (int i = 0; i < placement.Slabs.Length && !(firmOnly && placement.Rule.YieldsWhenForced); i++)
             {
                 ref readonly Slab slab = ref placement.Slabs[i];
                 if (slab.LeftTicks <= left && right <= slab.RightTicks)

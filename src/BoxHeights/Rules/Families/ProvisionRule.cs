@@ -31,11 +31,13 @@ public sealed class ProvisionGroup
 {
     private readonly LayoutState state;
     private readonly int[] members;
+    private readonly long[] exact;
 
     internal ProvisionGroup(LayoutState state, int[] members)
     {
         this.state = state;
         this.members = members;
+        exact = new long[members.Length];
     }
 
     /// <summary>How many boxes it has.</summary>
@@ -52,6 +54,38 @@ public sealed class ProvisionGroup
     /// <param name="center">The height; a range where something isn't known.</param>
     /// <returns>False when the box has no height, or its datum isn't known.</returns>
     public bool TryCenter(int index, out DistanceRange center) => state.TryCenter(members[index], out center);
+
+    /// <summary>The height that the centers of most boxes share, of those that are known exactly; the lowest of several that as many share.</summary>
+    /// <param name="center">The height above the storey's subfloor.</param>
+    /// <returns>False when no center is known exactly.</returns>
+    public bool TryCommonCenter(out Distance center)
+    {
+        int count = 0;
+        for (int i = 0; i < members.Length; i++)
+        {
+            if (TryCenter(i, out DistanceRange one) && one.IsExact)
+            {
+                exact[count++] = one.From.Ticks;
+            }
+        }
+
+        Array.Sort(exact, 0, count);
+        long best = 0;
+        int most = 0;
+        int first = 0;
+        for (int i = 1; i <= count; i++)
+        {
+            if (i == count || exact[i] != exact[first])
+            {
+                best = i - first > most ? exact[first] : best;
+                most = Math.Max(most, i - first);
+                first = i;
+            }
+        }
+
+        center = Distance.FromTicks(best);
+        return most > 0;
+    }
 
     /// <summary>Whether the placement rules let a box, where it is along its wall, have its center at a height above the storey's subfloor.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>

@@ -26,7 +26,7 @@ public sealed record UniformLevel : ProvisionRule
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)
     {
-        if (!TryLevel(group, out Distance level))
+        if (!group.TryCommonCenter(out Distance level))
         {
             return;
         }
@@ -42,33 +42,5 @@ public sealed record UniformLevel : ProvisionRule
 
             statement.Finds(i, allowed.Overlaps(center) ? Verdict.Unknown : Verdict.Fails, center.From, allowed, group.NeedsOf(i));
         }
-    }
-
-    /// <summary>The level that most boxes share; the lowest of several that as many share.</summary>
-    private static bool TryLevel(ProvisionGroup group, out Distance level)
-    {
-        level = default;
-        int most = 0;
-        for (int i = 0; i < group.Count; i++)
-        {
-            if (!group.TryCenter(i, out DistanceRange one) || !one.IsExact)
-            {
-                continue;
-            }
-
-            int alike = 0;
-            for (int j = 0; j < group.Count; j++)
-            {
-                alike += group.TryCenter(j, out DistanceRange other) && other == one ? 1 : 0;
-            }
-
-            if (alike > most || (alike == most && one.From < level))
-            {
-                most = alike;
-                level = one.From;
-            }
-        }
-
-        return most > 0;
     }
 }

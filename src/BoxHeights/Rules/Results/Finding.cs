@@ -1,4 +1,3 @@
-using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -13,111 +12,65 @@ public sealed class Finding
     private static readonly Citation OfTheDescription = new("the description itself", "", Confidence.Derived);
 
     private readonly LayoutState state;
-    private readonly FindingText text;
+    private readonly Rule? rule;
+    private readonly StatedSite[]? sites;
+    private readonly int placement;
+    private readonly Place place;
+    private FindingDetails? details;
 
     internal Finding(LayoutState state, LayoutFault fault)
     {
         this.state = state;
         Fault = fault;
-        RuleId = LayoutFaultId;
         Outcome = Outcome.Unknown;
-        Severity = Severity.Violation;
-        Subject = fault.Subject;
-        Address = fault.Subject;
-        Needs = Facts.BrokenPart;
-        Citation = OfTheDescription;
-        text = FindingText.Of(fault);
+        details = FindingDetails.Of(fault);
     }
 
-    internal Finding(LayoutState state, int box, int placement, in Place place)
-        : this(state, state.SitesOf(box)[0].Placements[placement].Rule, box)
+    /// <summary>A placement that doesn't pass. Only that is settled now: many findings are counted and never read.</summary>
+    internal Finding(LayoutState state, int box, int placement, Verdict verdict, in Place place)
+        : this(state, state.SitesOf(box)[0].Placements[placement].Rule, box, verdict)
     {
-        StatedSite[] sites = state.SitesOf(box);
-        Verdict verdict = state.VerdictOf(box, placement, place);
-        int edge = 0;
-        while (edge < sites.Length - 1 && SlabJudge.Verdict(sites[edge].Placements[placement].Slabs, place) == Verdict.Passes)
-        {
-            edge++;
-        }
-
-        StatedPlacement stated = sites[edge].Placements[placement];
-        Judgement judged = SlabJudge.Judge(stated.Slabs, place);
-        Outcome = verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
-        Measured = place.Readings.From;
-        Allowed = judged.Allowed;
-        Margin = Distance.FromTicks(judged.Margin);
-        Needs = Outcome == Outcome.Unknown ? judged.Needs | (sites.Length > 1 ? Facts.EdgeMeant : Facts.None) : Facts.None;
-        if (stated.Rule.NoteUnder is { } under && Outcome == Outcome.Fails && Margin.Abs().AsDistance() < under)
-        {
-            Severity = Severity.Note;
-        }
-
-        List<string> disputed = [];
-        foreach ((string id, Slab[] slabs) in stated.Readings)
-        {
-            if (Outcome == Outcome.Fails && SlabJudge.Verdict(slabs, place) == Verdict.Passes)
-            {
-                disputed.Add(id);
-            }
-        }
-
-        DisputedBy = new(disputed);
-        text = FindingText.Of(state, box, placement, place);
+        sites = state.SitesOf(box);
+        this.placement = placement;
+        this.place = place;
     }
 
     internal Finding(LayoutState state, int box, StatedLimit limit)
-        : this(state, limit.Rule, box)
-    {
-        LimitStatement statement = limit.Statement;
-        Outcome = statement.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
-        Measured = statement.Measured;
-        Allowed = statement.Allowed;
-        Margin = statement.Margin;
-        Needs = statement.Needs;
-        DisputedBy = Outcome == Outcome.Fails ? limit.DisputedBy : default;
-        text = FindingText.Of(state, limit);
-    }
+        : this(state, limit.Rule, box, limit.Statement.Verdict) => details = FindingDetails.Of(state.Options.Units, limit);
 
     internal Finding(LayoutState state, int group, in ProvisionStatement.Answer answer)
-        : this(state, state.Groups[group].Rule, state.Groups[group].Boxes.Member(answer.Index))
+        : this(state, state.Groups[group].Rule, state.Groups[group].Boxes.Member(answer.Index), answer.Verdict)
     {
         Group = group;
-        Outcome = answer.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
-        Measured = answer.Measured;
-        Allowed = answer.Allowed;
-        Margin = answer.Allowed.Margin(answer.Measured);
-        Needs = answer.Needs;
-        text = FindingText.Of(state, state.Groups[group].Rule);
+        details = FindingDetails.Of(state.Options.Units, state.Groups[group].Rule, answer);
     }
 
-    private Finding(LayoutState state, Rule rule, int box)
+    private Finding(LayoutState state, Rule rule, int box, Verdict verdict)
     {
         this.state = state;
-        text = null!;
+        this.rule = rule;
         Box = box;
-        RuleId = rule.Id;
-        Severity = rule.Severity;
-        Citation = rule.Citation;
-        Subject = state.Boxes[box].Source.Id;
-        Address = state.Boxes[box].Surface.Address;
+        Outcome = verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
         Height = state.HeightOf(box);
         At = state.AtOf(box);
     }
 
     /// <summary>The id of the rule; <see cref="LayoutFaultId"/> for a fault of the description.</summary>
-    public string RuleId { get; }
+    public string RuleId => rule?.Id ?? LayoutFaultId;
 
     /// <summary>Whether the rule isn't met, or can't be decided.</summary>
     public Outcome Outcome { get; }
 
     /// <summary>How much it weighs.</summary>
-    public Severity Severity { get; }
+    public Severity Severity => rule is null ? Severity.Violation
+        : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && Margin.Abs().AsDistance() < under ? Severity.Note
+        : rule.Severity;
 
     /// <summary>The id of the box, or the address of the part at fault.</summary>
-    public string Subject { get; }
+    public string Subject => Fault?.Subject ?? state.Boxes[Box].Source.Id;
 
     /// <summary>The address of the surface that the box is on.</summary>
-    public string Address { get; }
+    public string Address => Fault?.Subject ?? state.Boxes[Box].Surface.Address;
 
     /// <summary>The height at which it was judged, in the terms in which it was given; null where it has none.</summary>
     public BoxHeight? Height { get; }
@@ -126,22 +79,22 @@ public sealed class Finding
     public Distance? At { get; }
 
     /// <summary>What was measured: for a placement, the reading of the stick; for a level, the center above the storey's subfloor; for fill, a volume.</summary>
-    public Quantity Measured { get; }
+    public Quantity Measured => Details.Measured;
 
     /// <summary>What is allowed, in the same terms as <see cref="Measured"/>.</summary>
-    public QuantitySet Allowed { get; }
+    public QuantitySet Allowed => Details.Allowed;
 
     /// <summary>How far <see cref="Measured"/> is from <see cref="Allowed"/>: negative, or zero where it only depends on something.</summary>
-    public Quantity Margin { get; }
+    public Quantity Margin => Details.Margin;
 
     /// <summary>What would have to be known to decide.</summary>
-    public Facts Needs { get; }
+    public Facts Needs => Details.Needs;
 
     /// <summary>The readings of the rule's text under which it would be met.</summary>
-    public Items<string> DisputedBy { get; }
+    public Items<string> DisputedBy => Details.DisputedBy;
 
     /// <summary>Where the rule comes from.</summary>
-    public Citation Citation { get; }
+    public Citation Citation => rule?.Citation ?? OfTheDescription;
 
     /// <summary>What can't be; null unless the description is at fault.</summary>
     public LayoutFault? Fault { get; }
@@ -150,13 +103,15 @@ public sealed class Finding
     public Items<Remedy> Remedies => state.Evaluation?.Invoke().CauseOf(this)?.Remedies ?? default;
 
     /// <summary>The finding in one line.</summary>
-    public string Message => text.Message(this);
+    public string Message => Text.Message(this);
 
     internal int Box { get; } = -1;
 
     internal int Group { get; } = -1;
 
-    internal FindingText Text => text;
+    internal FindingText Text => Details.Text;
+
+    private FindingDetails Details => details ??= FindingDetails.Of(state.Options.Units, sites!, placement, Outcome, place);
 
     /// <summary>The finding in one line.</summary>
     public override string ToString() => Message;

@@ -27,12 +27,12 @@ internal sealed class FindingText
 
     public static FindingText Of(LayoutFault fault) => new(default, null, fault, null, [], 0, default);
 
-    public static FindingText Of(LayoutState state, int box, int placement, in Place place) =>
-        new(state.Options.Units, state.SitesOf(box)[0].Placements[placement].Rule, null, null, state.SitesOf(box), placement, place);
+    public static FindingText Of(LengthUnits units, StatedSite[] sites, int placement, in Place place) =>
+        new(units, sites[0].Placements[placement].Rule, null, null, sites, placement, place);
 
-    public static FindingText Of(LayoutState state, StatedLimit limit) => new(state.Options.Units, limit.Rule, null, limit.Statement.Because, [], 0, default);
+    public static FindingText Of(LengthUnits units, StatedLimit limit) => new(units, limit.Rule, null, limit.Statement.Because, [], 0, default);
 
-    public static FindingText Of(LayoutState state, ProvisionRule rule) => new(state.Options.Units, rule, null, null, [], 0, default);
+    public static FindingText Of(LengthUnits units, ProvisionRule rule) => new(units, rule, null, null, [], 0, default);
 
     public string Message(Finding finding) =>
         fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding);

@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using BoxHeights.Interop;
 using Xunit;
 

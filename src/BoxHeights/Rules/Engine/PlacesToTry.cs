@@ -1,0 +1,174 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Where a remedy may put boxes: heights and places along a wall that are worth trying, best first.</summary>
+internal sealed class PlacesToTry(LayoutState state)
+{
+    /// <summary>Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows.</summary>
+    public IEnumerable<(BoxHeight Height, bool Slack)> HeightsFor(List<int> boxes, bool levelOnly, Distance? along = null)
+    {
+        StatedSite site = state.SitesOf(boxes[0])[0];
+        foreach (PlacementRule rule in state.Rules.Placement)
+        {
+            if (rule.Preferred is { Edge: { } edge } preferred && rule.Scope.Covers(site.Site.Box, site.Site.Room)
+                && Allowed(boxes, edge, preferred.Datum, along, true).Contains(preferred.Value))
+            {
+                yield return (preferred, true);
+            }
+        }
+
+        foreach (int neighbor in NeighborsOf(boxes[0]))
+        {
+            if (state.HeightOf(neighbor) is { Edge: { } edge } height && Allowed(boxes, edge, height.Datum, along, true).Contains(height.Value))
+            {
+                yield return (height, true);
+            }
+        }
+
+        if (state.HeightOf(boxes[0]) is not { } now)
+        {
+            yield break;
+        }
+
+        foreach (bool slack in new[] { true, false })
+        {
+            Edge edge = now.Edge ?? Edge.Center;
+            DistanceSet allowed = Allowed(boxes, edge, now.Datum, along, slack);
+            if (levelOnly)
+            {
+                allowed &= LevelOf(boxes[0], edge, now.Datum);
+            }
+
+            if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
+            {
+                yield return (BoxHeight.To(edge, snapped, now.Datum), slack);
+            }
+            else if (!slack && allowed.TryNearest(now.Value, out Distance nearest))
+            {
+                yield return (BoxHeight.To(edge, nearest, now.Datum), slack);
+            }
+        }
+    }
+
+    /// <summary>Members of a box's groups, those that most others agree with first.</summary>
+    private IEnumerable<int> NeighborsOf(int box)
+    {
+        foreach (int group in state.Groups.Of(box))
+        {
+            ProvisionGroup boxes = state.Groups[group].Boxes;
+            for (int i = 0; i < boxes.Count; i++)
+            {
+                if (boxes.Member(i) != box && boxes.TryCenter(i, out DistanceRange center) && state.KeepOf(group).ContainsRange(center))
+                {
+                    yield return boxes.Member(i);
+                    break;
+                }
+            }
+        }
+    }
+
+    /// <summary>The readings of a stick that every placement rule surely allows for all the boxes; with slack, away from every limit but those of habit.</summary>
+    private DistanceSet Allowed(List<int> boxes, Edge edge, Datum datum, Distance? along, bool slack)
+    {
+        DistanceSet all = DistanceSet.All;
+        DistanceSet firm = DistanceSet.All;
+        foreach (int box in boxes)
+        {
+            if ((along ?? state.AtOf(box)) is { } place)
+            {
+                StatedSite site = state.SiteOf(box, edge, datum, place);
+                all &= site.SureAt(place.Ticks);
+                firm &= site.SureOfFirmRulesAt(place.Ticks);
+            }
+        }
+
+        return slack ? all & firm.Shrink(state.Options.HeightMargin) : all;
+    }
+
+    /// <summary>The readings of a stick that keep a box within its groups' levels.</summary>
+    private DistanceSet LevelOf(int box, Edge edge, Datum datum)
+    {
+        DistanceSet all = DistanceSet.All;
+        StatedSite site = state.SiteOf(box, edge, datum, state.AtOf(box));
+        foreach (int group in state.Groups.Of(box))
+        {
+            all &= state.KeepOf(group).ErodeShift(-site.CenterAboveReading);
+        }
+
+        return all;
+    }
+
+    /// <summary>Where to try a box along its wall: where it is, then stud faces or the ends of what stands in its way, nearest first.</summary>
+    public List<Distance?> PlacesFor(int box)
+    {
+        List<Distance?> places = [null];
+        if (state.AtOf(box) is not { } at || state.Boxes[box].Surface is not { Wall: { } wall } surface)
+        {
+            return places;
+        }
+
+        List<Distance> others = Candidates(state.SitesOf(box)[0], surface, wall);
+        Distance half = state.SitesOf(box)[0].Site.Box.Size.HalfWidth;
+        if (state.Boxes[box].Source.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter)
+        {
+            // Beyond its counter it would serve it no more.
+            others.RemoveAll(place => place < counter.Left || place > counter.Right);
+        }
+
+        others.RemoveAll(place => place < half || place > wall.Length - half || place == at || IsTaken(surface, box, place, half));
+        others.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
+        foreach (Distance place in others)
+        {
+            places.Add(place);
+        }
+
+        return places;
+    }
+
+    private List<Distance> Candidates(StatedSite site, ResolvedSurface surface, Wall wall)
+    {
+        List<Distance> found = [];
+        if (surface.Studs is not null && site.Site.Box.Mounting is null or MountingMethod.Stud)
+        {
+            for (int stud = 1; stud <= surface.Studs.Count; stud++)
+            {
+                foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
+                {
+                    if (surface.Studs.TryCenter(stud, side, site.Site.Box.Size.Width, out Distance center))
+                    {
+                        found.Add(center);
+                    }
+                }
+            }
+
+            return found;
+        }
+
+        foreach (long edge in site.Edges)
+        {
+            if (edge > 0 && edge < wall.Length.Ticks)
+            {
+                found.Add((Distance.FromTicks(edge) - state.Options.AlongMargin).RoundDown(state.Options.AlongStep));
+                found.Add((Distance.FromTicks(edge) + state.Options.AlongMargin).RoundUp(state.Options.AlongStep));
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>Whether another box of the wall is in the way at a place, at whatever height.</summary>
+    private bool IsTaken(ResolvedSurface surface, int box, Distance place, Distance half)
+    {
+        for (int other = 0; other < state.Boxes.Length; other++)
+        {
+            if (other != box && state.Boxes[other].Surface == surface && state.SitesOf(other).Length > 0 && state.AtOf(other) is { } at
+                && (at - place).Abs() < half + state.SitesOf(other)[0].Site.Box.Size.HalfWidth)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

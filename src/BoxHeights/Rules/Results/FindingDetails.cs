@@ -1,0 +1,78 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>What a finding says beyond that there is one.</summary>
+internal sealed class FindingDetails
+{
+    private FindingDetails(FindingText text) => Text = text;
+
+    public Quantity Measured { get; private init; }
+
+    public QuantitySet Allowed { get; private init; }
+
+    public Quantity Margin { get; private init; }
+
+    public Facts Needs { get; private init; }
+
+    public Items<string> DisputedBy { get; private init; }
+
+    public FindingText Text { get; }
+
+    public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = Facts.BrokenPart };
+
+    public static FindingDetails Of(LengthUnits units, StatedLimit limit)
+    {
+        LimitStatement statement = limit.Statement;
+        return new(FindingText.Of(units, limit))
+        {
+            Measured = statement.Measured,
+            Allowed = statement.Allowed,
+            Margin = statement.Margin,
+            Needs = statement.Needs,
+            DisputedBy = statement.Verdict == Verdict.Fails ? limit.DisputedBy : default,
+        };
+    }
+
+    public static FindingDetails Of(LengthUnits units, ProvisionRule rule, in ProvisionStatement.Answer answer) => new(FindingText.Of(units, rule))
+    {
+        Measured = answer.Measured,
+        Allowed = answer.Allowed,
+        Margin = answer.Allowed.Margin(answer.Measured),
+        Needs = answer.Needs,
+    };
+
+    /// <summary>Of a placement, told by the first edge that doesn't pass where the box's edge isn't stated.</summary>
+    public static FindingDetails Of(LengthUnits units, StatedSite[] sites, int placement, Outcome outcome, in Place place)
+    {
+        int edge = 0;
+        while (edge < sites.Length - 1 && SlabJudge.Verdict(sites[edge].Placements[placement].Slabs, place) == Verdict.Passes)
+        {
+            edge++;
+        }
+
+        StatedPlacement stated = sites[edge].Placements[placement];
+        Judgement judged = SlabJudge.Judge(stated.Slabs, place);
+        List<string> disputed = [];
+        if (outcome == Outcome.Fails)
+        {
+            foreach ((string id, Slab[] slabs) in stated.Readings)
+            {
+                if (SlabJudge.Verdict(slabs, place) == Verdict.Passes)
+                {
+                    disputed.Add(id);
+                }
+            }
+        }
+
+        return new(FindingText.Of(units, sites, placement, place))
+        {
+            Measured = place.Readings.From,
+            Allowed = judged.Allowed,
+            Margin = Distance.FromTicks(judged.Margin),
+            Needs = outcome == Outcome.Fails ? Facts.None : judged.Needs | (sites.Length > 1 ? Facts.EdgeMeant : Facts.None),
+            DisputedBy = new(disputed),
+        };
+    }
+}

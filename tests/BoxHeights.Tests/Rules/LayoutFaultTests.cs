@@ -1,0 +1,180 @@
+using System;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>One bad dwelling for each kind of fault: it is named, the box that it touches isn't judged, and the others still are.</summary>
+public sealed class LayoutFaultTests
+{
+    private static readonly LayoutEvaluator Evaluator = new(RuleSets.Ada2010 + RuleSets.RoughInPractice);
+
+    // "high" fails a reach limit in every house here, so that one sees whether the rest is judged.
+    private static readonly DeviceBox High = Box("high", "30").WithHeight(BoxHeight.ToCenter(CaseFile.Inches("60"), Datum.FinishedFloor));
+
+    [Fact]
+    public void DuplicateId_TwoBoxes_IsNamed() =>
+        Finds(House(wall => wall.Add(Box("twin", "40")).Add(Box("twin", "60"))), LayoutFaultKind.DuplicateId, "twin", "id");
+
+    [Fact]
+    public void DuplicateId_TwoPartsOfAWall_IsNamed() =>
+        Finds(House(wall => wall.Add(Counter("same", "10", "20")).Add(Counter("same", "30", "40"))), LayoutFaultKind.DuplicateId, "room/wall/same", "counter", false);
+
+    [Fact]
+    public void DuplicateId_RoomAndStorey_IsNamed()
+    {
+        Dwelling dwelling = House(_ => { });
+        Finds(dwelling.WithStoreys(dwelling.Storeys.With(new Storey("room"))), LayoutFaultKind.DuplicateId, "room", "id");
+    }
+
+    [Fact]
+    public void UnknownReference_NoSuchStorey_IsNamed()
+    {
+        Dwelling dwelling = House(_ => { });
+        Finds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithStorey("attic"))), LayoutFaultKind.UnknownReference, "room", "\"attic\"");
+    }
+
+    [Fact]
+    public void UnknownReference_NoSuchWallBehind_IsNamed() =>
+        Finds(House(wall => wall.With(one => one.WithBackOf("bath/east"))), LayoutFaultKind.UnknownReference, "room/wall", "\"bath/east\"");
+
+    [Fact]
+    public void UnknownReference_FixtureOnNoWall_IsNamed()
+    {
+        Dwelling dwelling = House(_ => { });
+        Fixture washer = new("washer", FixtureKind.Washer) { Wall = "west" };
+        Finds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithFixtures(new[] { washer }))), LayoutFaultKind.UnknownReference, "room/washer", "\"west\"");
+    }
+
+    [Fact]
+    public void UnknownReference_FlightToNoStorey_IsNamed() =>
+        Finds(House(_ => { }).WithFlights(new[] { new StairFlight("stairs", "ground", "attic", 14) }), LayoutFaultKind.UnknownReference, "stairs", "\"attic\"");
+
+    [Fact]
+    public void UnknownReference_StudThatIsNotThere_IsNamedAndNotJudged() => NotJudged(
+        Box("far", "0").WithAt(null).WithMounting(new Mounting(MountingMethod.Stud).WithStud(40).WithSide(StudSide.Left)),
+        LayoutFaultKind.UnknownReference,
+        "stud 40");
+
+    [Theory]
+    [InlineData(Datum.Countertop)]
+    [InlineData(Datum.SplashTop)]
+    public void UnknownReference_CountertopThatIsNotThere_IsNamedAndNotJudged(Datum datum) =>
+        NotJudged(Box("above", "60").WithHeight(BoxHeight.ToBottom(CaseFile.Inches("8"), datum)), LayoutFaultKind.UnknownReference, "counter");
+
+    // Its place follows from the stud, and there is a counter there.
+    [Fact]
+    public void UnknownReference_BoxOnAStudBehindACounter_IsNone()
+    {
+        DeviceBox box = Box("above", "0").WithAt(null).WithHeight(BoxHeight.ToBottom(CaseFile.Inches("8"), Datum.Countertop))
+            .WithMounting(new Mounting(MountingMethod.Stud).WithStud(3).WithSide(StudSide.Left));
+        Dwelling dwelling = House(wall => wall.Add(box).Add(Counter("counter", "30", "90").WithTop(new Level(CaseFile.Inches("36"), Datum.FinishedFloor))));
+        Assert.DoesNotContain(Evaluator.Evaluate(dwelling).Findings, finding => finding.Fault is not null);
+    }
+
+    [Fact]
+    public void OutsideItsWall_BoxBeyondItsEnd_IsNamedAndNotJudged() => NotJudged(Box("beyond", "144-1/16"), LayoutFaultKind.OutsideItsWall, "144 in");
+
+    // A stud near the left corner, and a box so wide that it would stand in the next wall.
+    [Fact]
+    public void OutsideItsWall_BoxLeftOfItsStart_IsNamedAndNotJudged() => NotJudged(
+        Box("before", "0").WithAt(null).WithSize(new BoxSize(CaseFile.Inches("60"), CaseFile.Inches("4"))).WithMounting(new Mounting(MountingMethod.Stud).WithStud(1).WithSide(StudSide.Left)),
+        LayoutFaultKind.OutsideItsWall,
+        "before");
+
+    [Fact]
+    public void OutsideItsWall_BoxOverTheCeiling_IsNamedAndNotJudged() =>
+        NotJudged(Box("up", "60").WithHeight(BoxHeight.ToTop(CaseFile.Inches("98"), Datum.Subfloor)), LayoutFaultKind.OutsideItsWall, "ceiling");
+
+    [Fact]
+    public void OutsideItsWall_CounterBeyondItsEnd_IsNamed() => Finds(House(wall => wall.Add(Counter("long", "100", "150"))), LayoutFaultKind.OutsideItsWall, "room/wall/long", "150 in", false);
+
+    [Fact]
+    public void OutsideItsWall_WallThatIsOpen_IsNamedAndNotJudged()
+    {
+        Dwelling dwelling = House(_ => { });
+        dwelling = dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("side", CaseFile.Inches("144")) { Open = true, Boxes = new[] { Box("nowhere", "20") } }))));
+        Evaluation evaluation = Finds(dwelling, LayoutFaultKind.OutsideItsWall, "nowhere", "no wall");
+        Assert.DoesNotContain(evaluation.Checks, check => check.Subject == "nowhere");
+    }
+
+    [Fact]
+    public void NoExtent_CounterFromRightToLeft_IsNamed() => Finds(House(wall => wall.Add(Counter("thin", "40", "40"))), LayoutFaultKind.NoExtent, "room/wall/thin", "40 in", false);
+
+    [Fact]
+    public void NoHeight_BoxOnAWall_IsNamedAndNotJudged() => NotJudged(Box("somewhere", "60").WithHeight(null), LayoutFaultKind.NoHeight, "height");
+
+    [Fact]
+    public void OverlappingOpenings_BothWays_IsNamed()
+    {
+        Opening door = new("door", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("96")) { Head = new Level(CaseFile.Inches("82"), Datum.Subfloor) };
+        Opening window = new("window", OpeningKind.Window, CaseFile.Inches("90"), CaseFile.Inches("110"));
+        Opening Sill(string sill) => window.WithSill(new Level(CaseFile.Inches(sill), Datum.Subfloor));
+        Finds(House(wall => wall.Add(door).Add(Sill("40"))), LayoutFaultKind.OverlappingOpenings, "room/wall/door", "\"window\"", false);
+        Assert.DoesNotContain(Evaluator.Evaluate(House(wall => wall.Add(door).Add(Sill("82")))).Findings, finding => finding.Fault is not null);
+        Assert.DoesNotContain(Evaluator.Evaluate(House(wall => wall.Add(door).Add(Sill("40").WithLeft(CaseFile.Inches("96"))))).Findings, finding => finding.Fault is not null);
+    }
+
+    // What is wrong with a counter leaves open what it would have changed: reach is unknown on that wall, other rules go on.
+    [Fact]
+    public void Findings_BrokenCounter_LeavesOnlyRulesThatReadItOpen()
+    {
+        Evaluation evaluation = Evaluator.Evaluate(House(wall => wall.Add(Counter("thin", "40", "40"))));
+        Finding reach = evaluation.For("high").Single(finding => finding.RuleId == "ada-reach");
+        Assert.Equal(Outcome.Unknown, reach.Outcome);
+        Assert.Equal(Facts.BrokenPart, reach.Needs);
+        Assert.Contains(evaluation.Checks, check => check.RuleId == "general-height" && check.Verdict == Verdict.Passes);
+    }
+
+    [Fact]
+    public void Kinds_EachOfThem_HasACaseHere()
+    {
+        string[] tested = typeof(LayoutFaultTests).GetMethods().Select(method => method.Name.Split('_')[0]).Distinct().ToArray();
+        Assert.All(Enum.GetNames<LayoutFaultKind>(), kind => Assert.Contains(kind, tested));
+    }
+
+    private static void NotJudged(DeviceBox box, LayoutFaultKind kind, string words)
+    {
+        Evaluation evaluation = Finds(House(wall => wall.Add(box)), kind, box.Id, words);
+        Assert.DoesNotContain(evaluation.Checks, check => check.Subject == box.Id);
+        Assert.Contains(evaluation.NotChecked, line => line.Contains("(" + box.Id + ")", StringComparison.Ordinal));
+    }
+
+    private static Evaluation Finds(Dwelling dwelling, LayoutFaultKind kind, string subject, string words, bool othersAreJudged = true)
+    {
+        Evaluation evaluation = Evaluator.Evaluate(dwelling);
+        Finding finding = evaluation.Findings.Single(one => one.Fault is not null);
+        Assert.Equal(kind, finding.Fault!.Kind);
+        Assert.Equal(subject, finding.Subject);
+        Assert.Equal(Finding.LayoutFaultId, finding.RuleId);
+        Assert.Contains(words, finding.Message, StringComparison.Ordinal);
+        Assert.True(evaluation.HasUnknowns && !evaluation.IsClean);
+        Assert.Empty(finding.Remedies);
+        Assert.Contains(evaluation.For("high"), other => other.RuleId == "ada-reach" && (!othersAreJudged || other.Outcome == Outcome.Fails));
+        return evaluation;
+    }
+
+    private static DeviceBox Box(string id, string at) => new(id, BoxPurpose.General)
+    {
+        Devices = new[] { DeviceKind.DuplexReceptacle },
+        At = CaseFile.Inches(at),
+        Height = BoxHeight.ToCenter(CaseFile.Inches("16-1/2"), Datum.FinishedFloor),
+    };
+
+    private static Counter Counter(string id, string left, string right) => new(id, CounterKind.Kitchen, CaseFile.Inches(left), CaseFile.Inches(right));
+
+    private static Dwelling House(Action<WallBuilder> more)
+    {
+        DwellingBuilder dwelling = new("house");
+        dwelling.Add(new Storey("ground")
+        {
+            Ceiling = new Ceiling { Framing = CaseFile.Inches("97-1/8"), Board = CaseFile.Inches("1/2") },
+            Studs = new StudLayout { Spacing = CaseFile.Inches("16") },
+        });
+        WallBuilder wall = dwelling.Room("room", RoomKind.Kitchen, "ground").With(room => room.WithFloor(OneBox.Floor(CaseFile.Inches("1/2")))).Wall("wall", CaseFile.Inches("144"));
+        wall.Add(High).Add(Box("good", "20"));
+        more(wall);
+        return dwelling.Build();
+    }
+}

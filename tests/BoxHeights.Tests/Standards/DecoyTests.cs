@@ -1,0 +1,149 @@
+using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Rules;
+using Xunit;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>Good work that looks wrong at first sight: no rule set may remark on it.</summary>
+public sealed class DecoyTests
+{
+    private static readonly NecEdition[] Editions = [NecEdition.Nec2017, NecEdition.Nec2020, NecEdition.Nec2023, NecEdition.Nec2026];
+
+    // 97-1/8 rough, 5/8 or 1/2 ceiling, 48 in sheets: the seam is at 48-1/2 or 48-5/8.
+    [Theory]
+    [InlineData("5/8", true)]
+    [InlineData("1/2", true)]
+    [InlineData("5/8", false)]
+    [InlineData("1/2", false)]
+    public void SwitchAt48ToTheTop_HalfAnInchUnderTheSeam_IsSilent(string ceiling, bool boardsStated) => Silent(Switch(Under(ceiling, boardsStated), "48", Edge.Top));
+
+    [Fact]
+    public void SwitchWithItsBottomOnTheSeam_IsSilent()
+    {
+        OneBox box = Switch(Under("5/8", true), "48-1/2", Edge.Bottom);
+        Silent(box with { Box = box.Box.WithSize(new BoxSize(In("2-1/4"), In("3-1/2"))) });
+    }
+
+    [Theory]
+    [InlineData("standard")]
+    [InlineData("jumbo")]
+    public void PlateWhoseEdgeIsOnTheCasing_IsSilent(string plate)
+    {
+        OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
+        Distance half = plate == "jumbo" ? In("1-3/4") : In("1-3/8");
+
+        // The opening's right end, 1 in back to the jamb's face, 3/16 of reveal, 2-1/4 of casing.
+        Distance edge = In("40") - In("1") + In("3/16") + In("2-1/4");
+        Silent(box with
+        {
+            Wall = wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("8"), In("40")).WithLeaf(In("30")).WithCasing(In("2-1/4")).WithReveal(In("3/16")) }),
+            Box = box.Box.WithPlate(new PlateKind(plate)).WithAt(edge + half),
+        });
+    }
+
+    // 12 + 4 + 2 = 18.00 in³ after NEC 314.16(B).
+    [Fact]
+    public void ThreeCables14_2AndADevice_InExactly18_IsSilent()
+    {
+        CableType cable = CableType.Parse("14-2");
+        OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
+        Silent(box with { Box = box.Box.WithCables(new[] { cable, cable, cable }).WithVolume(Volume.FromCubicInches(18)) });
+    }
+
+    [Fact]
+    public void SwitchAt36_InAHalfWallAmongSwitchesAt48_IsSilent()
+    {
+        DeviceBox Other(string id, int at) => new OneBox().Box.WithId(id).WithPurpose(BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch })
+            .WithAt(Distance.FromInches(at)).WithHeight(BoxHeight.ToTop(In("48"), Datum.Subfloor));
+        OneBox box = Switch(Under("5/8", true), "36", Edge.Top);
+        box = box with { Wall = wall => wall.WithTop(new[] { new WallTopPoint(Distance.Zero, In("42")), new WallTopPoint(wall.Length, In("42")) }) };
+        Dwelling house = box.Build();
+        house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("full", In("144")).WithBoxes(new[] { Other("a", 20), Other("b", 60), Other("c", 100) })))));
+        Silent(house);
+
+        // The same switch at 36 in a full wall is remarked on.
+        Dwelling full = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithTop(Items<WallTopPoint>.None)))));
+        Assert.Equal("switch-height uniform-level", string.Join(" ", Evaluator(NecEdition.Nec2023).Evaluate(full).Findings.Select(finding => finding.RuleId)));
+    }
+
+    [Fact]
+    public void SwitchAt48_InAHalfWall_IsFound()
+    {
+        OneBox box = Switch(new Storey("ground"), "48", Edge.Top) with { Wall = wall => wall.WithTop(new[] { new WallTopPoint(Distance.Zero, In("42")), new WallTopPoint(wall.Length, In("42")) }) };
+        Assert.Equal("under-wall-top", Assert.Single(Evaluator(NecEdition.Nec2023).Evaluate(box.Build()).Findings).RuleId);
+    }
+
+    [Fact]
+    public void CutInBox_InMidBay_IsSilent()
+    {
+        OneBox box = Switch(Under("5/8", true).WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Measured)), "48", Edge.Top);
+        Silent(box with { Box = box.Box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)).WithAt(In("56")) });
+    }
+
+    [Theory]
+    [InlineData(null, null)]
+    [InlineData("disposal", null)]
+    [InlineData(null, BoxSurface.Cabinet)]
+    public void DisposalReceptacle_InTheSinkBase_IsSilent(string? dedicated, BoxSurface? surface)
+    {
+        OneBox box = new()
+        {
+            Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, Distance.Zero, wall.Length).WithTop(new Level(In("36"), Datum.FinishedFloor)).WithDepth(In("25.5")) }),
+        };
+        Silent((box with { Box = box.Box.WithPurpose(BoxPurpose.SinkBase).WithDevices(new[] { DeviceKind.SplitReceptacle }).WithDedicated(dedicated).WithSurface(surface) })
+            .At(BoxHeight.ToCenter(In("18"), Datum.Subfloor)));
+    }
+
+    [Fact]
+    public void ReceptacleUnderADesk_IsSilent() => Silent(new OneBox
+    {
+        Room = room => room.WithKind(RoomKind.Office),
+        Wall = wall => wall.WithCounters(new[] { new Counter("desk", CounterKind.Desk, Distance.Zero, wall.Length).WithTop(new Level(In("30"), Datum.FinishedFloor)) }),
+    }.At(BoxHeight.ToTop(In("16"), Datum.Subfloor)));
+
+    [Fact]
+    public void LowDryerReceptacle_UnderAReachDocument_IsSilent()
+    {
+        foreach (RuleSet reach in new[] { RuleSets.Ada2010, RuleSets.FairHousing, RuleSets.TypeA2009, RuleSets.TypeB2009, RuleSets.California })
+        {
+            OneBox box = new OneBox { Room = room => room.WithKind(RoomKind.Laundry), Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice + reach }.At(BoxHeight.ToCenter(In("10"), Datum.Subfloor));
+            Assert.Empty((box with { Box = box.Box.WithPurpose(BoxPurpose.Dryer).WithDevices(new[] { DeviceKind.DryerReceptacle }) }).Evaluate().Findings);
+            Assert.Empty((box with { Box = box.Box.WithPurpose(BoxPurpose.Dryer).WithDevices(new[] { DeviceKind.SingleReceptacle }).WithDedicated("gas dryer") }).Evaluate().Findings);
+        }
+    }
+
+    [Fact]
+    public void GarageReceptacleAt48ToTheBottom_WhereNoBoardIsStated_IsSilent()
+    {
+        OneBox box = new OneBox { Storey = Under("5/8", false), Room = room => room.WithKind(RoomKind.Garage) }.At(BoxHeight.ToBottom(In("48"), Datum.Subfloor));
+        Silent(box with { Box = box.Box.WithPurpose(BoxPurpose.Garage) });
+    }
+
+    // Half of a receptacle's operable part is 1.31 in (from memory): 15 + 1.31 above a floor of 3/4 in.
+    [Fact]
+    public void ReceptacleAt16ToTheTop_InAHouseThatNoReachDocumentReaches_IsSilent() => Silent(new OneBox { Room = room => room.WithFloor(OneBox.Floor(In("3/4"))) }.At(BoxHeight.ToTop(In("16"), Datum.Subfloor)));
+
+    private static OneBox Switch(Storey storey, string inches, Edge edge)
+    {
+        OneBox box = new OneBox { Storey = storey }.At(BoxHeight.To(edge, In(inches), Datum.Subfloor));
+        return box with { Box = box.Box.WithPurpose(BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }) };
+    }
+
+    private static Storey Under(string ceiling, bool boardsStated) => new Storey("ground").WithCeiling(new Ceiling().WithFraming(In("97-1/8")).WithBoard(In(ceiling)))
+        .WithBoards(boardsStated ? new BoardLayout().WithWidths(new[] { In("48"), In("48") }) : null);
+
+    private static void Silent(OneBox box) => Silent(box.Build());
+
+    private static void Silent(Dwelling dwelling)
+    {
+        foreach (NecEdition edition in Editions)
+        {
+            Evaluation evaluation = Evaluator(edition).Evaluate(dwelling);
+            Assert.True(evaluation.IsClean, string.Join("\n", evaluation.Findings.Select(finding => finding.RuleId + ": " + finding.Message)));
+        }
+    }
+
+    private static LayoutEvaluator Evaluator(NecEdition edition) => new(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice);
+
+    private static Distance In(string inches) => CaseFile.Inches(inches);
+}

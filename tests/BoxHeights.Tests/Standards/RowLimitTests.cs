@@ -1,0 +1,160 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Rules;
+using Xunit;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>Published limits, from the case files, one tick below, at and above.</summary>
+public sealed class RowLimitTests
+{
+    private static readonly Distance Tick = Distance.FromTicks(1);
+
+    [Fact]
+    public void Row_OneTickUnderAtAndOverItsLimit_TurnsJustPastIt()
+    {
+        int limits = 0;
+        foreach (Dictionary<string, string> row in CaseFile.Table("row-limits.csv"))
+        {
+            OneBox box = Site(row) with { Rules = OneBox.Only(SetOf(row["set"], row["reading"], row["edition"], row["rule"]), row["rule"]) };
+            string what = string.Join(",", row.Values);
+            if (row["limit"] == "none")
+            {
+                Assert.True(box.At(BoxHeight.ToCenter(In("40"), Datum.FinishedFloor)).Verdict() == Verdict.Fails, what);
+                continue;
+            }
+
+            limits++;
+            Distance limit = In(row["limit"]) - In(row["above edge"]);
+            Distance outward = row["side"] == "at most" ? Tick : -Tick;
+            Verdict At(Distance value) => box.At(BoxHeight.To(EdgeOf(row["edge"]), value, DatumOf(row["datum"]))).Verdict();
+            Assert.True(At(limit - outward) == Verdict.Passes, what + ": inside");
+            Assert.True(At(limit) == Verdict.Passes, what + ": at the limit");
+            Assert.True(At(limit + outward) == Verdict.Fails, what + ": outside");
+        }
+
+        Assert.Equal(77, limits);
+    }
+
+    [Fact]
+    public void Row_OfACase_CitesTheSectionAndSaysWhatIsFromMemory()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("row-limits.csv").Where(row => row["section"].Length > 0))
+        {
+            Citation citation = SetOf(row["set"], row["reading"], row["edition"], row["rule"]).Find(row["rule"]).Citation;
+            string what = string.Join(",", row.Values) + ": " + citation;
+            Assert.True(citation.Section.Split(", ").Any(section => row["section"].StartsWith(section, StringComparison.Ordinal)), what);
+            Assert.True((citation.Confidence == Confidence.FromMemory) == (row["status"] == "memory"), what);
+            Assert.True(citation.Document.Contains(row["edition"], StringComparison.Ordinal), what);
+        }
+    }
+
+    [Fact]
+    public void ReachDocument_OfTheWorkedCases_SaysWhatTheySay()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("reach-by-document.csv"))
+        {
+            OneBox box = Before(new OneBox { Rules = SetOf(row["set"], row["reading"], "", row["set"] + "-reach") }, row);
+            box = box with { Box = box.Box.WithDevices(new[] { new DeviceKind(row["device"]) }).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
+            Verdict said = box.At(BoxHeight.ToCenter(In(row["center"]), Datum.FinishedFloor)).Verdict();
+            Assert.True(string.Equals(row["expected"], said.ToString(), StringComparison.OrdinalIgnoreCase), row["set"] + " " + row["case"] + ": " + said);
+        }
+    }
+
+    [Fact]
+    public void BelowCounter_BeforeThe2026Edition_DoesNotExist()
+    {
+        foreach (NecEdition edition in new[] { NecEdition.Nec2017, NecEdition.Nec2020, NecEdition.Nec2023 })
+        {
+            Assert.DoesNotContain(RuleSets.UnitedStatesDwelling(edition).Rules, rule => rule.Id == "below-counter");
+        }
+    }
+
+    [Fact]
+    public void CounterReceptacle_WhoseCenterIsInButWhoseTopIsOver_IsDisputedButNotFound()
+    {
+        OneBox box = AtACounter(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023)).At(BoxHeight.ToCenter(In("20"), Datum.Countertop));
+        Check check = box.Evaluate().Checks.Single(one => one.RuleId == "counter-receptacle");
+        Assert.Equal(Verdict.Passes, check.Verdict);
+        Assert.Equal("box-top", Assert.Single(check.DisputedBy));
+        Assert.Empty(box.Evaluate().Findings);
+    }
+
+    [Fact]
+    public void CounterReceptacle_WithTheStricterReading_FindsItAndNamesTheOther()
+    {
+        OneBox box = AtACounter(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).WithReading("counter-receptacle", "box-top")).At(BoxHeight.ToCenter(In("20"), Datum.Countertop));
+        Finding finding = Assert.Single(box.Evaluate().Findings);
+        Assert.Equal("counter-receptacle", finding.RuleId);
+        Assert.Equal("center", Assert.Single(finding.DisputedBy));
+    }
+
+    [Fact]
+    public void CounterReceptacle_InOrOverUnderBothReadings_IsNotDisputed()
+    {
+        OneBox box = AtACounter(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023));
+        Assert.Empty(box.At(BoxHeight.ToTop(In("20"), Datum.Countertop)).Evaluate().Checks.Single(one => one.RuleId == "counter-receptacle").DisputedBy);
+        Assert.Empty(Assert.Single(box.At(BoxHeight.ToCenter(In("20-1/8"), Datum.Countertop)).Evaluate().Findings).DisputedBy);
+    }
+
+    private static OneBox AtACounter(RuleSet rules)
+    {
+        OneBox box = new() { Rules = rules };
+        return Counter(box, In("36"), In("25.5")) with { Box = box.Box.WithPurpose(BoxPurpose.Counter).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
+    }
+
+    private static OneBox Site(Dictionary<string, string> row)
+    {
+        OneBox box = new();
+        box = box with
+        {
+            Box = box.Box.WithDevices(new[] { new DeviceKind(row["device"]) }).WithPurpose(new BoxPurpose(row["purpose"])),
+            Room = room => room.WithKind(new RoomKind(row["room"])).WithFloor(OneBox.Floor(In("3/4"))),
+        };
+        return Before(box, row);
+    }
+
+    private static OneBox Before(OneBox box, Dictionary<string, string> row)
+    {
+        box = row["approach"].Length > 0 ? box with { Box = box.Box.WithApproach(row["approach"] == "side" ? Approach.Side : Approach.Forward) } : box;
+        return row["top"].Length > 0 ? Counter(box, In(row["top"]), In(row["depth"])) : box;
+    }
+
+    private static OneBox Counter(OneBox box, Distance top, Distance depth) => box with
+    {
+        Wall = wall => wall.WithCounters(new[]
+        {
+            new Counter("counter", CounterKind.Kitchen, Distance.Zero, In("144")).WithTop(new Level(top, Datum.FinishedFloor)).WithDepth(depth)
+                .WithKneeSpace(box.Box.Approach == Approach.Forward ? depth : Distance.Zero),
+        }),
+    };
+
+    private static RuleSet SetOf(string set, string reading, string edition, string rule)
+    {
+        RuleSet rules = set switch
+        {
+            "nec" or "alarms" => RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture)),
+            "ada" => RuleSets.Ada2010,
+            "fair-housing" => RuleSets.FairHousing,
+            "type-a" => RuleSets.TypeA2009,
+            "type-b" => RuleSets.TypeB2009,
+            _ => RuleSets.California,
+        };
+        return reading.Length == 0 ? rules : rules.WithReading(rule, reading);
+    }
+
+    private static Edge EdgeOf(string text) => text == "top" ? Edge.Top : text == "bottom" ? Edge.Bottom : Edge.Center;
+
+    private static Datum DatumOf(string text) => text switch
+    {
+        "countertop" => Datum.Countertop,
+        "grade" => Datum.Grade,
+        "finished ceiling" => Datum.FinishedCeiling,
+        _ => Datum.FinishedFloor,
+    };
+
+    private static Distance In(string inches) => CaseFile.Inches(inches);
+}
