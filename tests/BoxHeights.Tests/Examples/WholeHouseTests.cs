@@ -101,10 +101,10 @@ public class WholeHouseTests
     }
 
     [Fact]
-    public void HalfWallSwitch_OnAWallThatIsHighEnough_IsOffTheOthersLevel()
+    public void HalfWallSwitch_OnAWallOfFullHeight_IsRemarkedOn()
     {
         Dwelling high = House.WithRooms(House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.Id == "half-wall" ? wall.WithTop(default) : wall))));
-        Assert.Contains(new LayoutEvaluator(Rules).Evaluate(high).For("S8"), finding => finding.RuleId == "uniform-level");
+        Assert.Contains(new LayoutEvaluator(Rules).Evaluate(high).For("S8"), finding => finding.RuleId == "switch-height");
     }
 
     [Fact]

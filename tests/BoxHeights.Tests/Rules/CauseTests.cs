@@ -13,8 +13,8 @@ public sealed class CauseTests
     public void Habit_MissedWithAFirmerRule_JoinsItsCause()
     {
         Evaluation evaluation = Evaluator.Evaluate(Outside("80 in to center above grade"));
-        Assert.Equal(["outdoor-receptacle", "exterior-height"], evaluation.Findings.Select(finding => finding.RuleId));
         Cause cause = Assert.Single(evaluation.Causes);
+        Assert.Equal(["outdoor-receptacle", "exterior-height"], cause.Findings.Select(finding => finding.RuleId));
         Assert.Equal("outdoor-receptacle", cause.RuleId);
         Assert.Equal(Severity.Violation, cause.Severity);
         Assert.Equal(["X1"], cause.Subjects);
