@@ -59,7 +59,7 @@ internal sealed class FindingText
         }
         else
         {
-            text = what + must + ": allowed " + (rule is LimitRule ? "" : "here ") + Printed.Allowed(finding.Allowed, units)
+            text = what + must + ": allowed " + (rule is LimitRule ? "" : "here ") + Printed.Allowed(finding.Allowed, units, finding.Height is { } from && from.Value < Distance.Zero)
                 + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + Printed.OffBy(finding.Margin, units));
         }
 
