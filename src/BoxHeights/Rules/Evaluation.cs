@@ -10,36 +10,41 @@ namespace BoxHeights;
 public sealed class Evaluation
 {
     private readonly LayoutState state;
-    private readonly Lazy<Items<Finding>> findings;
-    private readonly Lazy<Items<Cause>> causes;
+    private readonly RemedyFinder finder;
+    private Items<Cause>? causes;
 
     internal Evaluation(LayoutEvaluator evaluator, LayoutState state)
     {
         this.state = state;
         state.Evaluation = () => this;
-        int found = state.JudgeAll();
-        findings = new(() => Collect(found));
-        RemedyFinder finder = new(evaluator, this, state);
-        causes = new(() => Cause.Group(Findings, state, cause =>
+        List<Finding> found = new(state.JudgeAll());
+        state.CollectInto(found);
+        Findings = new(found);
+        finder = new(evaluator, this, state);
+        foreach (Finding finding in found)
         {
-            // Looking for remedies states rules at further sites, which the state remembers: one cause at a time.
-            lock (state)
-            {
-                return finder.For(cause);
-            }
-        }));
-        HasViolations = Any(finding => finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation);
-        HasUnknowns = Any(finding => finding.Outcome == Outcome.Unknown);
+            HasViolations |= finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation;
+            HasUnknowns |= finding.Outcome == Outcome.Unknown;
+        }
     }
 
     /// <summary>The dwelling that was evaluated.</summary>
     public Dwelling Dwelling => state.Dwelling;
 
     /// <summary>Every finding: faults of the description first, then box by box in the dwelling's order, then group by group.</summary>
-    public Items<Finding> Findings => findings.Value;
+    public Items<Finding> Findings { get; }
 
     /// <summary>The findings grouped by what they share, the heaviest first.</summary>
-    public Items<Cause> Causes => causes.Value;
+    public Items<Cause> Causes
+    {
+        get
+        {
+            lock (finder)
+            {
+                return causes ??= Cause.Group(Findings, state, RemediesOf);
+            }
+        }
+    }
 
     /// <summary>Whether something isn't met that a document of the rule set asks for.</summary>
     public bool HasViolations { get; }
@@ -213,24 +218,13 @@ public sealed class Evaluation
         return null;
     }
 
-    private Items<Finding> Collect(int count)
+    /// <summary>Looking for remedies states rules at further sites, which the state remembers: one cause at a time.</summary>
+    private Items<Remedy> RemediesOf(Cause cause)
     {
-        List<Finding> all = new(count);
-        state.CollectInto(all);
-        return new(all);
-    }
-
-    private bool Any(Predicate<Finding> which)
-    {
-        foreach (Finding finding in Findings)
+        lock (state)
         {
-            if (which(finding))
-            {
-                return true;
-            }
+            return finder.For(cause);
         }
-
-        return false;
     }
 
     private IEnumerable<Check> ChecksOf(int box)

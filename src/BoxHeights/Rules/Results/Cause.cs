@@ -8,7 +8,8 @@ namespace BoxHeights;
 /// <remarks>A habit that a box misses along with a firmer rule is no cause of its own: it joins that rule's, whose remedy mends both.</remarks>
 public sealed class Cause
 {
-    private readonly Lazy<Items<Remedy>> remedies;
+    private readonly Func<Cause, Items<Remedy>> findRemedies;
+    private Items<Remedy>? remedies;
 
     internal Cause(Items<Finding> findings, Func<Cause, Items<Remedy>> findRemedies)
     {
@@ -23,7 +24,7 @@ public sealed class Cause
         }
 
         Subjects = new(subjects);
-        remedies = new(() => findRemedies(this));
+        this.findRemedies = findRemedies;
     }
 
     /// <summary>The findings of the rule, in the dwelling's order, then those of habits that are missed along with it.</summary>
@@ -75,7 +76,16 @@ public sealed class Cause
     public Citation Citation => Findings[0].Citation;
 
     /// <summary>What would mend it, best first.</summary>
-    public Items<Remedy> Remedies => remedies.Value;
+    public Items<Remedy> Remedies
+    {
+        get
+        {
+            lock (findRemedies)
+            {
+                return remedies ??= findRemedies(this);
+            }
+        }
+    }
 
     /// <summary>The cause in one line, without the ids.</summary>
     public string Title => Subjects.Count == 1
