@@ -10,7 +10,7 @@ namespace BoxHeights;
 /// <remarks>Immutable. Rows are kept by id, so the order in which sets are joined never matters.</remarks>
 public sealed class RuleSet : IEquatable<RuleSet>
 {
-    private readonly SortedDictionary<string, Rule> rows;
+    private readonly Dictionary<string, Rule> rows;
 
     /// <summary>A set of rows.</summary>
     /// <param name="rows">The rows; equal ones count once.</param>
@@ -20,14 +20,16 @@ public sealed class RuleSet : IEquatable<RuleSet>
     {
     }
 
-    private RuleSet(SortedDictionary<string, Rule> rows)
+    private RuleSet(Dictionary<string, Rule> rows)
     {
         this.rows = rows;
-        Rules = new Items<Rule>(rows.Values);
+        List<Rule> byId = new(rows.Values);
+        byId.Sort((a, b) => string.CompareOrdinal(a.Id, b.Id));
+        Rules = new(byId);
     }
 
     /// <summary>No rows.</summary>
-    public static RuleSet Empty { get; } = new(new SortedDictionary<string, Rule>(StringComparer.Ordinal));
+    public static RuleSet Empty { get; } = new(new Dictionary<string, Rule>(StringComparer.Ordinal));
 
     /// <summary>The rows, by id.</summary>
     public Items<Rule> Rules { get; }
@@ -56,14 +58,14 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <summary>Joins another set to this one. Rows that are equal count once.</summary>
     /// <param name="other">The other set.</param>
     /// <exception cref="ArgumentException">The sets have rows of one id with different content; the message names them.</exception>
-    public RuleSet Add(RuleSet other) => new(Joined((other ?? throw new ArgumentNullException(nameof(other))).Rules, rows.Values));
+    public RuleSet Add(RuleSet other) => new(Joined((other ?? throw new ArgumentNullException(nameof(other))).Rules, Rules));
 
     /// <summary>This set with a row added or replaced.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
     public RuleSet With(Rule row)
     {
-        SortedDictionary<string, Rule> changed = new(rows, StringComparer.Ordinal) { [(row ?? throw new ArgumentNullException(nameof(row))).Id] = row };
+        Dictionary<string, Rule> changed = new(rows, StringComparer.Ordinal) { [(row ?? throw new ArgumentNullException(nameof(row))).Id] = row };
         return new(changed);
     }
 
@@ -73,7 +75,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
     public RuleSet Without(string id)
     {
         _ = Find(id);
-        SortedDictionary<string, Rule> changed = new(rows, StringComparer.Ordinal);
+        Dictionary<string, Rule> changed = new(rows, StringComparer.Ordinal);
         changed.Remove(id);
         return new(changed);
     }
@@ -120,13 +122,13 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <exception cref="ArgumentException">There is no such row; the message lists those that there are.</exception>
     public Rule Find(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
         ? row
-        : throw new ArgumentException("There is no row \"" + id + "\"; there are: " + string.Join(", ", rows.Keys) + ".", nameof(id));
+        : throw new ArgumentException("There is no row \"" + id + "\"; there are: " + this + ".", nameof(id));
 
     /// <summary>Every row in words: id, severity, what is allowed, numbers, scope, citation, readings.</summary>
     public string Describe()
     {
         StringBuilder text = new();
-        foreach (Rule row in rows.Values)
+        foreach (Rule row in Rules)
         {
             text.Append(row.Id).Append(" [").Append(row.Severity).Append(", revision ").Append(row.Revision).Append("] ").Append(row.Summary).Append('\n')
                 .Append("  ").Append(row.Numbers).Append('\n')
@@ -171,11 +173,11 @@ public sealed class RuleSet : IEquatable<RuleSet>
     public override int GetHashCode() => Rules.GetHashCode();
 
     /// <summary>The ids of the rows.</summary>
-    public override string ToString() => string.Join(", ", rows.Keys);
+    public override string ToString() => string.Join(", ", Rules.Select(row => row.Id));
 
-    private static SortedDictionary<string, Rule> Joined(IEnumerable<Rule> more, IEnumerable<Rule> first)
+    private static Dictionary<string, Rule> Joined(IEnumerable<Rule> more, IEnumerable<Rule> first)
     {
-        SortedDictionary<string, Rule> joined = new(StringComparer.Ordinal);
+        Dictionary<string, Rule> joined = new(StringComparer.Ordinal);
         foreach (Rule row in first)
         {
             joined.Add(row.Id, row);

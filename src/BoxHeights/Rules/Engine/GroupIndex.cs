@@ -15,7 +15,7 @@ internal sealed class GroupIndex
         List<int>[] of = new List<int>[groupsOf.Length];
         foreach (ProvisionRule rule in state.Rules.Provision)
         {
-            SortedDictionary<string, List<int>> members = new(StringComparer.Ordinal);
+            Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
             for (int i = 0; i < groupsOf.Length; i++)
             {
                 if (state.SitesOf(i) is not { Length: > 0 } sites || !rule.Scope.Covers(sites[0].Site.Box, sites[0].Site.Room))
@@ -35,14 +35,16 @@ internal sealed class GroupIndex
                 }
             }
 
-            foreach (KeyValuePair<string, List<int>> named in members)
+            List<string> names = [.. members.Keys];
+            names.Sort(StringComparer.Ordinal);
+            foreach (string name in names)
             {
-                foreach (int box in named.Value)
+                foreach (int box in members[name])
                 {
                     (of[box] ??= []).Add(groups.Count);
                 }
 
-                groups.Add(new(rule, new ProvisionGroup(state, named.Value.ToArray())));
+                groups.Add(new(rule, new ProvisionGroup(state, members[name].ToArray())));
             }
         }
 

@@ -79,13 +79,13 @@ public sealed class BoxFill
             throw new ArgumentOutOfRangeException(nameof(yokes), "A box holds no fewer than zero yokes.");
         }
 
-        SortedDictionary<ConductorSize, int> conductors = [];
+        int[] conductors = new int[ConductorSize.Awg18.Awg + 1];
         ConductorSize largest = cables[0].Size;
         ConductorSize? largestGround = null;
         int groundCount = 0;
         foreach (CableType cable in cables)
         {
-            conductors[cable.Size] = (conductors.TryGetValue(cable.Size, out int many) ? many : 0) + cable.InsulatedConductors;
+            conductors[cable.Size.Awg] += cable.InsulatedConductors;
             largest = cable.Size > largest ? cable.Size : largest;
             if (cable.HasGround)
             {
@@ -95,9 +95,13 @@ public sealed class BoxFill
         }
 
         List<FillLine> lines = [];
-        foreach (KeyValuePair<ConductorSize, int> some in conductors)
+        for (int awg = conductors.Length - 1; awg > 0; awg--)
         {
-            lines.Add(new(some.Key + " conductors", 4 * some.Value, some.Key.Allowance, "(1)"));
+            if (conductors[awg] > 0)
+            {
+                ConductorSize some = ConductorSize.FromAwg(awg);
+                lines.Add(new(some + " conductors", 4 * conductors[awg], some.Allowance, "(1)"));
+            }
         }
 
         if (hasInternalClamps)
