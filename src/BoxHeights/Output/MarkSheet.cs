@@ -147,7 +147,8 @@ public sealed class MarkSheet
         List<(ResolvedSurface Surface, MarkRow Row)> rows = [];
         for (int box = 0; box < state.Boxes.Length; box++)
         {
-            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box))
+            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box)
+                && state.Boxes[box].Source is { Existing: false, Measured: null })
             {
                 rows.Add((surface, RowOf(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));
             }
