@@ -200,7 +200,7 @@ public sealed class Evaluation
     }
 
     /// <summary>How many findings there are, and the first of them.</summary>
-    public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + " findings: " + Findings[0].Message;
+    public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + (Findings.Count == 1 ? " finding: " : " findings: ") + Findings[0].Message;
 
     internal Cause? CauseOf(Finding finding)
     {
