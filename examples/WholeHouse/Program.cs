@@ -6,12 +6,11 @@ using BoxHeights.Interop;
 
 namespace WholeHouse;
 
-/// <summary>Judges a house described in JSON, then prints the marks for the helper.</summary>
+/// <summary>Judges a house described in JSON, prints what is wrong and the marks for the helper, and writes the crew's papers if asked.</summary>
 internal static class Program
 {
-    private const int Read = 0;
-    private const int NotRead = 2;
-    private const string Usage = "Usage: WholeHouse [file.json] [--rules ada]";
+    private const int Done = 0;
+    private const int NotDone = 2;
 
     public static int Main(string[] args)
     {
@@ -20,31 +19,31 @@ internal static class Program
         return Run(args, Console.Out, Console.Error);
     }
 
+    /// <summary>Findings are the program's purpose, not its failure: it ends with 0 whether there are any or not.</summary>
     private static int Run(string[] args, TextWriter output, TextWriter error)
     {
-        RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice;
-        string? file = null;
-        for (int i = 0; i < args.Length; i++)
+        Request request;
+        try
         {
-            if (args[i] == "--rules" && i + 1 < args.Length && args[i + 1] == "ada")
-            {
-                rules += RuleSets.Ada2010;
-                i++;
-            }
-            else if (file is null && !args[i].StartsWith('-'))
-            {
-                file = args[i];
-            }
-            else
-            {
-                error.WriteLine("\"" + args[i] + "\" isn't understood here. " + Usage);
-                return NotRead;
-            }
+            request = Request.Parse(args);
+        }
+        catch (ArgumentException bad)
+        {
+            error.WriteLine(bad.Message + " " + Request.Usage);
+            return NotDone;
         }
 
-        return TryRead(file ?? Path.Combine(AppContext.BaseDirectory, "house.json"), error) is { } dwelling
-            ? Report(dwelling, rules, output)
-            : NotRead;
+        if (TryRead(request.File, error) is not { } dwelling)
+        {
+            return NotDone;
+        }
+
+        Evaluation evaluation = new LayoutEvaluator(request.Rules).Evaluate(dwelling);
+        MarkSheet marks = MarkSheet.For(dwelling, request.Rules);
+        output.Write(evaluation.ToText());
+        output.Write("\n");
+        output.Write(marks.ToMarkdown());
+        return request.Folder is not { } folder || TryWrite(folder, dwelling, evaluation, marks, error) ? Done : NotDone;
     }
 
     private static Dwelling? TryRead(string file, TextWriter error)
@@ -65,12 +64,17 @@ internal static class Program
         return null;
     }
 
-    /// <summary>Findings are the program's purpose, not its failure: it ends with 0 whether there are any or not.</summary>
-    private static int Report(Dwelling dwelling, RuleSet rules, TextWriter output)
+    private static bool TryWrite(string folder, Dwelling dwelling, Evaluation evaluation, MarkSheet marks, TextWriter error)
     {
-        output.Write(new LayoutEvaluator(rules).Evaluate(dwelling).ToText());
-        output.Write("\n");
-        output.Write(MarkSheet.For(dwelling, rules).ToMarkdown());
-        return Read;
+        try
+        {
+            Papers.Write(folder, Papers.Of(dwelling, evaluation, marks));
+            return true;
+        }
+        catch (Exception unwritable) when (unwritable is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine(folder + " can't be written: " + unwritable.Message);
+            return false;
+        }
     }
 }

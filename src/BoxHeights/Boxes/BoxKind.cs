@@ -51,11 +51,11 @@ public readonly struct BoxKind : IEquatable<BoxKind>
     public static BoxKind FanRated { get; } = new("fan-rated");
 
     /// <summary>The kinds known here, in the order above.</summary>
-    public static Items<BoxKind> Known { get; } = new(new[]
+    public static Items<BoxKind> Known { get; } = new[]
     {
         NailOn, CutIn, FourSquare, FourElevenSquare, Octagon, Handy,
         MetalDevice, Masonry, Pancake, LowVoltageBracket, FanRated,
-    });
+    };
 
     /// <summary>The kind's name; empty for <c>default</c>.</summary>
     public string Name => name ?? "";

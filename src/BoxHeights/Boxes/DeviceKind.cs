@@ -90,13 +90,13 @@ public readonly struct DeviceKind : IEquatable<DeviceKind>
     public static DeviceKind Blank { get; } = new("blank");
 
     /// <summary>The kinds known here, in the order above.</summary>
-    public static Items<DeviceKind> Known { get; } = new(new[]
+    public static Items<DeviceKind> Known { get; } = new[]
     {
         Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
         DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
         FloorReceptacle, DecoratorReceptacle, UsbReceptacle, Thermostat, DoorbellButton, Chime,
         Luminaire, SmokeAlarm, CoAlarm, DataJack, TvJack, Blank,
-    });
+    };
 
     /// <summary>The kind's name; empty for <c>default</c>.</summary>
     public string Name => name ?? "";
@@ -108,16 +108,16 @@ public readonly struct DeviceKind : IEquatable<DeviceKind>
     public bool IsReceptacle => Receptacles.Contains(this);
 
     // By table and not by the end of the name: a name of one's own must not join a family by its spelling.
-    private static Items<DeviceKind> Switches { get; } = new(new[]
+    private static Items<DeviceKind> Switches { get; } = new[]
     {
         Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
-    });
+    };
 
-    private static Items<DeviceKind> Receptacles { get; } = new(new[]
+    private static Items<DeviceKind> Receptacles { get; } = new[]
     {
         DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
         FloorReceptacle, DecoratorReceptacle, UsbReceptacle,
-    });
+    };
 
     /// <summary>Whether two kinds have the same name.</summary>
     public static bool operator ==(DeviceKind left, DeviceKind right) => left.Equals(right);

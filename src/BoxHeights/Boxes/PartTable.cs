@@ -5,18 +5,18 @@ using System.Diagnostics.CodeAnalysis;
 namespace BoxHeights;
 
 /// <summary>Rows that are listed in order and found by key; a changed table is a new one.</summary>
-internal sealed class PartTable<TKey, TRow>
-    where TKey : notnull
+/// <remarks>Keys are texts: a dictionary by a struct of ours would have to be compiled anew in every process, which costs more than all its look-ups.</remarks>
+internal sealed class PartTable<TRow>
     where TRow : class
 {
-    private readonly Func<TRow, TKey> keyOf;
-    private readonly Dictionary<TKey, TRow> byKey;
+    private readonly Func<TRow, string> keyOf;
+    private readonly Dictionary<string, TRow> byKey;
 
-    internal PartTable(Func<TRow, TKey> keyOf, IEnumerable<TRow> rows)
+    internal PartTable(Func<TRow, string> keyOf, IEnumerable<TRow> rows)
     {
         this.keyOf = keyOf;
         Rows = new(rows);
-        byKey = new();
+        byKey = new(StringComparer.Ordinal);
         foreach (TRow row in Rows)
         {
             byKey.Add(keyOf(row), row);
@@ -25,15 +25,15 @@ internal sealed class PartTable<TKey, TRow>
 
     internal Items<TRow> Rows { get; }
 
-    internal bool TryFind(TKey key, [NotNullWhen(true)] out TRow? row) => byKey.TryGetValue(key, out row);
+    internal bool TryFind(string key, [NotNullWhen(true)] out TRow? row) => byKey.TryGetValue(key, out row);
 
-    internal PartTable<TKey, TRow> With(TRow row)
+    internal PartTable<TRow> With(TRow row)
     {
-        TKey key = keyOf(row);
+        string key = keyOf(row);
         List<TRow> rows = new(Rows.Count + 1);
         foreach (TRow old in Rows)
         {
-            rows.Add(keyOf(old).Equals(key) ? row : old);
+            rows.Add(keyOf(old) == key ? row : old);
         }
 
         if (!byKey.ContainsKey(key))

@@ -1,5 +1,6 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 
 namespace BoxHeights;
 
@@ -10,16 +11,16 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class PartsCatalog
 {
-    private readonly PartTable<(BoxKind, int), BoxPart> boxes;
-    private readonly PartTable<(PlateKind, int), PlatePart> plates;
-    private readonly PartTable<DeviceKind, DevicePart> devices;
-    private readonly PartTable<(BoxKind, int), VolumesPart> volumes;
+    private readonly PartTable<BoxPart> boxes;
+    private readonly PartTable<PlatePart> plates;
+    private readonly PartTable<DevicePart> devices;
+    private readonly PartTable<VolumesPart> volumes;
 
     private PartsCatalog(
-        PartTable<(BoxKind, int), BoxPart> boxes,
-        PartTable<(PlateKind, int), PlatePart> plates,
-        PartTable<DeviceKind, DevicePart> devices,
-        PartTable<(BoxKind, int), VolumesPart> volumes)
+        PartTable<BoxPart> boxes,
+        PartTable<PlatePart> plates,
+        PartTable<DevicePart> devices,
+        PartTable<VolumesPart> volumes)
     {
         this.boxes = boxes;
         this.plates = plates;
@@ -29,10 +30,10 @@ public sealed class PartsCatalog
 
     /// <summary>Brandless parts as they are common in the United States. Each row cites its source and says how sure it is.</summary>
     public static PartsCatalog Generic { get; } = new(
-        new(row => (row.Kind, row.Gangs), GenericParts.Boxes()),
-        new(row => (row.Kind, row.Gangs), GenericParts.Plates()),
-        new(row => row.Kind, GenericParts.Devices()),
-        new(row => (row.Kind, row.Gangs), GenericParts.Volumes()));
+        new(row => Key(row.Kind.Name, row.Gangs), GenericParts.Boxes()),
+        new(row => Key(row.Kind.Name, row.Gangs), GenericParts.Plates()),
+        new(row => row.Kind.Name, GenericParts.Devices()),
+        new(row => Key(row.Kind.Name, row.Gangs), GenericParts.Volumes()));
 
     /// <summary>From the center of one device to the next in one box: 1-13/16 in.</summary>
     public static Distance GangPitch => GenericParts.GangPitch;
@@ -73,24 +74,26 @@ public sealed class PartsCatalog
     /// <param name="kind">The kind of box.</param>
     /// <param name="gangs">How many devices side by side.</param>
     /// <param name="part">The row; null if there is none.</param>
-    public bool TryFindBox(BoxKind kind, int gangs, [NotNullWhen(true)] out BoxPart? part) => boxes.TryFind((kind, gangs), out part);
+    public bool TryFindBox(BoxKind kind, int gangs, [NotNullWhen(true)] out BoxPart? part) => boxes.TryFind(Key(kind.Name, gangs), out part);
 
     /// <summary>Finds the size of a plate.</summary>
     /// <param name="kind">The kind of plate.</param>
     /// <param name="gangs">How many devices side by side.</param>
     /// <param name="part">The row; null if there is none.</param>
-    public bool TryFindPlate(PlateKind kind, int gangs, [NotNullWhen(true)] out PlatePart? part) => plates.TryFind((kind, gangs), out part);
+    public bool TryFindPlate(PlateKind kind, int gangs, [NotNullWhen(true)] out PlatePart? part) => plates.TryFind(Key(kind.Name, gangs), out part);
 
     /// <summary>Finds where a device is operated.</summary>
     /// <param name="kind">The kind of device.</param>
     /// <param name="part">The row; null if there is none, which is "not known" and not "no operable parts".</param>
-    public bool TryFindDevice(DeviceKind kind, [NotNullWhen(true)] out DevicePart? part) => devices.TryFind(kind, out part);
+    public bool TryFindDevice(DeviceKind kind, [NotNullWhen(true)] out DevicePart? part) => devices.TryFind(kind.Name, out part);
 
     /// <summary>The volumes in which a kind of box is sold, from the smallest to the largest; empty if not known.</summary>
     /// <param name="kind">The kind of box.</param>
     /// <param name="gangs">How many devices side by side.</param>
     public Items<Volume> StandardVolumes(BoxKind kind, int gangs) =>
-        volumes.TryFind((kind, gangs), out VolumesPart? part) ? part.Volumes : default;
+        volumes.TryFind(Key(kind.Name, gangs), out VolumesPart? part) ? part.Volumes : default;
+
+    private static string Key(string kind, int gangs) => kind + "/" + gangs.ToString(CultureInfo.InvariantCulture);
 
     private static T NotNull<T>(T row)
         where T : class => row ?? throw new ArgumentNullException(nameof(row));

@@ -27,10 +27,10 @@ public readonly struct PlateKind : IEquatable<PlateKind>
     public static PlateKind Jumbo { get; } = new("jumbo");
 
     /// <summary>The kinds known here, in the order above.</summary>
-    public static Items<PlateKind> Known { get; } = new(new[]
+    public static Items<PlateKind> Known { get; } = new[]
     {
         Standard, Midway, Jumbo,
-    });
+    };
 
     /// <summary>The kind's name; empty for <c>default</c>.</summary>
     public string Name => name ?? "";

@@ -15,9 +15,12 @@ public sealed class MarkSheet
     private readonly Dwelling dwelling;
     private readonly EvaluatorOptions print;
 
-    private MarkSheet(Dwelling dwelling, EvaluatorOptions print, Items<MarkRow> rows)
+    private readonly string title;
+
+    private MarkSheet(Dwelling dwelling, EvaluatorOptions print, string title, Items<MarkRow> rows)
     {
         this.dwelling = dwelling;
+        this.title = title;
         this.print = print;
         Rows = rows;
     }
@@ -49,7 +52,7 @@ public sealed class MarkSheet
         HashSet<string> unrounded = new(StringComparer.Ordinal);
         while (true)
         {
-            MarkSheet sheet = new(dwelling, state.Options, RowsOf(state, options, unrounded));
+            MarkSheet sheet = new(dwelling, state.Options, dwelling.Name, RowsOf(state, options, unrounded));
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
@@ -74,6 +77,25 @@ public sealed class MarkSheet
         }
     }
 
+    /// <summary>The part of the sheet that is pinned up in one room, or outside: its rows alone.</summary>
+    /// <param name="room">The id of a room or an outside face.</param>
+    /// <returns>A sheet without rows where nothing is marked there.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
+    public MarkSheet ForRoom(string room)
+    {
+        string address = (room ?? throw new ArgumentNullException(nameof(room))) + "/";
+        List<MarkRow> rows = [];
+        foreach (MarkRow row in Rows)
+        {
+            if (row.Address.StartsWith(address, StringComparison.Ordinal))
+            {
+                rows.Add(row);
+            }
+        }
+
+        return new(dwelling, print, dwelling.Name + ", " + room, new(rows));
+    }
+
     /// <summary>The dwelling as the marks say: each marked box at its mark.</summary>
     public Dwelling ToDwelling()
     {
@@ -92,7 +114,7 @@ public sealed class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Marks: " + dwelling.Name, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center.");
+        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center.");
         Table().AppendMarkdown(text);
         return text.ToString();
     }
@@ -125,7 +147,8 @@ public sealed class MarkSheet
         List<(ResolvedSurface Surface, MarkRow Row)> rows = [];
         for (int box = 0; box < state.Boxes.Length; box++)
         {
-            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box))
+            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box)
+                && state.Boxes[box].Source is { Existing: false, Measured: null })
             {
                 rows.Add((surface, RowOf(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));
             }

@@ -20,6 +20,9 @@ public enum LayoutFaultKind
 
     /// <summary>A box on a wall has no height.</summary>
     NoHeight = 5,
+
+    /// <summary>A measure is larger than anything in a house can be.</summary>
+    BeyondMeasure = 6,
 }
 
 /// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>

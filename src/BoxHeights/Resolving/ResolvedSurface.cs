@@ -15,9 +15,12 @@ internal sealed class ResolvedSurface
         if (wall is not null)
         {
             WallWithoutBoxes = wall.Boxes.Count == 0 ? wall : wall.WithBoxes(Items<DeviceBox>.None);
-            StudLayout? studs = wall.Studs ?? space.Storey?.Studs;
+
+            // A storey's usual studs and board are seen from inside; an outside face says its own.
+            Storey? usual = space.IsOutside ? null : space.Storey;
+            StudLayout? studs = wall.Studs ?? usual?.Studs;
             Studs = studs is null ? null : StudPositions.Along(studs, wall.Length);
-            BoardLayout? boards = wall.Boards ?? space.Storey?.Boards;
+            BoardLayout? boards = wall.Boards ?? usual?.Boards;
             Boards = boards is not null && space.BoardWall is { } high ? HungBoards.Under(boards, high) : null;
             Fixtures = space.FixturesOn(wall.Id);
         }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights;
@@ -25,12 +26,12 @@ internal sealed class Resolver
         resolver.UniqueIds(dwelling);
         foreach (Room room in dwelling.Rooms)
         {
-            resolver.Room(room);
+            resolver.Within(room.Id, () => resolver.Room(room));
         }
 
         foreach (OutsideFace face in dwelling.Outside)
         {
-            resolver.Outside(face, dwelling);
+            resolver.Within(face.Id, () => resolver.Outside(face, dwelling));
         }
 
         resolver.Flights(dwelling);
@@ -40,6 +41,19 @@ internal sealed class Resolver
         }
 
         return resolver;
+    }
+
+    /// <summary>Measures that can't be added up any more are no measures of a house: a fault of what they describe, and the rest goes on.</summary>
+    private void Within(string subject, Action resolve)
+    {
+        try
+        {
+            resolve();
+        }
+        catch (OverflowException)
+        {
+            Fault(LayoutFaultKind.BeyondMeasure, subject, "a measure in it is larger than anything in a house");
+        }
     }
 
     private void Fault(LayoutFaultKind kind, string subject, string what) => Faults.Add(new(kind, subject, what));
@@ -257,6 +271,12 @@ internal sealed class Resolver
     {
         int before = Faults.Count;
         ResolvedBox resolved = new(box, surface, false);
+        if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
+        {
+            Fault(LayoutFaultKind.BeyondMeasure, box.Id, "its height is " + resolved.Height + ", which is larger than anything in a house");
+            return new(box, surface, true);
+        }
+
         if (wall.Open)
         {
             Fault(LayoutFaultKind.OutsideItsWall, box.Id, "no wall stands on this side of the room");

@@ -10,36 +10,41 @@ namespace BoxHeights;
 public sealed class Evaluation
 {
     private readonly LayoutState state;
-    private readonly Lazy<Items<Finding>> findings;
-    private readonly Lazy<Items<Cause>> causes;
+    private readonly RemedyFinder finder;
+    private Items<Cause>? causes;
 
     internal Evaluation(LayoutEvaluator evaluator, LayoutState state)
     {
         this.state = state;
         state.Evaluation = () => this;
-        int found = state.JudgeAll();
-        findings = new(() => Collect(found));
-        RemedyFinder finder = new(evaluator, this, state);
-        causes = new(() => Cause.Group(Findings, state, cause =>
+        List<Finding> found = new(state.JudgeAll());
+        state.CollectInto(found);
+        Findings = new(found);
+        finder = new(evaluator, this, state);
+        foreach (Finding finding in found)
         {
-            // Looking for remedies states rules at further sites, which the state remembers: one cause at a time.
-            lock (state)
-            {
-                return finder.For(cause);
-            }
-        }));
-        HasViolations = Any(finding => finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation);
-        HasUnknowns = Any(finding => finding.Outcome == Outcome.Unknown);
+            HasViolations |= finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation;
+            HasUnknowns |= finding.Outcome == Outcome.Unknown;
+        }
     }
 
     /// <summary>The dwelling that was evaluated.</summary>
     public Dwelling Dwelling => state.Dwelling;
 
     /// <summary>Every finding: faults of the description first, then box by box in the dwelling's order, then group by group.</summary>
-    public Items<Finding> Findings => findings.Value;
+    public Items<Finding> Findings { get; }
 
     /// <summary>The findings grouped by what they share, the heaviest first.</summary>
-    public Items<Cause> Causes => causes.Value;
+    public Items<Cause> Causes
+    {
+        get
+        {
+            lock (finder)
+            {
+                return causes ??= Cause.Group(Findings, state, RemediesOf);
+            }
+        }
+    }
 
     /// <summary>Whether something isn't met that a document of the rule set asks for.</summary>
     public bool HasViolations { get; }
@@ -148,9 +153,14 @@ public sealed class Evaluation
         {
             text.Append('\n').Append(++number).Append(". ").Append(cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
                 .Append("  ").Append(cause.Title).Append('\n');
-            if (cause.Findings.Count > 1)
+            if (cause.Subjects.Count > 1)
             {
-                text.Append("   boxes: ").Append(cause.Subjects).Append('\n');
+                AppendByRoom(text, cause);
+            }
+
+            if (cause.AlsoMissed.Count > 0)
+            {
+                text.Append("   also missed: ").Append(cause.AlsoMissed).Append('\n');
             }
 
             foreach (Remedy remedy in cause.Remedies)
@@ -163,8 +173,34 @@ public sealed class Evaluation
         return text.ToString();
     }
 
+    /// <summary>Who shares a cause, a line for each room or outside face: the way in which a crew walks.</summary>
+    private static void AppendByRoom(StringBuilder text, Cause cause)
+    {
+        List<(string Room, List<string> Boxes)> rooms = [];
+        foreach (Finding finding in cause.Findings)
+        {
+            string room = finding.Address.Split('/')[0];
+            int at = rooms.FindIndex(one => one.Room == room);
+            if (at < 0)
+            {
+                at = rooms.Count;
+                rooms.Add((room, []));
+            }
+
+            if (!rooms[at].Boxes.Contains(finding.Subject))
+            {
+                rooms[at].Boxes.Add(finding.Subject);
+            }
+        }
+
+        foreach ((string room, List<string> boxes) in rooms)
+        {
+            text.Append("   in ").Append(room).Append(": ").Append(string.Join(", ", boxes)).Append('\n');
+        }
+    }
+
     /// <summary>How many findings there are, and the first of them.</summary>
-    public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + " findings: " + Findings[0].Message;
+    public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + (Findings.Count == 1 ? " finding: " : " findings: ") + Findings[0].Message;
 
     internal Cause? CauseOf(Finding finding)
     {
@@ -182,24 +218,13 @@ public sealed class Evaluation
         return null;
     }
 
-    private Items<Finding> Collect(int count)
+    /// <summary>Looking for remedies states rules at further sites, which the state remembers: one cause at a time.</summary>
+    private Items<Remedy> RemediesOf(Cause cause)
     {
-        List<Finding> all = new(count);
-        state.CollectInto(all);
-        return new(all);
-    }
-
-    private bool Any(Predicate<Finding> which)
-    {
-        foreach (Finding finding in Findings)
+        lock (state)
         {
-            if (which(finding))
-            {
-                return true;
-            }
+            return finder.For(cause);
         }
-
-        return false;
     }
 
     private IEnumerable<Check> ChecksOf(int box)

@@ -43,6 +43,11 @@ public sealed class LayoutSession
     {
         int box = Find(id);
         along = Valid.NotNegative(along, nameof(along));
+        if (!ResolvedBox.IsWithinReason(along) || !ResolvedBox.IsWithinReason(height.Value))
+        {
+            throw new ArgumentOutOfRangeException(nameof(height), "No house is as large as " + along + " and " + height + ".");
+        }
+
         if (NeedsResolving(box, along, height))
         {
             return ReopenWith(id, along, height);
@@ -81,15 +86,10 @@ public sealed class LayoutSession
     public SessionChange Remove(string id) => Reopen(ToDwelling().WithoutBox(id));
 
     /// <summary>The dwelling as it is now.</summary>
-    public Dwelling ToDwelling()
-    {
-        int next = 0;
-        return state.Dwelling.WithBoxes(box =>
-        {
-            int index = next++;
-            return moved[index] ? Moved(box, state.AtOf(index)!.Value, state.HeightOf(index)!.Value) : box;
-        });
-    }
+    public Dwelling ToDwelling() => state.Dwelling.WithBoxes(box =>
+        indexOf.TryGetValue(box.Id, out int index) && moved[index] && ReferenceEquals(state.Boxes[index].Source, box)
+            ? Moved(box, state.AtOf(index)!.Value, state.HeightOf(index)!.Value)
+            : box);
 
     /// <summary>Everything that there is to say about the dwelling as it is now.</summary>
     public Evaluation Evaluate() => evaluator.Evaluate(ToDwelling());

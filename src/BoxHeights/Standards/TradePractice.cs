@@ -7,37 +7,38 @@ namespace BoxHeights.Standards;
 /// <summary>What a good crew does, whether or not a document asks for it. Common practice, no source.</summary>
 internal static class TradePractice
 {
-    /// <summary>The usual heights, with the spread in which nobody would remark on one.</summary>
+    /// <summary>The usual heights in inches, with the spread in which nobody would remark on one.</summary>
     public static PracticeTable Usual { get; } = new PracticeTable(Citation.CommonPractice.Document).WithHeights(new[]
     {
-        Habit(BoxPurpose.General, "16 in to top", "12 in to bottom", "18 in to center"),
-        Habit(BoxPurpose.Switch, "48 in to top", "42 in to top", "52 in to top"),
-        Habit(BoxPurpose.Counter, "48 in to top", "42 in to center", "52 in to top"),
-        Habit(BoxPurpose.Bath, "48 in to top", "40 in to top", "52 in to top"),
-        Habit(BoxPurpose.Refrigerator, "48 in to top", "36 in to center", "56 in to top"),
-        Habit(BoxPurpose.Range, "5 in to center", "3 in to center", "8 in to center", Datum.FinishedFloor),
-        Habit(BoxPurpose.SinkBase, "18 in to center", "12 in to center", "24 in to center"),
-        Habit(BoxPurpose.Dishwasher, "18 in to center", "4 in to center", "24 in to center"),
-        Habit(BoxPurpose.Hood, "74 in to center", "62 in to center", "84 in to center"),
-        Habit(BoxPurpose.Laundry, "44 in to center", "36 in to center", "48 in to center"),
+        // purpose, aims at, no lower than, no higher than, above
+        Habit(BoxPurpose.General, (Edge.Top, 16), (Edge.Bottom, 12), (Edge.Center, 18)),
+        Habit(BoxPurpose.Switch, (Edge.Top, 48), (Edge.Top, 42), (Edge.Top, 52)),
+        Habit(BoxPurpose.Counter, (Edge.Top, 48), (Edge.Center, 42), (Edge.Top, 52)),
+        Habit(BoxPurpose.Bath, (Edge.Top, 48), (Edge.Top, 40), (Edge.Top, 52)),
+        Habit(BoxPurpose.Refrigerator, (Edge.Top, 48), (Edge.Center, 36), (Edge.Top, 56)),
+        Habit(BoxPurpose.Range, (Edge.Center, 5), (Edge.Center, 3), (Edge.Center, 8), Datum.FinishedFloor),
+        Habit(BoxPurpose.SinkBase, (Edge.Center, 18), (Edge.Center, 12), (Edge.Center, 24)),
+        Habit(BoxPurpose.Dishwasher, (Edge.Center, 18), (Edge.Center, 4), (Edge.Center, 24)),
+        Habit(BoxPurpose.Hood, (Edge.Center, 74), (Edge.Center, 62), (Edge.Center, 84)),
+        Habit(BoxPurpose.Laundry, (Edge.Center, 44), (Edge.Center, 36), (Edge.Center, 48)),
 
         // A dryer's is set low as often as it is set with the washer's.
-        Habit(BoxPurpose.Dryer, "44 in to center", "4 in to center", "48 in to center"),
-        Habit(BoxPurpose.VanityLight, "80 in to center", "72 in to center", "90 in to center"),
-        Habit(BoxPurpose.Bedside, "30 in to bottom", "24 in to bottom", "48 in to top"),
-        Habit(BoxPurpose.EndTable, "36 in to center", "28 in to center", "40 in to center"),
-        Habit(BoxPurpose.Sofa, "48 in to top", "30 in to center", "50 in to top"),
-        Habit(BoxPurpose.WindowTop, "72 in to bottom", "66 in to bottom", "90 in to bottom"),
-        Habit(BoxPurpose.Closet, "48 in to top", "12 in to bottom", "78 in to top"),
-        Habit(BoxPurpose.Office, "48 in to top", "12 in to bottom", "52 in to top"),
-        Habit(BoxPurpose.Media, "16 in to top", "12 in to bottom", "52 in to top"),
-        Habit(BoxPurpose.Television, "62 in to center", "42 in to center", "72 in to center"),
-        Habit(BoxPurpose.Garage, "48 in to bottom", "18 in to bottom", "60 in to bottom"),
-        Habit(BoxPurpose.Basement, "48 in to bottom", "12 in to bottom", "52 in to bottom"),
-        Habit(BoxPurpose.Attic, "60 in to bottom", "42 in to bottom", "66 in to bottom"),
-        Habit(BoxPurpose.Exterior, "18 in to bottom", "12 in to bottom", "48 in to bottom", Datum.Grade),
-        Habit(BoxPurpose.Doorbell, "44 in to center", "40 in to center", "50 in to center"),
-        Habit(BoxPurpose.Thermostat, "60 in to center", "44 in to center", "64 in to center"),
+        Habit(BoxPurpose.Dryer, (Edge.Center, 44), (Edge.Center, 4), (Edge.Center, 48)),
+        Habit(BoxPurpose.VanityLight, (Edge.Center, 80), (Edge.Center, 72), (Edge.Center, 90)),
+        Habit(BoxPurpose.Bedside, (Edge.Bottom, 30), (Edge.Bottom, 24), (Edge.Top, 48)),
+        Habit(BoxPurpose.EndTable, (Edge.Center, 36), (Edge.Center, 28), (Edge.Center, 40)),
+        Habit(BoxPurpose.Sofa, (Edge.Top, 48), (Edge.Center, 30), (Edge.Top, 50)),
+        Habit(BoxPurpose.WindowTop, (Edge.Bottom, 72), (Edge.Bottom, 66), (Edge.Bottom, 90)),
+        Habit(BoxPurpose.Closet, (Edge.Top, 48), (Edge.Bottom, 12), (Edge.Top, 78)),
+        Habit(BoxPurpose.Office, (Edge.Top, 48), (Edge.Bottom, 12), (Edge.Top, 52)),
+        Habit(BoxPurpose.Media, (Edge.Top, 16), (Edge.Bottom, 12), (Edge.Top, 52)),
+        Habit(BoxPurpose.Television, (Edge.Center, 62), (Edge.Center, 42), (Edge.Center, 72)),
+        Habit(BoxPurpose.Garage, (Edge.Bottom, 48), (Edge.Bottom, 18), (Edge.Bottom, 60)),
+        Habit(BoxPurpose.Basement, (Edge.Bottom, 48), (Edge.Bottom, 12), (Edge.Bottom, 52)),
+        Habit(BoxPurpose.Attic, (Edge.Bottom, 60), (Edge.Bottom, 42), (Edge.Bottom, 66)),
+        Habit(BoxPurpose.Exterior, (Edge.Bottom, 18), (Edge.Bottom, 12), (Edge.Bottom, 48), Datum.Grade),
+        Habit(BoxPurpose.Doorbell, (Edge.Center, 44), (Edge.Center, 40), (Edge.Center, 50)),
+        Habit(BoxPurpose.Thermostat, (Edge.Center, 60), (Edge.Center, 44), (Edge.Center, 64)),
     });
 
     /// <summary>The trade's habits with a builder's own heights: those take the place of the usual ones for the same purposes.</summary>
@@ -88,9 +89,9 @@ internal static class TradePractice
     private static FinishEdge Edges(string id, string summary, EdgesOf against) =>
         new(id, summary, Severity.Advice, Citation.CommonPractice, against) { Scope = RuleScope.Walls };
 
-    private static PracticeHeight Habit(BoxPurpose purpose, string aim, string low, string high, Datum datum = Datum.Subfloor)
+    private static PracticeHeight Habit(BoxPurpose purpose, (Edge, int) aim, (Edge, int) low, (Edge, int) high, Datum datum = Datum.Subfloor)
     {
-        BoxHeight Height(string text) => BoxHeight.Parse(text + " " + DatumText.Print(datum, false));
+        BoxHeight Height((Edge Edge, int Inches) one) => BoxHeight.To(one.Edge, Distance.FromInches(one.Inches, 0, 1), datum);
         return new PracticeHeight(purpose, Height(aim)).WithNoLower(Height(low)).WithNoHigher(Height(high));
     }
 

@@ -106,6 +106,10 @@ public sealed class LayoutFaultTests
     public void NoHeight_BoxOnAWall_IsNamedAndNotJudged() => NotJudged(Box("somewhere", "60").WithHeight(null), LayoutFaultKind.NoHeight, "height");
 
     [Fact]
+    public void BeyondMeasure_BoxAsHighAsNoHouse_IsNamedAndNotJudged() =>
+        NotJudged(Box("far", "60").WithHeight(BoxHeight.ToTop(Distance.FromTicks(long.MaxValue - 1), Datum.Subfloor)), LayoutFaultKind.BeyondMeasure, "larger than anything in a house");
+
+    [Fact]
     public void OverlappingOpenings_BothWays_IsNamed()
     {
         Opening door = new("door", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("96")) { Head = new Level(CaseFile.Inches("82"), Datum.Subfloor) };

@@ -70,7 +70,7 @@ public sealed class DecoyTests
     public void SwitchAt48_InAHalfWall_IsFound()
     {
         OneBox box = Switch(new Storey("ground"), "48", Edge.Top) with { Wall = wall => wall.WithTop(new[] { new WallTopPoint(Distance.Zero, In("42")), new WallTopPoint(wall.Length, In("42")) }) };
-        Assert.Equal("trim-clearance", Assert.Single(Evaluator(NecEdition.Nec2023).Evaluate(box.Build()).Findings).RuleId);
+        Assert.Equal("under-wall-top", Assert.Single(Evaluator(NecEdition.Nec2023).Evaluate(box.Build()).Findings).RuleId);
     }
 
     [Fact]

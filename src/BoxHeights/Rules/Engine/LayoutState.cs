@@ -43,13 +43,31 @@ internal sealed class LayoutState
         limitFindings = new List<Finding>?[count];
         for (int i = 0; i < count; i++)
         {
-            Put(i, Boxes[i].Height, Boxes[i].TryAlong(options.Catalog, out Distance along) ? along : null);
-            JudgeLimits(i);
+            Enter(i);
         }
 
         Groups = new(this);
         groupFindings = new List<Finding>?[Groups.Count];
         keeps = new DistanceSet[Groups.Count];
+    }
+
+    /// <summary>Puts a box where it is described. One whose measures can't be added up any more is at fault, and the rest goes on.</summary>
+    private void Enter(int box)
+    {
+        try
+        {
+            Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
+            JudgeLimits(box);
+            JudgePlacement(box);
+        }
+        catch (OverflowException)
+        {
+            Boxes[box] = new(Boxes[box].Source, Boxes[box].Surface, true);
+            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, "a measure around it is larger than anything in a house"));
+            placementFindings[box] = null;
+            limitFindings[box] = null;
+            Put(box, null, null);
+        }
     }
 
     /// <summary>Gives the evaluation that a finding's cause and remedies are looked up in.</summary>

@@ -53,7 +53,10 @@ internal sealed class RemedyFinder
                 sticks.Add(stick = []);
             }
 
-            stick.Add(finding.Box);
+            if (!stick.Contains(finding.Box))
+            {
+                stick.Add(finding.Box);
+            }
         }
 
         return sticks;
@@ -92,7 +95,7 @@ internal sealed class RemedyFinder
         foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, levelOnly))
         {
             MoveBoxes move = Move(boxes, height, null, slack);
-            if (Mends(move, cause.RuleId, toMend))
+            if (Mends(move, cause, toMend))
             {
                 return move;
             }
@@ -111,7 +114,7 @@ internal sealed class RemedyFinder
                 foreach ((BoxHeight height, bool slack) in places.HeightsFor(one, false, along))
                 {
                     Remedy move = Move(one, height, along, slack);
-                    if (Mends(move, cause.RuleId, one))
+                    if (Mends(move, cause, one))
                     {
                         return move;
                     }
@@ -171,18 +174,21 @@ internal sealed class RemedyFinder
             boxes.Add(finding.Box);
         }
 
-        return Mends(larger, cause.RuleId, boxes) ? new Remedy[] { larger } : default;
+        return Mends(larger, cause, boxes) ? new Remedy[] { larger } : default;
     }
 
     /// <summary>Whether a remedy, carried out, clears the finding of every box and adds none.</summary>
-    private bool Mends(Remedy remedy, string ruleId, List<int> boxes)
+    private bool Mends(Remedy remedy, Cause cause, List<int> boxes)
     {
         Evaluation after = evaluator.Evaluate(remedy.ApplyTo(state.Dwelling));
         foreach (Finding finding in after.Findings)
         {
-            if (finding.RuleId == ruleId && boxes.Exists(box => state.Boxes[box].Source.Id == finding.Subject))
+            foreach (Finding mended in cause.Findings)
             {
-                return false;
+                if (mended.IsAbout(finding) && boxes.Contains(mended.Box))
+                {
+                    return false;
+                }
             }
 
             bool known = false;

@@ -23,6 +23,9 @@ public sealed class PlacementSite
     /// <summary>The kind of room; the empty kind outside.</summary>
     public RoomKind Room => Surface.RoomKind;
 
+    /// <summary>Whether the surface is seen from outside the building.</summary>
+    public bool IsOutside => Surface.Space.IsOutside;
+
     /// <summary>The wall, without its boxes; null on a ceiling or a floor.</summary>
     public Wall? Wall => Surface.WallWithoutBoxes;
 

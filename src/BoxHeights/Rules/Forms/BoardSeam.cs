@@ -27,6 +27,12 @@ public sealed record BoardSeam : PlacementRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
+        if (site.IsOutside)
+        {
+            // Wall board hangs inside.
+            return;
+        }
+
         if (site.Wall is { Top.Count: > 0 })
         {
             statement.NotJudged("the wall doesn't end at a level ceiling");

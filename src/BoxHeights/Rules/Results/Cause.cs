@@ -5,18 +5,29 @@ using BoxHeights.Rules;
 namespace BoxHeights;
 
 /// <summary>What several findings share: one rule, one stick, one storey. It has one remedy, and lists who shares it.</summary>
+/// <remarks>A habit that a box misses along with a firmer rule is no cause of its own: it joins that rule's, whose remedy mends both.</remarks>
 public sealed class Cause
 {
-    private readonly Lazy<Items<Remedy>> remedies;
+    private readonly Func<Cause, Items<Remedy>> findRemedies;
+    private Items<Remedy>? remedies;
 
     internal Cause(Items<Finding> findings, Func<Cause, Items<Remedy>> findRemedies)
     {
         Findings = findings;
-        Subjects = findings.Select(finding => finding.Subject);
-        remedies = new(() => findRemedies(this));
+        List<string> subjects = [];
+        foreach (Finding finding in findings)
+        {
+            if (!subjects.Contains(finding.Subject))
+            {
+                subjects.Add(finding.Subject);
+            }
+        }
+
+        Subjects = new(subjects);
+        this.findRemedies = findRemedies;
     }
 
-    /// <summary>The findings, in the dwelling's order.</summary>
+    /// <summary>The findings of the rule, in the dwelling's order, then those of habits that are missed along with it.</summary>
     public Items<Finding> Findings { get; }
 
     /// <summary>The ids of the boxes, or the address of the part at fault.</summary>
@@ -24,6 +35,24 @@ public sealed class Cause
 
     /// <summary>The id of the rule.</summary>
     public string RuleId => Findings[0].RuleId;
+
+    /// <summary>The ids of the habits that are missed along with the rule.</summary>
+    public Items<string> AlsoMissed
+    {
+        get
+        {
+            List<string> ids = [];
+            foreach (Finding finding in Findings)
+            {
+                if (finding.RuleId != RuleId && !ids.Contains(finding.RuleId))
+                {
+                    ids.Add(finding.RuleId);
+                }
+            }
+
+            return new(ids);
+        }
+    }
 
     /// <summary>Whether the rule isn't met, or can't be decided.</summary>
     public Outcome Outcome => Findings[0].Outcome;
@@ -47,12 +76,21 @@ public sealed class Cause
     public Citation Citation => Findings[0].Citation;
 
     /// <summary>What would mend it, best first.</summary>
-    public Items<Remedy> Remedies => remedies.Value;
+    public Items<Remedy> Remedies
+    {
+        get
+        {
+            lock (findRemedies)
+            {
+                return remedies ??= findRemedies(this);
+            }
+        }
+    }
 
     /// <summary>The cause in one line, without the ids.</summary>
-    public string Title => Findings.Count == 1
+    public string Title => Subjects.Count == 1
         ? Findings[0].Message
-        : Findings.Count + " boxes share this: " + Findings[0].Text.Body(Findings[0]);
+        : Subjects.Count + " boxes share this: " + Findings[0].Text.Body(Findings[0]);
 
     /// <summary>The cause in one line, without the ids.</summary>
     public override string ToString() => Title;
@@ -62,8 +100,15 @@ public sealed class Cause
     {
         Dictionary<string, List<Finding>> shared = new(StringComparer.Ordinal);
         List<List<Finding>> inOrder = [];
+        List<(Finding Habit, Finding Firm)> habits = [];
         foreach (Finding finding in findings)
         {
+            if (IsHabit(finding, state) && FirmerThan(finding, findings, state) is { } firm)
+            {
+                habits.Add((finding, firm));
+                continue;
+            }
+
             string key = KeyOf(finding, state);
             if (!shared.TryGetValue(key, out List<Finding>? list))
             {
@@ -72,6 +117,11 @@ public sealed class Cause
             }
 
             list.Add(finding);
+        }
+
+        foreach ((Finding habit, Finding firm) in habits)
+        {
+            shared[KeyOf(firm, state)].Add(habit);
         }
 
         List<Cause> causes = inOrder.ConvertAll(list => new Cause(new(list), findRemedies));
@@ -83,6 +133,22 @@ public sealed class Cause
         }
 
         return new(sorted);
+    }
+
+    private static bool IsHabit(Finding finding, LayoutState state) => finding.Box >= 0 && state.Rules.Set.Find(finding.RuleId) is { YieldsWhenForced: true };
+
+    /// <summary>What asks for the same box to be moved with more weight than a habit has.</summary>
+    private static Finding? FirmerThan(Finding habit, Items<Finding> findings, LayoutState state)
+    {
+        foreach (Finding other in findings)
+        {
+            if (other.Box == habit.Box && other.Outcome == Outcome.Fails && other.Measured.Kind != QuantityKind.Volume && !IsHabit(other, state))
+            {
+                return other;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>What isn't known is shared by a room; what isn't met is shared by those that were set with one stick.</summary>

@@ -35,10 +35,12 @@ internal sealed class FindingText
     public static FindingText Of(LengthUnits units, ProvisionRule rule) => new(units, rule, null, null, [], 0, default);
 
     public string Message(Finding finding) =>
-        fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding);
+        fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding, Sideways());
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
-    public string Body(Finding finding)
+    public string Body(Finding finding) => Body(finding, "");
+
+    private string Body(Finding finding, string sideways)
     {
         if (fault is not null)
         {
@@ -59,11 +61,41 @@ internal sealed class FindingText
         }
         else
         {
-            text = what + must + ": allowed " + (rule is LimitRule ? "" : "here ") + Printed.Allowed(finding.Allowed, units)
+            text = what + must + ": allowed " + (rule is LimitRule ? "" : sideways + "here ") + Printed.Allowed(finding.Allowed, units, finding.Height is { } from && from.Value < Distance.Zero)
                 + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + Printed.OffBy(finding.Margin, units));
         }
 
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
+    }
+
+    /// <summary>The least way along the wall to where the height is allowed, where there is one: often the shorter way.</summary>
+    private string Sideways()
+    {
+        if (sites.Length != 1 || place.Left != place.Right)
+        {
+            return "";
+        }
+
+        Slab[] slabs = sites[0].Placements[placement].Slabs;
+        long least = long.MaxValue;
+        foreach (Slab slab in slabs)
+        {
+            foreach (long beside in new[] { slab.LeftTicks, slab.RightTicks })
+            {
+                // Right at the end of what isn't allowed, or one tick beyond it.
+                foreach (long to in new[] { beside, beside == slab.LeftTicks ? beside - 1 : beside + 1 })
+                {
+                    bool onTheWall = to >= 0 && to <= sites[0].Site.Surface.Length.Ticks;
+                    if (onTheWall && Math.Abs(to - place.Left) < Math.Abs(least)
+                        && SlabJudge.Verdict(slabs, new(to, to, place.Readings)) == Verdict.Passes)
+                    {
+                        least = to - place.Left;
+                    }
+                }
+            }
+        }
+
+        return least == long.MaxValue ? "" : Printed.OffBy(Distance.FromTicks(least), units) + " to the " + (least < 0 ? "left" : "right") + ", or ";
     }
 
     private string Depends(Finding finding)

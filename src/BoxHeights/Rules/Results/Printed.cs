@@ -42,7 +42,10 @@ internal static class Printed
     }
 
     /// <summary>What is allowed, each stretch no wider than it is; a stretch that would be rounded away is printed as it is.</summary>
-    public static string Allowed(QuantitySet allowed, LengthUnits units)
+    /// <param name="allowed">The amounts.</param>
+    /// <param name="units">How to print them.</param>
+    /// <param name="below">Whether they are heights below something, which are counted down.</param>
+    public static string Allowed(QuantitySet allowed, LengthUnits units, bool below = false)
     {
         if (allowed.Kind == QuantityKind.Volume)
         {
@@ -59,7 +62,21 @@ internal static class Printed
             rounded |= low <= high ? DistanceSet.Between(low, high) : DistanceSet.Between(one.From, one.To);
         }
 
-        return rounded.ToString(Format(units));
+        return below ? Mirrored(rounded).ToString(Format(units)) + " below" : rounded.ToString(Format(units));
+    }
+
+    private static DistanceSet Mirrored(DistanceSet set)
+    {
+        DistanceSet mirrored = DistanceSet.Empty;
+        for (int i = 0; i < set.Count; i++)
+        {
+            DistanceRange one = set[i];
+            mirrored |= DistanceSet.Between(
+                one.To == Distance.MaxValue ? Distance.MinValue : -one.To,
+                one.From == Distance.MinValue ? Distance.MaxValue : -one.From);
+        }
+
+        return mirrored;
     }
 
     private static bool IsWhole(Distance distance, LengthUnits units) => distance.IsMultipleOf(units == LengthUnits.Millimeters ? Tenth : Fractions);

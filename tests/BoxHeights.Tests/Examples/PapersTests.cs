@@ -1,0 +1,89 @@
+#if !NETSTANDARD_ASSET
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using BoxHeights.Interop;
+using WholeHouse;
+using Xunit;
+
+namespace BoxHeights.Tests.Examples;
+
+/// <summary>What the example's command line asks for, and the papers that it writes.</summary>
+public class PapersTests
+{
+    private static readonly RuleSet Usual = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly string[] OddIds = ["..", "a:b", "a b", "A-B", "con"];
+    private static readonly Dwelling House = DwellingJson.Read(Repository.Read("examples", "WholeHouse", "house.json"));
+
+    [Fact]
+    public void Papers_OfTheHouse_AreOneForEachRoomAndFourForTheWhole()
+    {
+        IReadOnlyList<(string Name, string Text)> papers = Written(House);
+        string[] rooms = House.Rooms.Select(room => room.Id).Concat(House.Outside.Select(face => face.Id)).Select(id => "marks-" + id + ".md").ToArray();
+        Assert.Equal(["causes.txt", "story-pole.md", "punch-list.md", "pre-inspection.md", .. rooms], papers.Select(paper => paper.Name));
+        string kitchen = papers.Single(paper => paper.Name == "marks-kitchen.md").Text;
+        Assert.StartsWith("# Marks: House at Alder Bend, kitchen\n", kitchen, StringComparison.Ordinal);
+        Assert.Contains("| K1 |", kitchen, StringComparison.Ordinal);
+        Assert.DoesNotContain("| P1 |", kitchen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Marks_OfAllRooms_AreTheWholeSheet()
+    {
+        MarkSheet whole = MarkSheet.For(House, Usual);
+        IEnumerable<string> rooms = House.Rooms.Select(room => room.Id).Concat(House.Outside.Select(face => face.Id));
+        Assert.Equal(whole.Rows, rooms.SelectMany(id => whole.ForRoom(id).Rows));
+        Assert.Empty(whole.ForRoom("bed").Rows);
+        Assert.Throws<ArgumentNullException>(() => whole.ForRoom(null!));
+    }
+
+    [Fact]
+    public void Names_OfRoomsThatAreNoFileNames_StayInTheirFolderAndApart()
+    {
+        Dwelling odd = new Dwelling("odd").WithStoreys(new[] { new Storey("first") })
+            .WithRooms(OddIds.Select(id => new Room(id, RoomKind.Hall, "first")).ToArray());
+        Assert.Equal(["marks---.md", "marks-a-b.md", "marks-a-b-2.md", "marks-A-B-3.md", "marks-con.md"], Written(odd).Skip(4).Select(paper => paper.Name));
+    }
+
+    [Fact]
+    public void Request_WithoutArguments_IsTheUsualOne()
+    {
+        Request request = Request.Parse([]);
+        Assert.Equal(Usual.Fingerprint, request.Rules.Fingerprint);
+        Assert.EndsWith("house.json", request.File, StringComparison.Ordinal);
+        Assert.Null(request.Folder);
+    }
+
+    [Fact]
+    public void Request_WithEverything_IsReadWhole()
+    {
+        Request request = Request.Parse(["--edition", "2017", "mine.json", "--rules", "california", "--rules", "ada", "--out", "papers"]);
+        RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2017) + RuleSets.RoughInPractice + RuleSets.Ada2010 + RuleSets.California;
+        Assert.Equal(("mine.json", rules.Fingerprint, "papers"), (request.File, request.Rules.Fingerprint, request.Folder));
+    }
+
+    [Theory]
+    [InlineData("ada", "ada-reach")]
+    [InlineData("fair-housing", "fair-housing-reach")]
+    [InlineData("type-a", "type-a-reach")]
+    [InlineData("type-b", "type-b-reach")]
+    [InlineData("california", "california-reach")]
+    public void Request_ForAReachDocument_AddsItsRow(string document, string row) => Assert.NotNull(Request.Parse(["--rules", document]).Rules.Find(row));
+
+    [Theory]
+    [InlineData("--edition", "1999")]
+    [InlineData("--edition", null)]
+    [InlineData("--rules", "mine")]
+    [InlineData("--out", null)]
+    [InlineData("--loud", null)]
+    [InlineData("one.json", "two.json")]
+    public void Request_NotUnderstood_SaysWhat(string first, string? second)
+    {
+        string[] arguments = second is null ? [first] : [first, second];
+        Assert.Contains(arguments[^1], Assert.Throws<ArgumentException>(() => Request.Parse(arguments)).Message, StringComparison.Ordinal);
+    }
+
+    private static IReadOnlyList<(string Name, string Text)> Written(Dwelling dwelling) =>
+        Papers.Of(dwelling, new LayoutEvaluator(Usual).Evaluate(dwelling), MarkSheet.For(dwelling, Usual));
+}
+#endif
