@@ -72,6 +72,9 @@ public readonly struct BoxSize : IEquatable<BoxSize>
     public BoxSize Ranging(DistanceRange width, DistanceRange height) =>
         new(Width, Height, Depth, EvenSize.Check(width, Width, nameof(width)), EvenSize.Check(height, Height, nameof(height)));
 
+    /// <summary>The same box turned by a quarter.</summary>
+    internal BoxSize Turned() => IsStated ? new BoxSize(Height, Width, Depth).Ranging(HeightRange, WidthRange) : this;
+
     /// <inheritdoc/>
     public bool Equals(BoxSize other) =>
         Width == other.Width && Height == other.Height && Depth == other.Depth

@@ -107,6 +107,14 @@ public readonly struct DeviceKind : IEquatable<DeviceKind>
     /// <summary>Whether it is one of the receptacles known here. Says nothing of voltage or of what counts toward a required outlet.</summary>
     public bool IsReceptacle => Receptacles.Contains(this);
 
+    /// <summary>Whether it is one of the kinds known here.</summary>
+    public bool IsKnown => Known.Contains(this);
+
+    /// <summary>Whether a hand operates it or plugs into it, so that it sits on a yoke: all but blank covers, luminaires, alarms and chimes. A kind of one's own counts as operated.</summary>
+    public bool IsOperated => !NotOperated.Contains(this);
+
+    private static Items<DeviceKind> NotOperated { get; } = new[] { Blank, Luminaire, SmokeAlarm, CoAlarm, Chime };
+
     // By table and not by the end of the name: a name of one's own must not join a family by its spelling.
     private static Items<DeviceKind> Switches { get; } = new[]
     {

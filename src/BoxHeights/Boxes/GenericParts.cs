@@ -77,6 +77,7 @@ internal static class GenericParts
 
         // A rocker has no lever: its grip is taken at the middle of the paddle's upper half.
         OperableParts rocker = new(face, face, EvenSize.Half(face));
+        OperableParts rockerOnItsSide = new(halfFaceWide, halfFaceWide, halfFaceWide);
         Distance lever = Inches(0.47m);
         Distance singleOutlet = Inches(0.69m);
         Distance largeOutlet = Inches(1.07m);
@@ -84,10 +85,11 @@ internal static class GenericParts
         // Where the style isn't known a switch is taken as the taller one, so that a reach limit met is met by either.
         foreach (DeviceKind kind in new[] { DeviceKind.Switch, DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch, DeviceKind.Dimmer, DeviceKind.FanControl })
         {
-            yield return new(kind, rocker, FromMemory);
+            yield return new(kind, rocker, FromMemory, rockerOnItsSide);
         }
 
-        yield return new(DeviceKind.ToggleSwitch, new(lever, lever, Inches(0.375m)), FromMemory);
+        OperableParts toggle = new(lever, lever, Inches(0.375m));
+        yield return new(DeviceKind.ToggleSwitch, toggle, FromMemory, toggle);
         foreach (DeviceKind kind in new[] { DeviceKind.DuplexReceptacle, DeviceKind.GfciReceptacle, DeviceKind.SplitReceptacle, DeviceKind.DecoratorReceptacle, DeviceKind.UsbReceptacle })
         {
             yield return new(kind, duplex, FromMemory, onItsSide);
@@ -99,9 +101,12 @@ internal static class GenericParts
 
         // Their whole faces, since people press or turn them anywhere; for a smoke alarm, its cover, whose top is what is measured.
         Distance button = Inches(0.4m);
+        Distance jack = Inches(0.35m);
         Distance control = Inches(1.75m);
         Distance cover = Inches(2.75m);
         yield return new(DeviceKind.DoorbellButton, new(button, button), FromMemory);
+        yield return new(DeviceKind.DataJack, new(jack, jack), FromMemory);
+        yield return new(DeviceKind.TvJack, new(jack, jack), FromMemory);
         yield return new(DeviceKind.Thermostat, new(control, control), FromMemory);
         yield return new(DeviceKind.SmokeAlarm, new(cover, cover), FromMemory);
 

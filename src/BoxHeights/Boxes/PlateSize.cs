@@ -37,6 +37,9 @@ public readonly struct PlateSize : IEquatable<PlateSize>
     /// <summary>Whether two sizes differ.</summary>
     public static bool operator !=(PlateSize left, PlateSize right) => !left.Equals(right);
 
+    /// <summary>The same plate turned by a quarter.</summary>
+    internal PlateSize Turned() => IsStated ? new(Height, Width) : this;
+
     /// <inheritdoc/>
     public bool Equals(PlateSize other) => Width == other.Width && Height == other.Height;
 

@@ -10,6 +10,8 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class StudPositions
 {
+    private const long Most = 10_000;
+
     private readonly long[] faces;
     private readonly long thickness;
 
@@ -33,11 +35,18 @@ public sealed class StudPositions
     /// <param name="layout">Their layout.</param>
     /// <param name="wallLength">The wall's length between framing faces.</param>
     /// <exception cref="ArgumentNullException"><paramref name="layout"/> is null.</exception>
+    /// <exception cref="ArgumentException">The wall would have more than 10,000 studs.</exception>
     public static StudPositions Along(StudLayout layout, Distance wallLength)
     {
         if (layout is null)
         {
             throw new ArgumentNullException(nameof(layout));
+        }
+
+        long count = CountOf(layout, wallLength);
+        if (count > Most)
+        {
+            throw new ArgumentException("A wall has no more than " + Most + " studs; this one would have " + count + ".", nameof(layout));
         }
 
         long thickness = (layout.Thickness ?? UsualThickness).Ticks;
@@ -54,8 +63,9 @@ public sealed class StudPositions
         else if (layout.Spacing is { } spacing)
         {
             long first = layout.FirstFace?.Ticks ?? spacing.Ticks - (thickness / 2);
-            for (long near = first; near + thickness < wallLength.Ticks; near += spacing.Ticks)
+            for (long stud = 0; stud < count; stud++)
             {
+                long near = first + (stud * spacing.Ticks);
                 faces.Add(layout.From == WallEnd.Left ? near : wallLength.Ticks - near - thickness);
             }
 
@@ -64,6 +74,9 @@ public sealed class StudPositions
 
         return new(faces.ToArray(), thickness, layout.Known);
     }
+
+    /// <summary>Whether a layout on a wall gives studs that can be counted one by one: at most 10,000.</summary>
+    internal static bool IsCountable(StudLayout layout, Distance wallLength) => CountOf(layout, wallLength) <= Most;
 
     /// <summary>Where a box nailed to a stud has its center.</summary>
     /// <param name="stud">The stud, from 1 at the left.</param>
@@ -103,5 +116,19 @@ public sealed class StudPositions
         }
 
         return best < 0 ? null : (best + 1, along.Ticks >= faces[best] + (thickness / 2) ? StudSide.Right : StudSide.Left);
+    }
+
+    /// <summary>How many studs stand between the first and the far corner, by division: a spacing of a hair would never be walked to its end.</summary>
+    private static long CountOf(StudLayout layout, Distance wallLength)
+    {
+        if (layout.Faces.Count > 0 || layout.Spacing is not { } spacing)
+        {
+            return layout.Faces.Count;
+        }
+
+        long thickness = (layout.Thickness ?? UsualThickness).Ticks;
+        long first = layout.FirstFace?.Ticks ?? spacing.Ticks - (thickness / 2);
+        long last = wallLength.Ticks - thickness;
+        return first < last ? ((last - 1 - first) / spacing.Ticks) + 1 : 0;
     }
 }

@@ -26,7 +26,7 @@ internal sealed class ResolvedBox
     /// <summary>How well a tape is read on site: 1/8 in. Common practice, no source.</summary>
     public static Distance UsualTapeError { get; } = Distance.FromInches(0, 1, 8);
 
-    /// <summary>Whether a distance leaves room to be added to others: up to some fourteen thousand kilometers do.</summary>
+    /// <summary>Whether a distance leaves room to be added to others: up to some fourteen million kilometers do.</summary>
     public static bool IsWithinReason(Distance distance) => System.Math.Abs(distance.Ticks / 2) < 1L << 59;
 
     /// <summary>Where its center is along the wall: as stated, or by the stud it is nailed to.</summary>
@@ -83,9 +83,16 @@ internal sealed class ResolvedBox
             || (TryAlong(catalog, out Distance along) && Surface.TryAnchor(anchored, along, along, out anchored));
     }
 
-    /// <summary>A box's size: its own, else the catalog's for its kind and gangs; not stated where neither is known.</summary>
-    public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog) =>
-        box.Size ?? (catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part) ? part.Size : default);
+    /// <summary>A box's size as it sits: its own, else the catalog's for its kind and gangs, turned if it lies on its side; not stated where neither is known.</summary>
+    public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog)
+    {
+        if (box.Size is not null || !catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part))
+        {
+            return box.Size ?? default;
+        }
+
+        return box.OnItsSide ? part.Size.Turned() : part.Size;
+    }
 
     /// <summary>A box is a generic nail-on box unless it says otherwise.</summary>
     public static BoxKind KindOf(DeviceBox box) => box.Kind ?? BoxKind.NailOn;

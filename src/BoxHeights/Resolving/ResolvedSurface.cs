@@ -19,7 +19,8 @@ internal sealed class ResolvedSurface
             // A storey's usual studs and board are seen from inside; an outside face says its own.
             Storey? usual = space.IsOutside ? null : space.Storey;
             StudLayout? studs = wall.Studs ?? usual?.Studs;
-            Studs = studs is null ? null : StudPositions.Along(studs, wall.Length);
+            HasTooManyStuds = studs is not null && !StudPositions.IsCountable(studs, wall.Length);
+            Studs = studs is null || HasTooManyStuds ? null : StudPositions.Along(studs, wall.Length);
             BoardLayout? boards = wall.Boards ?? usual?.Boards;
             Boards = boards is not null && space.BoardWall is { } high ? HungBoards.Under(boards, high) : null;
             Fixtures = space.FixturesOn(wall.Id);
@@ -43,6 +44,8 @@ internal sealed class ResolvedSurface
     public Wall? WallWithoutBoxes { get; }
 
     public StudPositions? Studs { get; }
+
+    public bool HasTooManyStuds { get; }
 
     public HungBoards? Boards { get; }
 

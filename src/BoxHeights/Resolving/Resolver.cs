@@ -183,6 +183,11 @@ internal sealed class Resolver
             int before = Faults.Count;
             Parts(address, wall);
             ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++) { HasBrokenParts = Faults.Count > before };
+            if (surface.HasTooManyStuds)
+            {
+                Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");
+            }
+
             foreach (DeviceBox box in wall.Boxes)
             {
                 Boxes.Add(Box(box, surface, wall));

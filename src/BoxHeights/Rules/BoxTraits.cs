@@ -15,10 +15,11 @@ public sealed class BoxTraits
         Volume = source.Volume ?? (catalog.TryFindBox(Kind, Gangs, out BoxPart? part) ? part.Volume : null);
         if (catalog.TryFindPlate(source.Plate ?? PlateKind.Standard, Gangs, out PlatePart? plate))
         {
-            Plate = plate.Size;
+            Plate = source.OnItsSide ? plate.Size.Turned() : plate.Size;
         }
 
-        Operable = OperableOf(source, catalog);
+        Operable = OperableOf(source, catalog, out Distance? grip);
+        GripHigh = grip;
     }
 
     /// <summary>What the box is for.</summary>
@@ -42,8 +43,11 @@ public sealed class BoxTraits
     /// <summary>The volume marked on it or published for its size; null where it isn't known.</summary>
     public Volume? Volume { get; }
 
-    /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device isn't known.</summary>
+    /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device isn't known, or none is operated.</summary>
     public OperableParts? Operable { get; }
+
+    /// <summary>How far above its center the highest known grip is at its highest; null where no device has one that is known.</summary>
+    public Distance? GripHigh { get; }
 
     /// <summary>The surface it sits on.</summary>
     public BoxSurface Surface { get; }
@@ -85,24 +89,24 @@ public sealed class BoxTraits
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
             && a.Devices == b.Devices && a.Cables == b.Cables);
 
-    private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog)
+    private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
     {
         OperableParts? all = null;
+        bool known = true;
+        grip = null;
         foreach (DeviceKind device in source.Devices)
         {
-            if (!catalog.TryFindDevice(device, out DevicePart? part))
+            if (catalog.TryFindDevice(device, out DevicePart? part) && (source.OnItsSide ? part.OnItsSide : part.Operable) is { } one)
             {
-                return null;
+                all = all is { } some ? some.Union(one) : one;
+                grip = one.GripHigh is { } high && (grip is not { } higher || high > higher) ? high : grip;
             }
-
-            if ((source.OnItsSide ? part.OnItsSide : part.Operable) is not { } one)
+            else if (device.IsOperated)
             {
-                return null;
+                known = false;
             }
-
-            all = all is { } some ? some.Union(one) : one;
         }
 
-        return all;
+        return known ? all : null;
     }
 }

@@ -44,7 +44,10 @@ internal static class Nec
 
     private static FillLimit Fill(Citation citation, GroundCounting grounds)
     {
-        FillLimit row = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, citation, grounds);
+        FillLimit row = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, citation, grounds)
+        {
+            LeavesOut = "loops of conductor, fixture wires, luminaire studs and hickeys, terminal blocks, isolated grounds, barriers, rings and extensions",
+        };
         return row with
         {
             Readings = new[] { new Reading("flap-is-clamp", "the molded flap of a plastic box counts as an internal clamp", row with { FlapIsClamp = true }) },

@@ -86,8 +86,8 @@ public class PartsCatalogTests
     {
         Assert.True(Generic.TryFindDevice(DeviceKind.DuplexReceptacle, out DevicePart? part));
         Assert.Equal(Distance.Parse(highestCenter), Distance.FromInches(limit) - part.OnItsSide!.Value.Above);
-        Assert.True(Generic.TryFindDevice(DeviceKind.ToggleSwitch, out DevicePart? toggle));
-        Assert.Null(toggle.OnItsSide);
+        Assert.True(Generic.TryFindDevice(DeviceKind.RangeReceptacle, out DevicePart? range));
+        Assert.Null(range.OnItsSide);
     }
 
     [Fact]

@@ -109,7 +109,50 @@ public sealed class BoxFillCaseTests
     [InlineData(NecEdition.Nec2023, Verdict.Fails)]
     [InlineData(NecEdition.Nec2026, Verdict.Fails)]
     public void FillLimit_ThreeGangsOfSevenCables_DependsOnTheEdition(NecEdition edition, Verdict expected) =>
-        Assert.Equal(expected, Filled(edition, "14-2,14-2,14-2,14-2,14-2,14-3,14-3", 3, Volume.FromCubicInches(47m)).Verdict());
+        Assert.Equal(expected, With(Filled(edition, "14-2,14-2,14-2,14-2,14-2,14-3,14-3", 3, Volume.FromCubicInches(47m)), box => box.WithClamps(CableClamps.None)).Verdict());
+
+    // NEC 314.16(B)(2): clamps inside take one allowance. A wider plastic box or a metal one may have some; a one-gang plastic box holds cables by its flap.
+    [Theory]
+    [InlineData("nail-on", 1, "18", Verdict.Passes)]
+    [InlineData("metal-device", 1, "18", Verdict.Unknown)]
+    [InlineData("metal-device", 1, "20", Verdict.Passes)]
+    [InlineData("metal-device", 1, "17.9", Verdict.Fails)]
+    [InlineData("nail-on", 2, "22", Verdict.Unknown)]
+    [InlineData("nail-on", 2, "24", Verdict.Passes)]
+    public void FillLimit_ClampsNotStated_MatterOnlyWhereTheyTurnTheVerdict(string kind, int devices, string volume, Verdict expected)
+    {
+        OneBox box = With(Filled(NecEdition.Nec2023, "14-2,14-2,14-2", devices, Volume.FromCubicInches(decimal.Parse(volume, CultureInfo.InvariantCulture))), one => one.WithKind(new BoxKind(kind)));
+        Check check = box.Check()!.Value;
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(expected == Verdict.Unknown ? Facts.Clamps : Facts.None, check.Needs);
+    }
+
+    // Two cables of 14-2 fill 10 in3 without a device and 14 with one; whether a timer sits on a yoke, or what a box is for at all, isn't known here.
+    [Theory]
+    [InlineData("", "13.9", Verdict.Unknown)]
+    [InlineData("timer", "13.9", Verdict.Unknown)]
+    [InlineData("timer", "14", Verdict.Passes)]
+    [InlineData("timer", "9.9", Verdict.Fails)]
+    [InlineData("thermostat", "13.9", Verdict.Fails)]
+    [InlineData("blank", "10", Verdict.Passes)]
+    public void FillLimit_DevicesOfEveryKind_TakeTheirRoom(string device, string volume, Verdict expected)
+    {
+        Items<DeviceKind> devices = device.Length == 0 ? default : new[] { new DeviceKind(device) };
+        OneBox box = With(Filled(NecEdition.Nec2023, "14-2,14-2", 1, Volume.FromCubicInches(decimal.Parse(volume, CultureInfo.InvariantCulture))), one => one.WithDevices(devices));
+        Check check = box.Check()!.Value;
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(expected == Verdict.Unknown ? Facts.Devices : Facts.None, check.Needs);
+    }
+
+    // NEC 314.16(B)(4): a device that needs two gangs counts for both. 10-3: 3 x 2.5 + 4 x 2.5 + 2.5.
+    [Fact]
+    public void FillLimit_DryerReceptacle_CountsBothItsGangs()
+    {
+        OneBox box = With(Filled(NecEdition.Nec2023, "10-3", 1, Volume.FromCubicInches(20m)), one => one.WithDevices(new[] { DeviceKind.DryerReceptacle }).WithGangs(2).WithClamps(CableClamps.None));
+        Check check = box.Check()!.Value;
+        Assert.Equal(Verdict.Passes, check.Verdict);
+        Assert.Equal(Volume.Zero, check.Margin.AsVolume());
+    }
 
     [Fact]
     public void FillLimit_NoCables_IsSilentAndNoVolume_IsUnknown()
@@ -185,4 +228,6 @@ public sealed class BoxFillCaseTests
         decimal beyond = counting == GroundCounting.QuarterBeyondFour ? Math.Max(0, grounds.Length - 4) / 4m : 0m;
         return grounds.Length == 0 ? sum : sum + ((1 + beyond) * grounds.Max());
     }
+
+    private static OneBox With(OneBox box, Func<DeviceBox, DeviceBox> change) => box with { Box = change(box.Box) };
 }

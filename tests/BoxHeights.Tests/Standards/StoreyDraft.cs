@@ -85,7 +85,7 @@ internal sealed class StoreyDraft
         if (device && fitting.Length > 0 && draw.Chance(40))
         {
             (_, string[] cables, decimal volume) = draw.OneOf(fitting);
-            box = box.WithCables(cables.Select(CableType.Parse).ToArray()).WithVolume(Volume.FromCubicInches(volume)).WithClamps(draw.One<CableClamps?>(null, CableClamps.None, CableClamps.Flap));
+            box = box.WithCables(cables.Select(CableType.Parse).ToArray()).WithVolume(Volume.FromCubicInches(volume)).WithClamps(gangs == 1 ? draw.One<CableClamps?>(null, CableClamps.None, CableClamps.Flap) : CableClamps.None);
         }
 
         return draw.Below(12) switch
@@ -93,7 +93,7 @@ internal sealed class StoreyDraft
             0 => box.WithSize(new BoxSize(In(2.25m + (1.75m * (gangs - 1))), In(3.75m))),
             1 when gangs == 1 => box.WithSize(new BoxSize(In(2.25m), In(3.625m))),
             2 when gangs == 1 => box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)),
-            3 when gangs <= 2 => box.WithKind(BoxKind.FourSquare).WithMounting(new Mounting(MountingMethod.Bar)),
+            3 when gangs <= 2 => box.WithKind(BoxKind.FourSquare).WithMounting(new Mounting(MountingMethod.Bar)).WithClamps(CableClamps.None),
             4 => box.WithMounting(new Mounting(MountingMethod.Stud)),
             _ => box,
         };

@@ -165,7 +165,7 @@ public sealed class PlacementSite
                 above += line == TargetLine.HighestOperable ? parts.Above : -parts.Below;
                 return true;
             case TargetLine.GripAtHighest:
-                if (Box.Operable?.GripHigh is not { } grip)
+                if (Box.GripHigh is not { } grip)
                 {
                     return false;
                 }

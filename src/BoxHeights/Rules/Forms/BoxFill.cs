@@ -62,7 +62,7 @@ public sealed class BoxFill
 
     /// <summary>Adds up the fill of a box.</summary>
     /// <param name="cables">The cables that enter it; one at least.</param>
-    /// <param name="yokes">How many yokes it holds, one gang wide each.</param>
+    /// <param name="yokes">How many device widths its yokes take: one for most, two for a receptacle that needs two gangs.</param>
     /// <param name="hasInternalClamps">Whether clamps take room inside.</param>
     /// <param name="grounds">How equipment grounds count.</param>
     /// <exception cref="ArgumentException">There are no cables.</exception>

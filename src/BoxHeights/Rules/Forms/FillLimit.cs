@@ -32,21 +32,29 @@ public sealed record FillLimit : LimitRule
             return;
         }
 
-        BoxFill fill = FillOf(box);
-        if (box.Volume is { } volume)
+        BoxFill least = FillOf(box, false);
+        if (box.Volume is not { } volume)
         {
-            statement.Judge(fill.Total, QuantitySet.AtMost(volume), fill.ToString);
+            statement.DependsOn(least.Total, Facts.BoxVolume, least.ToString);
+            return;
+        }
+
+        // What isn't stated may take room as well: it matters only where it would turn the verdict.
+        BoxFill most = FillOf(box, true);
+        if (least.Total <= volume && most.Total > volume)
+        {
+            statement.DependsOn(most.Total, (MayHoldMore(box) ? Facts.Devices : Facts.None) | (MayHaveClamps(box) ? Facts.Clamps : Facts.None), most.ToString);
         }
         else
         {
-            statement.DependsOn(fill.Total, Facts.BoxVolume, fill.ToString);
+            statement.Judge(least.Total, QuantitySet.AtMost(volume), least.ToString);
         }
     }
 
     /// <inheritdoc/>
     public override DeviceBox? Mend(BoxTraits box, PartsCatalog catalog)
     {
-        Volume needed = FillOf(box).Total;
+        Volume needed = FillOf(box, true).Total;
         foreach (Volume volume in catalog.StandardVolumes(box.Kind, box.Gangs))
         {
             if (volume >= needed)
@@ -58,15 +66,37 @@ public sealed record FillLimit : LimitRule
         return null;
     }
 
-    private BoxFill FillOf(BoxTraits box)
+    private BoxFill FillOf(BoxTraits box, bool most)
     {
-        int yokes = 0;
+        int yokes = most && box.Devices.Count == 0 && MayHoldMore(box) ? box.Gangs : 0;
         foreach (DeviceKind device in box.Devices)
         {
-            yokes += device.IsSwitch || device.IsReceptacle ? 1 : 0;
+            yokes += !device.IsOperated || (!device.IsKnown && !most) ? 0 : IsTwoGangsWide(device) ? 2 : 1;
         }
 
-        bool clamps = box.Clamps == CableClamps.Internal || (FlapIsClamp && box.Clamps == CableClamps.Flap);
+        bool clamps = box.Clamps == CableClamps.Internal || (FlapIsClamp && box.Clamps == CableClamps.Flap) || (most && MayHaveClamps(box));
         return BoxFill.Of(box.Cables, yokes, clamps, Grounds);
     }
+
+    /// <summary>A device box whose devices aren't stated holds some in the end; a device of an unknown kind may sit on a yoke. Junction boxes hold none.</summary>
+    private static bool MayHoldMore(BoxTraits box)
+    {
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (!device.IsKnown)
+            {
+                return true;
+            }
+        }
+
+        return box.Devices.Count == 0 && box.Kind != BoxKind.Octagon && box.Kind != BoxKind.FourSquare && box.Kind != BoxKind.FourElevenSquare
+            && box.Kind != BoxKind.Pancake && box.Kind != BoxKind.FanRated;
+    }
+
+    /// <summary>A one-gang plastic box holds cables by a flap unless it says otherwise; wider ones, and metal ones, often have clamps inside.</summary>
+    private static bool MayHaveClamps(BoxTraits box) =>
+        box.Clamps is null && !(box.Gangs == 1 && (box.Kind == BoxKind.NailOn || box.Kind == BoxKind.CutIn));
+
+    /// <summary>Receptacles for ranges and dryers need two gangs, and count for each.</summary>
+    private static bool IsTwoGangsWide(DeviceKind device) => device == DeviceKind.RangeReceptacle || device == DeviceKind.DryerReceptacle;
 }

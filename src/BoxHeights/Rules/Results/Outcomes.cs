@@ -57,8 +57,8 @@ public enum Facts
     /// <summary>Where the box is along its wall.</summary>
     Along = 1 << 3,
 
-    /// <summary>The height of the box.</summary>
-    Height = 1 << 4,
+    /// <summary>Which devices the box holds, or how wide one of its devices is.</summary>
+    Devices = 1 << 4,
 
     /// <summary>From which side a person reaches the box.</summary>
     Approach = 1 << 5,
@@ -75,8 +75,8 @@ public enum Facts
     /// <summary>The height of the ceiling framing, its strapping or its board.</summary>
     Ceiling = 1 << 9,
 
-    /// <summary>How the wall board is hung.</summary>
-    Boards = 1 << 10,
+    /// <summary>Whether clamps take room inside the box.</summary>
+    Clamps = 1 << 10,
 
     /// <summary>Where grade, the level line or another surface lies that a height is taken from.</summary>
     Datum = 1 << 11,
@@ -102,9 +102,9 @@ internal static class FactText
 {
     private static readonly string[] Words =
     [
-        "the floor finish", "the size of the box (measure yours)", "which edge is meant", "where it is along the wall", "its height",
+        "the floor finish", "the size of the box (measure yours)", "which edge is meant", "where it is along the wall", "which devices it holds",
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
-        "the ceiling", "the board layout", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
+        "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside",
     ];
 
