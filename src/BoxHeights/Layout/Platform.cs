@@ -6,8 +6,8 @@ public sealed record Platform
     /// <summary>Describes a platform by what it must have.</summary>
     /// <param name="id">The name it is addressed by at its face.</param>
     /// <param name="kind">What it is.</param>
-    /// <param name="left">Its left end along the wall, from the wall's left end (framing face).</param>
-    /// <param name="right">Its right end along the wall, from the wall's left end (framing face).</param>
+    /// <param name="left">Its left end along the first wall of its face, from that wall's left end (framing face).</param>
+    /// <param name="right">Its right end along the first wall of its face, from that wall's left end (framing face).</param>
     /// <exception cref="System.ArgumentException">A value is meaningless on its own: an empty id, a negative size.</exception>
     public Platform(string id, PlatformKind kind, Distance left, Distance right)
     {
@@ -23,10 +23,10 @@ public sealed record Platform
     /// <summary>What it is.</summary>
     public PlatformKind Kind { get; init; }
 
-    /// <summary>Its left end along the wall, from the wall's left end (framing face).</summary>
+    /// <summary>Its left end along the first wall of its face, from that wall's left end (framing face).</summary>
     public Distance Left { get; init => field = Valid.NotNegative(value, nameof(Left)); }
 
-    /// <summary>Its right end along the wall, from the wall's left end (framing face).</summary>
+    /// <summary>Its right end along the first wall of its face, from that wall's left end (framing face).</summary>
     public Distance Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
 
     /// <summary>The gap between the wall and the platform.</summary>
@@ -44,11 +44,11 @@ public sealed record Platform
     public Platform WithKind(PlatformKind kind) => this with { Kind = kind };
 
     /// <summary>The same with another <see cref="Left"/>.</summary>
-    /// <param name="left">Its left end along the wall, from the wall's left end (framing face).</param>
+    /// <param name="left">Its left end along the first wall of its face, from that wall's left end (framing face).</param>
     public Platform WithLeft(Distance left) => this with { Left = left };
 
     /// <summary>The same with another <see cref="Right"/>.</summary>
-    /// <param name="right">Its right end along the wall, from the wall's left end (framing face).</param>
+    /// <param name="right">Its right end along the first wall of its face, from that wall's left end (framing face).</param>
     public Platform WithRight(Distance right) => this with { Right = right };
 
     /// <summary>The same with another <see cref="Gap"/>.</summary>

@@ -17,16 +17,20 @@ public sealed class MarkSheet
 
     private readonly string title;
 
-    private MarkSheet(Dwelling dwelling, EvaluatorOptions print, string title, Items<MarkRow> rows)
+    private MarkSheet(Dwelling dwelling, EvaluatorOptions print, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut)
     {
         this.dwelling = dwelling;
         this.title = title;
         this.print = print;
         Rows = rows;
+        LeftOut = leftOut;
     }
 
     /// <summary>The marks: room by room, wall by wall, from left to right.</summary>
     public Items<MarkRow> Rows { get; }
+
+    /// <summary>Boxes on walls that should have a mark and can't, and why. Boxes that are set already (existing or measured) need none.</summary>
+    public Items<LeftOutBox> LeftOut { get; }
 
     /// <summary>The marks of a dwelling with the usual options.</summary>
     /// <param name="dwelling">The dwelling.</param>
@@ -52,7 +56,7 @@ public sealed class MarkSheet
         HashSet<string> unrounded = new(StringComparer.Ordinal);
         while (true)
         {
-            MarkSheet sheet = new(dwelling, state.Options, dwelling.Name, RowsOf(state, options, unrounded));
+            MarkSheet sheet = new(dwelling, state.Options, dwelling.Name, RowsOf(state, options, unrounded), LeftOutOf(state));
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
@@ -93,7 +97,16 @@ public sealed class MarkSheet
             }
         }
 
-        return new(dwelling, print, dwelling.Name + ", " + room, new(rows));
+        List<LeftOutBox> leftOut = [];
+        foreach (LeftOutBox box in LeftOut)
+        {
+            if (dwelling.FindBox(box.BoxId) is { } placed && placed.Address.StartsWith(address, StringComparison.Ordinal))
+            {
+                leftOut.Add(box);
+            }
+        }
+
+        return new(dwelling, print, dwelling.Name + ", " + room, new(rows), new(leftOut));
     }
 
     /// <summary>The dwelling as the marks say: each marked box at its mark.</summary>
@@ -116,6 +129,7 @@ public sealed class MarkSheet
         StringBuilder text = new();
         TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center.");
         Table().AppendMarkdown(text);
+        TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
     }
 
@@ -140,6 +154,20 @@ public sealed class MarkSheet
         }
 
         return table;
+    }
+
+    private static Items<LeftOutBox> LeftOutOf(LayoutState state)
+    {
+        List<LeftOutBox> found = [];
+        for (int box = 0; box < state.Boxes.Length; box++)
+        {
+            if (state.Boxes[box].IsOnWall && state.SitesOf(box).Length == 0)
+            {
+                found.Add(new(state.Boxes[box].Source.Id, "a fault of the description keeps it from being marked"));
+            }
+        }
+
+        return new(found);
     }
 
     private static Items<MarkRow> RowsOf(LayoutState state, MarkOptions options, HashSet<string> unrounded)
@@ -228,7 +256,7 @@ public sealed class MarkSheet
         return (exact, at);
     }
 
-    /// <summary>The multiples of a step around a distance, nearest first, then of half the step, and at last the distance itself.</summary>
+    /// <summary>The multiples of a step around a distance, nearest first, and at last the distance itself.</summary>
     private static IEnumerable<Distance?> Near(Distance exact, Distance step, Distance most)
     {
         Distance down = exact.RoundDown(step);

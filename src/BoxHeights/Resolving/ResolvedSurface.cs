@@ -24,6 +24,7 @@ internal sealed class ResolvedSurface
             BoardLayout? boards = wall.Boards ?? usual?.Boards;
             Boards = boards is not null && space.BoardWall is { } high ? HungBoards.Under(boards, high) : null;
             Fixtures = space.FixturesOn(wall.Id);
+            Platforms = space.PlatformsBefore(wall.Id);
         }
     }
 
@@ -51,9 +52,15 @@ internal sealed class ResolvedSurface
 
     public Items<Fixture> Fixtures { get; }
 
+    /// <summary>Decks, porches and balconies before an outside wall.</summary>
+    public Items<Platform> Platforms { get; }
+
     public RoomKind RoomKind => Space.Kind;
 
     public Distance Length => Wall?.Length ?? Distance.Zero;
+
+    /// <summary>Whether a box has room between the ends of its wall.</summary>
+    public bool Holds(Distance along, BoxSize size) => along >= size.HalfWidth && along <= Length - size.HalfWidth;
 
     /// <summary>The counter that a height above "the countertop" means on a stretch of the wall.</summary>
     public Counter? CounterOn(Distance left, Distance right)
@@ -115,6 +122,7 @@ internal sealed class ResolvedSpace
     private static readonly Distance MostOnOneLevel = Distance.FromInches(1, 0, 1);
 
     private readonly Items<Fixture> fixtures;
+    private readonly OutsideFace? face;
 
     public ResolvedSpace(Room room, Storey? storey)
     {
@@ -140,7 +148,7 @@ internal sealed class ResolvedSpace
     public ResolvedSpace(OutsideFace face, Storey? storey)
     {
         Id = face.Id;
-        IsOutside = true;
+        this.face = face;
         StoreyId = storey?.Id ?? "";
         LevelId = StoreyId;
         Storey = storey;
@@ -154,7 +162,7 @@ internal sealed class ResolvedSpace
 
     public RoomKind Kind { get; }
 
-    public bool IsOutside { get; }
+    public bool IsOutside => face is not null;
 
     public string StoreyId { get; }
 
@@ -173,10 +181,20 @@ internal sealed class ResolvedSpace
     /// <summary>From the subfloor to the underside of the ceiling framing.</summary>
     public DistanceRange? Framing { get; }
 
-    /// <summary>Whether a height stays under the ceiling framing, as far as both are known.</summary>
-    public bool IsBelowFraming(BoxHeight height) =>
-        Framing is not { } framing || !height.TryResolve(Levels, out DistanceRange up) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor)
-        || (up - subfloor).From <= framing.To;
+    /// <summary>Whether a box of a room can lie between subfloor and ceiling framing, as far as both are known. Outdoors a box may be below the subfloor.</summary>
+    public bool Holds(BoxHeight height, BoxSize size)
+    {
+        if (IsOutside || !height.TryResolve(Levels, out DistanceRange up) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
+        {
+            return true;
+        }
+
+        Distance below = height.Edge switch { Edge.Top => size.Height, Edge.Center => size.HalfHeight, _ => Distance.Zero };
+        DistanceRange bottom = up - subfloor - below;
+        return bottom.To >= Distance.Zero && (Framing is not { } framing || bottom.From + size.Height <= framing.To);
+    }
+
+    public Items<Platform> PlatformsBefore(string wall) => face is { Walls.Count: > 0 } && face.Walls[0].Id == wall ? face.Platforms : default;
 
     public Items<Fixture> FixturesOn(string wall)
     {

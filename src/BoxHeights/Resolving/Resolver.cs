@@ -276,6 +276,7 @@ internal sealed class Resolver
     {
         int before = Faults.Count;
         ResolvedBox resolved = new(box, surface, false);
+        BoxSize size = ResolvedBox.SizeOf(box, catalog);
         if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
         {
             Fault(LayoutFaultKind.BeyondMeasure, box.Id, "its height is " + resolved.Height + ", which is larger than anything in a house");
@@ -292,6 +293,10 @@ internal sealed class Resolver
             {
                 Fault(LayoutFaultKind.OutsideItsWall, box.Id, "its center is at " + along + ", but the wall is " + wall.Length + " long");
             }
+            else if (!surface.Holds(along, size))
+            {
+                Fault(LayoutFaultKind.OutsideItsWall, box.Id, "its center is at " + along + ", so that a box " + size.Width + " wide doesn't fit between the ends of the wall, which is " + wall.Length + " long");
+            }
         }
         else if (box.Mounting?.Stud is { } stud && surface.Studs is { } studs && stud > studs.Count)
         {
@@ -305,13 +310,17 @@ internal sealed class Resolver
                 Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
             }
         }
-        else if (height.Datum is Datum.Countertop or Datum.SplashTop && (!resolved.TryAlong(catalog, out Distance at) || surface.CounterOn(at, at) is not { } counter || ResolvedSurface.TopOf(counter) is null))
+        else if (height.Datum is Datum.Countertop or Datum.SplashTop
+            && (!resolved.TryAlong(catalog, out Distance at) || !surface.TryAnchor(new(Distance.Zero, height.Datum), at, at, out _)))
         {
-            Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from a countertop, but no counter of known height stands where it is");
+            Fault(LayoutFaultKind.UnknownReference, box.Id, height.Datum == Datum.Countertop
+                ? "its height is taken from a countertop, but no counter of known height stands where it is"
+                : "its height is taken from a splash, but no finish with a known top is where it is");
         }
-        else if (!surface.Space.IsBelowFraming(height))
+        else if (!surface.Space.Holds(height, size))
         {
-            Fault(LayoutFaultKind.OutsideItsWall, box.Id, "it is set " + height + ", but the ceiling framing is at " + surface.Space.Framing);
+            Fault(LayoutFaultKind.OutsideItsWall, box.Id, "it is set " + height + ", so that it doesn't lie between the subfloor and the ceiling framing"
+                + (surface.Space.Framing is { } framing ? " at " + framing : ""));
         }
 
         return Faults.Count == before ? resolved : new(box, surface, true);

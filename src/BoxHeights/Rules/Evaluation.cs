@@ -97,6 +97,11 @@ public sealed class Evaluation
                     continue;
                 }
 
+                if (!HasKnownDevice(state.Boxes[box].Source))
+                {
+                    Add("rules about devices: none that is known here is stated", state.Boxes[box].Source.Id);
+                }
+
                 foreach ((string rule, string why) in sites[0].NotJudged)
                 {
                     Add(rule + ": " + why, state.Boxes[box].Surface.Address);
@@ -201,6 +206,19 @@ public sealed class Evaluation
 
     /// <summary>How many findings there are, and the first of them.</summary>
     public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + (Findings.Count == 1 ? " finding: " : " findings: ") + Findings[0].Message;
+
+    private static bool HasKnownDevice(DeviceBox box)
+    {
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (device.IsKnown)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     internal Cause? CauseOf(Finding finding)
     {

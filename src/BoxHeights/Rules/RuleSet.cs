@@ -80,11 +80,19 @@ public sealed class RuleSet : IEquatable<RuleSet>
         return new(changed);
     }
 
-    /// <summary>This set with another weight for a row.</summary>
+    /// <summary>This set with another weight for a row, under whichever reading.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="severity">How much its findings weigh.</param>
     /// <exception cref="ArgumentException">There is no such row.</exception>
-    public RuleSet WithSeverity(string id, Severity severity) => With(Find(id) with { Severity = severity });
+    public RuleSet WithSeverity(string id, Severity severity)
+    {
+        Rule row = Find(id);
+        return With(row with
+        {
+            Severity = severity,
+            Readings = row.Readings.Select(reading => reading with { Rule = reading.Rule with { Severity = severity } }),
+        });
+    }
 
     /// <summary>This set with another reading of a row deciding. The reading that decided until now is kept among the others.</summary>
     /// <param name="id">The row's id.</param>
@@ -156,7 +164,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
 
             foreach (Reading reading in row.Readings)
             {
-                text.Append("  also read (").Append(reading.Id).Append("): ").Append(reading.Summary).Append(": ").Append(reading.Rule.Numbers).Append('\n');
+                text.Append("  also read (").Append(reading.Id).Append("): ").Append(reading.Summary).Append(": ").Append(reading.Rule.Numbers).Append("; for ").Append(reading.Rule.Scope).Append("; source: ").Append(reading.Rule.Citation).Append('\n');
             }
         }
 

@@ -10,5 +10,6 @@ internal static class Scope
     {
         "receptacle spacing and required outlets", "circuits, conductor sizes and loads", "GFCI and AFCI protection", "tamper and weather resistance",
         "cable protection, support and free length", "grounding and bonding", "clear floor space, force and grip of operation", "rated walls",
+        "studs, headers, pockets and whatever else fills a wall", "box against box, depth and setback of boxes", "tub, shower and sink zones", "door swings, stairs and furniture",
     };
 }

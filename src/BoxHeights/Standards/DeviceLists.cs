@@ -14,8 +14,6 @@ internal static class DeviceLists
         (kind.IsSwitch || kind.IsReceptacle || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton)
         && kind != DeviceKind.FloorReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle);
 
-    public static Items<DeviceKind> Alarms { get; } = new[] { DeviceKind.SmokeAlarm, DeviceKind.CoAlarm };
-
     private static Items<DeviceKind> Of(System.Predicate<DeviceKind> which)
     {
         List<DeviceKind> found = [];

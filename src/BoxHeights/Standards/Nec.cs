@@ -84,14 +84,14 @@ internal static class Nec
     }
 
     private static HeightBand Garage(Citation citation) =>
-        new("garage-receptacle", "at most 5 ft 6 in above the floor to count for its vehicle bay", Severity.Violation, citation, Datum.FinishedFloor)
+        new("garage-receptacle", "at most 5 ft 6 in above the floor to count for its vehicle bay", Severity.Note, citation, Datum.FinishedFloor)
         {
             High = Distance.FromFeetInches(5, 6),
             Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Garage }, ExceptDedicated = true },
         };
 
     private static HeightBand Outdoor(Citation citation) =>
-        new("outdoor-receptacle", "at most 6 ft 6 in above grade", Severity.Violation, citation, Datum.Grade)
+        new("outdoor-receptacle", "at most 6 ft 6 in above grade, or the deck or porch before it, to count as a required outlet", Severity.Note, citation, Datum.Grade)
         {
             High = Distance.FromFeetInches(6, 6),
             Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Exterior } },

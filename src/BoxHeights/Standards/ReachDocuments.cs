@@ -23,7 +23,7 @@ internal static class ReachDocuments
     };
 
     /// <summary>2010 ADA Standards. 205.1 exception 2 leaves out outlets for one appliance, exception 4 those in a floor.</summary>
-    public static RuleSet Ada2010 { get; } = new([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2 and 4"), Ada, "205.1 exceptions 3 (one of several outlets over a counter) and 6 (redundant controls)")]);
+    public static RuleSet Ada2010 { get; } = new([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2 and 4"), Ada, "205.1 exceptions 3 (one of several outlets over a counter) and 6 (redundant controls); " + InTheWay)]);
 
     /// <summary>ICC A117.1-2009, Type A units: the reach of its chapter 3 without relief for counters.</summary>
     public static RuleSet TypeA2009 { get; } = new([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada, Comparing)]);
@@ -48,7 +48,8 @@ internal static class ReachDocuments
         },
     ]);
 
-    private const string Comparing = "exceptions that compare boxes: one of several outlets over a counter, redundant controls";
+    private const string InTheWay = "obstructions other than counters and laundry machines, and boxes behind a closed base";
+    private const string Comparing = "exceptions that compare boxes: one of several outlets over a counter, redundant controls; " + InTheWay;
 
     private static RuleScope Reached => RuleScope.Walls with { ExceptDedicated = true, Devices = DeviceLists.Operated };
 
@@ -57,7 +58,7 @@ internal static class ReachDocuments
         // The Guidelines print nothing of their own for shallow obstructions: up to 24 in deep the side limit is 46 in.
         ReachOver guidelines = Ada with { Side = new ReachStep[] { new(Inches(24), Inches(46)) }, LaundryTopAtMost = Inches(34), ShallowDepth = null };
         ReachOver manual = guidelines with { Side = new ReachStep[] { new(Distance.FromInches(25, 1, 2), Inches(46)) }, SideTopAtMost = Inches(36), LaundryTopAtMost = Inches(36) };
-        HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual, "relief where a comparable outlet or control is within reach in the same area");
+        HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual, "relief where a comparable outlet or control is within reach in the same area; " + InTheWay);
         return row with
         {
             ReadingId = "design-manual",

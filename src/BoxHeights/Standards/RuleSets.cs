@@ -33,7 +33,7 @@ public static class RuleSets
     /// <summary>The same habits with a builder's own heights in place of the usual ones for the same purposes.</summary>
     /// <param name="own">The builder's table.</param>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is null.</exception>
-    /// <exception cref="ArgumentException">It has two heights for one purpose, or takes the heights of one purpose from different surfaces.</exception>
+    /// <exception cref="ArgumentException">It has two heights for one purpose, takes those of one purpose from different surfaces, or leaves none between the lowest and the highest.</exception>
     public static RuleSet RoughInPracticeWith(PracticeTable own) => Standards.TradePractice.With(own ?? throw new ArgumentNullException(nameof(own)));
 
     /// <summary>Reach after the 2010 ADA Standards, 308, with the exceptions of 205.1 that speak of one box. It doesn't reach private one-family houses.</summary>

@@ -104,6 +104,11 @@ internal static class TradePractice
             throw new ArgumentException("The heights for " + habit.Purpose + " are taken from different surfaces.", nameof(habit));
         }
 
+        if (low.Edge == high.Edge && low.Value > high.Value)
+        {
+            throw new ArgumentException("The heights for " + habit.Purpose + " leave none: no lower than " + low + ", no higher than " + high + ".", nameof(habit));
+        }
+
         return new(habit.Purpose + "-height", "where " + habit.Purpose + " boxes are usually set", Severity.Note, new(table, "", Confidence.CommonPractice), habit.Height.Datum)
         {
             LowLine = Line(low.Edge!.Value),

@@ -53,7 +53,7 @@ internal static class Houses
 
     private static Gen<DeviceBox> Boxes { get; } =
         from height in Heights
-        from at in Gen.Choose(0, 144)
+        from at in Gen.Choose(4, 140)
         from purpose in Gen.Elements(Purposes)
         from gangs in Gen.Choose(1, 3)
         from kind in Gen.Elements((BoxKind?)null, BoxKind.FourSquare, BoxKind.CutIn, new BoxKind("unheard-of"))

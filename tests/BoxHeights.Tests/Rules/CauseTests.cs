@@ -16,7 +16,7 @@ public sealed class CauseTests
         Cause cause = Assert.Single(evaluation.Causes);
         Assert.Equal(["outdoor-receptacle", "exterior-height"], cause.Findings.Select(finding => finding.RuleId));
         Assert.Equal("outdoor-receptacle", cause.RuleId);
-        Assert.Equal(Severity.Violation, cause.Severity);
+        Assert.Equal(Severity.Note, cause.Severity);
         Assert.Equal(["X1"], cause.Subjects);
         Assert.Equal(["exterior-height"], cause.AlsoMissed);
         Assert.Equal(cause.Findings[0].Message, cause.Title);

@@ -110,7 +110,8 @@ public sealed class FinishEdgeTests
             int right = Math.Max(n[0], n[1]) + 1;
             int bottom = Math.Min(n[2], n[3]) / 2;
             int top = (Math.Max(n[2], n[3]) / 2) + 1;
-            int along = n[4];
+            // The box itself lies on the wall: 9 eighths is half its width.
+            int along = 9 + n[4];
             int center = 36 + (n[5] / 2);
             Wall wall = new Wall("north", Eighths(2000))
                 .WithFinishes(new[] { new Finish("f", FinishKind.Tile, Eighths(left), Eighths(right)).WithBottom(new Level(Eighths(bottom), Datum.Subfloor)).WithTop(new Level(Eighths(top), Datum.Subfloor)) })

@@ -58,10 +58,24 @@ public sealed class LayoutFaultTests
         "stud 40");
 
     [Theory]
-    [InlineData(Datum.Countertop)]
-    [InlineData(Datum.SplashTop)]
-    public void UnknownReference_CountertopThatIsNotThere_IsNamedAndNotJudged(Datum datum) =>
-        NotJudged(Box("above", "60").WithHeight(BoxHeight.ToBottom(CaseFile.Inches("8"), datum)), LayoutFaultKind.UnknownReference, "counter");
+    [InlineData(Datum.Countertop, "no counter")]
+    [InlineData(Datum.SplashTop, "no finish")]
+    public void UnknownReference_CountertopThatIsNotThere_IsNamedAndNotJudged(Datum datum, string words) =>
+        NotJudged(Box("above", "60").WithHeight(BoxHeight.ToBottom(CaseFile.Inches("8"), datum)), LayoutFaultKind.UnknownReference, words);
+
+    // A one-gang box is 2-1/4 in wide and 3-3/4 tall: common practice, no source.
+    [Theory]
+    [InlineData("1-1/8", "16", true)]
+    [InlineData("1-1/16", "16", false)]
+    [InlineData("142-7/8", "16", true)]
+    [InlineData("142-15/16", "16", false)]
+    [InlineData("60", "3-3/4", true)]
+    [InlineData("60", "3-11/16", false)]
+    public void OutsideItsWall_BoxThatReachesBeyondIt_IsNamed(string at, string top, bool fits)
+    {
+        Evaluation evaluation = Evaluator.Evaluate(House(wall => wall.Add(Box("edge", at).WithHeight(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)))));
+        Assert.Equal(fits, evaluation.For("edge").All(finding => finding.Fault is null));
+    }
 
     // Its place follows from the stud, and there is a counter there.
     [Fact]

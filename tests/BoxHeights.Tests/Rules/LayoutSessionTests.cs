@@ -87,7 +87,8 @@ public sealed class LayoutSessionTests
             OneBox box = new OneBox
             {
                 Rules = RuleSets.RoughInPractice,
-                Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, CaseFile.Inches("60"), CaseFile.Inches("90")) { Top = new Level(CaseFile.Inches("36"), Datum.FinishedFloor) } }),
+                Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, CaseFile.Inches("60"), CaseFile.Inches("90")) { Top = new Level(CaseFile.Inches("36"), Datum.FinishedFloor) } })
+                    .WithFinishes(new[] { new Finish("splash", FinishKind.Tile, CaseFile.Inches("60"), CaseFile.Inches("90")) { Top = new Level(CaseFile.Inches("4"), Datum.Countertop) } }),
             }.At(BoxHeight.ToBottom(CaseFile.Inches("8"), datum));
             LayoutSession session = new LayoutEvaluator(box.Rules).Open(box.Build());
             Assert.DoesNotContain(session.Findings, finding => finding.Fault is not null);

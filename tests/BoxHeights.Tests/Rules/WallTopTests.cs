@@ -83,7 +83,8 @@ public sealed class WallTopTests
             up[1] = n[0] % 2 == 0 ? up[0] : up[1];
             along[2] = n[1] % 3 == 0 ? along[1] : along[2];
             (int Along, int Up)[] top = along.Zip(up).ToArray();
-            int at = n[8];
+            // The box itself lies on the wall: 9 eighths is half its width.
+            int at = 9 + n[8];
             int center = 20 + (n[9] / 2);
             OneBox box = On(top);
             box = (box with { Box = box.Box.WithAt(Distance.FromInches(at / 8m)) }).At(BoxHeight.ToCenter(Distance.FromInches(center / 8m), Datum.Subfloor));

@@ -88,6 +88,8 @@ internal sealed class LayoutState
     /// <summary>What is stated for a box: one site, three where its edge isn't stated, none where a fault keeps it from being judged.</summary>
     public StatedSite[] SitesOf(int box) => sites[box];
 
+    public BoxSize SizeOf(int box) => sites[box].Length > 0 ? sites[box][0].Site.Box.Size : default;
+
     public Distance? AtOf(int box) => at[box] == NotKnown ? null : Distance.FromTicks(at[box]);
 
     public bool HasReading(int box) => reading[box] != NotKnown;
@@ -122,7 +124,7 @@ internal sealed class LayoutState
 
         Datum datum = height?.Datum ?? Datum.Subfloor;
         if (sites[box] is not { Length: 1 } held || held[0].Site.Box.Edge != (height is { } stated ? stated.Edge : Edge.Bottom)
-            || held[0].Site.Box.Datum != datum || datum == Datum.Countertop)
+            || held[0].Site.Box.Datum != datum || datum is Datum.Countertop or Datum.SplashTop)
         {
             StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
             sites[box] = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
@@ -210,7 +212,7 @@ internal sealed class LayoutState
         Verdict verdict = SlabJudge.Verdict(held[0].Placements[placement].Slabs, place);
         for (int edge = 1; edge < held.Length; edge++)
         {
-            verdict = SlabJudge.Verdict(held[edge].Placements[placement].Slabs, place) == verdict ? verdict : Verdict.Unknown;
+            verdict = SlabJudge.Verdict(held[edge].SlabsOf(held[0].Placements[placement].Rule), place) == verdict ? verdict : Verdict.Unknown;
         }
 
         return verdict;
@@ -242,11 +244,39 @@ internal sealed class LayoutState
         return center[box].HasValue;
     }
 
-    /// <summary>Whether the placement rules let a box have its center at a height, where it is along its wall.</summary>
-    public bool CanBeAt(int box, Distance above)
+    /// <summary>The height of a box's center above the storey's subfloor as it was read, whatever the tape's error.</summary>
+    public bool TryNominalCenter(int box, out Distance above)
     {
+        above = default;
+        if (center[box] is null || !sites[box][0].CenterAboveReading.IsExact)
+        {
+            return false;
+        }
+
+        above = Distance.FromTicks(reading[box]) + sites[box][0].CenterAboveReading.From;
+        return true;
+    }
+
+    /// <summary>Whether the placement rules let a box have its center at a height, where it is along its wall.</summary>
+    public Verdict CanBeAt(int box, Distance above, out Facts needs)
+    {
+        needs = Facts.None;
+        if (at[box] == NotKnown)
+        {
+            return Verdict.Passes;
+        }
+
         StatedSite site = sites[box][0];
-        return at[box] == NotKnown || site.SureAt(at[box]).ContainsRange(-site.CenterAboveReading + above);
+        Place place = new(at[box], at[box], -site.CenterAboveReading + above);
+        Verdict worst = Verdict.Passes;
+        foreach (StatedPlacement placement in site.Placements)
+        {
+            Judgement one = SlabJudge.Judge(placement.Slabs, place);
+            needs |= one.Needs;
+            worst = one.Verdict > worst ? one.Verdict : worst;
+        }
+
+        return worst;
     }
 
     private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;

@@ -174,7 +174,9 @@ internal sealed class RemedyFinder
             boxes.Add(finding.Box);
         }
 
-        return Mends(larger, cause, boxes) ? new Remedy[] { larger } : default;
+        return Mends(larger, cause, boxes)
+            ? new Remedy[] { larger }
+            : new Remedy[] { new NoneFound(new[] { cause.RuleId }, cause.Outcome == Outcome.Unknown ? "find out first: " + FactText.Of(first.Needs) : "no standard box mends it without another finding") };
     }
 
     /// <summary>Whether a remedy, carried out, clears the finding of every box and adds none.</summary>

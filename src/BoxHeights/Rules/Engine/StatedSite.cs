@@ -8,10 +8,10 @@ internal sealed class StatedSite
     private readonly long[] edges;
     private readonly DistanceSet[] sure;
 
-    public StatedSite(PlacementSite site, Counter? counter, CompiledRules rules, PlacementStatement statement)
+    public StatedSite(PlacementSite site, Level? anchor, CompiledRules rules, PlacementStatement statement)
     {
         Site = site;
-        Counter = counter;
+        Anchor = anchor;
         List<StatedPlacement> placements = [];
         List<StatedLimit> limits = [];
         List<(string Rule, string Why)> notJudged = [];
@@ -67,8 +67,8 @@ internal sealed class StatedSite
 
     public PlacementSite Site { get; }
 
-    /// <summary>The counter that the box's height is taken from; null where it is taken from something else.</summary>
-    public Counter? Counter { get; }
+    /// <summary>What a countertop or splash that the height is taken from is itself taken from, where the box is; null where it is taken from something else.</summary>
+    public Level? Anchor { get; }
 
     public StatedPlacement[] Placements { get; }
 
@@ -83,6 +83,20 @@ internal sealed class StatedSite
     public DistanceRange CenterAboveReading { get; }
 
     public Facts CenterNeeds { get; }
+
+    /// <summary>What a rule states here; nothing where it is silent.</summary>
+    public Slab[] SlabsOf(PlacementRule rule)
+    {
+        foreach (StatedPlacement placement in Placements)
+        {
+            if (ReferenceEquals(placement.Rule, rule))
+            {
+                return placement.Slabs;
+            }
+        }
+
+        return [];
+    }
 
     /// <summary>The stretch around a place along the wall, and the heights that every rule surely allows over it.</summary>
     /// <returns>False right at the end of a stretch, where both neighbors count.</returns>

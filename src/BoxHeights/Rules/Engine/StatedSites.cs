@@ -12,11 +12,12 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
     {
         ResolvedSurface surface = box.Surface;
-        Counter? counter = datum is Datum.Countertop && along is { } place ? surface.CounterOn(place, place) : null;
+        Level? anchor = datum is Datum.Countertop or Datum.SplashTop && along is { } place
+            && surface.TryAnchor(new(Distance.Zero, datum), place, place, out Level anchored) ? anchored : null;
         List<StatedSite> here = known[surface.Index] ??= [];
         foreach (StatedSite one in here)
         {
-            if (one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && ReferenceEquals(one.Counter, counter)
+            if (one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor
                 && BoxTraits.Same(one.Site.Box.Source, box.Source))
             {
                 return one;
@@ -24,13 +25,13 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         Levels levels = surface.Space.Levels;
-        if (counter is not null && ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop)
+        if (anchor is { } on)
         {
-            levels = levels.With(Datum.Countertop, top.Offset, top.Datum);
+            levels = levels.With(datum, on.Offset, on.Datum);
         }
 
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog);
-        StatedSite site = new(new PlacementSite(surface, traits, levels), counter, rules, statement);
+        StatedSite site = new(new PlacementSite(surface, traits, levels), anchor, rules, statement);
         here.Add(site);
         return site;
     }

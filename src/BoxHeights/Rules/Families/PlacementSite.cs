@@ -32,6 +32,9 @@ public sealed class PlacementSite
     /// <summary>The fixtures that stand against the wall.</summary>
     public Items<Fixture> Fixtures => Surface.Fixtures;
 
+    /// <summary>The decks, porches and balconies before an outside wall.</summary>
+    public Items<Platform> Platforms => Surface.Platforms;
+
     /// <summary>How the wall's board is hung; null where it isn't stated.</summary>
     public HungBoards? Boards => Surface.Boards;
 

@@ -55,17 +55,19 @@ public sealed class ProvisionGroup
     /// <returns>False when the box has no height, or its datum isn't known.</returns>
     public bool TryCenter(int index, out DistanceRange center) => state.TryCenter(members[index], out center);
 
-    /// <summary>The height that the centers of most boxes share, of those that are known exactly; the lowest of several that as many share.</summary>
+    /// <summary>The height that the centers of most boxes share, of those that are known exactly, or where there are none, of those that were measured; the lowest of several that as many share.</summary>
     /// <param name="center">The height above the storey's subfloor.</param>
-    /// <returns>False when no center is known exactly.</returns>
-    public bool TryCommonCenter(out Distance center)
+    /// <returns>False when no center is known or was measured.</returns>
+    public bool TryCommonCenter(out Distance center) => TryCommonCenter(false, out center) || TryCommonCenter(true, out center);
+
+    private bool TryCommonCenter(bool measured, out Distance center)
     {
         int count = 0;
         for (int i = 0; i < members.Length; i++)
         {
-            if (TryCenter(i, out DistanceRange one) && one.IsExact)
+            if (state.TryNominalCenter(members[i], out Distance one) && (measured || (TryCenter(i, out DistanceRange exactly) && exactly.IsExact)))
             {
-                exact[count++] = one.From.Ticks;
+                exact[count++] = one.Ticks;
             }
         }
 
@@ -90,7 +92,8 @@ public sealed class ProvisionGroup
     /// <summary>Whether the placement rules let a box, where it is along its wall, have its center at a height above the storey's subfloor.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
     /// <param name="center">The height.</param>
-    public bool CanBeAt(int index, Distance center) => state.CanBeAt(members[index], center);
+    /// <param name="needs">What would have to be known, where that is unknown.</param>
+    public Verdict CanBeAt(int index, Distance center, out Facts needs) => state.CanBeAt(members[index], center, out needs);
 
     /// <summary>What isn't known about the height of a box's center.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
@@ -114,8 +117,6 @@ public sealed class ProvisionStatement
     }
 
     private readonly List<Answer> answers = [];
-
-    internal IReadOnlyList<Answer> Answers => answers;
 
     internal int Count => answers.Count;
 

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -58,20 +57,33 @@ public sealed record HeightBand : PlacementRule
         }
 
         AllowedHeights clear = Band(site, High);
-        List<Obstruction> obstructions = Over is null ? [] : Obstruction.Before(site);
-        if (obstructions.Count == 0)
+        List<Slab> parts = [];
+        foreach (Obstruction obstruction in Over is null ? [] : Obstruction.Before(site))
         {
-            statement.Everywhere(clear);
-            return;
+            parts.Add(new(obstruction.Left.Ticks, obstruction.Right.Ticks, BehindOrOver(site, obstruction, clear)));
         }
 
-        // Clear wall up to each obstruction, both ends included: a box right at the end of a counter has to suit both.
-        Distance from = Distance.MinValue;
-        foreach (Obstruction obstruction in obstructions)
+        foreach (Platform platform in Datum is Datum.Grade or Datum.FinishedFloor ? site.Platforms : default)
         {
-            statement.Within(from, obstruction.Left, clear);
-            statement.Within(obstruction.Left, obstruction.Right, BehindOrOver(site, obstruction, clear));
-            from = from > obstruction.Right ? from : obstruction.Right;
+            // Before a deck or porch a person stands on that, not on the ground.
+            parts.Add(new(platform.Left.Ticks, platform.Right.Ticks, platform.Surface is { } surface
+                ? Band(site, High, surface.Offset, surface.Datum)
+                : AllowedHeights.DependsOn(Facts.Datum)));
+        }
+
+        Around(parts, clear, statement);
+    }
+
+    /// <summary>Parts of the wall with limits of their own, and what is clear around them, all ends included: a box right at the end of a counter has to suit both.</summary>
+    private static void Around(List<Slab> parts, in AllowedHeights clear, PlacementStatement statement)
+    {
+        parts.Sort((a, b) => a.LeftTicks.CompareTo(b.LeftTicks));
+        Distance from = Distance.MinValue;
+        foreach (Slab part in parts)
+        {
+            statement.Within(from, part.Left, clear);
+            statement.Within(part.Left, part.Right, part.Allowed);
+            from = from > part.Right ? from : part.Right;
         }
 
         statement.Within(from, Distance.MaxValue, clear);
@@ -102,18 +114,19 @@ public sealed record HeightBand : PlacementRule
         }
     }
 
-    /// <summary>Beneath its top an obstruction isn't reached over; above it, one of the two approaches has to suit.</summary>
+    /// <summary>Beneath its top an obstruction isn't reached over; above it, the approaches that there can be have to suit.</summary>
     private AllowedHeights BehindOrOver(PlacementSite site, Obstruction obstruction, in AllowedHeights clear)
     {
-        if (obstruction.Top is not { } top || !site.TryHeightOf(top, Datum, out DistanceRange height))
+        if (obstruction.Top is not { } top || top.Datum == Datum.Countertop)
         {
             return AllowedHeights.OneOf(clear, OverWith(site, obstruction, null), Facts.ObstructionHeight);
         }
 
-        Distance tick = Distance.FromTicks(1);
-        AllowedHeights below = clear & site.AtMost(TargetLine.LowestOperable, height, Datum);
-        AllowedHeights above = OverWith(site, obstruction, height) & site.AtLeast(TargetLine.LowestOperable, height + tick, Datum);
-        return below | above;
+        // The top bounds the box in its own terms: taken above the finished floor first, an unchosen floor would count twice.
+        AllowedHeights over = OverWith(site, obstruction, site.TryHeightOf(top, Datum, out DistanceRange height) ? height : null);
+        AllowedHeights below = site.AtMost(TargetLine.LowestOperable, top.Offset, top.Datum);
+        AllowedHeights above = site.AtLeast(TargetLine.LowestOperable, top.Offset + Distance.FromTicks(1), top.Datum);
+        return (clear & below) | (over & above) | (clear & over);
     }
 
     private AllowedHeights OverWith(PlacementSite site, Obstruction obstruction, DistanceRange? height)
@@ -221,7 +234,7 @@ public sealed record ReachOver
 }
 
 /// <summary>Something that stands against a wall and is reached over.</summary>
-internal readonly struct Obstruction : IComparable<Obstruction>
+internal readonly struct Obstruction
 {
     private Obstruction(Distance left, Distance right, Level? top, Distance? depth, Distance? knees, bool laundry)
     {
@@ -265,9 +278,6 @@ internal readonly struct Obstruction : IComparable<Obstruction>
             }
         }
 
-        found.Sort();
         return found;
     }
-
-    public int CompareTo(Obstruction other) => Left.CompareTo(other.Left);
 }

@@ -35,12 +35,17 @@ public sealed record UniformLevel : ProvisionRule
         statement.KeepWithin(allowed);
         for (int i = 0; i < group.Count; i++)
         {
-            if (!group.TryCenter(i, out DistanceRange center) || allowed.ContainsRange(center) || !group.CanBeAt(i, level))
+            if (!group.TryCenter(i, out DistanceRange center) || allowed.ContainsRange(center))
             {
                 continue;
             }
 
-            statement.Finds(i, allowed.Overlaps(center) ? Verdict.Unknown : Verdict.Fails, center.From, allowed, group.NeedsOf(i));
+            Verdict free = group.CanBeAt(i, level, out Facts needs);
+            if (free != Verdict.Fails)
+            {
+                bool unknown = free == Verdict.Unknown || allowed.Overlaps(center);
+                statement.Finds(i, unknown ? Verdict.Unknown : Verdict.Fails, center.From, allowed, unknown ? needs | group.NeedsOf(i) : Facts.None);
+            }
         }
     }
 }

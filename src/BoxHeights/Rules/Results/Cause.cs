@@ -166,7 +166,7 @@ public sealed class Cause
         }
 
         string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
-            ? box.Surface.Space.Id
+            ? box.Surface.Space.Id + "|" + box.Source.Purpose + "|" + finding.Height
             : finding.Measured.Kind == QuantityKind.Volume
                 ? finding.Measured + " of " + finding.Allowed
                 : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.Margin;

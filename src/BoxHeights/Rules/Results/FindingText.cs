@@ -102,7 +102,7 @@ internal sealed class FindingText
     {
         if (sites.Length > 1)
         {
-            return Edges(edge => SlabJudge.Verdict(sites[(int)edge].Placements[placement].Slabs, place), "it");
+            return Edges(edge => SlabJudge.Verdict(sites[(int)edge].SlabsOf((PlacementRule)rule!), place), "it");
         }
 
         // The height on the drawing, not the box's own, names no edge.

@@ -2,7 +2,7 @@ using System;
 
 namespace BoxHeights;
 
-/// <summary>Something to do about a finding. Each has been tried: applied to the dwelling, it clears the finding and adds none.</summary>
+/// <summary>Something to do about a finding. Those that the library offers have been tried: applied to the dwelling, each clears the finding and adds none.</summary>
 public abstract class Remedy
 {
     private protected Remedy(string text) => Text = text;
