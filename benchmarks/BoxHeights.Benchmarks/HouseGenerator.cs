@@ -79,14 +79,14 @@ internal sealed class HouseGenerator(int seed)
 
     private DeviceBox Box(Distance floor, Counter? counter, int feet)
     {
-        Distance at = Sixteenths(2 * random.Next(8, (feet * 96) - 8));
+        Distance at = Sixteenths(2 * random.Next(16, (feet * 96) - 16));
         bool over = counter is not null && counter.Left < at && at < counter.Right;
         BoxPurpose purpose = over ? BoxPurpose.Counter : One(BoxPurpose.General, BoxPurpose.General, BoxPurpose.Switch, BoxPurpose.Bedside);
         DeviceKind device = purpose == BoxPurpose.Switch ? One(DeviceKind.Switch, DeviceKind.ToggleSwitch, DeviceKind.Dimmer)
             : One(DeviceKind.DuplexReceptacle, DeviceKind.GfciReceptacle, DeviceKind.SingleReceptacle);
         Distance center = purpose == BoxPurpose.General ? Sixteenths(280) : purpose == BoxPurpose.Switch ? Sixteenths(740) : purpose == BoxPurpose.Counter ? Sixteenths(688) : Sixteenths(480);
         Distance asked = center;
-        center += Chance(2) ? Sixteenths(random.Next(-160, 801)) : Chance(3) ? Sixteenths(random.Next(-6, 7)) : Distance.Zero;
+        center += Chance(2) ? Sixteenths(random.Next(-160, purpose == BoxPurpose.Switch ? 761 : 801)) : Chance(3) ? Sixteenths(random.Next(-6, 7)) : Distance.Zero;
         BoxSize size = new(Inches(2, 1, 4), One(Inches(3, 1, 2), Inches(3, 5, 8), Inches(3, 3, 4), Inches(4, 0, 1)));
         BoxHeight height = BoxHeight.ToCenter(center, Datum.Subfloor).AtEdge(One(Edge.Bottom, Edge.Center, Edge.Top), size);
         return new("box-" + boxes++, purpose)
