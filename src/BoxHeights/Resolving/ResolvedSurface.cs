@@ -164,6 +164,9 @@ internal sealed class ResolvedSpace
 
     public bool IsOutside => face is not null;
 
+    /// <summary>Whether something that is described on one of its walls can't be.</summary>
+    public bool HasBrokenParts { get; set; }
+
     public string StoreyId { get; }
 
     /// <summary>The storey, and the step where the subfloor lies more than 1 in above or below the storey's: boxes there have a level line of their own.</summary>

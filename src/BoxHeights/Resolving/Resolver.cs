@@ -17,6 +17,9 @@ internal sealed class Resolver
 
     public List<LayoutFault> Faults { get; } = [];
 
+    /// <summary>Rooms, then outside faces.</summary>
+    public List<ResolvedSpace> Spaces { get; } = [];
+
     public int SurfaceCount { get; private set; }
 
     public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog)
@@ -119,6 +122,7 @@ internal sealed class Resolver
     {
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
         ResolvedSpace space = new(room, storey);
+        Spaces.Add(space);
         Walls(space, room.Walls);
         foreach (Fixture fixture in room.Fixtures)
         {
@@ -140,7 +144,9 @@ internal sealed class Resolver
             Refers(storeys.TryGetValue(id, out storey), face.Id, "storey", id, "storey");
         }
 
-        Walls(new(face, storey), face.Walls);
+        ResolvedSpace space = new(face, storey);
+        Spaces.Add(space);
+        Walls(space, face.Walls);
     }
 
     private void Flights(Dwelling dwelling)
@@ -183,6 +189,7 @@ internal sealed class Resolver
             int before = Faults.Count;
             Parts(address, wall);
             ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++) { HasBrokenParts = Faults.Count > before };
+            space.HasBrokenParts |= surface.HasBrokenParts;
             if (surface.HasTooManyStuds)
             {
                 Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");

@@ -31,7 +31,7 @@ public sealed class Evaluation
     /// <summary>The dwelling that was evaluated.</summary>
     public Dwelling Dwelling => state.Dwelling;
 
-    /// <summary>Every finding: faults of the description first, then box by box in the dwelling's order, then group by group.</summary>
+    /// <summary>Every finding: faults of the description first, then box by box in the dwelling's order, group by group, and what rooms and the whole dwelling lack.</summary>
     public Items<Finding> Findings { get; }
 
     /// <summary>The findings grouped by what they share, the heaviest first.</summary>
@@ -105,6 +105,14 @@ public sealed class Evaluation
                 foreach ((string rule, string why) in sites[0].NotJudged)
                 {
                     Add(rule + ": " + why, state.Boxes[box].Surface.Address);
+                }
+            }
+
+            for (int s = 0; s < state.Spaces.Count; s++)
+            {
+                if (state.Spaces[s].NotJudgedBecause is { } why)
+                {
+                    Add(state.Spaces[s].Rule.Id + ": " + why, state.Spaces[s].View.Id);
                 }
             }
 

@@ -10,6 +10,7 @@ internal sealed class CompiledRules
         List<PlacementRule> placement = [];
         List<LimitRule> limit = [];
         List<ProvisionRule> provision = [];
+        List<SpaceRule> space = [];
         foreach (Rule rule in rules.Rules)
         {
             switch (rule)
@@ -23,6 +24,9 @@ internal sealed class CompiledRules
                 case ProvisionRule one:
                     provision.Add(one);
                     break;
+                case SpaceRule one:
+                    space.Add(one);
+                    break;
             }
         }
 
@@ -30,6 +34,7 @@ internal sealed class CompiledRules
         Placement = placement.ToArray();
         Limit = limit.ToArray();
         Provision = provision.ToArray();
+        Space = space.ToArray();
     }
 
     public RuleSet Set { get; }
@@ -39,4 +44,6 @@ internal sealed class CompiledRules
     public LimitRule[] Limit { get; }
 
     public ProvisionRule[] Provision { get; }
+
+    public SpaceRule[] Space { get; }
 }

@@ -8,7 +8,7 @@ namespace BoxHeights.Rules;
 /// Rules state once per site. All that a passing box costs afterwards is a comparison with the rectangle of places around it
 /// that every placement rule surely allows; only a box outside its rectangle is judged rule by rule.
 /// </remarks>
-internal sealed class LayoutState
+internal sealed partial class LayoutState
 {
     private const long NotKnown = long.MinValue;
 
@@ -49,6 +49,7 @@ internal sealed class LayoutState
         Groups = new(this);
         groupFindings = new List<Finding>?[Groups.Count];
         keeps = new DistanceSet[Groups.Count];
+        Spaces = new(this, resolved);
     }
 
     /// <summary>Puts a box where it is described. One whose measures can't be added up any more is at fault, and the rest goes on.</summary>
@@ -84,6 +85,9 @@ internal sealed class LayoutState
     public List<LayoutFault> Faults { get; }
 
     public GroupIndex Groups { get; }
+
+    /// <summary>What space rules are judged for.</summary>
+    public SpaceIndex Spaces { get; }
 
     /// <summary>What is stated for a box: one site, three where its edge isn't stated, none where a fault keeps it from being judged.</summary>
     public StatedSite[] SitesOf(int box) => sites[box];
@@ -152,6 +156,11 @@ internal sealed class LayoutState
             found += CountOf(groupFindings[g]);
         }
 
+        for (int s = 0; s < Spaces.Count; s++)
+        {
+            found += Spaces[s].Judge(this);
+        }
+
         return found;
     }
 
@@ -163,46 +172,11 @@ internal sealed class LayoutState
         {
             JudgeGroup(group);
         }
-    }
 
-    /// <summary>Every finding: faults first, then box by box, then group by group.</summary>
-    public void CollectInto(List<Finding> findings)
-    {
-        foreach (LayoutFault fault in Faults)
+        foreach (int space in Spaces.Of(box))
         {
-            findings.Add(new Finding(this, fault));
+            Spaces[space].Judge(this);
         }
-
-        for (int i = 0; i < Boxes.Length; i++)
-        {
-            CollectOwn(i, findings);
-        }
-
-        foreach (List<Finding>? list in groupFindings)
-        {
-            findings.AddRange(list ?? []);
-        }
-    }
-
-    /// <summary>The findings of one box and of the groups it is in.</summary>
-    public void CollectAround(int box, List<Finding> findings)
-    {
-        CollectOwn(box, findings);
-        foreach (int group in Groups.Of(box))
-        {
-            findings.AddRange(groupFindings[group] ?? []);
-        }
-    }
-
-    public bool HasFindingsAround(int box)
-    {
-        bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) > 0;
-        foreach (int group in Groups.Of(box))
-        {
-            any |= CountOf(groupFindings[group]) > 0;
-        }
-
-        return any;
     }
 
     /// <summary>What a placement rule says of a box. Where its edge isn't stated it passes, or fails, only if it does so for every edge.</summary>
@@ -277,14 +251,6 @@ internal sealed class LayoutState
         }
 
         return worst;
-    }
-
-    private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;
-
-    private void CollectOwn(int box, List<Finding> findings)
-    {
-        findings.AddRange(placementFindings[box] ?? []);
-        findings.AddRange(limitFindings[box] ?? []);
     }
 
     private void JudgeLimits(int box)

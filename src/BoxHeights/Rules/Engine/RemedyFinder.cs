@@ -22,6 +22,11 @@ internal sealed class RemedyFinder
     public Items<Remedy> For(Cause cause)
     {
         Finding first = cause.Findings[0];
+        if (first.Space is { } lacking)
+        {
+            return Added(cause, lacking);
+        }
+
         if (first.Box < 0 || (first.Needs & Facts.BrokenPart) != 0)
         {
             return default;
@@ -157,6 +162,22 @@ internal sealed class RemedyFinder
         text += slack ? "" : " (no slack)";
         return new(ids, height, along, slack, text);
     }
+
+    private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
+    {
+        if (lacking.Cure.Count == 0)
+        {
+            return default;
+        }
+
+        AddBox added = new(lacking.Cure, "add " + string.Join(" and ", lacking.Cure.Select(Described)));
+        return Mends(added, cause, [-1]) ? new Remedy[] { added } : default;
+    }
+
+    private string Described(PlacedBox placed) =>
+        placed.Box.Purpose + " box on " + placed.Address
+        + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" : "")
+        + (placed.Box.Height is { } height ? ", " + height : "");
 
     private Items<Remedy> Larger(Cause cause)
     {

@@ -64,5 +64,5 @@ public sealed class LimitStatement
 
     internal Quantity Margin => Needs != Facts.None
         ? new(Measured.Kind, 0)
-        : new(Measured.Kind, Allowed.Raw.Margin(Distance.FromTicks(Measured.Raw)).Ticks);
+        : Allowed.Margin(Measured);
 }

@@ -100,7 +100,7 @@ public sealed class PlacementSite
     }
 
     /// <summary>The reading of the stick at which a line of the box lies at an offset above a datum.</summary>
-    private bool TryReading(TargetLine line, DistanceRange offset, Datum datum, out DistanceRange reading, out Facts needs)
+    internal bool TryReading(TargetLine line, DistanceRange offset, Datum datum, out DistanceRange reading, out Facts needs)
     {
         reading = default;
         needs = Facts.None;

@@ -154,6 +154,11 @@ public sealed class Cause
     /// <summary>What isn't known is shared by a room; what isn't met is shared by those that were set with one stick.</summary>
     private static string KeyOf(Finding finding, LayoutState state)
     {
+        if (finding.Space is { } space)
+        {
+            return finding.RuleId + "|" + finding.Outcome + "|" + space.Subject;
+        }
+
         if (finding.Box < 0)
         {
             return finding.RuleId + "|" + finding.Subject + "|" + finding.Fault!.Kind + "|" + finding.Fault.Message;

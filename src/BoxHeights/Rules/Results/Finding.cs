@@ -45,6 +45,15 @@ public sealed class Finding
         details = FindingDetails.Of(state.Options.Units, state.Groups[group].Rule, answer);
     }
 
+    internal Finding(LayoutState state, SpaceRule rule, SpaceAnswer answer, Items<string> disputedBy)
+    {
+        this.state = state;
+        this.rule = rule;
+        Space = answer;
+        Outcome = answer.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
+        details = FindingDetails.Of(state.Options.Units, rule, answer, disputedBy);
+    }
+
     private Finding(LayoutState state, Rule rule, int box, Verdict verdict)
     {
         this.state = state;
@@ -66,11 +75,11 @@ public sealed class Finding
         : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && Margin.Abs().AsDistance() < under ? Severity.Note
         : rule.Severity;
 
-    /// <summary>The id of the box, or the address of the part at fault.</summary>
-    public string Subject => Fault?.Subject ?? state.Boxes[Box].Source.Id;
+    /// <summary>The id of the box, the room, flight or stretch of wall that lacks something, or the address of the part at fault.</summary>
+    public string Subject => Fault?.Subject ?? Space?.Subject ?? state.Boxes[Box].Source.Id;
 
-    /// <summary>The address of the surface that the box is on.</summary>
-    public string Address => Fault?.Subject ?? state.Boxes[Box].Surface.Address;
+    /// <summary>The address of the surface that the box is on, or of what lacks something.</summary>
+    public string Address => Fault?.Subject ?? Space?.Address ?? state.Boxes[Box].Surface.Address;
 
     /// <summary>The height at which it was judged, in the terms in which it was given; null where it has none.</summary>
     public BoxHeight? Height { get; }
@@ -78,7 +87,7 @@ public sealed class Finding
     /// <summary>Where along its wall it was judged; null where that isn't known.</summary>
     public Distance? At { get; }
 
-    /// <summary>What was measured: for a placement, the reading of the stick; for a level, the center above the storey's subfloor; for fill, a volume.</summary>
+    /// <summary>What was measured: for a placement, the reading of the stick; for a level, the center above the storey's subfloor; for fill, a volume; for a space, as its rule says.</summary>
     public Quantity Measured => Details.Measured;
 
     /// <summary>What is allowed, in the same terms as <see cref="Measured"/>.</summary>
@@ -108,6 +117,8 @@ public sealed class Finding
     internal int Box { get; } = -1;
 
     internal int Group { get; } = -1;
+
+    internal SpaceAnswer? Space { get; }
 
     internal FindingText Text => Details.Text;
 

@@ -43,6 +43,15 @@ internal sealed class FindingDetails
         Needs = answer.Needs,
     };
 
+    public static FindingDetails Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer, Items<string> disputedBy) => new(FindingText.Of(units, rule, answer))
+    {
+        Measured = answer.Measured,
+        Allowed = answer.Allowed,
+        Margin = answer.Allowed.Margin(answer.Measured),
+        Needs = answer.Needs,
+        DisputedBy = disputedBy,
+    };
+
     /// <summary>Of a placement, told by the first edge that doesn't pass where the box's edge isn't stated.</summary>
     public static FindingDetails Of(LengthUnits units, StatedSite[] sites, int placement, Outcome outcome, in Place place)
     {

@@ -34,8 +34,12 @@ internal sealed class FindingText
 
     public static FindingText Of(LengthUnits units, ProvisionRule rule) => new(units, rule, null, null, [], 0, default);
 
+    public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, [], 0, default);
+
     public string Message(Finding finding) =>
-        fault is not null ? fault.Subject + ": " + fault.Message : finding.Subject + " (" + finding.Address + "): " + Body(finding, Sideways());
+        fault is not null ? fault.Subject + ": " + fault.Message
+        : finding.Space is not null ? finding.Subject + ": " + Body(finding, "")
+        : finding.Subject + " (" + finding.Address + "): " + Body(finding, Sideways());
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     public string Body(Finding finding) => Body(finding, "");
@@ -53,6 +57,10 @@ internal sealed class FindingText
         if (finding.Outcome == Outcome.Unknown)
         {
             text = Depends(finding) + ": " + what + must;
+        }
+        else if (rule is SpaceRule)
+        {
+            text = what + must;
         }
         else if (rule is ProvisionRule)
         {

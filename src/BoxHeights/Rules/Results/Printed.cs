@@ -36,7 +36,7 @@ internal static class Printed
     public static string OffBy(Quantity margin, LengthUnits units)
     {
         Quantity off = margin.Abs();
-        return off.Kind == QuantityKind.Volume ? off.ToString()
+        return off.Kind != QuantityKind.Distance ? off.ToString()
             : off.AsDistance() is var distance && IsWhole(distance, units) ? Text(distance, units)
             : Text(distance.RoundUp(Step(units)), units);
     }
@@ -47,7 +47,7 @@ internal static class Printed
     /// <param name="below">Whether they are heights below something, which are counted down.</param>
     public static string Allowed(QuantitySet allowed, LengthUnits units, bool below = false)
     {
-        if (allowed.Kind == QuantityKind.Volume)
+        if (allowed.Kind != QuantityKind.Distance)
         {
             return allowed.ToString();
         }

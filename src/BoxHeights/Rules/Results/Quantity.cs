@@ -10,9 +10,12 @@ public enum QuantityKind
 
     /// <summary>A volume, in picoliters.</summary>
     Volume = 1,
+
+    /// <summary>A number of things, such as boxes.</summary>
+    Count = 2,
 }
 
-/// <summary>A measured amount: a distance or a volume.</summary>
+/// <summary>A measured amount: a distance, a volume or a number of things.</summary>
 public readonly struct Quantity : IEquatable<Quantity>
 {
     internal Quantity(QuantityKind kind, long raw)
@@ -32,6 +35,10 @@ public readonly struct Quantity : IEquatable<Quantity>
     /// <summary>A volume as a quantity.</summary>
     public static implicit operator Quantity(Volume value) => new(QuantityKind.Volume, value.Picoliters);
 
+    /// <summary>A number of things.</summary>
+    /// <param name="things">How many.</param>
+    public static Quantity Of(int things) => new(QuantityKind.Count, things);
+
     /// <summary>Whether two quantities are the same.</summary>
     public static bool operator ==(Quantity left, Quantity right) => left.Equals(right);
 
@@ -39,12 +46,12 @@ public readonly struct Quantity : IEquatable<Quantity>
     public static bool operator !=(Quantity left, Quantity right) => !left.Equals(right);
 
     /// <summary>The distance.</summary>
-    /// <exception cref="InvalidOperationException">It is a volume.</exception>
-    public Distance AsDistance() => Kind == QuantityKind.Distance ? Distance.FromTicks(Raw) : throw new InvalidOperationException("This quantity is a volume.");
+    /// <exception cref="InvalidOperationException">It is no distance.</exception>
+    public Distance AsDistance() => Kind == QuantityKind.Distance ? Distance.FromTicks(Raw) : throw new InvalidOperationException("This quantity is no distance.");
 
     /// <summary>The volume.</summary>
-    /// <exception cref="InvalidOperationException">It is a distance.</exception>
-    public Volume AsVolume() => Kind == QuantityKind.Volume ? Volume.FromPicoliters(Raw) : throw new InvalidOperationException("This quantity is a distance.");
+    /// <exception cref="InvalidOperationException">It is no volume.</exception>
+    public Volume AsVolume() => Kind == QuantityKind.Volume ? Volume.FromPicoliters(Raw) : throw new InvalidOperationException("This quantity is no volume.");
 
     /// <summary>The amount without its sign.</summary>
     public Quantity Abs() => new(Kind, Raw == long.MinValue ? long.MaxValue : Math.Abs(Raw));
@@ -59,7 +66,12 @@ public readonly struct Quantity : IEquatable<Quantity>
     public override int GetHashCode() => Raw.GetHashCode() ^ (int)Kind;
 
     /// <summary>The amount with its unit, as <see cref="Distance"/> or <see cref="Volume"/> prints it.</summary>
-    public override string ToString() => Kind == QuantityKind.Distance ? AsDistance().ToString() : AsVolume().ToString();
+    public override string ToString() => Kind switch
+    {
+        QuantityKind.Distance => AsDistance().ToString(),
+        QuantityKind.Volume => AsVolume().ToString(),
+        _ => Raw.ToString(System.Globalization.CultureInfo.InvariantCulture),
+    };
 }
 
 /// <summary>The amounts that a rule allows.</summary>
@@ -91,13 +103,20 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
     /// <param name="most">The largest volume allowed.</param>
     public static QuantitySet AtMost(Volume most) => new(QuantityKind.Volume, DistanceSet.AtMost(Distance.FromTicks(most.Picoliters)));
 
+    /// <summary>So many things or more.</summary>
+    /// <param name="fewest">The smallest number allowed.</param>
+    public static QuantitySet AtLeast(int fewest) => new(QuantityKind.Count, DistanceSet.AtLeast(Distance.FromTicks(fewest)));
+
     /// <summary>The distances.</summary>
-    /// <exception cref="InvalidOperationException">The set is one of volumes.</exception>
-    public DistanceSet AsDistances() => Kind == QuantityKind.Distance ? raw : throw new InvalidOperationException("This set is one of volumes.");
+    /// <exception cref="InvalidOperationException">The set isn't one of distances.</exception>
+    public DistanceSet AsDistances() => Kind == QuantityKind.Distance ? raw : throw new InvalidOperationException("This set isn't one of distances.");
 
     /// <summary>Whether an amount is allowed.</summary>
     /// <param name="amount">The amount; an amount of another kind isn't.</param>
     public bool Contains(Quantity amount) => amount.Kind == Kind && raw.Contains(Distance.FromTicks(amount.Raw));
+
+    /// <summary>How far an amount lies inside the set; negative outside.</summary>
+    internal Quantity Margin(Quantity amount) => new(Kind, raw.Margin(Distance.FromTicks(amount.Raw)).Ticks);
 
     /// <inheritdoc/>
     public bool Equals(QuantitySet other) => Kind == other.Kind && raw.Equals(other.raw);
@@ -108,7 +127,7 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
     /// <inheritdoc/>
     public override int GetHashCode() => raw.GetHashCode();
 
-    /// <summary>The amounts in words: "15 in to 48 in", "at most 18 in3".</summary>
+    /// <summary>The amounts in words: "15 in to 48 in", "at most 18 in3", "at least 2".</summary>
     public override string ToString()
     {
         if (Kind == QuantityKind.Distance)
@@ -116,6 +135,8 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
             return raw.ToString();
         }
 
-        return raw.Count == 0 ? "nothing" : "at most " + Volume.FromPicoliters(raw[0].To.Ticks);
+        return raw.Count == 0 ? "nothing"
+            : Kind == QuantityKind.Volume ? "at most " + Volume.FromPicoliters(raw[0].To.Ticks)
+            : "at least " + new Quantity(Kind, raw[0].From.Ticks);
     }
 }

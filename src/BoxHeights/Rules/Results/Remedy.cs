@@ -51,20 +51,30 @@ public sealed class MoveBoxes : Remedy
         Change(dwelling, Ids, box => box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null) });
 }
 
-/// <summary>Adds a box.</summary>
+/// <summary>Adds boxes: one in most cases.</summary>
 public sealed class AddBox : Remedy
 {
-    /// <summary>A box to add.</summary>
-    /// <param name="placed">The box and the surface it goes on.</param>
+    /// <summary>Boxes to add.</summary>
+    /// <param name="placed">The boxes and the surfaces that they go on; one at least.</param>
     /// <param name="text">What to do, in one line.</param>
-    public AddBox(PlacedBox placed, string text)
-        : base(text) => Placed = placed ?? throw new ArgumentNullException(nameof(placed));
+    /// <exception cref="ArgumentException">There is no box.</exception>
+    public AddBox(Items<PlacedBox> placed, string text)
+        : base(text) => Placed = placed.Count > 0 ? placed : throw new ArgumentException("There is no box to add.", nameof(placed));
 
-    /// <summary>The box and the surface it goes on.</summary>
-    public PlacedBox Placed { get; }
+    /// <summary>The boxes and the surfaces that they go on.</summary>
+    public Items<PlacedBox> Placed { get; }
 
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) => dwelling.WithBox(Placed);
+    /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
+    public override Dwelling ApplyTo(Dwelling dwelling)
+    {
+        foreach (PlacedBox placed in Placed)
+        {
+            dwelling = dwelling.WithBox(placed);
+        }
+
+        return dwelling ?? throw new ArgumentNullException(nameof(dwelling));
+    }
 }
 
 /// <summary>Takes a larger box.</summary>

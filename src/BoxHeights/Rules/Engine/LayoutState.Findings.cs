@@ -1,0 +1,70 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>What was found, gathered in the order in which it is told.</content>
+internal sealed partial class LayoutState
+{
+    /// <summary>Every finding: faults first, then box by box, group by group, and space by space.</summary>
+    public void CollectInto(List<Finding> findings)
+    {
+        foreach (LayoutFault fault in Faults)
+        {
+            findings.Add(new Finding(this, fault));
+        }
+
+        for (int i = 0; i < Boxes.Length; i++)
+        {
+            CollectOwn(i, findings);
+        }
+
+        foreach (List<Finding>? list in groupFindings)
+        {
+            findings.AddRange(list ?? []);
+        }
+
+        for (int s = 0; s < Spaces.Count; s++)
+        {
+            findings.AddRange(Spaces[s].Findings);
+        }
+    }
+
+    /// <summary>The findings of one box and of the groups it is in.</summary>
+    public void CollectAround(int box, List<Finding> findings)
+    {
+        CollectOwn(box, findings);
+        foreach (int group in Groups.Of(box))
+        {
+            findings.AddRange(groupFindings[group] ?? []);
+        }
+
+        foreach (int space in Spaces.Of(box))
+        {
+            findings.AddRange(Spaces[space].Findings);
+        }
+    }
+
+    public bool HasFindingsAround(int box)
+    {
+        bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) > 0;
+        foreach (int group in Groups.Of(box))
+        {
+            any |= CountOf(groupFindings[group]) > 0;
+        }
+
+        foreach (int space in Spaces.Of(box))
+        {
+            any |= Spaces[space].Findings.Count > 0;
+        }
+
+        return any;
+    }
+
+    private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;
+
+    private void CollectOwn(int box, List<Finding> findings)
+    {
+        findings.AddRange(placementFindings[box] ?? []);
+        findings.AddRange(limitFindings[box] ?? []);
+    }
+}

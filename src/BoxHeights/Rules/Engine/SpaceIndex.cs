@@ -1,0 +1,144 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What the space rules are judged for, and which box belongs to what.</summary>
+internal sealed class SpaceIndex
+{
+    private readonly List<Judged> judged = [];
+    private readonly List<int>?[] of;
+
+    public SpaceIndex(LayoutState state, Resolver resolved)
+    {
+        of = new List<int>?[state.Boxes.Length];
+        if (state.Rules.Space.Length == 0)
+        {
+            return;
+        }
+
+        List<SpaceBox> boxes = [];
+        for (int i = 0; i < state.Boxes.Length; i++)
+        {
+            if (state.SitesOf(i).Length > 0)
+            {
+                boxes.Add(new(state, i));
+            }
+        }
+
+        Dwelling dwelling = state.Dwelling;
+        foreach (Room room in dwelling.Rooms)
+        {
+            Enter(state, View(SpaceKind.Room, room.Id, box => box.SpaceId == room.Id, room: room), room.Kind);
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            Enter(state, View(SpaceKind.OutsideFace, face.Id, box => box.SpaceId == face.Id, face: face), default);
+        }
+
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            Enter(state, View(SpaceKind.Flight, flight.Id, _ => true, flight: flight), default);
+        }
+
+        foreach (Storey storey in dwelling.Storeys)
+        {
+            Enter(state, View(SpaceKind.Storey, storey.Id, box => state.Boxes[box.Index].Surface.Space is { IsOutside: false } space && space.StoreyId == storey.Id, storey: storey), default);
+        }
+
+        Enter(state, View(SpaceKind.Dwelling, dwelling.Name, _ => true), default);
+
+        SpaceView View(SpaceKind kind, string id, Predicate<SpaceBox> has, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null)
+        {
+            ResolvedSpace? space = kind is SpaceKind.Room or SpaceKind.OutsideFace ? resolved.Spaces.Find(one => one.Id == id && one.IsOutside == face is not null) : null;
+            return new(kind, id, dwelling, space?.Levels ?? Levels.Default, new(boxes.FindAll(has)))
+            {
+                Room = room,
+                Face = face,
+                Flight = flight,
+                Storey = storey,
+                HasBrokenParts = space is { HasBrokenParts: true },
+            };
+        }
+    }
+
+    public int Count => judged.Count;
+
+    public Judged this[int index] => judged[index];
+
+    /// <summary>What has to be judged again after a box moved.</summary>
+    public IReadOnlyList<int> Of(int box) => of[box] ?? (IReadOnlyList<int>)[];
+
+    private void Enter(LayoutState state, SpaceView view, RoomKind kind)
+    {
+        foreach (SpaceRule rule in state.Rules.Space)
+        {
+            if (rule.Subject != view.Kind || (rule.Scope.Rooms.Count > 0 && !rule.Scope.Rooms.Contains(kind)))
+            {
+                continue;
+            }
+
+            foreach (SpaceBox box in view.Boxes)
+            {
+                (of[box.Index] ??= []).Add(judged.Count);
+            }
+
+            judged.Add(new(rule, view));
+        }
+    }
+
+    /// <summary>One space rule, what it is judged for, and what it said last.</summary>
+    internal sealed class Judged(SpaceRule rule, SpaceView view)
+    {
+        private readonly SpaceStatement statement = new();
+
+        public SpaceRule Rule { get; } = rule;
+
+        public SpaceView View { get; } = view;
+
+        public List<Finding> Findings { get; } = [];
+
+        /// <summary>Why it couldn't be judged; null when it was.</summary>
+        public string? NotJudgedBecause { get; private set; }
+
+        /// <summary>Judges it from where its boxes are now.</summary>
+        /// <returns>How many findings there are.</returns>
+        public int Judge(LayoutState state)
+        {
+            Findings.Clear();
+            if (View.HasBrokenParts)
+            {
+                NotJudgedBecause = "a fault of the description keeps it from being judged";
+                return 0;
+            }
+
+            statement.Clear();
+            Rule.Judge(View, statement);
+            NotJudgedBecause = statement.NotJudgedBecause;
+            foreach (SpaceAnswer answer in statement.Answers)
+            {
+                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
+            }
+
+            return Findings.Count;
+        }
+
+        /// <summary>The readings of the rule's text under which something that fails would be met, from where boxes are now.</summary>
+        private Items<string> DisputedBy(string subject)
+        {
+            List<string> disputed = [];
+            foreach (Reading reading in Rule.Readings)
+            {
+                SpaceStatement other = new();
+                ((SpaceRule)reading.Rule).Judge(View, other);
+                if (other.NotJudgedBecause is null && !other.Fails(subject))
+                {
+                    disputed.Add(reading.Id);
+                }
+            }
+
+            return new(disputed);
+        }
+    }
+}

@@ -1,0 +1,91 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>
+/// A provision whose subject is there whether or not any box is: what a room, an outside face, a flight of stairs, a storey or the whole dwelling has to provide.
+/// Its remedy adds boxes.
+/// </summary>
+public abstract record SpaceRule : Rule
+{
+    /// <inheritdoc cref="Rule(string, string, Severity, Citation)"/>
+    protected SpaceRule(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <summary>What the rule is judged for, one after another.</summary>
+    public abstract SpaceKind Subject { get; }
+
+    /// <summary>Judges one subject from where its boxes are now.</summary>
+    /// <param name="space">The subject.</param>
+    /// <param name="statement">Takes what it lacks.</param>
+    public abstract void Judge(SpaceView space, SpaceStatement statement);
+}
+
+/// <summary>What a space rule is judged for.</summary>
+public enum SpaceKind
+{
+    /// <summary>Every room of a kind in the rule's scope.</summary>
+    Room = 0,
+
+    /// <summary>Every outside face.</summary>
+    OutsideFace = 1,
+
+    /// <summary>Every flight of stairs.</summary>
+    Flight = 2,
+
+    /// <summary>Every storey.</summary>
+    Storey = 3,
+
+    /// <summary>The dwelling.</summary>
+    Dwelling = 4,
+}
+
+/// <summary>Takes what a space rule finds.</summary>
+public sealed class SpaceStatement
+{
+    private readonly List<SpaceAnswer> answers = [];
+
+    internal IReadOnlyList<SpaceAnswer> Answers => answers;
+
+    /// <summary>Why the rule couldn't be judged for this subject; null when it was.</summary>
+    internal string? NotJudgedBecause { get; private set; }
+
+    /// <summary>Something isn't met, or may not be.</summary>
+    /// <param name="subject">What it is about, by a name that stays while boxes move: a room's id, a stretch of wall.</param>
+    /// <param name="address">The room or wall that it belongs to.</param>
+    /// <param name="verdict">Fails or unknown.</param>
+    /// <param name="measured">What was measured.</param>
+    /// <param name="allowed">What is allowed, in the same terms.</param>
+    /// <param name="what">Says how it is now, in one line that goes before "must be …"; asked only when a finding is read.</param>
+    /// <param name="needs">What would have to be known, where the verdict is unknown.</param>
+    /// <param name="cure">Boxes that, added, would meet the rule; none where no box would.</param>
+    /// <exception cref="ArgumentException">What passes is no finding.</exception>
+    public void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs = Facts.None, Items<PlacedBox> cure = default)
+    {
+        if (verdict == Verdict.Passes)
+        {
+            throw new ArgumentException("What passes is no finding.", nameof(verdict));
+        }
+
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure));
+    }
+
+    /// <summary>The rule says nothing about this subject, because something that it needs isn't described at all.</summary>
+    /// <param name="reason">What isn't described, in one phrase.</param>
+    public void NotJudged(string reason) => NotJudgedBecause = reason;
+
+    /// <summary>Whether something is said to fail.</summary>
+    internal bool Fails(string subject) => answers.Exists(answer => answer.Subject == subject && answer.Verdict == Verdict.Fails);
+
+    internal void Clear()
+    {
+        answers.Clear();
+        NotJudgedBecause = null;
+    }
+}
+
+/// <summary>One thing that a space rule found.</summary>
+internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Items<PlacedBox> Cure);

@@ -1,0 +1,134 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What a space rule is judged for, with its boxes where they are now.</summary>
+/// <remarks>Boxes that a fault keeps from being judged aren't in it. Where a box is must be asked anew each time a rule is judged; all else stays.</remarks>
+public sealed class SpaceView
+{
+    private readonly Dictionary<Type, object> prepared = [];
+
+    internal SpaceView(SpaceKind kind, string id, Dwelling dwelling, Levels levels, Items<SpaceBox> boxes)
+    {
+        Kind = kind;
+        Id = id;
+        Dwelling = dwelling;
+        Levels = levels;
+        Boxes = boxes;
+    }
+
+    /// <summary>What it is.</summary>
+    public SpaceKind Kind { get; }
+
+    /// <summary>Its id; the dwelling's name for the dwelling.</summary>
+    public string Id { get; }
+
+    /// <summary>The whole description. Its boxes are where they were when it was resolved: read <see cref="Boxes"/> instead.</summary>
+    public Dwelling Dwelling { get; }
+
+    /// <summary>The room; null unless it is one.</summary>
+    public Room? Room { get; internal init; }
+
+    /// <summary>The outside face; null unless it is one.</summary>
+    public OutsideFace? Face { get; internal init; }
+
+    /// <summary>The flight of stairs; null unless it is one.</summary>
+    public StairFlight? Flight { get; internal init; }
+
+    /// <summary>The storey; null unless it is one.</summary>
+    public Storey? Storey { get; internal init; }
+
+    /// <summary>Where the datums of the room or outside face are; the usual ones elsewhere.</summary>
+    public Levels Levels { get; }
+
+    /// <summary>The boxes on its surfaces: of a storey, of all its rooms; of a flight, of the dwelling.</summary>
+    public Items<SpaceBox> Boxes { get; }
+
+    /// <summary>Whether something that is described on one of its walls can't be.</summary>
+    internal bool HasBrokenParts { get; init; }
+
+    /// <summary>Something worked out once from the description and kept while the layout is open, such as the runs of a room's walls.</summary>
+    /// <typeparam name="T">What is worked out; one of each type is kept.</typeparam>
+    /// <param name="prepare">Works it out. It must not read where boxes are.</param>
+    public T Prepared<T>(Func<SpaceView, T> prepare)
+        where T : class
+    {
+        if (!prepared.TryGetValue(typeof(T), out object? kept))
+        {
+            prepared.Add(typeof(T), kept = prepare(this));
+        }
+
+        return (T)kept;
+    }
+}
+
+/// <summary>A box as a space rule sees it: its traits, and where it is now.</summary>
+public sealed class SpaceBox
+{
+    private readonly LayoutState state;
+
+    internal SpaceBox(LayoutState state, int index)
+    {
+        this.state = state;
+        Index = index;
+    }
+
+    /// <summary>Everything about it except where it is.</summary>
+    public BoxTraits Traits => state.SitesOf(Index)[0].Site.Box;
+
+    /// <summary>Its id.</summary>
+    public string Id => state.Boxes[Index].Source.Id;
+
+    /// <summary>The id of its room or outside face.</summary>
+    public string SpaceId => state.Boxes[Index].Surface.Space.Id;
+
+    /// <summary>The kind of its room; the empty kind outside.</summary>
+    public RoomKind Room => state.Boxes[Index].Surface.RoomKind;
+
+    /// <summary>The address of the wall, ceiling or floor that it is listed under.</summary>
+    public string Address => state.Boxes[Index].Surface.Address;
+
+    /// <summary>Its center along its wall; null where that isn't known.</summary>
+    public Distance? Along => state.AtOf(Index);
+
+    /// <summary>Where it is in plan, on a ceiling or a floor; null where that isn't stated.</summary>
+    public PlanPoint? Plan => state.Boxes[Index].Source.Plan;
+
+    internal int Index { get; }
+
+    /// <summary>How far one of its lines lies above a datum.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="datum">The datum.</param>
+    /// <param name="height">The height; a range where something isn't known exactly.</param>
+    /// <param name="needs">What isn't known exactly, or at all.</param>
+    /// <returns>False when the box has no height, or the datum or the line isn't known there.</returns>
+    public bool TryHeightOf(TargetLine line, Datum datum, out DistanceRange height, out Facts needs)
+    {
+        height = default;
+        needs = Facts.None;
+        if (!state.HasReading(Index) || !state.SitesOf(Index)[0].Site.TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
+        {
+            return false;
+        }
+
+        height = state.PlaceOf(Index).Readings - zero;
+        if (state.SitesOf(Index) is { Length: > 1 } edges)
+        {
+            // The edge isn't stated: anywhere from what the first means to what the last does.
+            foreach (StatedSite edge in edges)
+            {
+                if (!edge.Site.TryReading(line, Distance.Zero, datum, out zero, out Facts more))
+                {
+                    return false;
+                }
+
+                needs |= more | Facts.EdgeMeant;
+                DistanceRange one = state.PlaceOf(Index).Readings - zero;
+                height = new(one.From < height.From ? one.From : height.From, one.To > height.To ? one.To : height.To);
+            }
+        }
+
+        return true;
+    }
+}
