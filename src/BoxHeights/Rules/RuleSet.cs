@@ -157,6 +157,11 @@ public sealed class RuleSet : IEquatable<RuleSet>
                 text.Append("  not applied: ").Append(part).Append('\n');
             }
 
+            if (row is PlacementRule { Relief: not Relief.None and var relief })
+            {
+                text.Append("  lets off: ").Append(relief).Append('\n');
+            }
+
             if (row.YieldsWhenForced)
             {
                 text.Append("  silent where other rules leave no place for it\n");

@@ -7,7 +7,7 @@ internal static class Alarms
 {
     public static RuleSet Rows { get; } = new(
     [
-        new HeightBand("wall-alarm", "with its top at most 12 in below the ceiling", Severity.Violation, new("NFPA 72", "placement of smoke alarms"), Datum.FinishedCeiling)
+        new HeightBand("wall-alarm", "with its top at most 12 in below the ceiling", Severity.Violation, new("NFPA 72", "17.7.3.2.1"), Datum.FinishedCeiling)
         {
             LowLine = TargetLine.HighestOperable,
             Low = -Distance.FromInches(12, 0, 1),

@@ -27,6 +27,9 @@ public sealed record PracticeHeight
     /// <summary>The highest height that nobody would remark on; null where high ones are never remarked on.</summary>
     public BoxHeight? NoHigher { get; init => field = value is { } high ? Edged(high, nameof(NoHigher)) : null; }
 
+    /// <summary>The thing that its boxes are set beside or behind; null where their place along the wall is free.</summary>
+    public PlaceAnchor? Anchor { get; init; }
+
     /// <summary>The same with another <see cref="Purpose"/>.</summary>
     /// <param name="purpose">What the boxes are for.</param>
     public PracticeHeight WithPurpose(BoxPurpose purpose) => this with { Purpose = purpose };
@@ -42,6 +45,10 @@ public sealed record PracticeHeight
     /// <summary>The same with another <see cref="NoHigher"/>.</summary>
     /// <param name="noHigher">The highest height that nobody would remark on.</param>
     public PracticeHeight WithNoHigher(BoxHeight? noHigher) => this with { NoHigher = noHigher };
+
+    /// <summary>The same with another <see cref="Anchor"/>.</summary>
+    /// <param name="anchor">The thing that its boxes are set beside or behind.</param>
+    public PracticeHeight WithAnchor(PlaceAnchor? anchor) => this with { Anchor = anchor };
 
     private static BoxHeight Edged(BoxHeight height, string name) =>
         height.Edge is null ? throw new ArgumentException("A practice height names its edge; " + height + " doesn't.", name) : height;

@@ -3,7 +3,7 @@ using BoxHeights.Rules;
 namespace BoxHeights.Standards;
 
 /// <summary>Documents on reach in the United States: one band each, with the limits over what is in the way.</summary>
-/// <remarks>Their exceptions that speak of one box are in the scopes; those that compare boxes with each other aren't applied.</remarks>
+/// <remarks>Their exceptions that speak of one box are in the scopes; those that compare receptacles with each other are the rows' relief.</remarks>
 internal static class ReachDocuments
 {
     private static ReachOver Ada { get; } = new()
@@ -22,14 +22,14 @@ internal static class ReachDocuments
         SideTopAtMost = Inches(36),
     };
 
-    /// <summary>2010 ADA Standards. 205.1 exception 2 leaves out outlets for one appliance, exception 4 those in a floor.</summary>
-    public static RuleSet Ada2010 { get; } = new([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2 and 4"), Ada, "205.1 exceptions 3 (one of several outlets over a counter) and 6 (redundant controls); " + InTheWay)]);
+    /// <summary>2010 ADA Standards. 205.1 exception 2 leaves out outlets for one appliance, exception 3 one of several over a length of counter, exception 4 those in a floor.</summary>
+    public static RuleSet Ada2010 { get; } = new([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2, 3 and 4"), Ada, Redundant) with { Relief = Relief.OneOverCounter }]);
 
     /// <summary>ICC A117.1-2009, Type A units: the reach of its chapter 3 without relief for counters.</summary>
-    public static RuleSet TypeA2009 { get; } = new([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada, Comparing)]);
+    public static RuleSet TypeA2009 { get; } = new([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada, Redundant) with { Relief = Relief.OneOverCounter }]);
 
     /// <summary>ICC A117.1-2009, Type B units: 1004.9 exception 10 allows a stock counter.</summary>
-    public static RuleSet TypeB2009 { get; } = new([Band("type-b-reach", new("ICC A117.1-2009", "1004.9, 308", Confidence.FromMemory), OverStockCounter(Ada), Comparing)]);
+    public static RuleSet TypeB2009 { get; } = new([Band("type-b-reach", new("ICC A117.1-2009", "1004.9, 308", Confidence.FromMemory), OverStockCounter(Ada), Redundant) with { Relief = Relief.OneOverCounter }]);
 
     /// <summary>Fair Housing, requirement 5: the Design Manual decides; the Guidelines' own text is stricter over counters.</summary>
     public static RuleSet FairHousing { get; } = new([FairHousingRow()]);
@@ -49,7 +49,7 @@ internal static class ReachDocuments
     ]);
 
     private const string InTheWay = "obstructions other than counters and laundry machines, and boxes behind a closed base";
-    private const string Comparing = "exceptions that compare boxes: one of several outlets over a counter, redundant controls; " + InTheWay;
+    private const string Redundant = "relief for controls that are there twice; " + InTheWay;
 
     private static RuleScope Reached => RuleScope.Walls with { ExceptDedicated = true, Devices = DeviceLists.Operated };
 
@@ -58,7 +58,7 @@ internal static class ReachDocuments
         // The Guidelines print nothing of their own for shallow obstructions: up to 24 in deep the side limit is 46 in.
         ReachOver guidelines = Ada with { Side = new ReachStep[] { new(Inches(24), Inches(46)) }, LaundryTopAtMost = Inches(34), ShallowDepth = null };
         ReachOver manual = guidelines with { Side = new ReachStep[] { new(Distance.FromInches(25, 1, 2), Inches(46)) }, SideTopAtMost = Inches(36), LaundryTopAtMost = Inches(36) };
-        HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual, "relief where a comparable outlet or control is within reach in the same area; " + InTheWay);
+        HeightBand row = Band("fair-housing-reach", new("HUD Fair Housing Act Design Manual", "chapter 5, requirement 5"), manual, Redundant) with { Relief = Relief.ComparableInRoom };
         return row with
         {
             ReadingId = "design-manual",

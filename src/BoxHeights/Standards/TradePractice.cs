@@ -10,29 +10,32 @@ internal static class TradePractice
     /// <summary>The usual heights in inches, with the spread in which nobody would remark on one.</summary>
     public static PracticeTable Usual { get; } = new PracticeTable(Citation.CommonPractice.Document).WithHeights(new[]
     {
-        // purpose, aims at, no lower than, no higher than, above
+        // purpose, aims at, no lower than, no higher than, above; beside or behind what
         Habit(BoxPurpose.General, (Edge.Top, 16), (Edge.Bottom, 12), (Edge.Center, 18)),
         Habit(BoxPurpose.Switch, (Edge.Top, 48), (Edge.Top, 42), (Edge.Top, 52)),
         Habit(BoxPurpose.Counter, (Edge.Top, 48), (Edge.Center, 42), (Edge.Top, 52)),
         Habit(BoxPurpose.Bath, (Edge.Top, 48), (Edge.Top, 40), (Edge.Top, 52)),
-        Habit(BoxPurpose.Refrigerator, (Edge.Top, 48), (Edge.Center, 36), (Edge.Top, 56)),
-        Habit(BoxPurpose.Range, (Edge.Center, 5), (Edge.Center, 3), (Edge.Center, 8), Datum.FinishedFloor),
+        Habit(BoxPurpose.Refrigerator, (Edge.Top, 48), (Edge.Center, 36), (Edge.Top, 56)).WithAnchor(Near(0, "refrigerator")),
+        Habit(BoxPurpose.Range, (Edge.Center, 5), (Edge.Center, 3), (Edge.Center, 8), Datum.FinishedFloor).WithAnchor(Near(0, "range")),
         Habit(BoxPurpose.SinkBase, (Edge.Center, 18), (Edge.Center, 12), (Edge.Center, 24)),
         Habit(BoxPurpose.Dishwasher, (Edge.Center, 18), (Edge.Center, 4), (Edge.Center, 24)),
-        Habit(BoxPurpose.Hood, (Edge.Center, 74), (Edge.Center, 62), (Edge.Center, 84)),
-        Habit(BoxPurpose.Laundry, (Edge.Center, 44), (Edge.Center, 36), (Edge.Center, 48)),
+        Habit(BoxPurpose.Hood, (Edge.Center, 74), (Edge.Center, 62), (Edge.Center, 84)).WithAnchor(Near(0, "range", "cooktop", "hood")),
+        Habit(BoxPurpose.Laundry, (Edge.Center, 44), (Edge.Center, 36), (Edge.Center, 48)).WithAnchor(Near(24, "washer", "dryer")),
 
         // A dryer's is set low as often as it is set with the washer's.
-        Habit(BoxPurpose.Dryer, (Edge.Center, 44), (Edge.Center, 4), (Edge.Center, 48)),
-        Habit(BoxPurpose.VanityLight, (Edge.Center, 80), (Edge.Center, 72), (Edge.Center, 90)),
-        Habit(BoxPurpose.Bedside, (Edge.Bottom, 30), (Edge.Bottom, 24), (Edge.Top, 48)),
-        Habit(BoxPurpose.EndTable, (Edge.Center, 36), (Edge.Center, 28), (Edge.Center, 40)),
-        Habit(BoxPurpose.Sofa, (Edge.Top, 48), (Edge.Center, 30), (Edge.Top, 50)),
-        Habit(BoxPurpose.WindowTop, (Edge.Bottom, 72), (Edge.Bottom, 66), (Edge.Bottom, 90)),
+        Habit(BoxPurpose.Dryer, (Edge.Center, 44), (Edge.Center, 4), (Edge.Center, 48)).WithAnchor(Near(24, "dryer", "washer")),
+        Habit(BoxPurpose.VanityLight, (Edge.Center, 80), (Edge.Center, 60), (Edge.Center, 90)).WithAnchor(Near(12, "basin", "mirror")),
+        Habit(BoxPurpose.Bedside, (Edge.Bottom, 30), (Edge.Bottom, 24), (Edge.Top, 48)).WithAnchor(Beside(2, 30, "bed")),
+        Habit(BoxPurpose.BedLight, (Edge.Top, 48), (Edge.Center, 42), (Edge.Top, 66)).WithAnchor(Beside(0, 30, "bed")),
+        Habit(BoxPurpose.BedSwitch, (Edge.Bottom, 30), (Edge.Bottom, 24), (Edge.Top, 48)).WithAnchor(Beside(0, 30, "bed")),
+        Habit(BoxPurpose.EndTable, (Edge.Center, 36), (Edge.Center, 28), (Edge.Center, 40)).WithAnchor(Near(6, "table")),
+        Habit(BoxPurpose.Sofa, (Edge.Top, 48), (Edge.Center, 30), (Edge.Top, 50)).WithAnchor(Near(0, "sofa")),
+        Habit(BoxPurpose.WindowTop, (Edge.Bottom, 72), (Edge.Bottom, 66), (Edge.Bottom, 90)).WithAnchor(Beside(4, 18, "window")),
         Habit(BoxPurpose.Closet, (Edge.Top, 48), (Edge.Bottom, 12), (Edge.Top, 78)),
-        Habit(BoxPurpose.Office, (Edge.Top, 48), (Edge.Bottom, 12), (Edge.Top, 52)),
+        Habit(BoxPurpose.Office, (Edge.Top, 48), (Edge.Bottom, 12), (Edge.Top, 52)).WithAnchor(Near(24, "desk")),
         Habit(BoxPurpose.Media, (Edge.Top, 16), (Edge.Bottom, 12), (Edge.Top, 52)),
-        Habit(BoxPurpose.Television, (Edge.Center, 62), (Edge.Center, 42), (Edge.Center, 72)),
+        Habit(BoxPurpose.Television, (Edge.Center, 62), (Edge.Center, 42), (Edge.Center, 72)).WithAnchor(Near(0, "television")),
+        Habit(BoxPurpose.Projector, (Edge.Center, -8), (Edge.Center, -24), (Edge.Center, -3), Datum.FinishedCeiling),
         Habit(BoxPurpose.Garage, (Edge.Bottom, 48), (Edge.Bottom, 18), (Edge.Bottom, 60)),
         Habit(BoxPurpose.Basement, (Edge.Bottom, 48), (Edge.Bottom, 12), (Edge.Bottom, 52)),
         Habit(BoxPurpose.Attic, (Edge.Bottom, 60), (Edge.Bottom, 42), (Edge.Bottom, 66)),
@@ -44,7 +47,7 @@ internal static class TradePractice
     /// <summary>The trade's habits with a builder's own heights: those take the place of the usual ones for the same purposes.</summary>
     public static RuleSet With(PracticeTable own)
     {
-        RuleSet rows = Rows;
+        List<Rule> rows = [.. Rows.Rules];
         HashSet<BoxPurpose> seen = [];
         foreach (PracticeHeight height in own.Heights)
         {
@@ -53,10 +56,12 @@ internal static class TradePractice
                 throw new ArgumentException("The table \"" + own.Name + "\" has two heights for " + height.Purpose + ".", nameof(own));
             }
 
-            rows = rows.With(Row(height, own.Name));
+            // A builder who names no anchor leaves the place along the wall free.
+            rows.RemoveAll(row => row.Id == HeightId(height.Purpose) || row.Id == PlaceId(height.Purpose));
+            rows.AddRange(RowsOf(height, own.Name));
         }
 
-        return rows;
+        return new(rows);
     }
 
     // After the table: static members are made in the order in which they stand.
@@ -82,7 +87,10 @@ internal static class TradePractice
         yield return new WallTop("under-wall-top", "with its plate under the top of a low or sloped wall", Severity.Advice, Citation.CommonPractice) { Scope = RuleScope.Walls };
         foreach (PracticeHeight habit in Usual.Heights)
         {
-            yield return Row(habit, Usual.Name);
+            foreach (Rule row in RowsOf(habit, Usual.Name))
+            {
+                yield return row;
+            }
         }
     }
 
@@ -94,6 +102,21 @@ internal static class TradePractice
         BoxHeight Height((Edge Edge, int Inches) one) => BoxHeight.To(one.Edge, Distance.FromInches(one.Inches, 0, 1), datum);
         return new PracticeHeight(purpose, Height(aim)).WithNoLower(Height(low)).WithNoHigher(Height(high));
     }
+
+    private static Rule[] RowsOf(PracticeHeight habit, string table) => habit.Anchor is { } anchor ? [Row(habit, table), Place(habit.Purpose, anchor, table)] : [Row(habit, table)];
+
+    private static string HeightId(BoxPurpose purpose) => purpose + "-height";
+
+    private static string PlaceId(BoxPurpose purpose) => purpose + "-place";
+
+    private static AnchoredPlace Place(BoxPurpose purpose, PlaceAnchor anchor, string table) =>
+        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor) { Scope = HabitScope(purpose) };
+
+    private static RuleScope HabitScope(BoxPurpose purpose) => RuleScope.Walls with { Purposes = new[] { purpose }, ExceptExisting = true };
+
+    private static PlaceAnchor Near(int upTo, params string[] things) => new(things, Distance.FromInches(upTo, 0, 1));
+
+    private static PlaceAnchor Beside(int beyond, int upTo, params string[] things) => Near(upTo, things).WithBeyond(Distance.FromInches(beyond, 0, 1));
 
     private static HeightBand Row(PracticeHeight habit, string table)
     {
@@ -109,7 +132,7 @@ internal static class TradePractice
             throw new ArgumentException("The heights for " + habit.Purpose + " leave none: no lower than " + low + ", no higher than " + high + ".", nameof(habit));
         }
 
-        return new(habit.Purpose + "-height", "where " + habit.Purpose + " boxes are usually set", Severity.Note, new(table, "", Confidence.CommonPractice), habit.Height.Datum)
+        return new(HeightId(habit.Purpose), "where " + habit.Purpose + " boxes are usually set", Severity.Note, new(table, "", Confidence.CommonPractice), habit.Height.Datum)
         {
             LowLine = Line(low.Edge!.Value),
             Low = habit.NoLower?.Value,
@@ -117,7 +140,7 @@ internal static class TradePractice
             High = habit.NoHigher?.Value,
             Preferred = habit.Height,
             YieldsWhenForced = true,
-            Scope = RuleScope.Walls with { Purposes = new[] { habit.Purpose }, ExceptExisting = true },
+            Scope = HabitScope(habit.Purpose),
         };
     }
 

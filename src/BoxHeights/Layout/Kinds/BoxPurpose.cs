@@ -52,6 +52,12 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>bedside</c></summary>
     public static BoxPurpose Bedside => new("bedside");
 
+    /// <summary><c>bed-light</c></summary>
+    public static BoxPurpose BedLight => new("bed-light");
+
+    /// <summary><c>bed-switch</c></summary>
+    public static BoxPurpose BedSwitch => new("bed-switch");
+
     /// <summary><c>end-table</c></summary>
     public static BoxPurpose EndTable => new("end-table");
 
@@ -72,6 +78,9 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
 
     /// <summary><c>television</c></summary>
     public static BoxPurpose Television => new("television");
+
+    /// <summary><c>projector</c></summary>
+    public static BoxPurpose Projector => new("projector");
 
     /// <summary><c>garage</c></summary>
     public static BoxPurpose Garage => new("garage");

@@ -32,6 +32,7 @@ internal sealed class CompiledRules
 
         Set = rules;
         Placement = placement.ToArray();
+        HasRelief = placement.Exists(rule => rule.Relief != Relief.None);
         Limit = limit.ToArray();
         Provision = provision.ToArray();
         Space = space.ToArray();
@@ -40,6 +41,9 @@ internal sealed class CompiledRules
     public RuleSet Set { get; }
 
     public PlacementRule[] Placement { get; }
+
+    /// <summary>Whether a rule may let one box off because others nearby meet it.</summary>
+    public bool HasRelief { get; }
 
     public LimitRule[] Limit { get; }
 

@@ -29,10 +29,18 @@ internal sealed partial class LayoutState
         }
     }
 
-    /// <summary>The findings of one box and of the groups it is in.</summary>
+    /// <summary>The findings that moving a box can change: its own, and those of whatever it is judged together with.</summary>
     public void CollectAround(int box, List<Finding> findings)
     {
         CollectOwn(box, findings);
+        foreach (int companion in CompanionsOf(box))
+        {
+            if (companion != box)
+            {
+                CollectOwn(companion, findings);
+            }
+        }
+
         foreach (int group in Groups.Of(box))
         {
             findings.AddRange(groupFindings[group] ?? []);
@@ -47,6 +55,11 @@ internal sealed partial class LayoutState
     public bool HasFindingsAround(int box)
     {
         bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) > 0;
+        foreach (int companion in CompanionsOf(box))
+        {
+            any |= CountOf(placementFindings[companion]) > 0;
+        }
+
         foreach (int group in Groups.Of(box))
         {
             any |= CountOf(groupFindings[group]) > 0;

@@ -168,6 +168,11 @@ internal sealed partial class LayoutState
     public void JudgeAfterMove(int box)
     {
         JudgePlacement(box);
+        foreach (int companion in CompanionsOf(box))
+        {
+            JudgePlacement(companion);
+        }
+
         foreach (int group in Groups.Of(box))
         {
             JudgeGroup(group);
@@ -192,14 +197,19 @@ internal sealed partial class LayoutState
         return verdict;
     }
 
-    /// <summary>Whether a rule that yields stays silent about a box: it can't be decided, or firm rules leave no height that it allows.</summary>
+    /// <summary>Whether a rule stays silent about a box: others nearby let the box off, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
     public bool Yields(int box, int placement, Verdict verdict)
     {
         StatedSite site = sites[box][0];
         StatedPlacement stated = site.Placements[placement];
-        if (!stated.Rule.YieldsWhenForced || verdict == Verdict.Passes)
+        if (verdict == Verdict.Passes)
         {
             return false;
+        }
+
+        if (!stated.Rule.YieldsWhenForced)
+        {
+            return IsLetOff(box, stated.Rule);
         }
 
         if (verdict == Verdict.Unknown || at[box] == NotKnown)

@@ -1,3 +1,5 @@
+using System;
+
 namespace BoxHeights.Rules;
 
 /// <summary>
@@ -16,6 +18,9 @@ public abstract record PlacementRule : Rule
     /// <summary>The height that a planner aims at within what is allowed; null where the row has no wish of its own.</summary>
     public BoxHeight? Preferred { get; init; }
 
+    /// <summary>What lets the rule off a box that misses it: others nearby that meet it.</summary>
+    public Relief Relief { get; init; }
+
     /// <summary>Whether the rule reads what is on the wall (counters, finishes, coverings, openings), and so can't decide where that is at fault.</summary>
     public virtual bool ReadsWallParts => true;
 
@@ -23,4 +28,18 @@ public abstract record PlacementRule : Rule
     /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes the slabs.</param>
     public abstract void State(PlacementSite site, PlacementStatement statement);
+}
+
+/// <summary>What lets a rule off a receptacle that misses it: others nearby that meet it. Switches and other controls are never let off, since what they control isn't described.</summary>
+[Flags]
+public enum Relief
+{
+    /// <summary>Nothing: every box has to meet the rule.</summary>
+    None = 0,
+
+    /// <summary>One receptacle over a length of kitchen counter that no sink or appliance interrupts, where others over the same length all meet the rule.</summary>
+    OneOverCounter = 1,
+
+    /// <summary>A receptacle in a room where another for the same purpose meets the rule.</summary>
+    ComparableInRoom = 2,
 }

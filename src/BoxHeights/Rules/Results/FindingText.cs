@@ -69,8 +69,11 @@ internal sealed class FindingText
         }
         else
         {
-            text = what + must + ": allowed " + (rule is LimitRule ? "" : sideways + "here ") + Printed.Allowed(finding.Allowed, units, finding.Height is { } from && from.Value < Distance.Zero)
-                + (finding.Allowed.Raw.Count == 0 ? "" : ", off by " + Printed.OffBy(finding.Margin, units));
+            bool any = finding.Allowed.Raw.Count > 0;
+            string allowed = any ? Printed.Allowed(finding.Allowed, units, finding.Height is { } from && from.Value < Distance.Zero) + ", off by " + Printed.OffBy(finding.Margin, units) : "not here";
+            text = what + must + ": allowed " + (rule is LimitRule || (!any && sideways.Length == 0) ? allowed
+                : sideways.Length == 0 ? "here " + allowed
+                : any ? sideways + ", or here " + allowed : sideways);
         }
 
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
@@ -103,7 +106,7 @@ internal sealed class FindingText
             }
         }
 
-        return least == long.MaxValue ? "" : Printed.OffBy(Distance.FromTicks(least), units) + " to the " + (least < 0 ? "left" : "right") + ", or ";
+        return least == long.MaxValue ? "" : Printed.OffBy(Distance.FromTicks(least), units) + " to the " + (least < 0 ? "left" : "right");
     }
 
     private string Depends(Finding finding)
