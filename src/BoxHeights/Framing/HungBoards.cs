@@ -10,7 +10,7 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class HungBoards
 {
-    private HungBoards(BoardLayout layout, Items<DistanceRange> seams, DistanceRange leftover)
+    private HungBoards(BoardLayout layout, Items<DistanceRange> seams, DistanceRange? leftover)
     {
         Layout = layout;
         Seams = seams;
@@ -25,15 +25,19 @@ public sealed class HungBoards
 
     /// <summary>
     /// From the subfloor to the underside of the last course hung from the top (negative: that course has to be ripped by this and the floor gap),
-    /// or from the top of the last course hung from the bottom to the ceiling board.
+    /// or from the top of the last course hung from the bottom to the ceiling board, null where that isn't known.
     /// </summary>
-    public DistanceRange Leftover { get; }
+    public DistanceRange? Leftover { get; }
+
+    /// <summary>Whether the seams are counted down from the ceiling.</summary>
+    public bool StartsAtTop => CountsFromTop(Layout);
 
     /// <summary>Works out the seams.</summary>
     /// <param name="layout">How the boards are hung.</param>
-    /// <param name="boardWall">From the subfloor to the underside of the ceiling board.</param>
+    /// <param name="boardWall">From the subfloor to the underside of the ceiling board; null where it isn't known, which leaves what is hung from the floor and what is hung upright.</param>
     /// <exception cref="ArgumentNullException"><paramref name="layout"/> is null.</exception>
-    public static HungBoards Under(BoardLayout layout, DistanceRange boardWall)
+    /// <exception cref="ArgumentException">The courses are counted down from a ceiling of unknown height.</exception>
+    public static HungBoards Under(BoardLayout layout, DistanceRange? boardWall)
     {
         if (layout is null)
         {
@@ -45,8 +49,9 @@ public sealed class HungBoards
             return new(layout, Items<DistanceRange>.None, boardWall);
         }
 
-        bool fromTop = layout.From != BoardOrigin.Bottom;
-        DistanceRange at = fromTop ? boardWall : layout.FloorGap ?? Distance.Zero;
+        bool fromTop = CountsFromTop(layout);
+        DistanceRange at = !fromTop ? layout.FloorGap ?? Distance.Zero
+            : boardWall ?? throw new ArgumentException("Where the boards start isn't known: state the height of the ceiling board.", nameof(boardWall));
         DistanceRange[] seams = new DistanceRange[Math.Max(0, layout.Widths.Count - 1)];
         for (int course = 0; course < layout.Widths.Count; course++)
         {
@@ -101,4 +106,6 @@ public sealed class HungBoards
         boardWall = framing - board - (ceiling.Strapping ?? Distance.Zero);
         return true;
     }
+
+    internal static bool CountsFromTop(BoardLayout layout) => layout.Hung == BoardDirection.Horizontal && layout.From != BoardOrigin.Bottom;
 }

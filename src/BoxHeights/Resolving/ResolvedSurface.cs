@@ -22,7 +22,7 @@ internal sealed class ResolvedSurface
             HasTooManyStuds = studs is not null && !StudPositions.IsCountable(studs, wall.Length);
             Studs = studs is null || HasTooManyStuds ? null : StudPositions.Along(studs, wall.Length);
             BoardLayout? boards = wall.Boards ?? usual?.Boards;
-            Boards = boards is not null && space.BoardWall is { } high ? HungBoards.Under(boards, high) : null;
+            Boards = boards is not null && (space.BoardWall is not null || !HungBoards.CountsFromTop(boards)) ? HungBoards.Under(boards, space.BoardWall) : null;
             Fixtures = space.FixturesOn(wall.Id);
             Platforms = space.PlatformsBefore(wall.Id);
         }

@@ -158,4 +158,23 @@ public sealed class BoardSeamCaseTests
     private static Fraction Min(Fraction a, Fraction b) => a < b ? a : b;
 
     private static Fraction Max(Fraction a, Fraction b) => a > b ? a : b;
+
+    // Hung from the floor the seams are where they are, whatever the wall does above: 48 in on a gap of 1/2 in. Common practice, no source.
+    [Theory]
+    [InlineData(BoardOrigin.Bottom, "48-1/2", Verdict.Passes)]
+    [InlineData(BoardOrigin.Bottom, "48-9/16", Verdict.Fails)]
+    [InlineData(BoardOrigin.Top, "48-9/16", null)]
+    public void BoardSeam_UnderASlopedTop_IsJudgedWhereTheBoardStartsAtTheFloor(BoardOrigin from, string top, Verdict? expected)
+    {
+        Distance board = CaseFile.Inches("48");
+        OneBox box = new()
+        {
+            Rules = OneBox.Only(RuleSets.RoughInPractice, "board-seam"),
+            Wall = wall => wall.WithTop(new WallTopPoint[] { new(Distance.Zero, CaseFile.Inches("84")), new(CaseFile.Inches("144"), CaseFile.Inches("120")) })
+                .WithBoards(new BoardLayout { From = from, Widths = new[] { board, board }, FloorGap = CaseFile.Inches("1/2") }),
+        };
+        OneBox at = box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor));
+        Assert.Equal(expected, at.Check()?.Verdict);
+        Assert.Equal(expected is null, at.Evaluate().NotChecked.Any(line => line.StartsWith("board-seam: the wall doesn't end at a level ceiling", StringComparison.Ordinal)));
+    }
 }

@@ -33,9 +33,9 @@ public sealed record BoardSeam : PlacementRule
             return;
         }
 
-        if (site.Wall is { Top.Count: > 0 })
+        if (site.Wall is { Top.Count: > 0 } && site.Boards is not { StartsAtTop: false })
         {
-            statement.NotJudged("the wall doesn't end at a level ceiling");
+            statement.NotJudged("the wall doesn't end at a level ceiling, and its board isn't said to be hung from the floor or upright");
             return;
         }
 
