@@ -22,6 +22,7 @@ internal static class Nec
             SwitchReach(Section("404.8(A)")),
             Fill(Section("314.16(A), (B)"), edition == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour),
             CounterReceptacle(Section(edition == NecEdition.Nec2017 ? "210.52(C)(5)" : "210.52(C)(3)")),
+            BelowItsCounter(edition, Section(edition == NecEdition.Nec2017 ? "210.52(C)(5) exception" : "210.52(C)(3)")),
             Counting(Section("210.52(4)")),
             Garage(Section("210.52(G)(1)")),
             Outdoor(Section("210.52(E)")),
@@ -66,6 +67,18 @@ internal static class Nec
         {
             ReadingId = "center",
             Readings = new[] { new Reading("box-top", "measured to the top of the box", row with { HighLine = TargetLine.BoxTop }) },
+        };
+    }
+
+    /// <summary>Until 2020 some islands and peninsulas could be served from up to 12 in below their top; since 2023 what serves a counter is on or above it.</summary>
+    private static HeightBand BelowItsCounter(NecEdition edition, Citation citation)
+    {
+        bool mayBeBelow = edition is NecEdition.Nec2017 or NecEdition.Nec2020;
+        return new("counter-receptacle-low", mayBeBelow ? "at most 12 in below the counter it serves" : "on or above the counter it serves", Severity.Violation, citation, Datum.Countertop)
+        {
+            Low = mayBeBelow ? -Distance.FromInches(12, 0, 1) : Distance.Zero,
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Counter } },
+            LeavesOut = mayBeBelow ? "which counters may be served from below, and tops that overhang their base by more than 6 in" : null,
         };
     }
 
