@@ -79,7 +79,7 @@ internal sealed class ResolvedBox
     private bool TryAnchor(Datum datum, PartsCatalog catalog, out Level anchored)
     {
         anchored = new(Distance.Zero, datum);
-        return datum is not (Datum.Countertop or Datum.SplashTop)
+        return !ResolvedSurface.IsOfAThing(datum)
             || (TryAlong(catalog, out Distance along) && Surface.TryAnchor(anchored, along, along, out anchored));
     }
 

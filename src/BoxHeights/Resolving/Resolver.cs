@@ -164,7 +164,7 @@ internal sealed class Resolver
 
     private void Flat(ResolvedSpace space, Items<DeviceBox> boxes, BoxSurface kind, string name)
     {
-        ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, SurfaceCount++);
+        ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, SurfaceCount++, catalog);
         foreach (DeviceBox box in boxes)
         {
             Boxes.Add(new(box, surface, false));
@@ -188,7 +188,7 @@ internal sealed class Resolver
 
             int before = Faults.Count;
             Parts(address, wall);
-            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++) { HasBrokenParts = Faults.Count > before };
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog) { HasBrokenParts = Faults.Count > before };
             space.HasBrokenParts |= surface.HasBrokenParts;
             if (surface.HasTooManyStuds)
             {
@@ -317,12 +317,10 @@ internal sealed class Resolver
                 Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
             }
         }
-        else if (height.Datum is Datum.Countertop or Datum.SplashTop
+        else if (ResolvedSurface.WhatIsMissing(height.Datum) is { } missing
             && (!resolved.TryAlong(catalog, out Distance at) || !surface.TryAnchor(new(Distance.Zero, height.Datum), at, at, out _)))
         {
-            Fault(LayoutFaultKind.UnknownReference, box.Id, height.Datum == Datum.Countertop
-                ? "its height is taken from a countertop, but no counter of known height stands where it is"
-                : "its height is taken from a splash, but no finish with a known top is where it is");
+            Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from the " + DatumText.Name(height.Datum) + ", but " + missing);
         }
         else if (!surface.Space.Holds(height, size))
         {

@@ -141,7 +141,7 @@ public sealed class LayoutSession
     {
         ResolvedBox resolved = state.Boxes[box];
         return resolved.IsBroken || resolved.Height is not { } now || now.Edge != height.Edge || now.Datum != height.Datum
-            || height.Datum is Datum.Countertop or Datum.SplashTop || resolved.Source.Measured is not null
+            || ResolvedSurface.IsOfAThing(height.Datum) || resolved.Source.Measured is not null
             || !resolved.Surface.Holds(along, state.SizeOf(box)) || !resolved.Surface.Space.Holds(height, state.SizeOf(box));
     }
 }

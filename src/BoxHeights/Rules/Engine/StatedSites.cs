@@ -12,7 +12,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
     {
         ResolvedSurface surface = box.Surface;
-        Level? anchor = datum is Datum.Countertop or Datum.SplashTop && along is { } place
+        Level? anchor = ResolvedSurface.IsOfAThing(datum) && along is { } place
             && surface.TryAnchor(new(Distance.Zero, datum), place, place, out Level anchored) ? anchored : null;
         List<StatedSite> here = known[surface.Index] ??= [];
         foreach (StatedSite one in here)

@@ -1,0 +1,162 @@
+namespace BoxHeights;
+
+/// <content>Datums that belong to a thing on the wall, and so are at another height elsewhere: a countertop, a window's head, the underside of a cabinet.</content>
+internal sealed partial class ResolvedSurface
+{
+    // A splash on a counter on the floor is the longest chain that means anything.
+    private const int MostHops = 3;
+
+    /// <summary>Whether a datum is that of a thing: where it is depends on the place along the wall.</summary>
+    public static bool IsOfAThing(Datum datum) => WhatIsMissing(datum) is not null;
+
+    /// <summary>What there has to be for a height from such a datum to mean something; null for datums of the room.</summary>
+    public static string? WhatIsMissing(Datum datum) => datum switch
+    {
+        Datum.Countertop => "no counter of known height stands where it is",
+        Datum.SplashTop => "no finish with a known top is where it is",
+        Datum.CabinetUnderside => "no wall cabinet of known height hangs where it is",
+        Datum.WindowHead => "no window with a known head is in its wall",
+        Datum.Rim => "no tub or shower with a known rim stands against its wall",
+        Datum.WalkingSurface => "no deck or porch lies before it",
+        Datum.ExistingPlate => "no existing box of known height is on its wall",
+        _ => null,
+    };
+
+    /// <summary>Takes a line above the datum of a thing back to a datum of the room.</summary>
+    public bool TryAnchor(Level level, Distance left, Distance right, out Level anchored)
+    {
+        anchored = level;
+        for (int hop = 0; IsOfAThing(anchored.Datum); hop++)
+        {
+            if (hop == MostHops || DatumOf(anchored.Datum, left, right) is not { } thing)
+            {
+                return false;
+            }
+
+            anchored = new(anchored.Offset + thing.Offset, thing.Datum);
+        }
+
+        return true;
+    }
+
+    private Level? DatumOf(Datum datum, Distance left, Distance right)
+    {
+        switch (datum)
+        {
+            case Datum.Countertop:
+                return CounterOn(left, right) is { } counter ? TopOf(counter) : null;
+            case Datum.WalkingSurface:
+                return SurfaceBefore(left, right);
+            case Datum.ExistingPlate:
+                return ExistingPlate(left, right);
+            case Datum.Rim:
+                return NearestRim(left, right);
+            case Datum.WindowHead:
+                return NearestHead(left, right);
+            case Datum.SplashTop:
+                foreach (Finish finish in Wall?.Finishes ?? default)
+                {
+                    if (finish.Left <= right && left <= finish.Right)
+                    {
+                        return finish.Top;
+                    }
+                }
+
+                return null;
+            default:
+                foreach (Covering covering in Wall?.Coverings ?? default)
+                {
+                    if (covering.Kind == CoveringKind.WallCabinet && covering.Left <= right && left <= covering.Right)
+                    {
+                        return covering.Bottom;
+                    }
+                }
+
+                return null;
+        }
+    }
+
+    /// <summary>What one stands on before a stretch of an outside wall: the deck or porch there; indoors the floor.</summary>
+    private Level? SurfaceBefore(Distance left, Distance right)
+    {
+        if (!Space.IsOutside)
+        {
+            return new Level(Distance.Zero, Datum.FinishedFloor);
+        }
+
+        foreach (Platform platform in Platforms)
+        {
+            if (platform.Left <= left && right <= platform.Right)
+            {
+                return platform.Surface;
+            }
+        }
+
+        return null;
+    }
+
+    private Level? NearestHead(Distance left, Distance right)
+    {
+        Level? head = null;
+        Distance least = Distance.MaxValue;
+        foreach (Opening opening in Wall?.Openings ?? default)
+        {
+            if (opening.Kind == OpeningKind.Window && Between(left, right, opening.Left, opening.Right) is var away && away < least)
+            {
+                least = away;
+                head = opening.Head;
+            }
+        }
+
+        return head;
+    }
+
+    private Level? NearestRim(Distance left, Distance right)
+    {
+        Level? rim = null;
+        Distance least = Distance.MaxValue;
+        foreach (Fixture fixture in Fixtures)
+        {
+            if (fixture is { Rim: { } one, Left: { } from, Right: { } to } && Between(left, right, from, to) is var away && away < least)
+            {
+                least = away;
+                rim = one;
+            }
+        }
+
+        return rim;
+    }
+
+    /// <summary>The center of the nearest box that is there already.</summary>
+    private Level? ExistingPlate(Distance left, Distance right)
+    {
+        Level? plate = null;
+        Distance least = Distance.MaxValue;
+        foreach (DeviceBox box in Wall?.Boxes ?? default)
+        {
+            if (box is { Existing: true, At: { } at } && (box.Measured?.Height ?? box.Height) is { } height && Between(left, right, at, at) is var away && away < least
+                && TryCenter(box, height, out Level center))
+            {
+                least = away;
+                plate = center;
+            }
+        }
+
+        return plate;
+    }
+
+    private bool TryCenter(DeviceBox box, BoxHeight height, out Level center)
+    {
+        BoxSize size = ResolvedBox.SizeOf(box, catalog);
+        center = default;
+        if (height.Datum == Datum.ExistingPlate || height.Edge is null || (height.Edge != Edge.Center && !size.IsStated))
+        {
+            return false;
+        }
+
+        center = new(height.Edge == Edge.Center ? height.Value : height.AtEdge(Edge.Center, size).Value, height.Datum);
+        return true;
+    }
+
+    private static Distance Between(Distance left, Distance right, Distance from, Distance to) => Distance.Max(Distance.Zero, Distance.Max(from - right, left - to));
+}
