@@ -10,6 +10,8 @@ namespace BoxHeights;
 /// </remarks>
 public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<ConductorSize>
 {
+    private const string Unit = "AWG";
+
     private readonly byte awg;
 
     private ConductorSize(byte awg) => this.awg = awg;
@@ -67,6 +69,37 @@ public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<Co
         ? size
         : throw new ArgumentOutOfRangeException(nameof(awg), awg, "Conductors here are 18, 16, 14, 12, 10, 8 or 6 AWG.");
 
+    /// <summary>Reads a size such as "14 AWG".</summary>
+    /// <param name="text">The text.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
+    /// <exception cref="FormatException">It is no such text.</exception>
+    public static ConductorSize Parse(string text) =>
+        TryParse(text ?? throw new ArgumentNullException(nameof(text)), out ConductorSize size)
+            ? size
+            : throw new FormatException("\"" + text + "\" is no conductor size: write 18, 16, 14, 12, 10, 8 or 6 and AWG, such as 14 AWG.");
+
+    /// <summary>Reads a size such as "14 AWG"; false for any other text.</summary>
+    /// <param name="text">The text; may be null.</param>
+    /// <param name="size">The size read; <c>default</c> if none.</param>
+    public static bool TryParse(string? text, out ConductorSize size)
+    {
+        size = default;
+        string[] words = (text ?? "").Trim().Split(' ');
+        return words.Length == 2 && string.Equals(words[1], Unit, StringComparison.OrdinalIgnoreCase)
+            && int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int awg) && TryFromAwg(awg, out size);
+    }
+
+    /// <summary>How many such conductors fill a room with nothing else in it: the counts that NEC Table 314.16(A) prints beside each metal box.</summary>
+    /// <param name="room">The room; not negative.</param>
+    /// <remarks>
+    /// One printed count doesn't follow from the printed volume: five 8 AWG in the round box of 12.5 in³, where 12.5 / 3.00 gives 4. The volume is what a
+    /// box is judged by. Zero if not stated.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="room"/> is negative.</exception>
+    public long CountIn(Volume room) => room < Volume.Zero
+        ? throw new ArgumentOutOfRangeException(nameof(room), room, "A room isn't negative.")
+        : awg == 0 ? 0 : room.Picoliters / Allowance.Picoliters;
+
     internal static bool TryFromAwg(int awg, out ConductorSize size)
     {
         bool known = awg is 18 or 16 or 14 or 12 or 10 or 8 or 6;
@@ -87,7 +120,7 @@ public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<Co
     public override int GetHashCode() => awg;
 
     /// <summary>The size in words: "14 AWG"; "not stated" for <c>default</c>.</summary>
-    public override string ToString() => awg == 0 ? "not stated" : awg.ToString(CultureInfo.InvariantCulture) + " AWG";
+    public override string ToString() => awg == 0 ? "not stated" : awg.ToString(CultureInfo.InvariantCulture) + " " + Unit;
 
     // Whole numbers, since a fill is summed for every box of every evaluation.
     private long HundredthsOfCubicInch => awg switch

@@ -110,15 +110,17 @@ public sealed record VolumesPart
     /// <param name="gangs">How many devices side by side: 1 or more.</param>
     /// <param name="volumes">One or more volumes, each larger than the one before and more than zero.</param>
     /// <param name="citation">Where the volumes come from.</param>
-    /// <exception cref="ArgumentException">The kind is not stated, or the volumes are none or out of order.</exception>
+    /// <param name="depths">The trade depth of the box of each volume; none where they aren't sold by depth.</param>
+    /// <exception cref="ArgumentException">The kind is not stated, the volumes are none or out of order, or there are depths, but not as many.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="citation"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="gangs"/> is below 1.</exception>
-    public VolumesPart(BoxKind kind, int gangs, Items<Volume> volumes, Citation citation)
+    public VolumesPart(BoxKind kind, int gangs, Items<Volume> volumes, Citation citation, Items<Distance> depths = default)
     {
         Kind = PartRow.Stated(kind, kind != default, nameof(kind));
         Gangs = PartRow.Gangs(gangs);
         Volumes = PartRow.Stated(volumes, volumes.Count > 0, nameof(volumes));
         Citation = citation ?? throw new ArgumentNullException(nameof(citation));
+        Depths = depths.Count == 0 || depths.Count == volumes.Count ? depths : throw new ArgumentException("Each volume has a depth, or none has.", nameof(depths));
         Volume before = Volume.Zero;
         foreach (Volume volume in volumes)
         {
@@ -136,6 +138,9 @@ public sealed record VolumesPart
 
     /// <summary>The volumes, from the smallest to the largest.</summary>
     public Items<Volume> Volumes { get; }
+
+    /// <summary>The trade depth of the box of each volume, in their order; none where they aren't sold by depth.</summary>
+    public Items<Distance> Depths { get; }
 
     /// <summary>Where the volumes come from.</summary>
     public Citation Citation { get; }

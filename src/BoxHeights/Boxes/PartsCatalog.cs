@@ -90,8 +90,13 @@ public sealed class PartsCatalog
     /// <summary>The volumes in which a kind of box is sold, from the smallest to the largest; empty if not known.</summary>
     /// <param name="kind">The kind of box.</param>
     /// <param name="gangs">How many devices side by side.</param>
-    public Items<Volume> StandardVolumes(BoxKind kind, int gangs) =>
-        volumes.TryFind(Key(kind.Name, gangs), out VolumesPart? part) ? part.Volumes : default;
+    public Items<Volume> StandardVolumes(BoxKind kind, int gangs) => TryFindVolumes(kind, gangs, out VolumesPart? part) ? part.Volumes : default;
+
+    /// <summary>Finds the volumes in which a kind of box is sold.</summary>
+    /// <param name="kind">The kind of box.</param>
+    /// <param name="gangs">How many devices side by side.</param>
+    /// <param name="part">The row; null if there is none.</param>
+    public bool TryFindVolumes(BoxKind kind, int gangs, [NotNullWhen(true)] out VolumesPart? part) => volumes.TryFind(Key(kind.Name, gangs), out part);
 
     private static string Key(string kind, int gangs) => kind + "/" + gangs.ToString(CultureInfo.InvariantCulture);
 

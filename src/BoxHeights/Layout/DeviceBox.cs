@@ -76,7 +76,19 @@ public sealed record DeviceBox
     /// <summary>How cables are held.</summary>
     public CableClamps? Clamps { get; init; }
 
-    /// <summary>How far its front edge stands out from the stud.</summary>
+    /// <summary>Conductors that enter it without being counted in a cable.</summary>
+    public Items<LooseConductors> Conductors { get; init; }
+
+    /// <summary>The largest conductor connected to each of its devices, in their order.</summary>
+    public Items<ConductorSize> Connected { get; init; }
+
+    /// <summary>What else is fitted inside it.</summary>
+    public Items<BoxFitting> Fittings { get; init; }
+
+    /// <summary>The volume marked on rings, extensions and domed covers that are assembled with it.</summary>
+    public Volume? Extension { get; init => field = Valid.Positive(value, nameof(Extension)); }
+
+    /// <summary>How far its front edge, or that of its ring, stands out from the stud or joist.</summary>
     public Distance? SetFor { get; init => field = Valid.NotNegative(value, nameof(SetFor)); }
 
     /// <summary>The rating of its receptacle ("125 V 20 A").</summary>
@@ -175,8 +187,24 @@ public sealed record DeviceBox
     /// <param name="clamps">How cables are held.</param>
     public DeviceBox WithClamps(CableClamps? clamps) => this with { Clamps = clamps };
 
+    /// <summary>The same with another <see cref="Conductors"/>.</summary>
+    /// <param name="conductors">Conductors that enter it without being counted in a cable.</param>
+    public DeviceBox WithConductors(Items<LooseConductors> conductors) => this with { Conductors = conductors };
+
+    /// <summary>The same with another <see cref="Connected"/>.</summary>
+    /// <param name="connected">The largest conductor connected to each of its devices, in their order.</param>
+    public DeviceBox WithConnected(Items<ConductorSize> connected) => this with { Connected = connected };
+
+    /// <summary>The same with another <see cref="Fittings"/>.</summary>
+    /// <param name="fittings">What else is fitted inside it.</param>
+    public DeviceBox WithFittings(Items<BoxFitting> fittings) => this with { Fittings = fittings };
+
+    /// <summary>The same with another <see cref="Extension"/>.</summary>
+    /// <param name="extension">The volume marked on rings, extensions and domed covers that are assembled with it.</param>
+    public DeviceBox WithExtension(Volume? extension) => this with { Extension = extension };
+
     /// <summary>The same with another <see cref="SetFor"/>.</summary>
-    /// <param name="setFor">How far its front edge stands out from the stud.</param>
+    /// <param name="setFor">How far its front edge, or that of its ring, stands out from the stud or joist.</param>
     public DeviceBox WithSetFor(Distance? setFor) => this with { SetFor = setFor };
 
     /// <summary>The same with another <see cref="Rating"/>.</summary>

@@ -44,6 +44,12 @@ public sealed record Finish
     /// <summary>Whether it burns.</summary>
     public bool? Combustible { get; init; }
 
+    /// <summary>Whether it burns, as stated or as its kind tells: tile and stone don't; null where neither says.</summary>
+    internal bool? Burns => Combustible ?? (IsSetInMortar ? false : null);
+
+    /// <summary>Whether it is of a kind that is set in a bed of mortar or adhesive.</summary>
+    internal bool IsSetInMortar => Kind == FinishKind.Tile || Kind == FinishKind.Stone;
+
     /// <summary>The same with another <see cref="Id"/>.</summary>
     /// <param name="id">The name it is addressed by on its wall.</param>
     public Finish WithId(string id) => this with { Id = id };

@@ -68,14 +68,13 @@ internal sealed class InspectedBox
         SurfaceBurns burns = box.Surface.Space.IsOutside ? SurfaceBurns.NotKnown : SurfaceBurns.No;
         foreach (Finish finish in box.Surface.Wall?.Finishes ?? default)
         {
-            bool? burnsItself = finish.Combustible ?? (finish.Kind == FinishKind.Tile || finish.Kind == FinishKind.Stone ? false : null);
             bool? meets = Meets(finish, box, size, catalog);
-            if (meets == true && burnsItself == true)
+            if (meets == true && finish.Burns == true)
             {
                 return SurfaceBurns.Yes;
             }
 
-            if (meets != false && burnsItself != false)
+            if (meets != false && finish.Burns != false)
             {
                 burns = SurfaceBurns.NotKnown;
             }

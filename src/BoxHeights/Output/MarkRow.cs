@@ -31,6 +31,12 @@ public sealed record MarkRow
     /// <summary>The same height from the level line, plus above it; null where there is no line.</summary>
     public Distance? FromLevelLine { get; init; }
 
+    /// <summary>
+    /// From the face of the framing out to the front edge of the box or its ring: as stated, or flush with the finished surface where that is known;
+    /// null where neither is.
+    /// </summary>
+    public Distance? SetFor { get; init; }
+
     /// <summary>"strong" or "shy" where the exact height is a little more or less and that is asked for, or why there is no mark.</summary>
     public string Note { get; init; } = "";
 }

@@ -94,6 +94,21 @@ internal sealed class ResolvedBox
         return box.OnItsSide ? part.Size.Turned() : part.Size;
     }
 
+    /// <summary>The room inside a box with its rings and extensions: as marked, as all such boxes have, or as its depth tells; null where none of them is known.</summary>
+    public static Volume? VolumeOf(DeviceBox box, PartsCatalog catalog)
+    {
+        Volume? own = box.Volume ?? (catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part) ? part.Volume : null);
+        if (own is null && SizeOf(box, catalog).Depth is { } depth && catalog.TryFindVolumes(KindOf(box), GangsOf(box), out VolumesPart? sold))
+        {
+            for (int i = 0; i < sold.Depths.Count; i++)
+            {
+                own = sold.Depths[i] == depth ? sold.Volumes[i] : own;
+            }
+        }
+
+        return own is { } inside ? inside + (box.Extension ?? Volume.Zero) : null;
+    }
+
     /// <summary>A box is a generic nail-on box unless it says otherwise.</summary>
     public static BoxKind KindOf(DeviceBox box) => box.Kind ?? BoxKind.NailOn;
 

@@ -22,6 +22,7 @@ internal sealed class ResolvedSpace
         Floor = room.Floor ?? FloorBuildup.NotChosen;
         Levels levels = WithStorey(Levels.Default.WithSubfloorAt(new Elevation(room.SubfloorOffset ?? Distance.Zero)).With(Floor), storey);
         Ceiling? ceiling = room.Ceiling ?? storey?.Ceiling;
+        Ceiling = ceiling;
         if (ceiling is not null && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall))
         {
             BoardWall = boardWall;
@@ -64,6 +65,9 @@ internal sealed class ResolvedSpace
     public FloorBuildup Floor { get; }
 
     public Levels Levels { get; }
+
+    /// <summary>How the ceiling is built up; null where it isn't stated.</summary>
+    public Ceiling? Ceiling { get; }
 
     /// <summary>From the subfloor to the underside of the ceiling board.</summary>
     public DistanceRange? BoardWall { get; }

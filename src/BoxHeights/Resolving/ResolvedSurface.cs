@@ -23,6 +23,7 @@ internal sealed partial class ResolvedSurface
             HasTooManyStuds = studs is not null && !StudPositions.IsCountable(studs, wall.Length);
             Studs = studs is null || HasTooManyStuds ? null : StudPositions.Along(studs, wall.Length);
             BoardLayout? boards = wall.Boards ?? usual?.Boards;
+            BoardThickness = boards?.Thickness;
             Boards = boards is not null && (space.BoardWall is not null || !HungBoards.CountsFromTop(boards)) ? HungBoards.Under(boards, space.BoardWall) : null;
             Fixtures = space.FixturesOn(wall.Id);
             Platforms = space.PlatformsBefore(wall.Id);
@@ -50,6 +51,9 @@ internal sealed partial class ResolvedSurface
     public bool HasTooManyStuds { get; }
 
     public HungBoards? Boards { get; }
+
+    /// <summary>How thick the board on the studs is; null where it isn't stated, and on ceilings and floors.</summary>
+    public Distance? BoardThickness { get; }
 
     public Items<Fixture> Fixtures { get; }
 

@@ -12,7 +12,7 @@ public sealed class BoxTraits
         Gangs = ResolvedBox.GangsOf(source);
         Kind = ResolvedBox.KindOf(source);
         Size = ResolvedBox.SizeOf(source, catalog);
-        Volume = source.Volume ?? (catalog.TryFindBox(Kind, Gangs, out BoxPart? part) ? part.Volume : null);
+        Volume = ResolvedBox.VolumeOf(source, catalog);
         if (catalog.TryFindPlate(source.Plate ?? PlateKind.Standard, Gangs, out PlatePart? plate))
         {
             Plate = source.OnItsSide ? plate.Size.Turned() : plate.Size;
@@ -40,7 +40,7 @@ public sealed class BoxTraits
     /// <summary>The size of its plate; null where it isn't known.</summary>
     public PlateSize? Plate { get; }
 
-    /// <summary>The volume marked on it or published for its size; null where it isn't known.</summary>
+    /// <summary>The volume marked on it or published for its size, with that of its rings and extensions; null where it isn't known.</summary>
     public Volume? Volume { get; }
 
     /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device isn't known, or none is operated.</summary>
@@ -79,6 +79,10 @@ public sealed class BoxTraits
     /// <summary>How cables are held in it; null where it isn't stated.</summary>
     public CableClamps? Clamps => Source.Clamps;
 
+    /// <summary>How far its front edge stands out from the framing; null where it isn't stated.</summary>
+    public Distance? SetFor => Source.SetFor;
+
+    /// <summary>The box as it is described. Where it is must not be read from it.</summary>
     internal DeviceBox Source { get; }
 
     /// <summary>Whether two boxes have the same traits, so that what is stated for one holds for the other.</summary>
@@ -87,7 +91,8 @@ public sealed class BoxTraits
         || (a.Purpose == b.Purpose && a.Gangs == b.Gangs && a.Kind == b.Kind && a.Plate == b.Plate && a.OnItsSide == b.OnItsSide
             && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
-            && a.Devices == b.Devices && a.Cables == b.Cables);
+            && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
+            && a.Connected == b.Connected && a.Fittings == b.Fittings);
 
     private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
     {

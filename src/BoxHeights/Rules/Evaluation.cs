@@ -275,9 +275,14 @@ public sealed class Evaluation
             }
         }
 
-        foreach (StatedLimit limit in sites[0].Limits)
+        for (int i = 0; i < sites[0].Limits.Length; i++)
         {
-            yield return new(limit.Rule.Id, id, limit.Statement.Verdict, limit.Statement.Margin, limit.Statement.Needs, limit.DisputedBy);
+            StatedLimit limit = sites[0].Limits[i];
+            LimitJudgement judged = state.JudgeLimit(box, i);
+            if (!judged.IsSilent)
+            {
+                yield return new(limit.Rule.Id, id, judged.Verdict, judged.Margin, judged.Verdict == Verdict.Unknown ? judged.Needs : Facts.None, limit.DisputedBy(state.PlaceOf(box)));
+            }
         }
     }
 

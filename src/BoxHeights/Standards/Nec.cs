@@ -4,7 +4,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
 
-/// <summary>NFPA 70, National Electrical Code, editions 2017 to 2026: what it asks of heights and fill in a dwelling.</summary>
+/// <summary>NFPA 70, National Electrical Code, editions 2017 to 2026: what it asks of heights in a dwelling.</summary>
 /// <remarks>The 2026 text of these sections hasn't been read: its rows carry 2023 over, marked "from memory", but for the one that is new.</remarks>
 internal static class Nec
 {
@@ -15,12 +15,10 @@ internal static class Nec
             throw new ArgumentOutOfRangeException(nameof(edition), edition, "There are rows for the editions 2017, 2020, 2023 and 2026.");
         }
 
-        Confidence read = edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed;
-        Citation Section(string section) => new("NEC " + (int)edition, section, read);
+        Citation Section(string section) => Nec.Section(edition, section);
         List<Rule> rows =
         [
             SwitchReach(Section("404.8(A)")),
-            Fill(Section("314.16(A), (B)"), edition == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour),
             CounterReceptacle(Section(edition == NecEdition.Nec2017 ? "210.52(C)(5)" : "210.52(C)(3)")),
             BelowItsCounter(edition, Section(edition == NecEdition.Nec2017 ? "210.52(C)(5) exception" : "210.52(C)(3)")),
             Counting(Section("210.52(4)")),
@@ -35,6 +33,10 @@ internal static class Nec
         return new(rows);
     }
 
+    /// <summary>A section of an edition; what stands in the newest is known from memory only.</summary>
+    public static Citation Section(NecEdition edition, string section) =>
+        new("NEC " + (int)edition, section, edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed);
+
     private static HeightBand SwitchReach(Citation citation) =>
         new("switch-reach", "at most 6 ft 7 in above the floor to the grip at its highest", Severity.Violation, citation, Datum.FinishedFloor)
         {
@@ -42,18 +44,6 @@ internal static class Nec
             High = Distance.FromFeetInches(6, 7),
             Scope = RuleScope.Walls with { Devices = DeviceLists.Switches },
         };
-
-    private static FillLimit Fill(Citation citation, GroundCounting grounds)
-    {
-        FillLimit row = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, citation, grounds)
-        {
-            LeavesOut = "loops of conductor, fixture wires, luminaire studs and hickeys, terminal blocks, isolated grounds, barriers, rings and extensions",
-        };
-        return row with
-        {
-            Readings = new[] { new Reading("flap-is-clamp", "the molded flap of a plastic box counts as an internal clamp", row with { FlapIsClamp = true }) },
-        };
-    }
 
     /// <summary>Which part of the receptacle is meant isn't said: its center, or strictly the top of the box.</summary>
     private static HeightBand CounterReceptacle(Citation citation)

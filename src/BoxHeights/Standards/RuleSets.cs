@@ -1,4 +1,5 @@
 using System;
+using BoxHeights.Rules;
 
 namespace BoxHeights;
 
@@ -25,7 +26,11 @@ public static class RuleSets
     /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.Alarms.Rows;
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.BoxSizes.Rows(edition) + Standards.Alarms.Rows;
+
+    /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>
+    /// <param name="edition">The edition; 2026 counts as 2023, from memory.</param>
+    public static FillCounting FillCounting(NecEdition edition) => Standards.BoxSizes.Counting(edition);
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>
     public static RuleSet RoughInPractice => Standards.TradePractice.Rows;

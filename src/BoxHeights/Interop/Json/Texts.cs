@@ -41,6 +41,12 @@ internal static class Texts
     internal static Codec<CableType> Cable { get; } =
         new TextCodec<CableType>("cable", "a cable", ["12-2", "14-3", "14-2 without ground"], "[0-9]", CableType.Parse, x => x.ToString());
 
+    internal static Codec<ConductorSize> Conductor { get; } =
+        new TextCodec<ConductorSize>("conductor", "a conductor's size", ["14 AWG", "12 AWG"], HasNumber, ConductorSize.Parse, x => x.ToString());
+
+    internal static Codec<LooseConductors> Conductors { get; } = new TextCodec<LooseConductors>(
+        "conductors", "conductors of one size", ["3 x 12 AWG", "1 x 12 AWG ground", "1 x 14 AWG loop"], HasNumber, LooseConductors.Parse, x => x.ToString());
+
     internal static Codec<decimal> Turn { get; } =
         new TextCodec<decimal>("turn", "an angle", ["90 deg", "-90 deg", "22.5 deg"], "^[-+]?[0-9.]+ deg$", ParseTurn, PrintTurn);
 

@@ -35,6 +35,15 @@ internal static class Words
     internal static Codec<CableClamps> CableClamps { get; } = new WordCodec<CableClamps>(
         "cableClamps", "a way to hold cables", (BoxHeights.CableClamps.None, "none"), (BoxHeights.CableClamps.Internal, "internal"), (BoxHeights.CableClamps.Flap, "flap"));
 
+    internal static Codec<BoxFitting> BoxFitting { get; } = new WordCodec<BoxFitting>(
+        "boxFitting",
+        "what is fitted in a box",
+        (BoxHeights.BoxFitting.LuminaireStud, "luminaire-stud"),
+        (BoxHeights.BoxFitting.Hickey, "hickey"),
+        (BoxHeights.BoxFitting.TerminalBlock, "terminal-block"),
+        (BoxHeights.BoxFitting.MetalBarrier, "metal-barrier"),
+        (BoxHeights.BoxFitting.PlasticBarrier, "plastic-barrier"));
+
     internal static Codec<SwitchedPart> SwitchedPart { get; } = new WordCodec<SwitchedPart>(
         "switchedPart", "a part that is switched", (BoxHeights.SwitchedPart.None, "none"), (BoxHeights.SwitchedPart.Half, "half"), (BoxHeights.SwitchedPart.All, "all"));
 

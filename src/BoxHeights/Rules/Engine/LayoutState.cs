@@ -101,9 +101,14 @@ internal sealed partial class LayoutState
     /// <summary>The height a box is at now, in the terms in which it was given; null where it has none.</summary>
     public BoxHeight? HeightOf(int box) => HasReading(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
 
-    /// <summary>Where a box is: anywhere along its wall if that isn't known, and within the tape's error if it was measured.</summary>
+    /// <summary>Where a box is: anywhere along its wall if that isn't known, within the tape's error if it was measured, anywhere at all if it has no height.</summary>
     public Place PlaceOf(int box)
     {
+        if (!HasReading(box))
+        {
+            return new(0, Boxes[box].Surface.Length.Ticks, new(Distance.MinValue, Distance.MaxValue));
+        }
+
         long spread = Boxes[box].Spread.Ticks;
         DistanceRange readings = new(Distance.FromTicks(reading[box] - spread), Distance.FromTicks(reading[box] + spread));
         return at[box] == NotKnown ? new(0, Boxes[box].Surface.Length.Ticks, readings) : new(at[box], at[box], readings);
@@ -146,6 +151,7 @@ internal sealed partial class LayoutState
         int found = Faults.Count;
         for (int i = 0; i < at.Length; i++)
         {
+            JudgeLimits(i);
             JudgePlacement(i);
             found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]);
         }
@@ -167,6 +173,7 @@ internal sealed partial class LayoutState
     /// <summary>Judges a box and the groups it is in, after it was put elsewhere.</summary>
     public void JudgeAfterMove(int box)
     {
+        JudgeLimits(box);
         JudgePlacement(box);
         foreach (int companion in CompanionsOf(box))
         {
@@ -195,6 +202,20 @@ internal sealed partial class LayoutState
         }
 
         return verdict;
+    }
+
+    /// <summary>What a limit rule says of a box where it is. Where its edge isn't stated it says so only if it does for every edge.</summary>
+    public LimitJudgement JudgeLimit(int box, int limit)
+    {
+        StatedSite[] held = sites[box];
+        Place place = PlaceOf(box);
+        LimitJudgement judged = held[0].Limits[limit].At(place);
+        for (int edge = 1; edge < held.Length; edge++)
+        {
+            judged = judged.Or(held[edge].LimitAt(held[0].Limits[limit].Rule, place));
+        }
+
+        return judged;
     }
 
     /// <summary>Whether a rule stays silent about a box: others nearby let the box off, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
@@ -265,16 +286,12 @@ internal sealed partial class LayoutState
 
     private void JudgeLimits(int box)
     {
-        if (sites[box].Length == 0)
+        limitFindings[box]?.Clear();
+        for (int i = 0; sites[box].Length > 0 && i < sites[box][0].Limits.Length; i++)
         {
-            return;
-        }
-
-        foreach (StatedLimit limit in sites[box][0].Limits)
-        {
-            if (limit.Statement.Verdict != Verdict.Passes)
+            if ((sites[box][0].Limits[i].MayFail || sites[box].Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
             {
-                (limitFindings[box] ??= []).Add(new Finding(this, box, limit));
+                (limitFindings[box] ??= []).Add(new Finding(this, box, i, judged, PlaceOf(box)));
             }
         }
     }

@@ -32,9 +32,9 @@ internal sealed class RemedyFinder
             return default;
         }
 
-        if (first.Measured.Kind == QuantityKind.Volume)
+        if (first.Limit is { } limit)
         {
-            return Larger(cause);
+            return new LimitRemedies(state, Mends).For(cause, limit);
         }
 
         List<Remedy> found = [];
@@ -178,27 +178,6 @@ internal sealed class RemedyFinder
         placed.Box.Purpose + " box on " + placed.Address
         + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" : "")
         + (placed.Box.Height is { } height ? ", " + height : "");
-
-    private Items<Remedy> Larger(Cause cause)
-    {
-        Finding first = cause.Findings[0];
-        BoxTraits traits = state.SitesOf(first.Box)[0].Site.Box;
-        if (state.Rules.Set.Find(cause.RuleId) is not LimitRule rule || rule.Mend(traits, state.Options.Catalog) is not { Volume: { } volume })
-        {
-            return new Remedy[] { new NoneFound(new[] { cause.RuleId }, "no standard box of this kind is large enough: take a wider or deeper box, or fewer cables") };
-        }
-
-        ResizeBox larger = new(cause.Subjects, volume, "take a box marked at least " + volume + " for " + cause.Subjects);
-        List<int> boxes = [];
-        foreach (Finding finding in cause.Findings)
-        {
-            boxes.Add(finding.Box);
-        }
-
-        return Mends(larger, cause, boxes)
-            ? new Remedy[] { larger }
-            : new Remedy[] { new NoneFound(new[] { cause.RuleId }, cause.Outcome == Outcome.Unknown ? "find out first: " + FactText.Of(first.Needs) : "no standard box mends it without another finding") };
-    }
 
     /// <summary>Whether a remedy, carried out, clears the finding of every box and adds none.</summary>
     private bool Mends(Remedy remedy, Cause cause, List<int> boxes)

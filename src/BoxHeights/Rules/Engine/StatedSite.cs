@@ -15,6 +15,7 @@ internal sealed class StatedSite
         List<StatedPlacement> placements = [];
         List<StatedLimit> limits = [];
         List<(string Rule, string Why)> notJudged = [];
+        LimitStatement limitStatement = new();
         foreach (PlacementRule rule in rules.Placement)
         {
             if (!rule.Scope.Covers(site.Box, site.Room))
@@ -44,9 +45,20 @@ internal sealed class StatedSite
 
         foreach (LimitRule rule in rules.Limit)
         {
-            if (rule.Scope.Covers(site.Box, site.Room) && StatedLimit.TryState(rule, site.Box, out StatedLimit? limit))
+            if (!rule.Scope.Covers(site.Box, site.Room))
             {
-                limits.Add(limit!);
+                continue;
+            }
+
+            limitStatement.Clear();
+            rule.State(site, limitStatement);
+            if (limitStatement.NotJudgedBecause is { } why)
+            {
+                notJudged.Add((rule.Id, why));
+            }
+            else if (limitStatement.Take() is { Length: > 0 } cases)
+            {
+                limits.Add(new(rule, site, cases));
             }
         }
 
@@ -96,6 +108,20 @@ internal sealed class StatedSite
         }
 
         return [];
+    }
+
+    /// <summary>What a limit rule says of a place; nothing where it is silent.</summary>
+    public LimitJudgement LimitAt(LimitRule rule, in Place place)
+    {
+        foreach (StatedLimit limit in Limits)
+        {
+            if (ReferenceEquals(limit.Rule, rule))
+            {
+                return limit.At(place);
+            }
+        }
+
+        return default;
     }
 
     /// <summary>The stretch around a place along the wall, and the heights that every rule surely allows over it.</summary>
@@ -206,48 +232,5 @@ internal sealed class StatedPlacement(PlacementRule rule, Slab[] slabs, Placemen
                 }
             }
         }
-    }
-}
-
-/// <summary>What one limit rule states of a box, under each of its readings. It doesn't depend on where the box is.</summary>
-internal sealed class StatedLimit
-{
-    private readonly BoxTraits box;
-
-    private StatedLimit(LimitRule rule, BoxTraits box, LimitStatement statement)
-    {
-        Rule = rule;
-        this.box = box;
-        Statement = statement;
-    }
-
-    public LimitRule Rule { get; }
-
-    public LimitStatement Statement { get; }
-
-    /// <summary>The readings of the rule that would say otherwise; worked out as they are asked for.</summary>
-    public Items<string> DisputedBy
-    {
-        get
-        {
-            List<string> disputed = [];
-            foreach (Reading reading in Rule.Readings)
-            {
-                if (reading.Rule is LimitRule other && TryState(other, box, out StatedLimit? stated) && stated!.Statement.Verdict != Statement.Verdict)
-                {
-                    disputed.Add(reading.Id);
-                }
-            }
-
-            return new(disputed);
-        }
-    }
-
-    public static bool TryState(LimitRule rule, BoxTraits box, out StatedLimit? stated)
-    {
-        LimitStatement statement = new();
-        rule.State(box, statement);
-        stated = statement.IsSilent ? null : new(rule, box, statement);
-        return stated is not null;
     }
 }

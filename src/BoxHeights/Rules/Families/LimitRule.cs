@@ -1,8 +1,13 @@
-using System;
-
 namespace BoxHeights.Rules;
 
-/// <summary>A rule about one quantity of a box, such as its fill: the quantity lies within a set. Its remedy is another box, ring or projection, never a move.</summary>
+/// <summary>
+/// A rule about one quantity of a box as it is placed, such as its fill or how far behind the finished surface it sits: the quantity lies within a set.
+/// Its remedy is another box, ring or projection, never a move.
+/// </summary>
+/// <remarks>
+/// The law of placement rules holds here too: a limit may read everything except where the box now is. What differs from place to place is stated for
+/// each <see cref="LimitZone"/> of its surface, so that a box that is moved is compared with what was stated once.
+/// </remarks>
 public abstract record LimitRule : Rule
 {
     /// <inheritdoc cref="Rule(string, string, Severity, Citation)"/>
@@ -12,57 +17,17 @@ public abstract record LimitRule : Rule
     }
 
     /// <summary>States the quantity and what is allowed.</summary>
-    /// <param name="box">The box.</param>
+    /// <param name="site">The box and everything around it.</param>
     /// <param name="statement">Takes both.</param>
-    public abstract void State(BoxTraits box, LimitStatement statement);
+    public abstract void State(PlacementSite site, LimitStatement statement);
 
-    /// <summary>A box of the same purpose that would meet the rule.</summary>
+    /// <summary>A box of the same purpose that would meet the rule: a larger or deeper one, or one that is set further out.</summary>
     /// <param name="box">The box that doesn't.</param>
+    /// <param name="measured">The quantity that isn't allowed.</param>
     /// <param name="catalog">What boxes there are.</param>
-    /// <returns>Null when the catalog has none.</returns>
-    public abstract DeviceBox? Mend(BoxTraits box, PartsCatalog catalog);
-}
+    /// <returns>The box with another volume, size or projection; null when there is none.</returns>
+    public abstract DeviceBox? Mend(BoxTraits box, Quantity measured, PartsCatalog catalog);
 
-/// <summary>Takes what a limit rule states.</summary>
-public sealed class LimitStatement
-{
-    internal bool IsSilent { get; private set; } = true;
-
-    internal Quantity Measured { get; private set; }
-
-    internal QuantitySet Allowed { get; private set; }
-
-    internal Facts Needs { get; private set; }
-
-    internal Func<string> Because { get; private set; } = () => "";
-
-    /// <summary>The quantity and the set it has to lie in.</summary>
-    /// <param name="measured">The quantity.</param>
-    /// <param name="allowed">The set.</param>
-    /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
-    public void Judge(Quantity measured, QuantitySet allowed, Func<string> because)
-    {
-        IsSilent = false;
-        Measured = measured;
-        Allowed = allowed;
-        Because = because;
-    }
-
-    /// <summary>The quantity is known, but not the set it has to lie in.</summary>
-    /// <param name="measured">The quantity.</param>
-    /// <param name="needs">What would have to be known.</param>
-    /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
-    public void DependsOn(Quantity measured, Facts needs, Func<string> because)
-    {
-        IsSilent = false;
-        Measured = measured;
-        Needs = needs;
-        Because = because;
-    }
-
-    internal Verdict Verdict => Needs != Facts.None ? Verdict.Unknown : Allowed.Contains(Measured) ? Verdict.Passes : Verdict.Fails;
-
-    internal Quantity Margin => Needs != Facts.None
-        ? new(Measured.Kind, 0)
-        : Allowed.Margin(Measured);
+    /// <summary>What to do where <see cref="Mend"/> knows no box, in one phrase.</summary>
+    public virtual string ElseDo => "nothing that is known here mends it";
 }

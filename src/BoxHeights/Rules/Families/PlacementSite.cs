@@ -38,6 +38,14 @@ public sealed class PlacementSite
     /// <summary>How the wall's board is hung; null where it isn't stated.</summary>
     public HungBoards? Boards => Surface.Boards;
 
+    /// <summary>From the framing to the bare surface: the wall's board, or a ceiling's strapping and board; null where it isn't stated.</summary>
+    public DistanceRange? BoardThickness => Box.Surface switch
+    {
+        BoxSurface.Wall => Surface.BoardThickness,
+        BoxSurface.Ceiling when Surface.Space.Ceiling is { Board: { } board } ceiling => board + (ceiling.Strapping ?? Distance.Zero),
+        _ => null,
+    };
+
     /// <summary>The ways in which board is commonly hung under a ceiling of this height; none where that isn't stated.</summary>
     public Items<HungBoards> CommonBoards => Surface.Space.BoardWall is { } high ? HungBoards.Common(high) : default;
 

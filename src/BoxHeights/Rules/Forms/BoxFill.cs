@@ -3,45 +3,18 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>One line of a fill calculation: so many allowances of a volume, and the paragraph that asks for them.</summary>
-public sealed record FillLine
-{
-    internal FillLine(string what, int quarters, Volume allowance, string paragraph)
-    {
-        What = what;
-        Quarters = quarters;
-        Allowance = allowance;
-        Paragraph = paragraph;
-        Volume = allowance.MultiplyQuarters(quarters);
-    }
-
-    /// <summary>What takes the room.</summary>
-    public string What { get; }
-
-    /// <summary>How many quarters of an allowance it takes.</summary>
-    public int Quarters { get; }
-
-    /// <summary>The allowance of one conductor.</summary>
-    public Volume Allowance { get; }
-
-    /// <summary>The paragraph of NEC 314.16(B).</summary>
-    public string Paragraph { get; }
-
-    /// <summary>The volume taken.</summary>
-    public Volume Volume { get; }
-
-    /// <summary>The line as count × allowance = volume.</summary>
-    public override string ToString() =>
-        What + " " + (Quarters / 4m).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + " × " + Allowance + " = " + Volume;
-}
-
-/// <summary>How much room conductors, clamps, devices and grounds take in a box: an explained sum after NEC 314.16(B).</summary>
+/// <summary>How much room conductors, clamps, devices, grounds and fittings take in a box: an explained sum after NEC 314.16.</summary>
 /// <remarks>
-/// Counted from cables: each brings its insulated conductors and one equipment ground, all of which end or are spliced in the box. A device counts
-/// twice the largest conductor in the box, since which cable feeds it isn't described. Pigtails and connectors count nothing.
+/// Each cable brings its insulated conductors and one equipment ground, all of which end or are spliced in the box. Pigtails, connectors, locknuts and
+/// bushings count nothing. What the description leaves open (clamps, devices, which conductors a device is connected to) is taken as little as it can be
+/// by <see cref="Least"/> and as much as it can be by <see cref="Most"/>; where all is stated they are equal.
 /// </remarks>
 public sealed class BoxFill
 {
+    // An unmarked barrier, from memory: 314.16(A).
+    private static readonly Volume MetalBarrier = Volume.FromCubicInches(0.5m);
+    private static readonly Volume PlasticBarrier = Volume.FromCubicInches(1.0m);
+
     private BoxFill(Items<FillLine> lines)
     {
         Lines = lines;
@@ -60,79 +33,171 @@ public sealed class BoxFill
     /// <summary>The sum.</summary>
     public Volume Total { get; }
 
-    /// <summary>Adds up the fill of a box.</summary>
-    /// <param name="cables">The cables that enter it; one at least.</param>
-    /// <param name="yokes">How many device widths its yokes take: one for most, two for a receptacle that needs two gangs.</param>
-    /// <param name="hasInternalClamps">Whether clamps take room inside.</param>
-    /// <param name="grounds">How equipment grounds count.</param>
-    /// <exception cref="ArgumentException">There are no cables.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="yokes"/> is negative.</exception>
-    public static BoxFill Of(Items<CableType> cables, int yokes, bool hasInternalClamps, GroundCounting grounds)
+    /// <summary>Adds up what a box holds for certain.</summary>
+    /// <param name="box">The box; at least one cable or conductor enters it.</param>
+    /// <param name="counting">How things count: <see cref="RuleSet"/> rows have it, see <see cref="FillLimit.Counting"/>.</param>
+    /// <exception cref="ArgumentException">No conductor enters the box.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static BoxFill Least(DeviceBox box, FillCounting counting) => Of(box, counting, false);
+
+    /// <summary>Adds up what a box may hold at most.</summary>
+    /// <param name="box">The box; at least one cable or conductor enters it.</param>
+    /// <param name="counting">How things count.</param>
+    /// <exception cref="ArgumentException">No conductor enters the box.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static BoxFill Most(DeviceBox box, FillCounting counting) => Of(box, counting, true);
+
+    /// <summary>The smallest volume in which boxes of its kind and gangs are sold that holds whatever may be in a box; null where none does, or none is known.</summary>
+    /// <param name="box">The box; its own volume doesn't matter.</param>
+    /// <param name="counting">How things count.</param>
+    /// <param name="catalog">What boxes there are.</param>
+    /// <exception cref="ArgumentException">No conductor enters the box.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static Volume? SmallestFor(DeviceBox box, FillCounting counting, PartsCatalog catalog)
     {
-        if (cables.Count == 0)
+        Volume needed = Most(box, counting).Total - (box.Extension ?? Volume.Zero);
+        foreach (Volume volume in NotNull(catalog, nameof(catalog)).StandardVolumes(ResolvedBox.KindOf(box), ResolvedBox.GangsOf(box)))
         {
-            throw new ArgumentException("Fill is counted from cables, and there are none.", nameof(cables));
-        }
-
-        if (yokes < 0)
-        {
-            throw new ArgumentOutOfRangeException(nameof(yokes), "A box holds no fewer than zero yokes.");
-        }
-
-        int[] conductors = new int[ConductorSize.Awg18.Awg + 1];
-        ConductorSize largest = cables[0].Size;
-        ConductorSize? largestGround = null;
-        int groundCount = 0;
-        foreach (CableType cable in cables)
-        {
-            conductors[cable.Size.Awg] += cable.InsulatedConductors;
-            largest = cable.Size > largest ? cable.Size : largest;
-            if (cable.HasGround)
+            if (volume >= needed)
             {
-                groundCount++;
-                largestGround = largestGround is { } ground && ground > cable.Size ? ground : cable.Size;
+                return volume;
             }
         }
 
-        List<FillLine> lines = [];
-        for (int awg = conductors.Length - 1; awg > 0; awg--)
+        return null;
+    }
+
+    /// <summary>How many more cables of a type a box has room for, whatever it may hold else; null where its volume isn't known.</summary>
+    /// <param name="cable">The type of cable; stated.</param>
+    /// <param name="box">The box. It may be empty.</param>
+    /// <param name="counting">How things count.</param>
+    /// <param name="catalog">Where its volume is looked up if it isn't marked.</param>
+    /// <returns>Zero where it is full, or more than full.</returns>
+    /// <exception cref="ArgumentException"><paramref name="cable"/> isn't stated.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static int? RoomFor(CableType cable, DeviceBox box, FillCounting counting, PartsCatalog catalog)
+    {
+        if (cable == default)
         {
-            if (conductors[awg] > 0)
+            throw new ArgumentException("Room is counted in cables of a type.", nameof(cable));
+        }
+
+        if (ResolvedBox.VolumeOf(NotNull(box, nameof(box)), NotNull(catalog, nameof(catalog))) is not { } room)
+        {
+            return null;
+        }
+
+        // More cables always take more, so the last number that fits is found by halving.
+        int fits = 0;
+        int tooMany = (int)Math.Min(MostCables, (room.Picoliters / cable.Size.Allowance.Picoliters) + 1);
+        while (tooMany - fits > 1)
+        {
+            int middle = fits + ((tooMany - fits) / 2);
+            if (Most(box.WithCables(Joined(box.Cables, cable, middle)), counting).Total <= room)
             {
-                ConductorSize some = ConductorSize.FromAwg(awg);
-                lines.Add(new(some + " conductors", 4 * conductors[awg], some.Allowance, "(1)"));
+                fits = middle;
+            }
+            else
+            {
+                tooMany = middle;
             }
         }
 
-        if (hasInternalClamps)
-        {
-            lines.Add(new("internal clamps", 4, largest.Allowance, "(2)"));
-        }
-
-        if (yokes > 0)
-        {
-            lines.Add(new(yokes == 1 ? "device" : yokes + " devices", 8 * yokes, largest.Allowance, "(4)"));
-        }
-
-        if (largestGround is { } size)
-        {
-            int quarters = grounds == GroundCounting.QuarterBeyondFour ? 4 + Math.Max(0, groundCount - 4) : 4;
-            lines.Add(new("equipment grounds", quarters, size.Allowance, "(5)"));
-        }
-
-        return new(new(lines));
+        return fits;
     }
 
     /// <summary>The sum in one line.</summary>
     public override string ToString() => "fill " + Total + " (" + string.Join("; ", Lines) + ")";
-}
 
-/// <summary>How equipment grounding conductors count toward fill.</summary>
-public enum GroundCounting
-{
-    /// <summary>All together as one conductor: NEC until 2017.</summary>
-    AllAsOne = 0,
+    /// <summary>Whether there is anything to count from.</summary>
+    internal static bool IsCountable(DeviceBox box) => box.Cables.Count + box.Conductors.Count > 0;
 
-    /// <summary>Up to four as one conductor, each beyond that as a quarter of one: NEC from 2020.</summary>
-    QuarterBeyondFour = 1,
+    // No box is so large that more would fit: there is no need to lay them out.
+    private const int MostCables = 10_000;
+
+    private static BoxFill Of(DeviceBox box, FillCounting counting, bool most)
+    {
+        if (!IsCountable(NotNull(box, nameof(box))))
+        {
+            throw new ArgumentException("Fill is counted from cables and conductors, and there are none.", nameof(box));
+        }
+
+        FillContents contents = new(box, NotNull(counting, nameof(counting)).FlapIsClamp, most);
+        List<FillLine> lines = [];
+        AddBySize("conductors", "conductors", contents.ConductorsOf, 4, "(B)(1)");
+        if (contents.HasClamps)
+        {
+            lines.Add(new("internal clamps", 4, contents.Largest.Allowance, "(B)(2)"));
+        }
+
+        AddFitting(BoxFitting.LuminaireStud, "luminaire stud", contents.Largest.Allowance, "(B)(3)", asOne: true);
+        AddFitting(BoxFitting.Hickey, "hickey", contents.Largest.Allowance, "(B)(3)", asOne: true);
+        AddBySize("device", "devices", contents.YokesOn, 8, "(B)(4)");
+        AddGrounds(contents, counting.Grounds, lines);
+        if (counting.CountsTerminalBlocks)
+        {
+            AddFitting(BoxFitting.TerminalBlock, "terminal blocks", contents.OnTerminals.Allowance, "(B)(6)");
+        }
+
+        AddFitting(BoxFitting.MetalBarrier, "metal barriers", MetalBarrier, "(A)");
+        AddFitting(BoxFitting.PlasticBarrier, "nonmetallic barriers", PlasticBarrier, "(A)");
+        return new(new(lines));
+
+        void AddBySize(string one, string several, Func<int, int> countOf, int quarters, string paragraph)
+        {
+            for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
+            {
+                if (countOf(awg) is > 0 and var count)
+                {
+                    ConductorSize size = ConductorSize.FromAwg(awg);
+                    string what = count == 1 ? one : several;
+                    lines.Add(new(quarters == 4 ? size + " " + what : what + " on " + size, quarters * count, size.Allowance, paragraph));
+                }
+            }
+        }
+
+        // Of studs and hickeys each type counts once, however many there are.
+        void AddFitting(BoxFitting fitting, string what, Volume allowance, string paragraph, bool asOne = false)
+        {
+            if (contents.CountOf(fitting) is > 0 and var count)
+            {
+                lines.Add(new(what, asOne ? 4 : 4 * count, allowance, paragraph));
+            }
+        }
+    }
+
+    private static void AddGrounds(FillContents contents, GroundCounting grounds, List<FillLine> lines)
+    {
+        if (grounds == GroundCounting.QuarterBeyondFour)
+        {
+            ConductorSize largest = contents.LargestGround > contents.LargestIsolatedGround ? contents.LargestGround : contents.LargestIsolatedGround;
+            AddGround("equipment grounds", contents.Grounds + contents.IsolatedGrounds, largest, true);
+            return;
+        }
+
+        AddGround("equipment grounds", contents.Grounds, contents.LargestGround, false);
+        AddGround("isolated grounds", contents.IsolatedGrounds, contents.LargestIsolatedGround, false);
+
+        void AddGround(string what, int count, ConductorSize largest, bool quarters)
+        {
+            if (count > 0)
+            {
+                lines.Add(new(what, quarters ? 4 + Math.Max(0, count - 4) : 4, largest.Allowance, "(B)(5)"));
+            }
+        }
+    }
+
+    private static Items<CableType> Joined(Items<CableType> cables, CableType more, int count)
+    {
+        List<CableType> all = [.. cables];
+        for (int i = 0; i < count; i++)
+        {
+            all.Add(more);
+        }
+
+        return new(all);
+    }
+
+    private static T NotNull<T>(T value, string name)
+        where T : class => value ?? throw new ArgumentNullException(name);
 }

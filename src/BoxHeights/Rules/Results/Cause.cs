@@ -142,7 +142,7 @@ public sealed class Cause
     {
         foreach (Finding other in findings)
         {
-            if (other.Box == habit.Box && other.Outcome == Outcome.Fails && other.Measured.Kind != QuantityKind.Volume && !IsHabit(other, state))
+            if (other.Box == habit.Box && other.Outcome == Outcome.Fails && other.Limit is null && !IsHabit(other, state))
             {
                 return other;
             }
@@ -172,7 +172,7 @@ public sealed class Cause
 
         string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
             ? box.Surface.Space.Id + "|" + box.Source.Purpose + "|" + finding.Height
-            : finding.Measured.Kind == QuantityKind.Volume
+            : finding.Limit is not null
                 ? finding.Measured + " of " + finding.Allowed
                 : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.Margin;
         return finding.RuleId + "|" + finding.Outcome + "|" + finding.Needs + "|" + who;

@@ -16,6 +16,8 @@ public sealed class Finding
     private readonly StatedSite[]? sites;
     private readonly int placement;
     private readonly Place place;
+    private readonly StatedLimit? limit;
+    private readonly LimitJudgement judged;
     private FindingDetails? details;
 
     internal Finding(LayoutState state, LayoutFault fault)
@@ -35,8 +37,13 @@ public sealed class Finding
         this.place = place;
     }
 
-    internal Finding(LayoutState state, int box, StatedLimit limit)
-        : this(state, limit.Rule, box, limit.Statement.Verdict) => details = FindingDetails.Of(state.Options.Units, limit);
+    internal Finding(LayoutState state, int box, int limit, in LimitJudgement judged, in Place place)
+        : this(state, state.SitesOf(box)[0].Limits[limit].Rule, box, judged.Verdict)
+    {
+        this.limit = state.SitesOf(box)[0].Limits[limit];
+        this.judged = judged;
+        this.place = place;
+    }
 
     internal Finding(LayoutState state, int group, in ProvisionStatement.Answer answer)
         : this(state, state.Groups[group].Rule, state.Groups[group].Boxes.Member(answer.Index), answer.Verdict)
@@ -87,7 +94,7 @@ public sealed class Finding
     /// <summary>Where along its wall it was judged; null where that isn't known.</summary>
     public Distance? At { get; }
 
-    /// <summary>What was measured: for a placement, the reading of the stick; for a level, the center above the storey's subfloor; for fill, a volume; for a space, as its rule says.</summary>
+    /// <summary>What was measured: for a placement, the reading of the stick; for a level, the center above the storey's subfloor; for a limit, its quantity: a volume, a depth, how far behind the finished surface; for a space, as its rule says.</summary>
     public Quantity Measured => Details.Measured;
 
     /// <summary>What is allowed, in the same terms as <see cref="Measured"/>.</summary>
@@ -122,7 +129,12 @@ public sealed class Finding
 
     internal FindingText Text => Details.Text;
 
-    private FindingDetails Details => details ??= FindingDetails.Of(state.Options.Units, sites!, placement, Outcome, place);
+    /// <summary>The rule, where it is about a quantity that no move of the box mends.</summary>
+    internal LimitRule? Limit => limit?.Rule;
+
+    private FindingDetails Details => details ??= limit is null
+        ? FindingDetails.Of(state.Options.Units, sites!, placement, Outcome, place)
+        : FindingDetails.Of(state.Options.Units, limit, judged, place);
 
     /// <summary>The finding in one line.</summary>
     public override string ToString() => Message;

@@ -22,18 +22,15 @@ internal sealed class FindingDetails
 
     public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = Facts.BrokenPart };
 
-    public static FindingDetails Of(LengthUnits units, StatedLimit limit)
-    {
-        LimitStatement statement = limit.Statement;
-        return new(FindingText.Of(units, limit))
+    public static FindingDetails Of(LengthUnits units, StatedLimit limit, in LimitJudgement judged, in Place place) =>
+        new(FindingText.Of(units, limit.Rule, judged.Of!.Because))
         {
-            Measured = statement.Measured,
-            Allowed = statement.Allowed,
-            Margin = statement.Margin,
-            Needs = statement.Needs,
-            DisputedBy = statement.Verdict == Verdict.Fails ? limit.DisputedBy : default,
+            Measured = judged.Of.Measured,
+            Allowed = judged.Of.Allowed,
+            Margin = judged.Margin,
+            Needs = judged.Needs,
+            DisputedBy = judged.Verdict == Verdict.Fails ? limit.DisputedBy(place) : default,
         };
-    }
 
     public static FindingDetails Of(LengthUnits units, ProvisionRule rule, in ProvisionStatement.Answer answer) => new(FindingText.Of(units, rule))
     {

@@ -30,7 +30,7 @@ internal sealed class FindingText
     public static FindingText Of(LengthUnits units, StatedSite[] sites, int placement, in Place place) =>
         new(units, sites[0].Placements[placement].Rule, null, null, sites, placement, place);
 
-    public static FindingText Of(LengthUnits units, StatedLimit limit) => new(units, limit.Rule, null, limit.Statement.Because, [], 0, default);
+    public static FindingText Of(LengthUnits units, LimitRule rule, Func<string> because) => new(units, rule, null, because, [], 0, default);
 
     public static FindingText Of(LengthUnits units, ProvisionRule rule) => new(units, rule, null, null, [], 0, default);
 
@@ -70,7 +70,7 @@ internal sealed class FindingText
         else
         {
             bool any = finding.Allowed.Raw.Count > 0;
-            string allowed = any ? Printed.Allowed(finding.Allowed, units, finding.Height is { } from && from.Value < Distance.Zero) + ", off by " + Printed.OffBy(finding.Margin, units) : "not here";
+            string allowed = any ? Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero) + ", off by " + Printed.OffBy(finding.Margin, units) : "not here";
             text = what + must + ": allowed " + (rule is LimitRule || (!any && sideways.Length == 0) ? allowed
                 : sideways.Length == 0 ? "here " + allowed
                 : any ? sideways + ", or here " + allowed : sideways);

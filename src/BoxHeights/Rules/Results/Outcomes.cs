@@ -57,7 +57,7 @@ public enum Facts
     /// <summary>Where the box is along its wall.</summary>
     Along = 1 << 3,
 
-    /// <summary>Which devices the box holds, or how wide one of its devices is.</summary>
+    /// <summary>Which devices the box holds, how wide one of them is, or which conductors are connected to them.</summary>
     Devices = 1 << 4,
 
     /// <summary>From which side a person reaches the box.</summary>
@@ -95,6 +95,12 @@ public enum Facts
 
     /// <summary>Whether a box inside a cabinet or panel can still be reached.</summary>
     OpenInside = 1 << 16,
+
+    /// <summary>How thick a finish and what it is set in are.</summary>
+    FinishThickness = 1 << 17,
+
+    /// <summary>Whether a finish burns.</summary>
+    Combustible = 1 << 18,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -102,10 +108,10 @@ internal static class FactText
 {
     private static readonly string[] Words =
     [
-        "the floor finish", "the size of the box (measure yours)", "which edge is meant", "where it is along the wall", "which devices it holds",
+        "the floor finish", "the size of the box (measure yours)", "which edge is meant", "where it is along the wall", "which devices it holds and what is connected to them",
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
-        "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside",
+        "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside", "how thick the finish is", "whether the finish burns",
     ];
 
     public static string Of(Facts facts)

@@ -77,14 +77,15 @@ public sealed class AddBox : Remedy
     }
 }
 
-/// <summary>Takes a larger box.</summary>
+/// <summary>Takes a larger or deeper box.</summary>
 public sealed class ResizeBox : Remedy
 {
-    internal ResizeBox(Items<string> ids, Volume volume, string text)
+    internal ResizeBox(Items<string> ids, Volume volume, BoxSize? size, string text)
         : base(text)
     {
         Ids = ids;
         Volume = volume;
+        Size = size;
     }
 
     /// <summary>The boxes.</summary>
@@ -93,32 +94,31 @@ public sealed class ResizeBox : Remedy
     /// <summary>The volume to be marked on them, at least.</summary>
     public Volume Volume { get; }
 
+    /// <summary>Their size with its new depth; null where that stays.</summary>
+    public BoxSize? Size { get; }
+
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, Ids, box => box with { Volume = Volume });
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, Ids, box => box with { Volume = Volume, Size = Size ?? box.Size });
 }
 
-/// <summary>Sets a box further out from the stud, by its ears or with a ring.</summary>
+/// <summary>Sets boxes further out from the framing, or brings them out with a ring.</summary>
 public sealed class SetProjection : Remedy
 {
-    /// <summary>A projection to set.</summary>
-    /// <param name="id">The box.</param>
-    /// <param name="projection">From the stud's face to the box's front edge.</param>
-    /// <param name="text">What to do, in one line.</param>
-    public SetProjection(string id, Distance projection, string text)
+    internal SetProjection(Items<string> ids, Distance projection, string text)
         : base(text)
     {
-        Id = id ?? throw new ArgumentNullException(nameof(id));
+        Ids = ids;
         Projection = projection;
     }
 
-    /// <summary>The box.</summary>
-    public string Id { get; }
+    /// <summary>The boxes.</summary>
+    public Items<string> Ids { get; }
 
-    /// <summary>From the stud's face to the box's front edge.</summary>
+    /// <summary>From the face of the framing to the front edge of the box or its ring.</summary>
     public Distance Projection { get; }
 
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, new[] { Id }, box => box with { SetFor = Projection });
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, Ids, box => box with { SetFor = Projection });
 }
 
 /// <summary>Adds blocking for a box to be nailed to.</summary>

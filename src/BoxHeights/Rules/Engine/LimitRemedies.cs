@@ -1,0 +1,100 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What mends a limit: for boxes that are mended alike one larger box, one deeper box, or one projection. Each is tried before it is offered.</summary>
+internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<int>, bool> mends)
+{
+    public Items<Remedy> For(Cause cause, LimitRule rule)
+    {
+        List<(Way Way, List<int> Boxes)> ways = [];
+        List<int> left = [];
+        foreach (Finding finding in cause.Findings)
+        {
+            if (WayFor(finding, rule) is not { } way)
+            {
+                left.Add(finding.Box);
+                continue;
+            }
+
+            int known = ways.FindIndex(one => one.Way.Equals(way));
+            if (known < 0)
+            {
+                known = ways.Count;
+                ways.Add((way, []));
+            }
+
+            ways[known].Boxes.Add(finding.Box);
+        }
+
+        List<Remedy> found = [];
+        foreach ((Way way, List<int> boxes) in ways)
+        {
+            Remedy remedy = RemedyOf(way, boxes);
+            found.Add(mends(remedy, cause, boxes) ? remedy : None(cause.Outcome == Outcome.Unknown
+                ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
+                : "nothing that mends " + IdsOf(boxes) + " does so without another finding"));
+        }
+
+        if (left.Count > 0)
+        {
+            found.Add(None(rule.ElseDo));
+        }
+
+        return new(found);
+
+        NoneFound None(string text) => new(new[] { cause.RuleId }, text);
+    }
+
+    private Way? WayFor(Finding finding, LimitRule rule)
+    {
+        BoxTraits box = state.SitesOf(finding.Box)[0].Site.Box;
+        if (rule.Mend(box, finding.Measured, state.Options.Catalog) is not { } mended)
+        {
+            return null;
+        }
+
+        return mended.SetFor is { } projection && mended.SetFor != box.SetFor
+            ? new Way(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null)
+            : mended.Volume is { } volume ? new Way(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size) : null;
+    }
+
+    private Remedy RemedyOf(Way way, List<int> boxes)
+    {
+        Items<string> ids = IdsOf(boxes);
+        if (way.Projection is { } projection)
+        {
+            string outTo = Print(projection) + " out from the framing";
+            string by = Print(way.Further);
+            return new SetProjection(ids, projection, way.How switch
+            {
+                BringOut.PlasterRing => "take a plaster ring that stands " + outTo + " for " + ids + ": " + by + " more",
+                BringOut.Extension => "add an extension ring of " + by + " to " + ids + ", to stand " + outTo,
+                _ => "set " + ids + " to stand " + outTo + ", " + by + " further, or add an extension ring of " + by,
+            });
+        }
+
+        string deep = way.Size is { Depth: { } depth } ? " and " + Print(depth) + " deep" : "";
+        return new ResizeBox(ids, way.Volume!.Value, way.Size, "take a box marked at least " + way.Volume + deep + " for " + ids);
+    }
+
+    /// <summary>A square box wears a plaster ring. What is there already, or hangs on the board or in masonry, can't be set further out any more.</summary>
+    private static BringOut HowToBringOut(BoxTraits box) =>
+        box.IsExisting || box.Kind == BoxKind.CutIn || box.Kind == BoxKind.Masonry || box.Mounting is MountingMethod.CutIn or MountingMethod.Masonry ? BringOut.Extension
+        : box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.FourElevenSquare ? BringOut.PlasterRing
+        : BringOut.Setting;
+
+    private string Print(Distance distance) => Printed.Of(distance, state.Options.Units);
+
+    private Items<string> IdsOf(List<int> boxes) => new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
+
+    private enum BringOut
+    {
+        Setting,
+        PlasterRing,
+        Extension,
+    }
+
+    private sealed record Way(Distance? Projection, Distance Further, BringOut How, Volume? Volume, BoxSize? Size);
+}

@@ -1,0 +1,86 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Where something that a limit rule states counts: on a stretch of the surface, except at the heights at which the box is clear of what lies there.</summary>
+/// <remarks><c>default</c> is everywhere.</remarks>
+public readonly struct LimitZone
+{
+    private readonly Slab[]? clear;
+
+    /// <summary>A part of a wall.</summary>
+    /// <param name="left">The places of the box's center along the wall begin here; <see cref="Distance.MinValue"/> for all that lies left.</param>
+    /// <param name="right">They end here, both ends included; <see cref="Distance.MaxValue"/> for all that lies right.</param>
+    /// <param name="clear">The heights at which the box is clear of it, as <see cref="PlacementSite"/> gives them.</param>
+    public LimitZone(Distance left, Distance right, in AllowedHeights clear) => this.clear = [new Slab(left.Ticks, right.Ticks, clear)];
+
+    /// <summary>Whether a box is in the zone; null where that isn't known.</summary>
+    internal bool? Holds(in Place place) => clear is null ? true : SlabJudge.Verdict(clear, place) switch
+    {
+        Verdict.Passes => false,
+        Verdict.Fails => true,
+        _ => null,
+    };
+
+    /// <summary>What would tell whether a box is in the zone.</summary>
+    internal Facts NeedsAt(in Place place) => clear is null ? Facts.None : SlabJudge.Judge(clear, place).Needs;
+}
+
+/// <summary>Takes what a limit rule states.</summary>
+/// <remarks>Where zones overlap, the worst of what is stated for them counts.</remarks>
+public sealed class LimitStatement
+{
+    private readonly List<LimitCase> cases = [];
+
+    /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
+    public string? NotJudgedBecause { get; private set; }
+
+    /// <summary>The quantity and the set it has to lie in.</summary>
+    /// <param name="measured">The quantity.</param>
+    /// <param name="allowed">The set.</param>
+    /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
+    /// <param name="zone">Where this counts.</param>
+    public void Judge(Quantity measured, QuantitySet allowed, Func<string> because, LimitZone zone = default) =>
+        cases.Add(new(zone, measured, allowed, Facts.None, because));
+
+    /// <summary>The quantity, or the set it has to lie in, isn't known well enough.</summary>
+    /// <param name="measured">The quantity, as far as it is known.</param>
+    /// <param name="needs">What would have to be known.</param>
+    /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
+    /// <param name="zone">Where this counts.</param>
+    public void DependsOn(Quantity measured, Facts needs, Func<string> because, LimitZone zone = default) =>
+        cases.Add(new(zone, measured, default, needs, because));
+
+    /// <summary>The rule says nothing here, because something that it needs isn't described at all.</summary>
+    /// <param name="reason">What isn't described, in one phrase.</param>
+    public void NotJudged(string reason) => NotJudgedBecause = reason;
+
+    internal LimitCase[] Take() => cases.ToArray();
+
+    internal void Clear()
+    {
+        cases.Clear();
+        NotJudgedBecause = null;
+    }
+}
+
+/// <summary>One thing that a limit rule states.</summary>
+internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet allowed, Facts needs, Func<string> because)
+{
+    public LimitZone Zone { get; } = zone;
+
+    public Quantity Measured { get; } = measured;
+
+    public QuantitySet Allowed { get; } = allowed;
+
+    public Facts Needs { get; } = needs;
+
+    public Func<string> Because { get; } = because;
+
+    /// <summary>What it says of a box that is in the zone.</summary>
+    public Verdict Verdict { get; } = needs != Facts.None ? Verdict.Unknown : allowed.Contains(measured) ? Verdict.Passes : Verdict.Fails;
+
+    /// <summary>How far inside what is allowed; zero where it only depends on something.</summary>
+    public Quantity Margin => Needs != Facts.None ? new(Measured.Kind, 0) : Allowed.Margin(Measured);
+}

@@ -1,0 +1,35 @@
+using System.Globalization;
+
+namespace BoxHeights.Rules;
+
+/// <summary>One line of a fill calculation: so many allowances of a volume, and the paragraph that asks for them.</summary>
+public sealed record FillLine
+{
+    internal FillLine(string what, int quarters, Volume allowance, string paragraph)
+    {
+        What = what;
+        Quarters = quarters;
+        Allowance = allowance;
+        Paragraph = paragraph;
+        Volume = allowance.MultiplyQuarters(quarters);
+    }
+
+    /// <summary>What takes the room.</summary>
+    public string What { get; }
+
+    /// <summary>How many quarters of an allowance it takes.</summary>
+    public int Quarters { get; }
+
+    /// <summary>The allowance of one.</summary>
+    public Volume Allowance { get; }
+
+    /// <summary>The paragraph of NEC 314.16.</summary>
+    public string Paragraph { get; }
+
+    /// <summary>The volume taken.</summary>
+    public Volume Volume { get; }
+
+    /// <summary>The line as count × allowance = volume.</summary>
+    public override string ToString() =>
+        What + " " + (Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture) + " × " + Allowance + " = " + Volume;
+}

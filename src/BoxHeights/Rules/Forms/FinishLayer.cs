@@ -1,0 +1,91 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What a box opens through, from the framing out to a finished surface: the board, and a finish on it where the box's opening meets one.</summary>
+internal sealed class FinishLayer
+{
+    // Thin-set under wall tile, where its bed isn't stated: up to 1/4 in. Common practice, no source.
+    private static readonly Distance UsualBed = Distance.FromInches(0, 1, 4);
+
+    private FinishLayer(LimitZone zone, Distance nearest, Distance? deepest, bool? burns, string text)
+    {
+        Zone = zone;
+        Nearest = nearest;
+        Deepest = deepest;
+        Burns = burns;
+        Text = text;
+    }
+
+    /// <summary>Where on the surface the box meets it.</summary>
+    public LimitZone Zone { get; }
+
+    /// <summary>From the framing to the finished surface, at the least.</summary>
+    public Distance Nearest { get; }
+
+    /// <summary>The same at the most; null where nobody says how thick the finish is.</summary>
+    public Distance? Deepest { get; }
+
+    /// <summary>Whether the finished surface burns; null where that isn't stated.</summary>
+    public bool? Burns { get; }
+
+    /// <summary>What lies there, in words.</summary>
+    public string Text { get; }
+
+    /// <summary>The bare board, which lies everywhere, and every finish on it; none where the board's thickness isn't stated. What clads an outside face isn't board.</summary>
+    public static List<FinishLayer> Of(PlacementSite site)
+    {
+        List<FinishLayer> layers = [];
+        if (site.IsOutside || site.BoardThickness is not { } board)
+        {
+            return layers;
+        }
+
+        layers.Add(new(default, board.From, board.To, false, board + " of board"));
+        foreach (Finish finish in site.Wall?.Finishes ?? default)
+        {
+            DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? UsualBed : Distance.Zero);
+            DistanceRange under = board + bed;
+            layers.Add(new(
+                ZoneOf(site, finish),
+                under.From + (finish.Thickness?.From ?? Distance.Zero),
+                finish.Thickness is { } thickness ? under.To + thickness.To : null,
+                finish.Burns,
+                board + " of board and " + (bed == Distance.Zero ? "" : bed + " of bed under ") + (finish.Thickness is { } known ? known + " of " : "") + finish.Kind));
+        }
+
+        return layers;
+    }
+
+    /// <summary>The finished surface that a box at a place has to come out to; null where it isn't known exactly.</summary>
+    public static Distance? SurfaceAt(PlacementSite site, in Place place)
+    {
+        Distance? surface = null;
+        foreach (FinishLayer layer in Of(site))
+        {
+            bool? meets = layer.Zone.Holds(place);
+            if (meets == false)
+            {
+                continue;
+            }
+
+            if (meets is null || layer.Deepest != layer.Nearest)
+            {
+                return null;
+            }
+
+            surface = surface is { } other && other > layer.Nearest ? other : layer.Nearest;
+        }
+
+        return surface;
+    }
+
+    /// <summary>Where the box's opening meets a finish; one that only touches its edge doesn't.</summary>
+    private static LimitZone ZoneOf(PlacementSite site, Finish finish)
+    {
+        Distance reach = site.Box.Size.HalfWidth - Distance.FromTicks(1);
+        AllowedHeights over = finish.Top is { } top ? site.AtLeast(TargetLine.BoxBottom, top, finish.Left, finish.Right) : AllowedHeights.Nothing;
+        AllowedHeights under = finish.Bottom is { } bottom ? site.AtMost(TargetLine.BoxTop, bottom, finish.Left, finish.Right) : AllowedHeights.Nothing;
+        return new(finish.Left - reach, finish.Right + reach, over | under);
+    }
+}

@@ -1,0 +1,86 @@
+namespace BoxHeights.Rules;
+
+/// <summary>
+/// The front edge of a flush box, or of its ring, comes out to the finished surface: at most so far behind one that doesn't burn, flush with one that does.
+/// Silent where it isn't stated how far out the box is set.
+/// </summary>
+/// <remarks>
+/// The finished surface lies as far from the framing as the board and every layer of the finish that the box's opening meets. A box that stands proud meets
+/// the rule. What is thicker or thinner than is known, or may or may not burn, matters only where it turns the verdict.
+/// </remarks>
+public sealed record SetbackLimit : LimitRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    /// <param name="most">How far behind a surface that doesn't burn.</param>
+    public SetbackLimit(string id, string summary, Severity severity, Citation citation, Distance most)
+        : base(id, summary, severity, citation) => Most = most;
+
+    /// <summary>How far behind a surface that doesn't burn the front edge may be.</summary>
+    public Distance Most { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "front edge of box or ring at most " + Most + " behind a finished surface that doesn't burn, 0 in behind one that does";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, LimitStatement statement)
+    {
+        if (site.Box.SetFor is not { } setFor || !IsFlush(site.Box) || site.IsOutside)
+        {
+            return;
+        }
+
+        if (site.Surface.HasBrokenParts)
+        {
+            statement.NotJudged("a part of the wall is at fault");
+            return;
+        }
+
+        if (site.BoardThickness is null)
+        {
+            statement.NotJudged("how thick the board is isn't stated");
+            return;
+        }
+
+        foreach (FinishLayer layer in FinishLayer.Of(site))
+        {
+            State(layer, setFor, statement);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override DeviceBox? Mend(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
+        box.SetFor is { } setFor ? box.Source.WithSetFor(setFor + measured.AsDistance()) : null;
+
+    /// <summary>Whether a box is set into its surface, so that the surface ends at its edge.</summary>
+    internal static bool IsFlush(BoxTraits box) =>
+        box.Surface is BoxSurface.Wall or BoxSurface.Ceiling && box.Mounting is not (MountingMethod.Surface or MountingMethod.Cabinet);
+
+    private void State(FinishLayer layer, Distance setFor, LimitStatement statement)
+    {
+        Distance near = layer.Nearest - setFor;
+        Distance? far = layer.Deepest - setFor;
+        Distance strict = layer.Burns == false ? Most : Distance.Zero;
+        Distance loose = layer.Burns == true ? Distance.Zero : Most;
+        if (near > loose)
+        {
+            statement.Judge(far ?? near, DistanceSet.AtMost(loose), Because, layer.Zone);
+        }
+        else if (far <= strict)
+        {
+            statement.Judge(far.Value, DistanceSet.AtMost(strict), Because, layer.Zone);
+        }
+        else
+        {
+            bool thickness = far is not { } known || (near <= strict) != (known <= strict) || known > loose;
+            bool burns = layer.Burns is null && near <= Most;
+            statement.DependsOn(far ?? near, (thickness ? Facts.FinishThickness : Facts.None) | (burns ? Facts.Combustible : Facts.None), Because, layer.Zone);
+        }
+
+        string Because() => "set to stand " + setFor + " out from the framing, where there is " + layer.Text + ", so that it is "
+            + (far is { } most && most <= Distance.Zero ? "not" : (far is null ? "at least " : far == near ? "" : "up to ") + (far ?? near)) + " behind the finished surface";
+    }
+}

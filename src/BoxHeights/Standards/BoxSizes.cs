@@ -1,0 +1,48 @@
+using BoxHeights.Rules;
+
+namespace BoxHeights.Standards;
+
+/// <summary>NFPA 70, National Electrical Code, article 314, editions 2017 to 2026: how large and how deep a box is, and how far behind the finished surface.</summary>
+/// <remarks>The 2026 text of these sections hasn't been read: its rows carry 2023 over, marked "from memory".</remarks>
+internal static class BoxSizes
+{
+    public static RuleSet Rows(NecEdition edition) => new(
+    [
+        Fill(Nec.Section(edition, "314.16(A), (B)"), Counting(edition)),
+        Setback(Nec.Section(edition, "314.20")),
+        Depth(Nec.Section(edition, "314.24(A), (B)")),
+    ]);
+
+    /// <summary>Grounds beyond four count a quarter each from 2020; terminal blocks count from 2023.</summary>
+    public static FillCounting Counting(NecEdition edition) =>
+        new(edition == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour) { CountsTerminalBlocks = edition >= NecEdition.Nec2023 };
+
+    private static FillLimit Fill(Citation citation, FillCounting counting)
+    {
+        FillLimit row = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, citation, counting)
+        {
+            LeavesOut = "each side of a barrier on its own, listed clamps with terminations, conductors thicker than 6 AWG",
+        };
+        return row with
+        {
+            Readings = new[] { new Reading("flap-is-clamp", "the molded flap of a plastic box counts as an internal clamp", row with { Counting = counting with { FlapIsClamp = true } }) },
+        };
+    }
+
+    private static SetbackLimit Setback(Citation citation) =>
+        new("box-setback", "at most 1/4 in behind the finished surface, or flush with it where that burns", Severity.Violation, citation, Distance.FromInches(0, 1, 4))
+        {
+            LeavesOut = "boxes of which it isn't stated how far out they are set, outside faces, the gap in the board around a box (314.21)",
+        };
+
+    /// <summary>The numbers for 14 to 10 AWG are confirmed; the one for thicker conductors, and how the paragraphs are numbered, are from memory.</summary>
+    private static DepthLimit Depth(Citation citation) =>
+        new("box-depth", "deep enough for its device and conductors", Severity.Violation, citation)
+        {
+            WithoutDevice = Distance.FromInches(0, 1, 2),
+            UpToAwg14 = Distance.FromInches(0, 15, 16),
+            UpToAwg10 = Distance.FromInches(1, 3, 16),
+            BeyondAwg10 = Distance.FromInches(2, 1, 16),
+            LeavesOut = "how deep a device is itself, wiring that enters at the center of the back, boxes of which the depth isn't stated",
+        };
+}
