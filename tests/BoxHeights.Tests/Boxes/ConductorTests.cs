@@ -26,39 +26,6 @@ public class ConductorTests
         Assert.Equal(awg + " AWG", size.ToString());
     }
 
-    // NEC Table 314.16(A): the largest number of conductors of one size, printed beside each metal box. A second road to both
-    // tables: the count is the volume over the allowance, rounded down. One printed cell doesn't follow and is left out:
-    // five 8 AWG in the 12.5 in³ round box, where 12.5 / 3.00 gives 4.
-    [Theory]
-    [InlineData("octagon", 0, "8 7 6 5 5 - 2")]
-    [InlineData("octagon", 1, "10 8 7 6 6 5 3")]
-    [InlineData("octagon", 2, "14 12 10 9 8 7 4")]
-    [InlineData("four-square", 0, "12 10 9 8 7 6 3")]
-    [InlineData("four-square", 1, "14 12 10 9 8 7 4")]
-    [InlineData("four-square", 2, "20 17 15 13 12 10 6")]
-    [InlineData("four-eleven-square", 0, "17 14 12 11 10 8 5")]
-    [InlineData("four-eleven-square", 1, "19 16 14 13 11 9 5")]
-    [InlineData("four-eleven-square", 2, "28 24 21 18 16 14 8")]
-    [InlineData("metal-device", 0, "5 4 3 3 3 2 1")]
-    [InlineData("metal-device", 1, "6 5 5 4 4 3 2")]
-    [InlineData("metal-device", 2, "7 6 5 4 4 3 2")]
-    [InlineData("metal-device", 3, "8 7 6 5 5 4 2")]
-    [InlineData("metal-device", 4, "9 8 7 6 5 4 2")]
-    [InlineData("metal-device", 5, "12 10 9 8 7 6 3")]
-    [InlineData("handy", 0, "6 5 5 4 4 3 2")]
-    [InlineData("handy", 1, "8 7 6 5 5 4 2")]
-    [InlineData("handy", 2, "9 8 7 6 5 4 2")]
-    [InlineData("masonry", 0, "9 8 7 6 5 4 2")]
-    [InlineData("masonry", 1, "14 12 10 9 8 7 4")]
-    public void StandardVolumes_OverAllowance_GiveThePublishedCounts(string kind, int which, string counts)
-    {
-        Volume room = PartsCatalog.Generic.StandardVolumes(new BoxKind(kind), 1)[which];
-        int[] gauges = [18, 16, 14, 12, 10, 8, 6];
-        string computed = string.Join(" ", gauges.Zip(counts.Split(' '), (awg, printed) =>
-            printed == "-" ? printed : CountThatFits(room, ConductorSize.FromAwg(awg).Allowance).ToString(CultureInfo.InvariantCulture)));
-        Assert.Equal(counts, computed);
-    }
-
     [Fact]
     public void CompareTo_SmallerGaugeNumber_IsThicker()
     {
@@ -166,17 +133,5 @@ public class ConductorTests
         Assert.True(CableType.Parse("14-2") != CableType.Parse("14-2 without ground"));
         Assert.False(CableType.Parse("14-2").Equals("14-2"));
         Assert.Equal(CableType.Parse("14/2").GetHashCode(), CableType.Parse("14-2").GetHashCode());
-    }
-
-    // By adding up and not by dividing, so that nothing is rounded.
-    private static int CountThatFits(Volume room, Volume each)
-    {
-        int count = 0;
-        while (each * (count + 1) <= room)
-        {
-            count++;
-        }
-
-        return count;
     }
 }

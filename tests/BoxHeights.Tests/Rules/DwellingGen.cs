@@ -30,7 +30,7 @@ internal static class DwellingGen
             dwelling.Add(new Storey("storey" + s)
             {
                 Ceiling = new Ceiling { Framing = random.Next(4) == 0 ? new DistanceRange(of(rough - 4), of(rough + 4)) : of(rough), Board = of(Pick(random, 8, 10)) },
-                Boards = random.Next(5) == 0 ? null : new BoardLayout { Widths = rough < 1600 ? new[] { of(768), of(768) } : new[] { of(864), of(864) } },
+                Boards = random.Next(5) == 0 ? null : new BoardLayout { Widths = rough < 1600 ? new[] { of(768), of(768) } : new[] { of(864), of(864) }, Thickness = random.Next(5) == 0 ? null : of(8) },
                 Studs = new StudLayout { Spacing = of(Pick(random, 256, 384)), From = Pick(random, WallEnd.Left, WallEnd.Right), Known = StudKnowledge.Declared },
                 LevelLine = random.Next(2) == 0 ? new Level(of(768), Datum.Subfloor) : null,
             });
@@ -79,7 +79,14 @@ internal static class DwellingGen
             });
             if (random.Next(2) == 0)
             {
-                wall.Add(new Finish("splash", new FinishKind("splash"), of(left), of(counterRight)) { Bottom = new Level(of(576), Datum.Subfloor), Top = new Level(of(640), Datum.Subfloor) });
+                wall.Add(new Finish("splash", new FinishKind("splash"), of(left), of(counterRight))
+                {
+                    Bottom = new Level(of(576), Datum.Subfloor),
+                    Top = new Level(of(random.Next(2) == 0 ? 640 : 780), random.Next(2) == 0 ? Datum.Subfloor : Datum.FinishedFloor),
+                    Thickness = random.Next(3) == 0 ? null : new DistanceRange(of(2), of(random.Next(2, 7))),
+                    Bed = random.Next(2) == 0 ? of(2) : null,
+                    Combustible = random.Next(3) switch { 0 => null, 1 => false, _ => true },
+                });
             }
         }
 
@@ -112,6 +119,7 @@ internal static class DwellingGen
             Volume = Volume.FromCubicInches(gangs == 1 ? Pick(random, 14m, 18m, 20.3m) : 32m),
             Specified = random.Next(4) == 0 ? BoxHeight.ToTop(of(768), Datum.Subfloor) : null,
             Pinned = random.Next(12) == 0,
+            SetFor = random.Next(2) == 0 ? of(random.Next(0, 18)) : null,
         };
         return random.Next(3) == 0
             ? box.WithMounting(new Mounting(MountingMethod.Stud).WithStud(random.Next(1, 7)).WithSide(Pick(random, StudSide.Left, StudSide.Right)))

@@ -133,6 +133,17 @@ public sealed class LayoutSessionTests
         });
         WallBuilder wall = dwelling.Room("room", RoomKind.Bedroom, "ground").With(room => room.WithFloor(OneBox.Floor(CaseFile.Inches("1/2")))).Wall("wall", CaseFile.Inches("144"));
         BoxSize size = new(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-5/8"));
+
+        // A splash that the boxes are clear of: one on it would be too far behind.
+        wall.With(one => one.WithBoards(new BoardLayout { Widths = new[] { CaseFile.Inches("48"), CaseFile.Inches("48") }, Thickness = CaseFile.Inches("1/2") })
+            .WithFinishes(new[]
+            {
+                new Finish("splash", FinishKind.Tile, CaseFile.Inches("30"), CaseFile.Inches("100"))
+                {
+                    Bottom = new Level(CaseFile.Inches("36"), Datum.Subfloor), Top = new Level(CaseFile.Inches("40"), Datum.Subfloor),
+                    Thickness = CaseFile.Inches("3/8"), Bed = CaseFile.Inches("1/8"),
+                },
+            }));
         foreach ((string id, string at) in new[] { ("a", "40"), ("b", "80"), ("c", "120") })
         {
             wall.Add(new DeviceBox(id, BoxPurpose.General)
@@ -141,6 +152,7 @@ public sealed class LayoutSessionTests
                 Size = size,
                 At = CaseFile.Inches(at),
                 Height = BoxHeight.ToTop(CaseFile.Inches("18-1/8"), Datum.Subfloor),
+                SetFor = CaseFile.Inches("1/2"),
             });
         }
 

@@ -129,6 +129,8 @@ internal static class RandomDwelling
         .With((x, v) => x.WithBottom(v), Maybe(Levels))
         .With((x, v) => x.WithTop(v), Maybe(Levels));
 
+    public static Gen<ConductorSize> Conductors { get; } = Gen.Elements(18, 16, 14, 12, 10, 8, 6).Select(ConductorSize.FromAwg);
+
     public static Gen<DeviceBox> Boxes { get; } = Ids.Select(id => new DeviceBox(id, BoxPurpose.General))
         .With((x, v) => x.WithPurpose(v), Kind(name => new BoxPurpose(name)))
         .With((x, v) => x.WithDevices(v), Few(Kind(name => new DeviceKind(name))))
@@ -152,6 +154,10 @@ internal static class RandomDwelling
         .With((x, v) => x.WithApproach(v), Maybe(OneOf<Approach>()))
         .With((x, v) => x.WithCables(v), Few(Cables))
         .With((x, v) => x.WithClamps(v), Maybe(OneOf<CableClamps>()))
+        .With((x, v) => x.WithConductors(v), Few(from count in Gen.Choose(1, 100) from size in Conductors from use in OneOf<ConductorUse>() select new LooseConductors(count, size, use)))
+        .With((x, v) => x.WithConnected(v), Few(Conductors))
+        .With((x, v) => x.WithFittings(v), Few(OneOf<BoxFitting>()))
+        .With((x, v) => x.WithExtension(v), Maybe(Volumes))
         .With((x, v) => x.WithSetFor(v), Maybe(Sizes))
         .With((x, v) => x.WithRating(v), Perhaps(Texts))
         .With((x, v) => x.WithDedicated(v), Perhaps(Texts))
