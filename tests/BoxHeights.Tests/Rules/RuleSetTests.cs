@@ -43,7 +43,7 @@ public sealed class RuleSetTests
     public void Add_OtherContentUnderOneId_ThrowsAndNamesIt()
     {
         ArgumentException two = Assert.Throws<ArgumentException>(() => RuleSets.UnitedStatesDwelling(NecEdition.Nec2017) + Nec);
-        Assert.Contains("\"box-fill\"", two.Message, StringComparison.Ordinal);
+        Assert.Contains("\"box-depth\"", two.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => All + RuleSets.Ada2010.WithSeverity("ada-reach", Severity.Note));
     }
 
