@@ -15,7 +15,7 @@ internal static class BoxSizes
 
     /// <summary>Grounds beyond four count a quarter each from 2020; terminal blocks count from 2023.</summary>
     public static FillCounting Counting(NecEdition edition) =>
-        new(edition == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour) { CountsTerminalBlocks = edition >= NecEdition.Nec2023 };
+        new(Nec.Known(edition) == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour) { CountsTerminalBlocks = edition >= NecEdition.Nec2023 };
 
     private static FillLimit Fill(Citation citation, FillCounting counting)
     {

@@ -10,11 +10,6 @@ internal static class Nec
 {
     public static RuleSet Dwelling(NecEdition edition)
     {
-        if (edition is not (NecEdition.Nec2017 or NecEdition.Nec2020 or NecEdition.Nec2023 or NecEdition.Nec2026))
-        {
-            throw new ArgumentOutOfRangeException(nameof(edition), edition, "There are rows for the editions 2017, 2020, 2023 and 2026.");
-        }
-
         Citation Section(string section) => Nec.Section(edition, section);
         List<Rule> rows =
         [
@@ -35,7 +30,12 @@ internal static class Nec
 
     /// <summary>A section of an edition; what stands in the newest is known from memory only.</summary>
     public static Citation Section(NecEdition edition, string section) =>
-        new("NEC " + (int)edition, section, edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed);
+        new("NEC " + (int)Known(edition), section, edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed);
+
+    /// <summary>The edition, if there are rows for it.</summary>
+    public static NecEdition Known(NecEdition edition) => edition is NecEdition.Nec2017 or NecEdition.Nec2020 or NecEdition.Nec2023 or NecEdition.Nec2026
+        ? edition
+        : throw new ArgumentOutOfRangeException(nameof(edition), edition, "There are rows for the editions 2017, 2020, 2023 and 2026.");
 
     private static HeightBand SwitchReach(Citation citation) =>
         new("switch-reach", "at most 6 ft 7 in above the floor to the grip at its highest", Severity.Violation, citation, Datum.FinishedFloor)

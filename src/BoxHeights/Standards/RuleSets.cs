@@ -30,6 +30,7 @@ public static class RuleSets
 
     /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>
     /// <param name="edition">The edition; 2026 counts as 2023, from memory.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
     public static FillCounting FillCounting(NecEdition edition) => Standards.BoxSizes.Counting(edition);
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>

@@ -158,4 +158,8 @@ public sealed class RuleSetTests
     [Fact]
     public void UnitedStatesDwelling_NoSuchEdition_Throws() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => RuleSets.UnitedStatesDwelling((NecEdition)2014));
+
+    [Fact]
+    public void FillCounting_NoSuchEdition_Throws() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => RuleSets.FillCounting((NecEdition)2014));
 }

@@ -50,6 +50,21 @@ public sealed class DecoyTests
         Silent(box with { Box = box.Box.WithCables(new[] { cable, cable, cable }).WithVolume(Volume.FromCubicInches(18)) });
     }
 
+    // Board 1/2, mortar 1/8, tile 3/8: the surface is 1 in out, and a box set for 3/4 is 1/4 in behind it: as far as NEC 314.20 allows.
+    [Theory]
+    [InlineData("3/4", "false")]
+    [InlineData("1", "true")]
+    public void BoxIn1InOfTile_AsFarBehindAsIsAllowed_IsSilent(string setFor, string burns)
+    {
+        OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
+        Silent(box with
+        {
+            Wall = wall => wall.WithBoards(new BoardLayout().WithThickness(In("1/2")))
+                .WithFinishes(new[] { new Finish("tile", FinishKind.Tile, Distance.Zero, wall.Length).WithBed(In("1/8")).WithThickness(In("3/8")).WithCombustible(bool.Parse(burns)) }),
+            Box = box.Box.WithSetFor(In(setFor)),
+        });
+    }
+
     [Fact]
     public void SwitchAt36_InAHalfWallAmongSwitchesAt48_IsSilent()
     {

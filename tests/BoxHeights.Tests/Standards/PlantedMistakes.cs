@@ -11,7 +11,7 @@ namespace BoxHeights.Tests.Standards;
 /// <param name="IsOneStick">Whether all of them come from one stick, so that they are one cause.</param>
 internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false);
 
-/// <summary>Twelve stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>
+/// <summary>Stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>
 internal static class PlantedMistakes
 {
     public static IReadOnlyDictionary<string, Func<int, int, Planted?>> Kinds { get; } = new Dictionary<string, Func<int, int, Planted?>>(StringComparer.Ordinal)
@@ -23,6 +23,7 @@ internal static class PlantedMistakes
         ["behind the tall cabinet"] = BehindTheTallCabinet,
         ["plate on the casing"] = OnTheCasing,
         ["three 12-2 in 18"] = TooFull,
+        ["set for the board where tile comes"] = SetForTheBoard,
         ["21 in above the counter"] = FarAboveTheCounter,
         ["garage receptacle at 70"] = HighInTheGarage,
         ["outdoor receptacle at 80"] = HighOutdoors,
@@ -105,6 +106,29 @@ internal static class PlantedMistakes
         CableType[] cables = [CableType.Parse("12-2"), CableType.Parse("12-2"), CableType.Parse("12-2")];
         return Change(house, Some(found, seed), box => box.WithCables(cables).WithVolume(Volume.FromCubicInches(18)), false, "box-fill");
     }
+
+    /// <summary>1/8 in of mortar and 3/8 in of tile over boxes that are flush with the board: 1/2 in behind, where 1/4 in is allowed.</summary>
+    private static Planted? SetForTheBoard(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Some(Found(house, one => one is { Room: { } room, Wall.Finishes.Count: 0, Box.Surface: null } && BoardOf(house, room) is not null), seed);
+        if (found.Count == 0)
+        {
+            return null;
+        }
+
+        (Room tiled, Wall wall) = (found[0].Room!, found[0].Wall!);
+        Distance board = BoardOf(house, tiled)!.Value;
+        List<BoxAt> all = Found(house, one => one.Room == tiled && one.Wall == wall && one.Box.Surface is null && one.Box.Mounting?.How is not (MountingMethod.Surface or MountingMethod.Cabinet));
+        Finish tile = new Finish("tile", FinishKind.Tile, Distance.Zero, wall.Length).WithBed(In(0.125m)).WithThickness(In(0.375m));
+        Planted planted = Change(house, all, box => box.WithSetFor(board), false, "box-setback")!;
+        return planted with
+        {
+            House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.Id != tiled.Id ? room : room.WithWalls(room.Walls.Select(one => one.Id == wall.Id ? one.WithFinishes(new[] { tile }) : one)))),
+        };
+    }
+
+    private static Distance? BoardOf(Dwelling house, Room room) => house.Storeys.Single(storey => storey.Id == room.Storey).Boards?.Thickness;
 
     /// <summary>A low counter, such as one for kneading, under boxes that stayed on the line.</summary>
     private static Planted? FarAboveTheCounter(int seed, int rooms)

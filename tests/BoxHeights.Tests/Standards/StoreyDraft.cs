@@ -41,9 +41,10 @@ internal sealed class StoreyDraft
         Seams = seams;
         Crew = new CrewHeights(draw, seams);
         BoardsAreStated = isStated;
+        BoardThickness = draw.One(0.5m, 0.5m, 0.625m);
         Storey = new Storey(id).WithGradeBelowSubfloor(draw.Chance(80) ? new DistanceRange(In(8), In(24)) : null)
             .WithCeiling(plain || draw.Chance(85) ? new Ceiling().WithFraming(In(rough)).WithBoard(In(board)).WithStrapping(strapped ? In(0.75m) : draw.Chance(50) ? Distance.Zero : null) : null)
-            .WithBoards(isStated ? new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m)) : null)
+            .WithBoards(isStated ? new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m)).WithThickness(draw.Chance(70) ? In(BoardThickness) : null) : null)
             .WithLevelLine(draw.Chance(25) ? new Level(In(48), Datum.Subfloor) : null);
     }
 
@@ -63,6 +64,9 @@ internal sealed class StoreyDraft
     public IReadOnlyList<decimal> Seams { get; }
 
     public bool BoardsAreStated { get; }
+
+    /// <summary>The board on the walls, whether or not it is written down.</summary>
+    public decimal BoardThickness { get; }
 
     public CrewHeights Crew { get; }
 
@@ -98,6 +102,9 @@ internal sealed class StoreyDraft
             _ => box,
         };
     }
+
+    /// <summary>How far out a box is set, where that is written down: flush with the board, or as far behind it as is still allowed.</summary>
+    public DeviceBox SetForBoard(DeviceBox box) => draw.Chance(30) ? box.WithSetFor(In(BoardThickness - draw.One(0m, 0m, 0.125m, 0.25m))) : box;
 
     /// <summary>A stick's height, as a crew that has shot a line may say it.</summary>
     public BoxHeight Said(Stick stick) => Storey.LevelLine is not null && !IsOffLevel && stick.Datum == Datum.Subfloor && draw.Chance(20)

@@ -96,6 +96,12 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
 
     public Wall Build(Func<Wall, Wall>? change = null)
     {
+        // Where a finish comes, how far out a box is set is another story, which the mistakes tell.
+        for (int i = 0; i < boxes.Count && finishes.Count == 0; i++)
+        {
+            boxes[i] = storey.SetForBoard(boxes[i]);
+        }
+
         Wall wall = new Wall(id, In(Here + 8)).WithOpenings(openings.ToArray()).WithCounters(counters.ToArray()).WithFinishes(finishes.ToArray())
             .WithCoverings(coverings.ToArray()).WithBoxes(boxes.ToArray());
         return change is null ? wall : change(wall);

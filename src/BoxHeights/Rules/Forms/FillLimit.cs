@@ -38,8 +38,7 @@ public sealed record FillLimit : LimitRule
         }
 
         // What isn't stated may take room as well: it matters only where it would turn the verdict.
-        BoxFill most = BoxFill.Most(box, Counting);
-        if (least.Total <= volume && most.Total > volume)
+        if (least.Total <= volume && BoxFill.Most(box, Counting) is var most && most.Total > volume)
         {
             statement.DependsOn(most.Total, LeftOpen(box), most.ToString);
         }
