@@ -64,6 +64,17 @@ public sealed class DepthLimitTests
         Assert.IsType<NoneFound>(plastic.Evaluate().Findings.Single().Remedies.Single());
     }
 
+    // 12-2 and a switch fill 4.5 + 4.5 + 2.25 = 11.25 in³: the shallowest deep enough holds 10.3, the next one 13.0.
+    [Fact]
+    public void Remedies_ShallowestDeepEnoughIsTooSmall_IsTheNext()
+    {
+        OneBox box = Deep(Box(CaseFile.Table("box-depth.csv").Single(row => row["id"] == "12 AWG")).WithClamps(CableClamps.None), CaseFile.Inches("1"));
+        box = box with { Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) };
+        Finding finding = box.Evaluate().Findings.Single(one => one.RuleId == "box-depth");
+        ResizeBox remedy = Assert.IsType<ResizeBox>(finding.Remedies.Single());
+        Assert.Equal((CaseFile.Inches("1-7/8"), 13m), (remedy.Size!.Value.Depth!.Value, remedy.Volume.CubicInches));
+    }
+
     private static DeviceBox Box(Dictionary<string, string> row) => new DeviceBox(OneBox.Id, BoxPurpose.General)
         .WithKind(new BoxKind(row["kind"]))
         .WithDevices(new[] { new DeviceKind(row["devices"]) })

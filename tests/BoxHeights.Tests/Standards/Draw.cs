@@ -19,6 +19,9 @@ internal sealed class Draw(int seed)
 
     public bool Chance(int percent) => Below(100) < percent;
 
+    /// <summary>Draws of their own, which leave these as they are.</summary>
+    public Draw Aside() => new(unchecked((int)state));
+
     public T One<T>(params T[] choices) => choices[Below(choices.Length)];
 
     public T OneOf<T>(IReadOnlyList<T> choices) => choices[Below(choices.Count)];

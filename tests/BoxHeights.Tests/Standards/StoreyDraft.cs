@@ -22,6 +22,7 @@ internal sealed class StoreyDraft
     ];
 
     private readonly Draw draw;
+    private readonly Draw fronts;
     private int boxes;
 
     public StoreyDraft(Draw draw, string id, bool plain)
@@ -41,10 +42,11 @@ internal sealed class StoreyDraft
         Seams = seams;
         Crew = new CrewHeights(draw, seams);
         BoardsAreStated = isStated;
-        BoardThickness = draw.One(0.5m, 0.5m, 0.625m);
+        fronts = draw.Aside();
+        BoardThickness = fronts.One(0.5m, 0.5m, 0.625m);
         Storey = new Storey(id).WithGradeBelowSubfloor(draw.Chance(80) ? new DistanceRange(In(8), In(24)) : null)
             .WithCeiling(plain || draw.Chance(85) ? new Ceiling().WithFraming(In(rough)).WithBoard(In(board)).WithStrapping(strapped ? In(0.75m) : draw.Chance(50) ? Distance.Zero : null) : null)
-            .WithBoards(isStated ? new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m)).WithThickness(draw.Chance(70) ? In(BoardThickness) : null) : null)
+            .WithBoards(isStated ? new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m)).WithThickness(fronts.Chance(70) ? In(BoardThickness) : null) : null)
             .WithLevelLine(draw.Chance(25) ? new Level(In(48), Datum.Subfloor) : null);
     }
 
@@ -104,7 +106,7 @@ internal sealed class StoreyDraft
     }
 
     /// <summary>How far out a box is set, where that is written down: flush with the board, or as far behind it as is still allowed.</summary>
-    public DeviceBox SetForBoard(DeviceBox box) => draw.Chance(30) ? box.WithSetFor(In(BoardThickness - draw.One(0m, 0m, 0.125m, 0.25m))) : box;
+    public DeviceBox SetForBoard(DeviceBox box) => fronts.Chance(30) ? box.WithSetFor(In(BoardThickness - fronts.One(0m, 0m, 0.125m, 0.25m))) : box;
 
     /// <summary>A stick's height, as a crew that has shot a line may say it.</summary>
     public BoxHeight Said(Stick stick) => Storey.LevelLine is not null && !IsOffLevel && stick.Datum == Datum.Subfloor && draw.Chance(20)

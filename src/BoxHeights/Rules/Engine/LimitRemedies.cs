@@ -8,56 +8,64 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
 {
     public Items<Remedy> For(Cause cause, LimitRule rule)
     {
-        List<(Way Way, List<int> Boxes)> ways = [];
-        List<int> left = [];
+        List<(Items<Way> Ways, List<int> Boxes)> alike = [];
         foreach (Finding finding in cause.Findings)
         {
-            if (WayFor(finding, rule) is not { } way)
-            {
-                left.Add(finding.Box);
-                continue;
-            }
-
-            int known = ways.FindIndex(one => one.Way.Equals(way));
+            Items<Way> ways = WaysFor(finding, rule);
+            int known = alike.FindIndex(one => one.Ways == ways);
             if (known < 0)
             {
-                known = ways.Count;
-                ways.Add((way, []));
+                known = alike.Count;
+                alike.Add((ways, []));
             }
 
-            ways[known].Boxes.Add(finding.Box);
+            alike[known].Boxes.Add(finding.Box);
         }
 
         List<Remedy> found = [];
-        foreach ((Way way, List<int> boxes) in ways)
+        foreach ((Items<Way> ways, List<int> boxes) in alike)
         {
-            Remedy remedy = RemedyOf(way, boxes);
-            found.Add(mends(remedy, cause, boxes) ? remedy : None(cause.Outcome == Outcome.Unknown
-                ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                : "nothing that mends " + IdsOf(boxes) + " does so without another finding"));
-        }
-
-        if (left.Count > 0)
-        {
-            found.Add(None(rule.ElseDo));
+            found.Add(FirstThatMends(cause, ways, boxes) ?? new NoneFound(
+                new[] { cause.RuleId },
+                cause.Outcome == Outcome.Unknown ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
+                    : ways.Count == 0 ? rule.ElseDo
+                    : "nothing that mends " + IdsOf(boxes) + " does so without another finding"));
         }
 
         return new(found);
-
-        NoneFound None(string text) => new(new[] { cause.RuleId }, text);
     }
 
-    private Way? WayFor(Finding finding, LimitRule rule)
+    private Remedy? FirstThatMends(Cause cause, Items<Way> ways, List<int> boxes)
     {
-        BoxTraits box = state.SitesOf(finding.Box)[0].Site.Box;
-        if (rule.Mend(box, finding.Measured, state.Options.Catalog) is not { } mended)
+        foreach (Way way in ways)
         {
-            return null;
+            Remedy remedy = RemedyOf(way, boxes);
+            if (mends(remedy, cause, boxes))
+            {
+                return remedy;
+            }
         }
 
-        return mended.SetFor is { } projection && mended.SetFor != box.SetFor
-            ? new Way(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null)
-            : mended.Volume is { } volume ? new Way(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size) : null;
+        return null;
+    }
+
+    private Items<Way> WaysFor(Finding finding, LimitRule rule)
+    {
+        BoxTraits box = state.SitesOf(finding.Box)[0].Site.Box;
+        List<Way> ways = [];
+        foreach (DeviceBox mended in rule.Mends(box, finding.Measured, state.Options.Catalog))
+        {
+            if (mended.SetFor is { } projection && mended.SetFor != box.SetFor)
+            {
+                ways.Add(new(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null));
+            }
+            else if (mended.Volume is { } volume)
+            {
+                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size));
+            }
+        }
+
+        return new(ways);
     }
 
     private Remedy RemedyOf(Way way, List<int> boxes)

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>
@@ -21,13 +23,13 @@ public abstract record LimitRule : Rule
     /// <param name="statement">Takes both.</param>
     public abstract void State(PlacementSite site, LimitStatement statement);
 
-    /// <summary>A box of the same purpose that would meet the rule: a larger or deeper one, or one that is set further out.</summary>
+    /// <summary>Boxes of the same purpose that would meet the rule, best first: larger or deeper ones, or one that is set further out.</summary>
     /// <param name="box">The box that doesn't.</param>
     /// <param name="measured">The quantity that isn't allowed.</param>
     /// <param name="catalog">What boxes there are.</param>
-    /// <returns>The box with another volume, size or projection; null when there is none.</returns>
-    public abstract DeviceBox? Mend(BoxTraits box, Quantity measured, PartsCatalog catalog);
+    /// <returns>The box with another volume, size or projection. The first that brings no other finding with it is offered.</returns>
+    public abstract IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog);
 
-    /// <summary>What to do where <see cref="Mend"/> knows no box, in one phrase.</summary>
+    /// <summary>What to do where <see cref="Mends"/> knows no box, in one phrase.</summary>
     public virtual string ElseDo => "nothing that is known here mends it";
 }

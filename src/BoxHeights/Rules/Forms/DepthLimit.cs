@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
@@ -59,24 +60,20 @@ public sealed record DepthLimit : LimitRule
     }
 
     /// <inheritdoc/>
-    public override DeviceBox? Mend(BoxTraits box, Quantity measured, PartsCatalog catalog)
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog)
     {
-        if (!catalog.TryFindVolumes(box.Kind, box.Gangs, out VolumesPart? sold))
-        {
-            return null;
-        }
-
         Distance needed = Needed(box).Most;
-        for (int i = 0; i < sold.Depths.Count; i++)
+        if (catalog.TryFindVolumes(box.Kind, box.Gangs, out VolumesPart? sold))
         {
-            if (sold.Depths[i] >= needed && (box.Volume is not { } now || sold.Volumes[i] >= now))
+            for (int i = 0; i < sold.Depths.Count; i++)
             {
-                BoxSize deeper = new BoxSize(box.Size.Width, box.Size.Height, sold.Depths[i]).Ranging(box.Size.WidthRange, box.Size.HeightRange);
-                return box.Source.WithSize(deeper).WithVolume(sold.Volumes[i]);
+                if (sold.Depths[i] >= needed && (box.Volume is not { } now || sold.Volumes[i] >= now))
+                {
+                    BoxSize deeper = new BoxSize(box.Size.Width, box.Size.Height, sold.Depths[i]).Ranging(box.Size.WidthRange, box.Size.HeightRange);
+                    yield return box.Source.WithSize(deeper).WithVolume(sold.Volumes[i]);
+                }
             }
         }
-
-        return null;
     }
 
     private static bool TakesRing(BoxTraits box) => box.Source.Extension is not null || box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.FourElevenSquare;

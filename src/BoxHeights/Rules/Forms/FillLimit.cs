@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>A box holds its conductors: the fill is at most the box's volume. Silent where no cables or conductors are described.</summary>
@@ -49,8 +51,8 @@ public sealed record FillLimit : LimitRule
     }
 
     /// <inheritdoc/>
-    public override DeviceBox? Mend(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
-        BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? box.Source.WithVolume(volume) : null;
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
+        BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? [box.Source.WithVolume(volume)] : [];
 
     private Facts LeftOpen(DeviceBox box)
     {

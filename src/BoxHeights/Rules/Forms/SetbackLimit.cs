@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>
@@ -52,8 +54,8 @@ public sealed record SetbackLimit : LimitRule
     }
 
     /// <inheritdoc/>
-    public override DeviceBox? Mend(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
-        box.SetFor is { } setFor ? box.Source.WithSetFor(setFor + measured.AsDistance()) : null;
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
+        box.SetFor is { } setFor ? [box.Source.WithSetFor(setFor + measured.AsDistance())] : [];
 
     /// <summary>Whether a box is set into its surface, so that the surface ends at its edge.</summary>
     internal static bool IsFlush(BoxTraits box) =>
