@@ -10,6 +10,7 @@ internal static class PlanTimes
 {
     private const int SliceCount = 41;
     private const int SolverRuns = 3;
+    private static readonly int[] Growth = [250, 500, 1000, 2000];
     private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(1);
     private static readonly RunPlannerOptions Options = RunPlannerOptions.Walls;
     private static readonly RunPlanner Planner = new(Options);
@@ -28,8 +29,9 @@ internal static class PlanTimes
     {
         PlanWorkload[] workloads =
         [
-            .. new[] { 20, 250, 500, 1000, 2000 }.Select(PlanWorkload.StudFaces),
-            .. new[] { 250, 500, 1000, 2000 }.Select(PlanWorkload.QuarterInches),
+            PlanWorkload.StudFaces(20),
+            .. Growth.Select(PlanWorkload.StudFaces),
+            .. Growth.Select(PlanWorkload.QuarterInches),
         ];
         foreach (PlanWorkload workload in workloads)
         {
