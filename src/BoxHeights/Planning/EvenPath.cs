@@ -74,6 +74,9 @@ internal sealed class EvenPath
 
     private long LargestGap()
     {
+        // Fields of this object in locals here and below: the compiler can't know that they don't change in a loop.
+        long[] at = this.at, worst = this.worst;
+        int[] rows = this.rows, columns = this.columns, furthest = this.furthest;
         for (int r = rowEnd[stages - 2]; r < rows.Length; r++)
         {
             worst[rows[r]] = 2 * (steps.Length - at[rows[r]]);
@@ -94,19 +97,20 @@ internal sealed class EvenPath
             int crossing = 0, end = 0;
             for (int r = rowEnd[stage - 1]; r < rowEnd[stage]; r++)
             {
-                int row = rows[r];
-                while (end + 1 < count && kept[end + 1] <= furthest[row])
+                int row = rows[r], most = furthest[row];
+                long from = at[row];
+                while (end + 1 < count && kept[end + 1] <= most)
                 {
                     end++;
                 }
 
-                while (crossing < end && at[kept[crossing]] - at[row] < worst[kept[crossing]])
+                while (crossing < end && at[kept[crossing]] - from < worst[kept[crossing]])
                 {
                     crossing++;
                 }
 
-                long best = Math.Max(at[kept[crossing]] - at[row], worst[kept[crossing]]);
-                worst[row] = crossing == 0 ? best : Math.Min(best, Math.Max(at[kept[crossing - 1]] - at[row], worst[kept[crossing - 1]]));
+                long best = Math.Max(at[kept[crossing]] - from, worst[kept[crossing]]);
+                worst[row] = crossing == 0 ? best : Math.Min(best, Math.Max(at[kept[crossing - 1]] - from, worst[kept[crossing - 1]]));
             }
         }
 
@@ -121,6 +125,9 @@ internal sealed class EvenPath
 
     private void KeepAlive(long largest)
     {
+        long[] at = this.at, worst = this.worst;
+        int[] rows = this.rows, columns = this.columns;
+        bool[] alive = this.alive;
         for (int stage = 0; stage < stages - 1; stage++)
         {
             // The rightmost row reaches every column that any of them does.
@@ -209,15 +216,21 @@ internal sealed class EvenPath
     // Finds the follower of each row; the leftmost, where several are as good.
     private void Follow(int firstRow, int lastRow, int firstColumn, int lastColumn)
     {
+        long[] at = this.at;
+        int[] columns = liveColumns;
+        SquareSum[] squares = this.squares;
         while (firstRow <= lastRow)
         {
             int middle = (firstRow + lastRow) >> 1;
             int row = liveRows[middle];
+            long from = at[row];
             SquareSum least = SquareSum.Most;
             int best = firstColumn;
-            for (int c = firstColumn; c <= Math.Min(lastColumn, reached[middle]); c++)
+            int last = Math.Min(lastColumn, reached[middle]);
+            for (int c = firstColumn; c <= last; c++)
             {
-                SquareSum sum = SquareSum.Of(at[liveColumns[c]] - at[row]) + squares[liveColumns[c]];
+                int column = columns[c];
+                SquareSum sum = SquareSum.Of(at[column] - from) + squares[column];
                 if (sum < least)
                 {
                     least = sum;
@@ -226,8 +239,12 @@ internal sealed class EvenPath
             }
 
             squares[row] = least;
-            next[row] = liveColumns[best];
-            Follow(firstRow, middle - 1, firstColumn, best);
+            next[row] = columns[best];
+            if (firstRow < middle)
+            {
+                Follow(firstRow, middle - 1, firstColumn, best);
+            }
+
             firstRow = middle + 1;
             firstColumn = best;
         }

@@ -43,7 +43,7 @@ internal sealed class PathStages
 
     private int[] LivePlaces(PathSteps steps)
     {
-        long[] weight = steps.Weight;
+        long[] weight = steps.Weight, before = this.before, paid = this.paid;
         int[] furthest = steps.Furthest;
         int count = weight.Length;
         int[] queue = new int[count];
