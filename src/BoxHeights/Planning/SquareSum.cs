@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights;
 
 /// <summary>A sum of squares of lengths in ticks. A hundred gaps of 12 ft are more than a <see cref="long"/> holds, so it is a number of 128 bits.</summary>
@@ -31,7 +29,7 @@ internal readonly struct SquareSum
     public static SquareSum Of(long length)
     {
 #if NET8_0_OR_GREATER
-        ulong high = Math.BigMul((ulong)length, (ulong)length, out ulong low);
+        ulong high = System.Math.BigMul((ulong)length, (ulong)length, out ulong low);
         return new(high, low);
 #else
         ulong a = (ulong)length >> 32;
