@@ -14,6 +14,15 @@ switch (args)
     case ["--cold"]:
         ColdStart.Print();
         return 0;
+    case ["--plan"]:
+        if (!PlanTimes.Agree())
+        {
+            return 1;
+        }
+
+        Console.WriteLine();
+        PlanTimes.Print();
+        return 0;
     case [] or ["--check"] or [Ratios.ChildFlag]:
         Workload workload = Workload.Create();
         Contender[] contenders = SelfCheck.Contenders(workload);
@@ -23,7 +32,7 @@ switch (args)
             return 0;
         }
 
-        if (!SelfCheck.Agree(workload, contenders))
+        if (!SelfCheck.Agree(workload, contenders) || (args.Length > 0 && !PlanTimes.Agree()))
         {
             return 1;
         }
@@ -36,6 +45,6 @@ switch (args)
 
         return 0;
     default:
-        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --bdn [options]: tables with allocations.");
+        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --bdn [options]: tables with allocations.");
         return 2;
 }

@@ -1,0 +1,146 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Where on a wall a box can be put at one height: what a planner of runs chooses from, in the wall's own coordinate.</summary>
+internal static class WallPlaces
+{
+    /// <summary>Keep-outs: the places at which every placement rule surely allows a height; habits yield. Openings, coverings, finishes and framing are in what the rules state, and nowhere else.</summary>
+    /// <param name="site">What is stated for a box like the one that is planned.</param>
+    /// <param name="reading">The height, as the reading of the stick.</param>
+    public static DistanceSet Clear(StatedSite site, Distance reading)
+    {
+        BoxSize size = site.Site.Box.Size;
+        long[] edges = site.Edges;
+        DistanceSet clear = DistanceSet.Empty;
+        for (int i = 0; i < edges.Length; i++)
+        {
+            if (site.SureOfFirmRulesAt(edges[i]).Contains(reading))
+            {
+                clear |= DistanceSet.BetweenTicks(edges[i], edges[i]);
+            }
+
+            // Between two edges the statements are the same everywhere.
+            if (i + 1 < edges.Length && edges[i + 1] - 1 > edges[i] && site.SureOfFirmRulesAt(edges[i] + 1).Contains(reading))
+            {
+                clear |= DistanceSet.BetweenTicks(edges[i] + 1, edges[i + 1] - 1);
+            }
+        }
+
+        return clear & DistanceSet.Between(size.HalfWidth, site.Site.Surface.Length - size.HalfWidth);
+    }
+
+    /// <summary>Candidates of a wall: stud faces for a box that is nailed to one, elsewhere every step where the wall is clear.</summary>
+    /// <param name="site">What is stated for a box like the one that is planned.</param>
+    /// <param name="reading">The height, as the reading of the stick.</param>
+    /// <param name="margin">How far from every limit to keep along the wall where there is room for it. A stud's face is where it is.</param>
+    /// <param name="step">What places are rounded to; more than zero.</param>
+    public static Items<RunCandidate> Of(StatedSite site, Distance reading, Distance margin, Distance step)
+    {
+        DistanceSet clear = Clear(site, reading);
+        DistanceSet hidden = Hidden(site.Site.Surface.Fixtures);
+        bool isNailed = site.Site.Box.Mounting is null or MountingMethod.Stud && site.Site.Surface.Studs is { Count: > 0 };
+        List<Distance> places = isNailed ? BesideStuds(site.Site.Surface.Studs!, site.Site.Box.Size.Width, clear) : OnSteps(clear, margin, step);
+        return new(places.ConvertAll(at => new RunCandidate(at, hidden.Contains(at) ? CandidateRank.LastResort : CandidateRank.Good)));
+    }
+
+    /// <summary>The greatest distance from a stud face's box to the nearest one if the studs are laid out from the wall's other end; zero where they are known.</summary>
+    /// <remarks>Where studs are only assumed nobody knows which end they will be pulled from, and a box goes to the nearest face that is found.</remarks>
+    public static Distance Drift(StudLayout layout, Distance wallLength, Distance boxWidth)
+    {
+        if (layout.Known != StudKnowledge.Assumed || layout.Faces.Count > 0)
+        {
+            return Distance.Zero;
+        }
+
+        StudLayout turned = layout.WithFrom(layout.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left);
+        List<Distance> planned = BesideStuds(StudPositions.Along(layout, wallLength), boxWidth, DistanceSet.All);
+        List<Distance> found = BesideStuds(StudPositions.Along(turned, wallLength), boxWidth, DistanceSet.All);
+        Distance most = Distance.Zero;
+        int nearest = 0;
+        foreach (Distance at in planned)
+        {
+            while (nearest + 1 < found.Count && (found[nearest + 1] - at).Abs() <= (found[nearest] - at).Abs())
+            {
+                nearest++;
+            }
+
+            Distance away = (found[nearest] - at).Abs();
+            most = away > most ? away : most;
+        }
+
+        return most;
+    }
+
+    // A desk, table or television is where a receptacle is wanted.
+    private static DistanceSet Hidden(Items<Fixture> fixtures)
+    {
+        DistanceSet hidden = DistanceSet.Empty;
+        foreach (Fixture fixture in fixtures)
+        {
+            if (fixture is { Left: { } left, Right: { } right } && fixture.Kind != FixtureKind.Desk && fixture.Kind != FixtureKind.Table && fixture.Kind != FixtureKind.Television)
+            {
+                hidden |= DistanceSet.Between(left, right);
+            }
+        }
+
+        return hidden;
+    }
+
+    private static List<Distance> BesideStuds(StudPositions studs, Distance boxWidth, DistanceSet clear)
+    {
+        List<Distance> found = [];
+        Distance? bayFrom = null;
+        for (int stud = 1; stud <= studs.Count; stud++)
+        {
+            studs.TryCenter(stud, StudSide.Left, boxWidth, out Distance left);
+            studs.TryCenter(stud, StudSide.Right, boxWidth, out Distance right);
+
+            // A bay too narrow for the box has the centers of its two sides in the wrong order.
+            if (bayFrom is { } from && from <= left)
+            {
+                Offer(from);
+            }
+
+            if (bayFrom is not { } before || before < left)
+            {
+                Offer(left);
+            }
+
+            bayFrom = right;
+        }
+
+        if (bayFrom is { } last)
+        {
+            Offer(last);
+        }
+
+        return found;
+
+        void Offer(Distance at)
+        {
+            if (clear.Contains(at))
+            {
+                found.Add(at);
+            }
+        }
+    }
+
+    private static List<Distance> OnSteps(DistanceSet clear, Distance margin, Distance step)
+    {
+        List<Distance> found = [];
+        for (int i = 0; i < clear.Count; i++)
+        {
+            DistanceSet one = DistanceSet.Between(clear[i].From, clear[i].To);
+            DistanceSet roomy = one.Shrink(margin);
+            DistanceRange within = roomy.IsEmpty ? clear[i] : roomy[0];
+            for (Distance at = within.From.RoundUp(step); at <= within.To; at += step)
+            {
+                found.Add(at);
+            }
+        }
+
+        return found;
+    }
+}
