@@ -8,6 +8,9 @@ internal sealed class FloorPlan
     /// <summary>How far the last wall may end from where the first starts and still be taken to meet it: 12 in. A tape misses by less, a wall that was left out by more.</summary>
     private static readonly Distance MostOff = Distance.FromInches(12);
 
+    // Some 14 km: sums and turns of anything shorter stay on the grid.
+    private const long Reason = 1L << 50;
+
     private readonly PlanLine[] walls;
 
     private FloorPlan(PlanLine[] walls, bool closes)
@@ -40,6 +43,50 @@ internal sealed class FloorPlan
         }
     }
 
+    /// <summary>How long a passage is along its middle: a rectangle's longer side, and both legs of an L up to where their middles cross.</summary>
+    /// <returns>False for any other shape, and where the walls don't close.</returns>
+    public bool TryMiddle(Items<Wall> described, out Distance middle)
+    {
+        middle = default;
+        int reflex = -1;
+        for (int i = 0; i < walls.Length; i++)
+        {
+            if (described[i].TurnDegrees == -90m && walls.Length == 6 && reflex < 0)
+            {
+                reflex = i;
+            }
+            else if (described[i].TurnDegrees != 90m)
+            {
+                return false;
+            }
+        }
+
+        if (!Closes || walls.Length != (reflex < 0 ? 4 : 6))
+        {
+            return false;
+        }
+
+        Distance Side(int after) => walls[(reflex + after) % walls.Length].Length;
+        if (reflex < 0)
+        {
+            Distance one = Least(walls[0].Length, walls[2].Length);
+            Distance other = Least(walls[1].Length, walls[3].Length);
+            middle = one > other ? one : other;
+        }
+        else
+        {
+            // From the inner corner: a leg's inner side and its end, both outer sides, the other leg's end and inner side.
+            middle = Side(3) + Side(4) - Distance.FromTicks((Side(2) + Side(5)).Ticks / 2);
+        }
+
+        return true;
+
+        static Distance Least(Distance one, Distance other) => one < other ? one : other;
+    }
+
+    /// <summary>Whether a point is no further away than anything in a house can be.</summary>
+    public static bool IsWithinReason(PlanPoint point) => Math.Abs(point.Right.Ticks / 2) < Reason / 2 && Math.Abs(point.Into.Ticks / 2) < Reason / 2;
+
     /// <summary>The plan of a room's walls.</summary>
     /// <returns>Null where the room has no walls, or their lengths can't be added up.</returns>
     public static FloorPlan? Of(Items<Wall> described)
@@ -50,7 +97,7 @@ internal sealed class FloorPlan
             around += wall.Length.Ticks;
         }
 
-        if (described.Count == 0 || !ResolvedBox.IsWithinReason(Distance.FromTicks((long)Math.Min(around, long.MaxValue))))
+        if (described.Count == 0 || around >= Reason)
         {
             return null;
         }

@@ -35,7 +35,7 @@ internal readonly struct PlanLine
     {
         decimal right = (to.Right - from.Right).Ticks;
         decimal into = (to.Into - from.Into).Ticks;
-        decimal length = right == 0 ? Math.Abs(into) : into == 0 ? Math.Abs(right) : Turn.Root((right * right) + (into * into));
+        decimal length = right == 0 ? Math.Abs(into) : into == 0 ? Math.Abs(right) : Math.Abs(right) * Turn.Root(1m + (into / right * (into / right)));
         return new(from, right / length, into / length, Distance.FromTicks((long)Math.Round(length)));
     }
 
@@ -79,7 +79,7 @@ internal readonly struct PlanLine
             for (int step = 0; step < 200; step++)
             {
                 decimal next = (root + (square / root)) / 2m;
-                if (Math.Abs(next - root) < 0.000001m)
+                if (next == root)
                 {
                     return next;
                 }

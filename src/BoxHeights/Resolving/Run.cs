@@ -138,6 +138,16 @@ internal sealed class RunJoiner
 
     public void Join(RunStretch left, RunStretch right)
     {
+        if (next.TryGetValue(left, out RunStretch? after))
+        {
+            previous.Remove(after);
+        }
+
+        if (previous.TryGetValue(right, out RunStretch? before))
+        {
+            next.Remove(before);
+        }
+
         next[left] = right;
         previous[right] = left;
     }

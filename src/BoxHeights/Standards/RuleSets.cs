@@ -25,7 +25,7 @@ public static class RuleSets
     /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.Alarms.Rows;
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.NecSpacing.Rows(edition) + Standards.Alarms.Rows;
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>
     public static RuleSet RoughInPractice => Standards.TradePractice.Rows;
@@ -50,4 +50,13 @@ public static class RuleSets
 
     /// <summary>Reach in California's covered dwellings, measured to the edges of the box.</summary>
     public static RuleSet California => Standards.ReachDocuments.California;
+
+    /// <summary>What the electrical code asks of walls, counters and receptacles of a dwelling in Canada. Barrier-free rows aren't in it: add them by occupancy.</summary>
+    public static RuleSet CanadaDwelling => Standards.Canada.Dwelling;
+
+    /// <summary>Heights of controls and outlets in barrier-free buildings of Canada.</summary>
+    public static RuleSet CanadaBarrierFree => Standards.Canada.BarrierFree;
+
+    /// <summary>Heights of controls in barrier-free buildings of Ontario, where they are narrower.</summary>
+    public static RuleSet OntarioBarrierFree => Standards.Canada.OntarioBarrierFree;
 }

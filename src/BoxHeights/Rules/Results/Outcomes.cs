@@ -95,6 +95,9 @@ public enum Facts
 
     /// <summary>Whether a box inside a cabinet or panel can still be reached.</summary>
     OpenInside = 1 << 16,
+
+    /// <summary>What breaks the floor line of a wall: what an opening or a cabinet is, how a door opens.</summary>
+    FloorLine = 1 << 17,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -106,6 +109,7 @@ internal static class FactText
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside",
+        "what breaks the wall at the floor",
     ];
 
     public static string Of(Facts facts)
