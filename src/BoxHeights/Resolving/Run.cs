@@ -33,6 +33,12 @@ internal sealed class RunStretch
     /// <summary>Where it starts in the order of everything around the room, gaps counted: the same for a place whatever the runs are.</summary>
     public Distance Around { get; }
 
+    /// <summary>Whether nothing is described beyond its left end, so that more may follow there.</summary>
+    public bool IsOpenLeft { get; init; }
+
+    /// <summary>Whether nothing is described beyond its right end, so that more may follow there.</summary>
+    public bool IsOpenRight { get; init; }
+
     /// <summary>Where it starts in its run.</summary>
     public Distance Start { get; set; }
 }
@@ -40,50 +46,40 @@ internal sealed class RunStretch
 /// <summary>Stretches that follow each other without a break, unfolded round their corners into one length.</summary>
 internal sealed class Run
 {
-    public Run(IReadOnlyList<RunStretch> stretches, bool isLoop, bool isOpenLeft, bool isOpenRight)
+    public Run(Items<RunStretch> stretches, bool isLoop)
     {
         Stretches = stretches;
         IsLoop = isLoop;
-        IsOpenLeft = isOpenLeft;
-        IsOpenRight = isOpenRight;
         Distance length = Distance.Zero;
+        List<Distance> open = [];
         foreach (RunStretch stretch in stretches)
         {
             stretch.Start = length;
             length += stretch.Length;
+            if (stretch.IsOpenLeft)
+            {
+                open.Add(stretch.Start);
+            }
+
+            if (stretch.IsOpenRight)
+            {
+                open.Add(length);
+            }
         }
 
         Length = length;
+        OpenAt = new(open);
     }
 
-    public IReadOnlyList<RunStretch> Stretches { get; }
+    public Items<RunStretch> Stretches { get; }
 
     public Distance Length { get; }
 
     /// <summary>Whether its end meets its start.</summary>
     public bool IsLoop { get; }
 
-    /// <summary>Whether nothing is described beyond its left end, so that it may go on there.</summary>
-    public bool IsOpenLeft { get; }
-
-    /// <summary>Whether nothing is described beyond its right end, so that it may go on there.</summary>
-    public bool IsOpenRight { get; }
-
-    /// <summary>The place in the run of a place along a wall.</summary>
-    public bool TryFind(int wall, Distance along, out Distance at)
-    {
-        foreach (RunStretch stretch in Stretches)
-        {
-            if (stretch.Wall == wall && stretch.From <= along && along <= stretch.To)
-            {
-                at = stretch.Start + along - stretch.From;
-                return true;
-            }
-        }
-
-        at = default;
-        return false;
-    }
+    /// <summary>Where something that isn't described may join it: at its ends, and at corners of walls that don't go once round their room.</summary>
+    public Items<Distance> OpenAt { get; }
 
     /// <summary>The stretch that a place in the run is on, and the place along it.</summary>
     public RunStretch At(Distance at, out Distance along)
@@ -131,8 +127,6 @@ internal sealed class RunJoiner
     private readonly List<RunStretch> stretches = [];
     private readonly Dictionary<RunStretch, RunStretch> next = [];
     private readonly Dictionary<RunStretch, RunStretch> previous = [];
-    private readonly HashSet<RunStretch> openLeft = [];
-    private readonly HashSet<RunStretch> openRight = [];
 
     public void Add(RunStretch stretch) => stretches.Add(stretch);
 
@@ -150,20 +144,6 @@ internal sealed class RunJoiner
 
         next[left] = right;
         previous[right] = left;
-    }
-
-    /// <summary>What is described ends at the left end of the first wall and at the right end of the last, unless the walls close.</summary>
-    public void EndsAt(RunStretch stretch, FloorPlan plan)
-    {
-        if (!plan.Closes && stretch.Wall == 0 && stretch.From == Distance.Zero)
-        {
-            openLeft.Add(stretch);
-        }
-
-        if (!plan.Closes && stretch.Wall == plan.Count - 1 && stretch.To == plan[stretch.Wall].Length)
-        {
-            openRight.Add(stretch);
-        }
     }
 
     public List<Run> Runs()
@@ -197,6 +177,6 @@ internal sealed class RunJoiner
             run.Add(stretch);
         }
 
-        return new(run, isLoop, openLeft.Contains(run[0]), openRight.Contains(run[run.Count - 1]));
+        return new(new(run), isLoop);
     }
 }

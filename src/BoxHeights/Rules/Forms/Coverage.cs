@@ -103,19 +103,18 @@ public sealed record Coverage : SpaceRule
 
     private void Judge(SpaceView space, Room room, RoomRuns runs, SpaceStatement statement)
     {
-        RunOutlets outlets = new(space, Outlets, runs, NextSpacesToo);
-        Facts doubt = Facts.None;
+        Work work = space.Prepared(static _ => new Work());
+        work.Outlets.Take(space, Outlets, runs, NextSpacesToo);
         DistanceSet failsBroken = DistanceSet.All;
         DistanceSet maybeBroken = DistanceSet.Empty;
         if (runs.AtMost is { } broken)
         {
-            doubt = Facts.FloorLine;
             failsBroken = DistanceSet.Empty;
             foreach (Run run in broken)
             {
-                Facts ignored = Facts.None;
-                failsBroken |= AsAround(run, Gaps(run, outlets.On(run, broken, false, ref ignored), true));
-                maybeBroken |= AsAround(run, Gaps(run, outlets.On(run, broken, true, ref ignored), true));
+                _ = Find(run, broken, work);
+                failsBroken |= AsAround(run, work.Gaps);
+                maybeBroken |= AsAround(run, work.Open);
             }
         }
 
@@ -126,66 +125,98 @@ public sealed record Coverage : SpaceRule
                 continue;
             }
 
-            Facts needs = doubt;
-            List<DistanceRange> may = outlets.On(run, runs.Sure, false, ref needs);
-            List<DistanceRange> sure = outlets.On(run, runs.Sure, true, ref needs);
-            List<DistanceRange> gaps = Gaps(run, may, true);
-            List<DistanceRange> open = Gaps(run, sure, true);
-            if ((run.IsOpenLeft || run.IsOpenRight) && Gaps(run, sure, false).Count != 0 && Width(Gaps(run, sure, false)) > Width(open))
+            Facts needs = Find(run, runs.Sure, work);
+            if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
             {
-                statement.NotJudged("its walls don't close, so that what is near their ends isn't known");
+                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known");
             }
 
-            Distance lacking = Width(AsAround(run, gaps) & failsBroken);
+            if (work.Open.Count == 0 && maybeBroken.IsEmpty)
+            {
+                continue;
+            }
+
+            Distance lacking = Width(AsAround(run, work.Gaps) & failsBroken);
             if (lacking > Distance.Zero)
             {
-                if (!IsExcused(room, run, gaps, outlets))
+                if (!IsExcused(room, run, work))
                 {
-                    Finding(space, run, Verdict.Fails, lacking, gaps, may, Facts.None, statement);
+                    Finding(space, run, Verdict.Fails, lacking, [.. work.Gaps], [.. work.May], Facts.None, statement);
                 }
             }
-            else if (Width((AsAround(run, open) | maybeBroken) & run.Around(Distance.Zero, run.Length)) is var perhaps && perhaps > Distance.Zero)
+            else if (Width((AsAround(run, work.Open) | maybeBroken) & run.Around(Distance.Zero, run.Length)) is var perhaps && perhaps > Distance.Zero)
             {
-                Finding(space, run, Verdict.Unknown, perhaps, open, sure, needs, statement);
+                Finding(space, run, Verdict.Unknown, perhaps, [.. work.Open], [.. work.Sure], needs | (runs.AtMost is null ? Facts.None : Facts.FloorLine), statement);
             }
         }
     }
 
-    /// <summary>What isn't reached of a run. Beyond an end where nothing is described, an outlet may stand right behind it.</summary>
-    private List<DistanceRange> Gaps(Run run, List<DistanceRange> outlets, bool mayGoOn)
+    /// <summary>
+    /// Finds what isn't reached of a run: whatever isn't known of outlets (Gaps), and for some of it (Open). Where something that isn't described may join
+    /// the run, an outlet may stand right there; Beyond is what is open without that.
+    /// </summary>
+    private Facts Find(Run run, List<Run> all, Work work)
+    {
+        Facts needs = work.Outlets.On(run, all, work.May, work.Sure);
+        Gaps(run, work.Sure, work, work.Beyond);
+        foreach (Distance open in run.OpenAt)
+        {
+            work.May.Add(open);
+            work.Sure.Add(open);
+        }
+
+        Gaps(run, work.May, work, work.Gaps);
+        Gaps(run, work.Sure, work, work.Open);
+
+        // What may stand beyond is no outlet to measure from.
+        work.May.RemoveRange(work.May.Count - run.OpenAt.Count, run.OpenAt.Count);
+        work.Sure.RemoveRange(work.Sure.Count - run.OpenAt.Count, run.OpenAt.Count);
+        return needs;
+    }
+
+    private void Gaps(Run run, List<DistanceRange> outlets, Work work, List<DistanceRange> gaps)
     {
         if (run.Length < Shortest)
         {
-            return [];
+            gaps.Clear();
         }
-
-        List<DistanceRange> all = outlets;
-        if (mayGoOn && (run.IsOpenLeft || run.IsOpenRight))
+        else if (AroundCorners)
         {
-            all = new(outlets);
-            if (run.IsOpenLeft)
-            {
-                all.Add(Distance.Zero);
-            }
-
-            if (run.IsOpenRight)
-            {
-                all.Add(run.Length);
-            }
+            RunCover.Gaps(run, outlets, Reach, work.Reached, gaps);
         }
-
-        return AroundCorners ? RunCover.Gaps(run, all, Reach) : RunCover.GapsByLeg(run, all, Reach, Shortest);
+        else
+        {
+            RunCover.GapsByLeg(run, outlets, Reach, Shortest, gaps);
+        }
     }
 
-    private bool IsExcused(Room room, Run run, List<DistanceRange> gaps, RunOutlets outlets)
+    /// <summary>Lists that are used again each time a room is judged.</summary>
+    private sealed class Work
     {
-        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(room, run, gaps, reach, Spaces.ClearBelow, LengthUnits.Inches).Count > 0)
+        public RunOutlets Outlets { get; } = new();
+
+        public List<DistanceRange> May { get; } = [];
+
+        public List<DistanceRange> Sure { get; } = [];
+
+        public List<DistanceRange> Gaps { get; } = [];
+
+        public List<DistanceRange> Open { get; } = [];
+
+        public List<DistanceRange> Beyond { get; } = [];
+
+        public List<DistanceRange> Reached { get; } = [];
+    }
+
+    private bool IsExcused(Room room, Run run, Work work)
+    {
+        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(room, run, work.Gaps, reach, Spaces.ClearBelow, LengthUnits.Inches).Count > 0)
         {
             return false;
         }
 
         long each = 2 * reach.Ticks;
-        return outlets.SureOn(run) >= (run.Length.Ticks + each - 1) / each;
+        return work.Outlets.SureOn(run) >= (run.Length.Ticks + each - 1) / each;
     }
 
     private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, Facts needs, SpaceStatement statement)

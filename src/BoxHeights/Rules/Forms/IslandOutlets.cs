@@ -81,12 +81,14 @@ public sealed record IslandOutlets : SpaceRule
 
             if (sure < needed)
             {
-                string subject = space.Id + "/" + one.Id;
-                statement.Finds(subject, subject, may < needed ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed),
-                    () => sure + " of " + needed + " outlets that serve its top", may < needed ? Facts.None : needs | Facts.ObstructionHeight);
+                Finding(space.Id + "/" + one.Id, sure, needed, may < needed ? Facts.None : needs | Facts.ObstructionHeight, statement);
             }
         }
     }
+
+    private static void Finding(string subject, int sure, int needed, Facts needs, SpaceStatement statement) =>
+        statement.Finds(subject, subject, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed),
+            () => sure + " of " + needed + " outlets that serve its top", needs);
 
     private int Needed(PlanOutline outline)
     {

@@ -71,11 +71,14 @@ public sealed record PassageOutlet : SpaceRule
             }
         }
 
+        Finding(space, runs, middle, needs, statement);
+    }
+
+    private void Finding(SpaceView space, RoomRuns runs, Distance middle, Facts needs, SpaceStatement statement) =>
         statement.Finds(
-            room.Id, room.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1),
+            space.Id, space.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1),
             () => "no outlet that counts in a passage " + Printed.Of(middle, space.Dwelling.Units) + " long", needs,
             needs == Facts.None ? Cure(space, runs) : default);
-    }
 
     private Items<PlacedBox> Cure(SpaceView space, RoomRuns runs)
     {

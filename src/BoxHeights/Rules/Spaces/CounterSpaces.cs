@@ -39,9 +39,12 @@ public sealed record CounterSpaces : RunSpaces
             bool atLeft = true;
             foreach ((Distance from, Distance to) in Stretches(room.Walls, i, plan.Closes))
             {
-                RunStretch stretch = new(room.Id + "/" + room.Walls[i].Id, i, plan[i], from, to, around + from);
+                RunStretch stretch = new(room.Id + "/" + room.Walls[i].Id, i, plan[i], from, to, around + from)
+                {
+                    IsOpenLeft = !plan.Closes && i == 0 && from == Distance.Zero,
+                    IsOpenRight = !plan.Closes && i == plan.Count - 1 && to == plan[i].Length,
+                };
                 joiner.Add(stretch);
-                joiner.EndsAt(stretch, plan);
                 if (atLeft && from == Distance.Zero && last is not null && last.Wall == i - 1 && last.To == plan[i - 1].Length)
                 {
                     joiner.Join(last, stretch);

@@ -80,7 +80,6 @@ internal sealed class DividedWalls
         // Corners first, then dividers: a divider that stands in a corner parts the two walls there.
         foreach (RunStretch left in pieces)
         {
-            joiner.EndsAt(left, plan);
             foreach (RunStretch right in pieces)
             {
                 bool follows = right.Wall == left.Wall + 1 || (plan.Closes && left.Wall == plan.Count - 1 && right.Wall == 0);
@@ -107,7 +106,12 @@ internal sealed class DividedWalls
 
     private void Piece(int wall, Distance from, Distance to, Distance around)
     {
-        RunStretch piece = new(room.Id + "/" + room.Walls[wall].Id, wall, plan[wall], from, to, around + from);
+        // Where the walls don't go once round the room, something that was left out may stand between any two of them.
+        RunStretch piece = new(room.Id + "/" + room.Walls[wall].Id, wall, plan[wall], from, to, around + from)
+        {
+            IsOpenLeft = !plan.Closes && from == Distance.Zero,
+            IsOpenRight = !plan.Closes && to == plan[wall].Length,
+        };
         pieces.Add(piece);
         joiner.Add(piece);
     }

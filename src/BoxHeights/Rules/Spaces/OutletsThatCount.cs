@@ -107,10 +107,18 @@ public sealed record OutletsThatCount
 
         if (AboveCounter is { } above)
         {
-            // A box for the counter whose counter's top isn't known is taken at its word.
             bool itsOwn = box.Traits.Purpose == BoxPurpose.Counter;
-            verdict = itsOwn && !box.TryHeightOf(TargetLine.Center, Datum.Countertop, out _, out _) ? verdict
-                : Worse(verdict, Within(box, TargetLine.Center, Datum.Countertop, Distance.Zero, itsOwn ? Distance.MaxValue : above, ref needs));
+            if (box.CounterTop is { } top)
+            {
+                Distance high = itsOwn || above == Distance.MaxValue ? Distance.MaxValue : top.Offset + above;
+                verdict = Worse(verdict, Within(box, TargetLine.Center, top.Datum, top.Offset, high, ref needs));
+            }
+            else if (!itsOwn)
+            {
+                // A box for the counter whose top isn't known is taken at its word; any other may be below it.
+                needs |= Facts.ObstructionHeight;
+                verdict = Worse(verdict, Verdict.Unknown);
+            }
         }
 
         return verdict;

@@ -5,13 +5,15 @@ namespace BoxHeights.Rules;
 /// <summary>What of a run lies further than a reach from every outlet.</summary>
 internal static class RunCover
 {
-    /// <summary>The stretches that no outlet reaches, from left to right. A place exactly at the reach is reached.</summary>
+    /// <summary>Finds the stretches that no outlet reaches, from left to right. A place exactly at the reach is reached.</summary>
     /// <param name="run">The run.</param>
     /// <param name="outlets">Where outlets stand, or may stand.</param>
     /// <param name="reach">How far one reaches along the run; null where one anywhere serves all of it.</param>
-    public static List<DistanceRange> Gaps(Run run, IReadOnlyList<DistanceRange> outlets, Distance? reach)
+    /// <param name="reached">A list to work with.</param>
+    /// <param name="gaps">Takes the stretches.</param>
+    public static void Gaps(Run run, List<DistanceRange> outlets, Distance? reach, List<DistanceRange> reached, List<DistanceRange> gaps)
     {
-        List<DistanceRange> gaps = [];
+        gaps.Clear();
         if (reach is not { } far)
         {
             if (outlets.Count == 0)
@@ -19,10 +21,10 @@ internal static class RunCover
                 gaps.Add(new(Distance.Zero, run.Length));
             }
 
-            return gaps;
+            return;
         }
 
-        List<DistanceRange> reached = [];
+        reached.Clear();
         foreach (DistanceRange outlet in outlets)
         {
             DistanceRange one = new(outlet.From - far, outlet.To + far);
@@ -34,7 +36,7 @@ internal static class RunCover
             }
         }
 
-        reached.Sort((a, b) => a.From.CompareTo(b.From));
+        reached.Sort(static (a, b) => a.From.CompareTo(b.From));
         Distance at = Distance.Zero;
         foreach (DistanceRange one in reached)
         {
@@ -50,18 +52,18 @@ internal static class RunCover
         {
             gaps.Add(new(at, run.Length));
         }
-
-        return gaps;
     }
 
     /// <summary>The same where an outlet doesn't reach round a corner: each stretch for itself, those shorter than a length left out.</summary>
-    public static List<DistanceRange> GapsByLeg(Run run, IReadOnlyList<DistanceRange> outlets, Distance? reach, Distance shortest)
+    public static void GapsByLeg(Run run, List<DistanceRange> outlets, Distance? reach, Distance shortest, List<DistanceRange> gaps)
     {
-        List<DistanceRange> gaps = [];
+        gaps.Clear();
+        List<DistanceRange> own = [];
+        List<DistanceRange> lacking = [];
         foreach (RunStretch stretch in run.Stretches)
         {
             DistanceRange leg = new(stretch.Start, stretch.Start + stretch.Length);
-            List<DistanceRange> own = [];
+            own.Clear();
             foreach (DistanceRange outlet in outlets)
             {
                 if (leg.Overlaps(outlet))
@@ -72,14 +74,14 @@ internal static class RunCover
 
             if (stretch.Length >= shortest)
             {
-                foreach (DistanceRange gap in Gaps(new Run([new(stretch.Address, stretch.Wall, stretch.Line, stretch.From, stretch.To, stretch.Around)], false, false, false), own, reach))
+                Run alone = new(new[] { new RunStretch(stretch.Address, stretch.Wall, stretch.Line, stretch.From, stretch.To, stretch.Around) }, false);
+                Gaps(alone, own, reach, [], lacking);
+                foreach (DistanceRange gap in lacking)
                 {
                     gaps.Add(gap + leg.From);
                 }
             }
         }
-
-        return gaps;
     }
 
     /// <summary>The place in the gaps that is furthest from every outlet, and how far that is.</summary>

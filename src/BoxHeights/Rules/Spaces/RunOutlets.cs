@@ -2,26 +2,27 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>The outlets of a room that count, or may count, and where they stand in its runs now.</summary>
+/// <summary>The outlets of a room that count, or may count, and where they stand in its runs now. Used again for one room after another, so that nothing is allocated.</summary>
 internal sealed class RunOutlets
 {
     private readonly List<(SpaceBox Box, bool IsSure, Facts Needs)> counting = [];
-    private readonly Distance? inFloorWithin;
-    private readonly Distance around;
-    private readonly bool closes;
-    private readonly bool nextSpaces;
+    private readonly List<DistanceRange> found = [];
+    private readonly List<DistanceRange> own = [];
+    private RoomRuns runs = null!;
+    private Distance? inFloorWithin;
+    private bool nextSpaces;
 
-    /// <summary>The outlets of a room.</summary>
+    /// <summary>Takes the outlets of a room.</summary>
     /// <param name="space">The room.</param>
     /// <param name="count">What counts.</param>
     /// <param name="runs">Its runs.</param>
     /// <param name="nextSpaces">Whether an outlet serves beyond what breaks its run, measured along the wall line across the break.</param>
-    public RunOutlets(SpaceView space, OutletsThatCount count, RoomRuns runs, bool nextSpaces)
+    public void Take(SpaceView space, OutletsThatCount count, RoomRuns runs, bool nextSpaces)
     {
         inFloorWithin = count.InFloorWithin;
-        closes = runs.Plan.Closes;
-        around = nextSpaces && closes ? runs.Around : Distance.Zero;
+        this.runs = runs;
         this.nextSpaces = nextSpaces;
+        counting.Clear();
         foreach (SpaceBox box in space.Boxes)
         {
             Verdict verdict = count.Judge(box, out Facts needs);
@@ -32,35 +33,37 @@ internal sealed class RunOutlets
         }
     }
 
-    /// <summary>Whether an outlet surely counts and stands on a run.</summary>
+    /// <summary>How many outlets surely count and stand on a run.</summary>
     public int SureOn(Run run)
     {
         int sure = 0;
         foreach ((SpaceBox box, bool isSure, _) in counting)
         {
-            List<DistanceRange> on = [];
-            Places(box, run, on);
-            sure += isSure && on.Count > 0 && on[0].IsExact ? 1 : 0;
+            found.Clear();
+            Places(box, run, found);
+            sure += isSure && found.Count > 0 && found[0].IsExact ? 1 : 0;
         }
 
         return sure;
     }
 
-    /// <summary>Where outlets stand along a run: exact places, and stretches somewhere in which one may stand.</summary>
+    /// <summary>Finds where outlets stand along a run: exact places, and stretches somewhere in which one may stand.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="runs">All runs, for outlets that serve beyond theirs.</param>
-    /// <param name="sureOnly">Whether those that only may count, or may stand there, are left out.</param>
-    /// <param name="needs">What would have to be known of those that only may.</param>
-    public List<DistanceRange> On(Run run, IReadOnlyList<Run> runs, bool sureOnly, ref Facts needs)
+    /// <param name="all">All runs, for outlets that serve beyond theirs.</param>
+    /// <param name="may">Takes all places.</param>
+    /// <param name="sure">Takes those of outlets that surely count and whose place is known.</param>
+    /// <returns>What would have to be known of those that only may.</returns>
+    public Facts On(Run run, List<Run> all, List<DistanceRange> may, List<DistanceRange> sure)
     {
-        List<DistanceRange> places = [];
-        List<DistanceRange> found = [];
+        Facts needs = Facts.None;
+        may.Clear();
+        sure.Clear();
         foreach ((SpaceBox box, bool isSure, Facts missing) in counting)
         {
             found.Clear();
             if (nextSpaces)
             {
-                Beyond(box, run, runs, found);
+                Beyond(box, run, all);
             }
             else
             {
@@ -69,71 +72,65 @@ internal sealed class RunOutlets
 
             foreach (DistanceRange place in found)
             {
+                may.Add(place);
                 needs |= missing | (place.IsExact ? Facts.None : Facts.Along);
-                if (!sureOnly || (isSure && place.IsExact))
+                if (isSure && place.IsExact)
                 {
-                    places.Add(place);
+                    sure.Add(place);
                 }
             }
         }
 
-        return places;
+        return needs;
     }
 
     /// <summary>Places of a box on any run, as distances along the wall line from the start of one.</summary>
-    private void Beyond(SpaceBox box, Run run, IReadOnlyList<Run> runs, List<DistanceRange> found)
+    private void Beyond(SpaceBox box, Run run, List<Run> all)
     {
-        List<DistanceRange> own = [];
-        foreach (Run other in runs)
+        foreach (Run other in all)
         {
             own.Clear();
             Places(box, other, own);
             foreach (DistanceRange place in own)
             {
-                Distance from = Around(other, place.From) - run.Stretches[0].Around;
+                RunStretch stretch = other.At(place.From, out Distance along);
+                Distance from = stretch.Around + along - stretch.From - run.Stretches[0].Around;
                 DistanceRange one = new(from, from + place.Width);
                 found.Add(one);
-                if (closes)
+                if (runs.Plan.Closes)
                 {
-                    found.Add(one + around);
-                    found.Add(one - around);
+                    found.Add(one + runs.Around);
+                    found.Add(one - runs.Around);
                 }
             }
         }
     }
 
-    private static Distance Around(Run run, Distance at)
+    private void Places(SpaceBox box, Run run, List<DistanceRange> places)
     {
-        RunStretch stretch = run.At(at, out Distance along);
-        return stretch.Around + along - stretch.From;
-    }
-
-    private void Places(SpaceBox box, Run run, List<DistanceRange> found)
-    {
-        bool onAWall = box.Address.Length > 0 && box.Along is not null;
         foreach (RunStretch stretch in run.Stretches)
         {
-            if (stretch.Wall >= 0 && stretch.Address == box.Address)
+            if (box.Traits.IsListedFlat)
             {
-                if (!onAWall)
+                InPlan(box, stretch, places);
+            }
+            else if (stretch.Wall >= 0 && stretch.Address == box.Address)
+            {
+                if (box.Along is not { } along)
                 {
-                    found.Add(new(stretch.Start, stretch.Start + stretch.Length));
+                    places.Add(new(stretch.Start, stretch.Start + stretch.Length));
                 }
-                else if (box.Along is { } along && stretch.From <= along && along <= stretch.To)
+                else if (stretch.From <= along && along <= stretch.To)
                 {
-                    found.Add(stretch.Start + along - stretch.From);
+                    places.Add(stretch.Start + along - stretch.From);
                     return;
                 }
-            }
-            else if (box.Traits.IsListedFlat)
-            {
-                InPlan(box, stretch, found);
             }
         }
     }
 
     /// <summary>A box in the floor serves the wall before which it lies; one on a half wall, the side that it is on.</summary>
-    private void InPlan(SpaceBox box, RunStretch stretch, List<DistanceRange> found)
+    private void InPlan(SpaceBox box, RunStretch stretch, List<DistanceRange> places)
     {
         bool inFloor = box.Traits.Surface == BoxSurface.Floor;
         if (inFloorWithin is not { } within || (!inFloor && stretch.Wall >= 0))
@@ -143,7 +140,7 @@ internal sealed class RunOutlets
 
         if (box.Plan is not { } plan)
         {
-            found.Add(new(stretch.Start, stretch.Start + stretch.Length));
+            places.Add(new(stretch.Start, stretch.Start + stretch.Length));
             return;
         }
 
@@ -156,7 +153,7 @@ internal sealed class RunOutlets
         bool before = off >= Distance.Zero || (inFloor && stretch.Wall < 0);
         if (before && off.Abs() <= within && stretch.From <= along && along <= stretch.To)
         {
-            found.Add(stretch.Start + along - stretch.From);
+            places.Add(stretch.Start + along - stretch.From);
         }
     }
 }

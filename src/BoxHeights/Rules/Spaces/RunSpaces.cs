@@ -19,21 +19,25 @@ public abstract record RunSpaces
     internal abstract RoomRuns In(Room room, FloorPlan plan);
 
     /// <summary>The runs of a room, worked out once while a layout is open; null where its walls aren't described.</summary>
-    internal RoomRuns? Of(SpaceView view) => view.Prepared(_ => new Kept()).Of(view, this);
+    internal RoomRuns? Of(SpaceView view) => view.Prepared(static _ => new Kept()).Of(view, this);
 
-    /// <summary>What is worked out for one room: its plan, and its runs by what counts.</summary>
+    /// <summary>What is worked out for one room: its runs by what counts.</summary>
     private sealed class Kept
     {
-        private readonly Dictionary<RunSpaces, RoomRuns?> runs = [];
+        private readonly List<(RunSpaces Spaces, RoomRuns? Runs)> kept = [];
 
         public RoomRuns? Of(SpaceView view, RunSpaces spaces)
         {
-            if (!runs.TryGetValue(spaces, out RoomRuns? found))
+            foreach ((RunSpaces same, RoomRuns? known) in kept)
             {
-                found = view.Room is { } room && FloorPlan.Of(room.Walls) is { } plan ? spaces.In(room, plan) : null;
-                runs.Add(spaces, found);
+                if (ReferenceEquals(same, spaces))
+                {
+                    return known;
+                }
             }
 
+            RoomRuns? found = view.Room is { } room && FloorPlan.Of(room.Walls) is { } plan ? spaces.In(room, plan) : null;
+            kept.Add((spaces, found));
             return found;
         }
     }
