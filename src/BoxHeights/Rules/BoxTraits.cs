@@ -9,6 +9,7 @@ public sealed class BoxTraits
         Edge = edge;
         Datum = datum;
         Surface = source.Surface ?? listedUnder;
+        IsListedFlat = listedUnder is BoxSurface.Floor or BoxSurface.Ceiling;
         Gangs = ResolvedBox.GangsOf(source);
         Kind = ResolvedBox.KindOf(source);
         Size = ResolvedBox.SizeOf(source, catalog);
@@ -52,6 +53,9 @@ public sealed class BoxTraits
     /// <summary>The surface it sits on.</summary>
     public BoxSurface Surface { get; }
 
+    /// <summary>Whether it is listed under a floor or ceiling and placed in plan, whatever it sits on.</summary>
+    internal bool IsListedFlat { get; }
+
     /// <summary>The edge that its height is measured to.</summary>
     public Edge Edge { get; }
 
@@ -66,6 +70,12 @@ public sealed class BoxTraits
 
     /// <summary>Whether it serves one appliance alone.</summary>
     public bool IsDedicated => Source.Dedicated is not null;
+
+    /// <summary>How much of its receptacle a switch controls; null where it isn't stated.</summary>
+    public SwitchedPart? Switched => Source.Switched;
+
+    /// <summary>The rating of its receptacle; null where it isn't stated.</summary>
+    public string? Rating => Source.Rating;
 
     /// <summary>Whether it was there before this work.</summary>
     public bool IsExisting => Source.Existing;
@@ -92,7 +102,7 @@ public sealed class BoxTraits
             && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
-            && a.Connected == b.Connected && a.Fittings == b.Fittings);
+            && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating);
 
     private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
     {

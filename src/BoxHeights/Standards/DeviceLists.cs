@@ -2,12 +2,30 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Standards;
 
-/// <summary>Families of devices that rows speak of.</summary>
+/// <summary>Families of devices, and of what breaks a wall, that rows speak of.</summary>
 internal static class DeviceLists
 {
     public static Items<DeviceKind> Switches { get; } = Of(kind => kind.IsSwitch);
 
     public static Items<DeviceKind> Receptacles { get; } = Of(kind => kind.IsReceptacle && kind != DeviceKind.FloorReceptacle);
+
+    /// <summary>Receptacles for whatever is plugged in, in walls and floors; those of ranges and dryers are none.</summary>
+    public static Items<DeviceKind> GeneralReceptacles { get; } = Of(kind => kind.IsReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle);
+
+    /// <summary>Switches, thermostats and bell buttons.</summary>
+    public static Items<DeviceKind> Controls { get; } = Of(kind => kind.IsSwitch || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton);
+
+    /// <summary>Openings that a person walks through; sliding closet doors and bifolds are read as such too.</summary>
+    public static Items<OpeningKind> Doorways { get; } = new[]
+    {
+        OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.BifoldDoor, OpeningKind.Cased,
+    };
+
+    /// <summary>Fixed cabinets that stand on the floor.</summary>
+    public static Items<CoveringKind> FloorCabinets { get; } = new[]
+    {
+        CoveringKind.TallCabinet, CoveringKind.BaseCabinet, new("bookcase"), new("fireplace"), new("closet"),
+    };
 
     /// <summary>Whatever a person operates or plugs into, but for what serves one appliance by its kind.</summary>
     public static Items<DeviceKind> Operated { get; } = Of(kind =>

@@ -50,7 +50,7 @@ internal static class Nec
     {
         HeightBand row = new("counter-receptacle", "at most 20 in above the counter it serves", Severity.Violation, citation, Datum.Countertop)
         {
-            High = Distance.FromInches(20, 0, 1),
+            High = NecSpacing.AboveCounter,
             Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.Counter } },
         };
         return row with
@@ -76,7 +76,7 @@ internal static class Nec
     {
         HeightBand row = new("counts-as-required", "at most 5 ft 6 in above the floor to count as a required outlet", Severity.Note, citation, Datum.FinishedFloor)
         {
-            High = Distance.FromFeetInches(5, 6),
+            High = NecSpacing.HighestThatCounts,
             Scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles, Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry } },
         };
         return row with
@@ -114,7 +114,7 @@ internal static class Nec
             {
                 Devices = DeviceLists.Receptacles,
                 Purposes = new[] { BoxPurpose.General, BoxPurpose.Counter },
-                Rooms = new[] { RoomKind.Kitchen, RoomKind.DiningRoom, new RoomKind("pantry"), new RoomKind("breakfast-room") },
+                Rooms = NecSpacing.CounterRooms,
                 ExceptDedicated = true,
                 ExceptExisting = true,
             },

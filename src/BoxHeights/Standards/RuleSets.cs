@@ -26,7 +26,11 @@ public static class RuleSets
     /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.BoxSizes.Rows(edition) + Standards.Alarms.Rows;
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) =>
+        Standards.Nec.Dwelling(edition)
+        + Standards.BoxSizes.Rows(edition)
+        + Standards.NecSpacing.Rows(edition)
+        + Standards.Alarms.Rows;
 
     /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>
     /// <param name="edition">The edition; 2026 counts as 2023, from memory.</param>
@@ -56,4 +60,13 @@ public static class RuleSets
 
     /// <summary>Reach in California's covered dwellings, measured to the edges of the box.</summary>
     public static RuleSet California => Standards.ReachDocuments.California;
+
+    /// <summary>What the electrical code asks of walls, counters and receptacles of a dwelling in Canada. Barrier-free rows aren't in it: add them by occupancy.</summary>
+    public static RuleSet CanadaDwelling => Standards.Canada.Dwelling;
+
+    /// <summary>Heights of controls and outlets in barrier-free buildings of Canada.</summary>
+    public static RuleSet CanadaBarrierFree => Standards.Canada.BarrierFree;
+
+    /// <summary>Heights of controls in barrier-free buildings of Ontario, where they are narrower.</summary>
+    public static RuleSet OntarioBarrierFree => Standards.Canada.OntarioBarrierFree;
 }

@@ -7,7 +7,7 @@ internal static class Mirror
 {
     public static Dwelling Of(Dwelling dwelling) => dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(Of(storey.Studs))))
         .WithRooms(dwelling.Rooms.Select(room => room
-            .WithWalls(new Items<Wall>(room.Walls.Reverse().Select(wall => Of(wall, StudsOf(dwelling, room, wall)))))
+            .WithWalls(new Items<Wall>(room.Walls.Select((wall, i) => Of(wall, StudsOf(dwelling, room, wall)).WithTurnDegrees(room.Walls[i > 0 ? i - 1 : room.Walls.Count - 1].TurnDegrees)).Reverse()))
             .WithFixtures(room.Fixtures.Select(fixture => OnWall(room, fixture)))));
 
     private static int StudsOf(Dwelling dwelling, Room room, Wall wall) =>
@@ -18,9 +18,12 @@ internal static class Mirror
         Distance length = wall.Length;
         return wall
             .WithStuds(Of(wall.Studs))
-            .WithCounters(wall.Counters.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
+            .WithCounters(wall.Counters.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)
+                .WithInterruptions(one.Interruptions.Select(cut => cut.WithLeft(length - cut.Right).WithRight(length - cut.Left)))))
+            .WithCoverings(wall.Coverings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithFinishes(wall.Finishes.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
-            .WithOpenings(wall.Openings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
+            .WithOpenings(wall.Openings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)
+                .WithHinge(one.Hinge is { } hinge ? hinge == WallEnd.Left ? WallEnd.Right : WallEnd.Left : null)))
             .WithBoxes(new Items<DeviceBox>(wall.Boxes.Reverse().Select(box => box
                 .WithAt(box.At is { } at ? length - at : null)
                 .WithMounting(box.Mounting is { Stud: { } stud, Side: { } side } on && stud <= studs

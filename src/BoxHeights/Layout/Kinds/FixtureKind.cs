@@ -52,6 +52,9 @@ public readonly struct FixtureKind : IEquatable<FixtureKind>
     /// <summary><c>desk</c></summary>
     public static FixtureKind Desk => new("desk");
 
+    /// <summary><c>fireplace</c></summary>
+    public static FixtureKind Fireplace => new("fireplace");
+
     /// <summary><c>television</c></summary>
     public static FixtureKind Television => new("television");
 

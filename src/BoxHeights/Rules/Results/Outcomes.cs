@@ -101,6 +101,9 @@ public enum Facts
 
     /// <summary>Whether a finish burns.</summary>
     Combustible = 1 << 18,
+
+    /// <summary>What breaks the floor line of a wall: what an opening or a cabinet is, how a door opens.</summary>
+    FloorLine = 1 << 19,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -112,6 +115,7 @@ internal static class FactText
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside", "how thick the finish is", "whether the finish burns",
+        "what breaks the wall at the floor",
     ];
 
     public static string Of(Facts facts)

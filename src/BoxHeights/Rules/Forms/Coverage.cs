@@ -1,0 +1,268 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Along every run of a room's walls or counters, no point is further than a reach from an outlet that counts and that stands on the same run.</summary>
+/// <remarks>
+/// A finding measures how much of its run isn't reached. Where a room's walls don't close, what lies beyond them may reach back along their ends: that much is
+/// not judged. An outlet whose place or kind isn't stated, and what may or may not break the floor line, make it unknown where they decide.
+/// </remarks>
+public sealed record Coverage : SpaceRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="spaces">What has to be served, and what breaks it.</param>
+    /// <param name="outlets">What counts as an outlet.</param>
+    /// <param name="shortest">The shortest run that has to be served, itself included.</param>
+    /// <param name="reach">How far an outlet serves along its run, itself allowed; null where one anywhere on it serves all of it.</param>
+    /// <param name="usual">The box that a remedy adds, without id and place; its height where the room has no box of its purpose.</param>
+    public Coverage(string id, string summary, Severity severity, Citation citation, RunSpaces spaces, OutletsThatCount outlets, Distance shortest, Distance? reach, DeviceBox usual)
+        : base(id, summary, severity, citation)
+    {
+        Spaces = spaces;
+        Outlets = outlets;
+        Shortest = shortest;
+        Reach = reach;
+        Usual = usual;
+    }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <summary>What has to be served, and what breaks it.</summary>
+    public RunSpaces Spaces { get; init; }
+
+    /// <summary>What counts as an outlet.</summary>
+    public OutletsThatCount Outlets { get; init; }
+
+    /// <summary>The shortest run that has to be served, itself included.</summary>
+    public Distance Shortest { get; init; }
+
+    /// <summary>How far an outlet serves along its run, itself allowed; null where one anywhere on it serves all of it.</summary>
+    public Distance? Reach { get; init; }
+
+    /// <summary>The box that a remedy adds.</summary>
+    public DeviceBox Usual { get; init; }
+
+    /// <summary>Kinds of room that it doesn't speak of, where its scope names none.</summary>
+    public Items<RoomKind> ExceptRooms { get; init; }
+
+    /// <summary>It speaks only of rooms with more floor than this, in square feet; null where that doesn't matter.</summary>
+    public decimal? FloorOverSquareFeet { get; init; }
+
+    /// <summary>Whether an outlet serves round a corner.</summary>
+    public bool AroundCorners { get; init; } = true;
+
+    /// <summary>Whether an outlet serves the next run too, measured along the wall line across what breaks them.</summary>
+    public bool NextSpacesToo { get; init; }
+
+    /// <summary>Whether it is met where no place on the wall reaches the rest and the run has as many outlets as its length asks for.</summary>
+    public bool ExceptWhereTheWallIsBlocked { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => (Reach is { } reach ? "reach " + reach : "one outlet to a run") + ", runs of " + Shortest + " or more; " + Spaces.Numbers
+        + "; outlets: " + Outlets.Numbers
+        + (FloorOverSquareFeet is { } floor ? "; floors over " + floor.ToString(System.Globalization.CultureInfo.InvariantCulture) + " ft²" : "")
+        + (ExceptRooms.Count == 0 ? "" : "; not in " + ExceptRooms)
+        + (AroundCorners ? "" : "; not round corners") + (NextSpacesToo ? "; from the next run too" : "")
+        + (ExceptWhereTheWallIsBlocked ? "; but for walls that are blocked" : "");
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Room is not { } room || ExceptRooms.Contains(room.Kind))
+        {
+            return;
+        }
+
+        if (Spaces.Of(space) is not { } runs)
+        {
+            statement.NotJudged("its walls aren't described");
+            return;
+        }
+
+        if (FloorOverSquareFeet is { } floor)
+        {
+            if (runs.Plan.Area is not { } area)
+            {
+                statement.NotJudged("its walls don't close, so that its floor isn't known");
+                return;
+            }
+
+            if (area <= floor * Distance.FromFeet(1).Ticks * Distance.FromFeet(1).Ticks)
+            {
+                return;
+            }
+        }
+
+        Judge(space, room, runs, statement);
+    }
+
+    private void Judge(SpaceView space, Room room, RoomRuns runs, SpaceStatement statement)
+    {
+        Work work = space.Prepared(static _ => new Work());
+        work.Outlets.Take(space, Outlets, runs, NextSpacesToo);
+        DistanceSet failsBroken = DistanceSet.All;
+        DistanceSet maybeBroken = DistanceSet.Empty;
+        if (runs.AtMost is { } broken)
+        {
+            failsBroken = DistanceSet.Empty;
+            foreach (Run run in broken)
+            {
+                _ = Find(run, broken, work);
+                failsBroken |= AsAround(run, work.Gaps);
+                maybeBroken |= AsAround(run, work.Open);
+            }
+        }
+
+        foreach (Run run in runs.Sure)
+        {
+            if (run.Length < Shortest)
+            {
+                continue;
+            }
+
+            Facts needs = Find(run, runs.Sure, work);
+            if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
+            {
+                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known");
+            }
+
+            if (work.Open.Count == 0 && maybeBroken.IsEmpty)
+            {
+                continue;
+            }
+
+            Distance lacking = Width(AsAround(run, work.Gaps) & failsBroken);
+            if (lacking > Distance.Zero)
+            {
+                if (!IsExcused(room, run, work))
+                {
+                    Finding(space, run, Verdict.Fails, lacking, [.. work.Gaps], [.. work.May], Facts.None, statement);
+                }
+            }
+            else if (Width((AsAround(run, work.Open) | maybeBroken) & run.Around(Distance.Zero, run.Length)) is var perhaps && perhaps > Distance.Zero)
+            {
+                Finding(space, run, Verdict.Unknown, perhaps, [.. work.Open], [.. work.Sure], needs | (runs.AtMost is null ? Facts.None : Facts.FloorLine), statement);
+            }
+        }
+    }
+
+    /// <summary>
+    /// Finds what isn't reached of a run: whatever isn't known of outlets (Gaps), and for some of it (Open). Where something that isn't described may join
+    /// the run, an outlet may stand right there; Beyond is what is open without that.
+    /// </summary>
+    private Facts Find(Run run, List<Run> all, Work work)
+    {
+        Facts needs = work.Outlets.On(run, all, work.May, work.Sure);
+        Gaps(run, work.Sure, work, work.Beyond);
+        foreach (Distance open in run.OpenAt)
+        {
+            work.May.Add(open);
+            work.Sure.Add(open);
+        }
+
+        Gaps(run, work.May, work, work.Gaps);
+        Gaps(run, work.Sure, work, work.Open);
+
+        // What may stand beyond is no outlet to measure from.
+        work.May.RemoveRange(work.May.Count - run.OpenAt.Count, run.OpenAt.Count);
+        work.Sure.RemoveRange(work.Sure.Count - run.OpenAt.Count, run.OpenAt.Count);
+        return needs;
+    }
+
+    private void Gaps(Run run, List<DistanceRange> outlets, Work work, List<DistanceRange> gaps)
+    {
+        if (run.Length < Shortest)
+        {
+            gaps.Clear();
+        }
+        else if (AroundCorners)
+        {
+            RunCover.Gaps(run, outlets, Reach, work.Reached, gaps);
+        }
+        else
+        {
+            RunCover.GapsByLeg(run, outlets, Reach, Shortest, gaps);
+        }
+    }
+
+    /// <summary>Lists that are used again each time a room is judged.</summary>
+    private sealed class Work
+    {
+        public RunOutlets Outlets { get; } = new();
+
+        public List<DistanceRange> May { get; } = [];
+
+        public List<DistanceRange> Sure { get; } = [];
+
+        public List<DistanceRange> Gaps { get; } = [];
+
+        public List<DistanceRange> Open { get; } = [];
+
+        public List<DistanceRange> Beyond { get; } = [];
+
+        public List<DistanceRange> Reached { get; } = [];
+    }
+
+    private bool IsExcused(Room room, Run run, Work work)
+    {
+        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(room, run, work.Gaps, reach, Spaces.ClearBelow, LengthUnits.Inches).Count > 0)
+        {
+            return false;
+        }
+
+        long each = 2 * reach.Ticks;
+        return work.Outlets.SureOn(run) >= (run.Length.Ticks + each - 1) / each;
+    }
+
+    private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, Facts needs, SpaceStatement statement)
+    {
+        LengthUnits units = space.Dwelling.Units;
+        statement.Finds(
+            RunWords.Name(run, units),
+            run.Stretches[0].Address,
+            verdict,
+            lacking,
+            DistanceSet.AtMost(Distance.Zero),
+            () => RunWords.Lacks(run, gaps, outlets, Reach, lacking, units),
+            needs,
+            verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
+    }
+
+    private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)
+    {
+        DistanceSet around = DistanceSet.Empty;
+        foreach (DistanceRange gap in gaps)
+        {
+            around |= run.Around(gap.From, gap.To);
+        }
+
+        return around;
+    }
+
+    private static Distance Width(List<DistanceRange> gaps)
+    {
+        Distance width = Distance.Zero;
+        foreach (DistanceRange gap in gaps)
+        {
+            width += gap.Width;
+        }
+
+        return width;
+    }
+
+    private static Distance Width(DistanceSet set)
+    {
+        Distance width = Distance.Zero;
+        for (int i = 0; i < set.Count; i++)
+        {
+            width += set[i].Width;
+        }
+
+        return width;
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A passage of some length along its middle has at least one outlet that counts, anywhere in it.</summary>
+public sealed record PassageOutlet : SpaceRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="shortest">The length along the middle from which it asks for an outlet, itself included.</param>
+    /// <param name="walls">What is wall in it, for the place of a box to add.</param>
+    /// <param name="outlets">What counts as an outlet.</param>
+    /// <param name="usual">The box that a remedy adds, without id and place.</param>
+    public PassageOutlet(string id, string summary, Severity severity, Citation citation, Distance shortest, WallSpaces walls, OutletsThatCount outlets, DeviceBox usual)
+        : base(id, summary, severity, citation)
+    {
+        Shortest = shortest;
+        Walls = walls;
+        Outlets = outlets;
+        Usual = usual;
+    }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <summary>The length along the middle from which it asks for an outlet, itself included.</summary>
+    public Distance Shortest { get; init; }
+
+    /// <summary>What is wall in it.</summary>
+    public WallSpaces Walls { get; init; }
+
+    /// <summary>What counts as an outlet.</summary>
+    public OutletsThatCount Outlets { get; init; }
+
+    /// <summary>The box that a remedy adds.</summary>
+    public DeviceBox Usual { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "one outlet from " + Shortest + " along the middle; outlets: " + Outlets.Numbers;
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Room is not { } room)
+        {
+            return;
+        }
+
+        if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(room.Walls, out Distance middle))
+        {
+            statement.NotJudged("its walls don't describe a rectangle or an L, so that its length along the middle isn't known");
+            return;
+        }
+
+        if (middle < Shortest)
+        {
+            return;
+        }
+
+        Facts needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Verdict verdict = Outlets.Judge(box, out Facts missing);
+            needs |= verdict == Verdict.Unknown ? missing | Facts.Devices : Facts.None;
+            if (verdict == Verdict.Passes)
+            {
+                return;
+            }
+        }
+
+        Finding(space, runs, middle, needs, statement);
+    }
+
+    private void Finding(SpaceView space, RoomRuns runs, Distance middle, Facts needs, SpaceStatement statement) =>
+        statement.Finds(
+            space.Id, space.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1),
+            () => "no outlet that counts in a passage " + Printed.Of(middle, space.Dwelling.Units) + " long", needs,
+            needs == Facts.None ? Cure(space, runs) : default);
+
+    private Items<PlacedBox> Cure(SpaceView space, RoomRuns runs)
+    {
+        Run? longest = null;
+        foreach (Run run in runs.Sure)
+        {
+            longest = longest is null || run.Length > longest.Length ? run : longest;
+        }
+
+        return longest is null ? default
+            : RunCure.Boxes(space, longest, new List<DistanceRange> { new(Distance.Zero, longest.Length) }, null, Walls.ClearBelow, Usual, Outlets);
+    }
+}

@@ -1,0 +1,132 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Counter spaces: the wall line behind a room's counters, joined where tops meet and cut by sinks, ranges and refrigerators.</summary>
+/// <remarks>
+/// Behind a sink or range that is cut out, nothing has to be served; how much of the top is left behind it decides that, and where it isn't stated,
+/// little is: a counter of the usual depth has no room for more. Its ends are drawn square from its sides back to the wall.
+/// </remarks>
+public sealed record CounterSpaces : RunSpaces
+{
+    /// <summary>Counters that count.</summary>
+    public Items<CounterKind> Counters { get; init; }
+
+    /// <summary>What cuts a counter.</summary>
+    public Items<InterruptionKind> Cuts { get; init; }
+
+    /// <summary>With less than this behind it, on a straight wall, what stands in a counter cuts it; null where it always does.</summary>
+    public Distance? StraightBehind { get; init; }
+
+    /// <summary>With less than this to the corner behind it, what stands across a corner cuts the counter; null where it always does.</summary>
+    public Distance? CornerBehind { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "the wall line behind counters (" + Counters + "), cut by " + Cuts
+        + (StraightBehind is { } straight ? " with less than " + straight + " behind" : "") + (CornerBehind is { } corner ? ", " + corner + " to a corner" : "");
+
+    // Twenty inches over a counter of 36 in, and what frames an opening above it.
+    internal override Distance ClearBelow => Distance.FromInches(58);
+
+    internal override RoomRuns In(Room room, FloorPlan plan)
+    {
+        RunJoiner joiner = new();
+        Distance around = Distance.Zero;
+        RunStretch? last = null;
+        RunStretch? first = null;
+        for (int i = 0; i < plan.Count; i++)
+        {
+            bool atLeft = true;
+            foreach ((Distance from, Distance to) in Stretches(room.Walls, i, plan.Closes))
+            {
+                RunStretch stretch = new(room.Id + "/" + room.Walls[i].Id, i, plan[i], from, to, around + from)
+                {
+                    IsOpenLeft = !plan.Closes && i == 0 && from == Distance.Zero,
+                    IsOpenRight = !plan.Closes && i == plan.Count - 1 && to == plan[i].Length,
+                };
+                joiner.Add(stretch);
+                if (atLeft && from == Distance.Zero && last is not null && last.Wall == i - 1 && last.To == plan[i - 1].Length)
+                {
+                    joiner.Join(last, stretch);
+                }
+
+                first ??= stretch;
+                last = stretch;
+                atLeft = false;
+            }
+
+            around += plan[i].Length;
+        }
+
+        if (plan.Closes && first is { Wall: 0 } && first.From == Distance.Zero && last!.Wall == plan.Count - 1 && last.To == plan[last.Wall].Length)
+        {
+            joiner.Join(last, first);
+        }
+
+        return new(plan, joiner.Runs(), null);
+    }
+
+    private IEnumerable<(Distance From, Distance To)> Stretches(Items<Wall> walls, int wall, bool closes)
+    {
+        Wall face = walls[wall];
+        Wall? before = wall > 0 ? walls[wall - 1] : closes && walls.Count > 1 ? walls[walls.Count - 1] : null;
+        Wall? after = wall + 1 < walls.Count ? walls[wall + 1] : closes && walls.Count > 1 ? walls[0] : null;
+        DistanceSet tops = DistanceSet.Empty;
+        DistanceSet cuts = DistanceSet.Empty;
+        foreach (Counter counter in face.Counters)
+        {
+            if (!Counters.Contains(counter.Kind))
+            {
+                continue;
+            }
+
+            // A counter that runs up to the front of the one round the corner shares its top.
+            Distance left = before is not null && Reaches(before, counter.Left) ? Distance.Zero : counter.Left;
+            Distance right = after is not null && Starts(after, face.Length - counter.Right) ? face.Length : counter.Right;
+            tops |= DistanceSet.Between(left, right);
+            foreach (CounterInterruption one in counter.Interruptions)
+            {
+                bool across = (one.Right == face.Length && after is not null && Starts(after, Distance.Zero))
+                    || (one.Left == Distance.Zero && before is not null && Reaches(before, Distance.Zero));
+                if (Cuts.Contains(one.Kind) && !((across ? CornerBehind : StraightBehind) is { } least && one.Behind >= least))
+                {
+                    cuts |= DistanceSet.Between(one.Left, one.Right);
+                }
+            }
+        }
+
+        for (int i = 0; i < tops.Count; i++)
+        {
+            foreach ((Distance from, Distance to) in Breaks.Between(cuts, tops[i].From, tops[i].To))
+            {
+                yield return (from, to);
+            }
+        }
+    }
+
+    private bool Reaches(Wall before, Distance gap)
+    {
+        foreach (Counter counter in before.Counters)
+        {
+            if (Counters.Contains(counter.Kind) && counter.Right == before.Length && (gap == Distance.Zero || gap <= counter.Depth))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Starts(Wall after, Distance gap)
+    {
+        foreach (Counter counter in after.Counters)
+        {
+            if (Counters.Contains(counter.Kind) && counter.Left == Distance.Zero && (gap == Distance.Zero || gap <= counter.Depth))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

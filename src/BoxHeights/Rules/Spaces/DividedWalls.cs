@@ -1,0 +1,235 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Joins what is left of a room's walls round its corners, with the sides of half walls and railings where these meet a wall.</summary>
+internal sealed class DividedWalls
+{
+    /// <summary>How near a railing or half wall ends to a wall that it meets: a guard leaves no gap that a 4 in ball passes (International Residential Code R312.1.3).</summary>
+    private static readonly Distance Gap = Distance.FromInches(4);
+
+    private readonly Room room;
+    private readonly FloorPlan plan;
+    private readonly Items<FreestandingKind> kinds;
+    private readonly List<RunStretch> pieces = [];
+    private readonly List<Freestanding> dividers = [];
+    private readonly RunJoiner joiner = new();
+
+    public DividedWalls(Room room, FloorPlan plan, Items<FreestandingKind> kinds)
+    {
+        this.room = room;
+        this.plan = plan;
+        this.kinds = kinds;
+        foreach (Freestanding one in room.Freestanding)
+        {
+            if (kinds.Contains(one.Kind) && one.Line.Count > 1 && HasExtent(one) && !IsAlongAnOpenSide(one))
+            {
+                dividers.Add(one);
+            }
+        }
+    }
+
+    /// <summary>The stretches of an open side that a railing stands along.</summary>
+    public IEnumerable<(Distance From, Distance To)> RailsAlong(int wall)
+    {
+        DistanceSet railed = DistanceSet.Empty;
+        foreach (Freestanding one in room.Freestanding)
+        {
+            if (kinds.Contains(one.Kind) && HasExtent(one) && TryAlong(one, wall, out Distance from, out Distance to))
+            {
+                railed |= DistanceSet.Between(from, to);
+            }
+        }
+
+        for (int i = 0; i < railed.Count; i++)
+        {
+            if (!railed[i].IsExact)
+            {
+                yield return (railed[i].From, railed[i].To);
+            }
+        }
+    }
+
+    /// <summary>Adds what is left of a wall between two breaks, cut where a divider meets it.</summary>
+    public void Add(int wall, Distance from, Distance to, Distance around)
+    {
+        SortedSet<long> cuts = [];
+        foreach (Freestanding divider in dividers)
+        {
+            foreach (PlanPoint end in new[] { divider.Line[0], divider.Line[divider.Line.Count - 1] })
+            {
+                if (Meets(wall, end, out Distance along) && from < along && along < to)
+                {
+                    cuts.Add(along.Ticks);
+                }
+            }
+        }
+
+        Distance at = from;
+        foreach (long cut in cuts)
+        {
+            Piece(wall, at, Distance.FromTicks(cut), around);
+            at = Distance.FromTicks(cut);
+        }
+
+        Piece(wall, at, to, around);
+    }
+
+    public List<Run> Runs(Distance around)
+    {
+        // Corners first, then dividers: a divider that stands in a corner parts the two walls there.
+        foreach (RunStretch left in pieces)
+        {
+            foreach (RunStretch right in pieces)
+            {
+                bool follows = right.Wall == left.Wall + 1 || (plan.Closes && left.Wall == plan.Count - 1 && right.Wall == 0);
+                if (follows && left.To == plan[left.Wall].Length && right.From == Distance.Zero)
+                {
+                    joiner.Join(left, right);
+                }
+            }
+        }
+
+        foreach (Freestanding divider in dividers)
+        {
+            Distance gap = Distance.FromTicks(1);
+            List<PlanPoint> line = [.. divider.Line];
+            List<RunStretch> near = Side(divider, line, ref around, gap);
+            line.Reverse();
+            List<RunStretch> far = Side(divider, line, ref around, gap);
+            Meet(divider.Line[0], near[0], far[far.Count - 1]);
+            Meet(line[0], far[0], near[near.Count - 1]);
+        }
+
+        return joiner.Runs();
+    }
+
+    private void Piece(int wall, Distance from, Distance to, Distance around)
+    {
+        // Where the walls don't go once round the room, something that was left out may stand between any two of them.
+        RunStretch piece = new(room.Id + "/" + room.Walls[wall].Id, wall, plan[wall], from, to, around + from)
+        {
+            IsOpenLeft = !plan.Closes && from == Distance.Zero,
+            IsOpenRight = !plan.Closes && to == plan[wall].Length,
+        };
+        pieces.Add(piece);
+        joiner.Add(piece);
+    }
+
+    private List<RunStretch> Side(Freestanding divider, List<PlanPoint> line, ref Distance around, Distance gap)
+    {
+        List<RunStretch> side = [];
+        around += gap;
+        for (int i = 1; i < line.Count; i++)
+        {
+            if (line[i - 1] == line[i])
+            {
+                continue;
+            }
+
+            PlanLine part = PlanLine.Between(line[i - 1], line[i]);
+            RunStretch stretch = new(room.Id + "/" + divider.Id, -1, part, Distance.Zero, part.Length, around);
+            around += part.Length;
+            joiner.Add(stretch);
+            if (side.Count > 0)
+            {
+                joiner.Join(side[side.Count - 1], stretch);
+            }
+
+            side.Add(stretch);
+        }
+
+        return side;
+    }
+
+    /// <summary>Where a divider meets a wall, the wall before goes on along the side that leaves it, and the side that comes back goes on along the wall after.</summary>
+    private void Meet(PlanPoint root, RunStretch leaves, RunStretch comes)
+    {
+        RunStretch? before = null;
+        RunStretch? after = null;
+        foreach (RunStretch piece in pieces)
+        {
+            if (Meets(piece.Wall, root, out Distance along))
+            {
+                before = piece.From < along && along <= piece.To ? piece : before;
+                after = piece.From <= along && along < piece.To ? piece : after;
+            }
+        }
+
+        if (before is not null)
+        {
+            joiner.Join(before, leaves);
+        }
+
+        if (after is not null)
+        {
+            joiner.Join(comes, after);
+        }
+    }
+
+    private bool Meets(int wall, PlanPoint point, out Distance along)
+    {
+        plan[wall].Locate(point, out along, out Distance off);
+        if (room.Walls[wall].Open || off.Abs() > Gap || along < -Gap || along > plan[wall].Length + Gap)
+        {
+            return false;
+        }
+
+        along = along < Distance.Zero ? Distance.Zero : along > plan[wall].Length ? plan[wall].Length : along;
+        return true;
+    }
+
+    private bool IsAlongAnOpenSide(Freestanding one)
+    {
+        for (int i = 0; i < plan.Count; i++)
+        {
+            if (TryAlong(one, i, out _, out _))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool TryAlong(Freestanding one, int wall, out Distance from, out Distance to)
+    {
+        from = to = default;
+        if (!room.Walls[wall].Open || one.Line.Count < 2)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < one.Line.Count; i++)
+        {
+            plan[wall].Locate(one.Line[i], out Distance along, out Distance off);
+            if (off.Abs() > Gap || along < -Gap || along > plan[wall].Length + Gap)
+            {
+                return false;
+            }
+
+            from = i == 0 || along < from ? along : from;
+            to = i == 0 || along > to ? along : to;
+        }
+
+        from = from <= Gap ? Distance.Zero : from;
+        to = to >= plan[wall].Length - Gap ? plan[wall].Length : to;
+        return true;
+    }
+
+    private static bool HasExtent(Freestanding one)
+    {
+        bool has = false;
+        foreach (PlanPoint point in one.Line)
+        {
+            if (!FloorPlan.IsWithinReason(point))
+            {
+                return false;
+            }
+
+            has |= point != one.Line[0];
+        }
+
+        return has;
+    }
+}

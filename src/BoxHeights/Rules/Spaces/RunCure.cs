@@ -1,0 +1,124 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Finds where boxes on a run's own walls would close its gaps.</summary>
+internal static class RunCure
+{
+    // Beside an opening stand a jack and a king stud, and the box is nailed to the king; in need, as close as a box goes. Common practice, no source.
+    private static readonly Distance Usual = Distance.FromInches(6);
+    private static readonly Distance Least = Distance.FromInches(2);
+
+    private const int MostInOneGap = 12;
+
+    /// <summary>Places along the run for as few boxes as each gap needs, evenly, on the tape's quarter inches or on millimeters.</summary>
+    /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
+    public static List<Distance> Find(Room room, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, LengthUnits units)
+    {
+        Distance step = units == LengthUnits.Millimeters ? Distance.FromMillimeters(1) : Distance.FromInches(0, 1, 4);
+        foreach (Distance aside in new[] { Usual, Least })
+        {
+            DistanceSet places = Places(room, run, aside, clearBelow);
+            List<Distance> found = [];
+            bool all = true;
+            foreach (DistanceRange gap in gaps)
+            {
+                all = all && Close(gap, reach, places, step, found);
+            }
+
+            if (all)
+            {
+                return found;
+            }
+        }
+
+        return [];
+    }
+
+    /// <summary>The boxes that would close the gaps: like those of their purpose in the room, under ids that the dwelling doesn't have.</summary>
+    public static Items<PlacedBox> Boxes(
+        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, DeviceBox usual, OutletsThatCount outlets)
+    {
+        Room room = space.Room!;
+        BoxHeight? height = usual.Height;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (box.Traits.Purpose == usual.Purpose && box.Traits.Surface == BoxSurface.Wall && outlets.Judge(box, out _) == Verdict.Passes)
+            {
+                height = box.Traits.Source.Height ?? height;
+            }
+        }
+
+        List<PlacedBox> boxes = [];
+        int number = 0;
+        foreach (Distance at in Find(room, run, gaps, reach, clearBelow, space.Dwelling.Units))
+        {
+            RunStretch stretch = run.At(at, out Distance along);
+            string id;
+            do
+            {
+                id = room.Id + "-" + usual.Purpose + "-" + ++number;
+            }
+            while (space.Dwelling.FindBox(id) is not null);
+            boxes.Add(new(stretch.Address, usual.WithId(id).WithAt(along).WithHeight(height)));
+        }
+
+        return new(boxes);
+    }
+
+    private static bool Close(DistanceRange gap, Distance? reach, DistanceSet places, Distance step, List<Distance> found)
+    {
+        for (int parts = 1; parts <= MostInOneGap; parts++)
+        {
+            List<Distance> some = [];
+            Distance at = gap.From;
+            foreach (Distance part in gap.Width.Split(parts))
+            {
+                Distance middle = at + Distance.FromTicks(part.Ticks / 2);
+                DistanceSet serving = reach is { } far ? places & DistanceSet.Between(at + part - far, at + far) : places;
+                if (!serving.TryNearestSnapped(middle, step, out Distance place))
+                {
+                    break;
+                }
+
+                some.Add(place);
+                at += part;
+            }
+
+            if (some.Count == parts)
+            {
+                found.AddRange(some);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static DistanceSet Places(Room room, Run run, Distance aside, Distance clearBelow)
+    {
+        DistanceSet places = DistanceSet.Empty;
+        foreach (RunStretch stretch in run.Stretches)
+        {
+            if (stretch.Wall < 0 || room.Walls[stretch.Wall].Open)
+            {
+                continue;
+            }
+
+            Wall wall = room.Walls[stretch.Wall];
+            DistanceSet free = DistanceSet.Between(stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
+            foreach (Opening opening in wall.Openings)
+            {
+                bool isInTheWay = opening.Sill is not { } sill || sill.Offset < clearBelow;
+                free &= isInTheWay ? DistanceSet.Outside(opening.Left - aside, opening.Right + aside) : DistanceSet.All;
+            }
+
+            for (int i = 0; i < free.Count; i++)
+            {
+                places |= DistanceSet.Between(free[i].From - stretch.From + stretch.Start, free[i].To - stretch.From + stretch.Start);
+            }
+        }
+
+        return places;
+    }
+}

@@ -1,0 +1,118 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Which stretches of a room a document counts as spaces to be served, and what breaks one from the next: row data.</summary>
+public abstract record RunSpaces
+{
+    private protected RunSpaces()
+    {
+    }
+
+    /// <summary>What counts and what breaks it, in words.</summary>
+    public abstract string Numbers { get; }
+
+    /// <summary>Whether a box here is in the way of an opening that starts this high: a cure has to keep clear of those.</summary>
+    internal abstract Distance ClearBelow { get; }
+
+    /// <summary>The runs of a room.</summary>
+    internal abstract RoomRuns In(Room room, FloorPlan plan);
+
+    /// <summary>The runs of a room, worked out once while a layout is open; null where its walls aren't described.</summary>
+    internal RoomRuns? Of(SpaceView view) => view.Prepared(static _ => new Kept()).Of(view, this);
+
+    /// <summary>What is worked out for one room: its runs by what counts.</summary>
+    private sealed class Kept
+    {
+        private readonly List<(RunSpaces Spaces, RoomRuns? Runs)> kept = [];
+
+        public RoomRuns? Of(SpaceView view, RunSpaces spaces)
+        {
+            foreach ((RunSpaces same, RoomRuns? known) in kept)
+            {
+                if (ReferenceEquals(same, spaces))
+                {
+                    return known;
+                }
+            }
+
+            RoomRuns? found = view.Room is { } room && FloorPlan.Of(room.Walls) is { } plan ? spaces.In(room, plan) : null;
+            kept.Add((spaces, found));
+            return found;
+        }
+    }
+}
+
+/// <summary>The runs of a room under what is surely a break, and under everything that may be one.</summary>
+internal sealed class RoomRuns
+{
+    public RoomRuns(FloorPlan plan, List<Run> sure, List<Run>? atMost)
+    {
+        Plan = plan;
+        Sure = sure;
+        AtMost = atMost;
+    }
+
+    public FloorPlan Plan { get; }
+
+    /// <summary>The runs between what surely breaks them.</summary>
+    public List<Run> Sure { get; }
+
+    /// <summary>The runs between everything that may break them; null where there is no doubt.</summary>
+    public List<Run>? AtMost { get; }
+
+    /// <summary>How long all walls are together.</summary>
+    public Distance Around
+    {
+        get
+        {
+            Distance around = Distance.Zero;
+            for (int i = 0; i < Plan.Count; i++)
+            {
+                around += Plan[i].Length;
+            }
+
+            return around;
+        }
+    }
+}
+
+/// <summary>Collects what breaks one wall.</summary>
+internal sealed class Breaks
+{
+    private readonly Distance length;
+
+    public Breaks(Distance length) => this.length = length;
+
+    public DistanceSet Sure { get; private set; } = DistanceSet.Empty;
+
+    public DistanceSet Possible { get; private set; } = DistanceSet.Empty;
+
+    public void Add(Distance left, Distance right, Verdict breaks)
+    {
+        DistanceSet one = DistanceSet.Between(left < Distance.Zero ? Distance.Zero : left, right > length ? length : right);
+        Sure |= breaks == Verdict.Passes ? one : DistanceSet.Empty;
+        Possible |= breaks != Verdict.Fails ? one : DistanceSet.Empty;
+    }
+
+    /// <summary>What is left of a length between breaks, longer than nothing.</summary>
+    public static IEnumerable<(Distance From, Distance To)> Between(DistanceSet breaks, Distance from, Distance to)
+    {
+        Distance at = from;
+        for (int i = 0; i < breaks.Count && at < to; i++)
+        {
+            Distance end = breaks[i].From < to ? breaks[i].From : to;
+            if (end > at)
+            {
+                yield return (at, end);
+            }
+
+            at = breaks[i].To > at ? breaks[i].To : at;
+        }
+
+        if (at < to)
+        {
+            yield return (at, to);
+        }
+    }
+}

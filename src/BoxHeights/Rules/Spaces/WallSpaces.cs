@@ -1,0 +1,155 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Wall spaces: the floor line of a room's walls, unfolded round inside and outside corners, between what breaks it.</summary>
+/// <remarks>
+/// Measured between rough openings. An open side breaks it, but for a railing that stands along it. A half wall or railing that stands in the room has two sides;
+/// one that meets a wall is joined to it round the corner there, and its free end parts its two sides.
+/// </remarks>
+public sealed record WallSpaces : RunSpaces
+{
+    /// <summary>How high a cabinet's bottom may be and it still stands on the floor line, over a toe kick: 6 in. Common practice, no source.</summary>
+    private static readonly Distance ToeKick = Distance.FromInches(6);
+
+    private static readonly Items<CoveringKind> OffTheFloor = new[]
+    {
+        CoveringKind.WallCabinet, CoveringKind.Mirror, CoveringKind.TubSurround, CoveringKind.Panel, CoveringKind.Shelf,
+    };
+
+    /// <summary>Openings that break the floor line whatever their sill. Windows are none of them.</summary>
+    public Items<OpeningKind> Doorways { get; init; }
+
+    /// <summary>Whether a window or pass-through that starts at the floor breaks the floor line.</summary>
+    public bool FloorWindowsBreak { get; init; }
+
+    /// <summary>Whether the wall behind a leaf that is fully open is left out.</summary>
+    public bool OpenLeavesBreak { get; init; }
+
+    /// <summary>Cabinets that break the floor line: those without a top to work on. A base cabinet does where no counter is on it.</summary>
+    public Items<CoveringKind> Cabinets { get; init; }
+
+    /// <summary>Fixtures against a wall that break its floor line.</summary>
+    public Items<FixtureKind> Fixtures { get; init; }
+
+    /// <summary>Counters that are left out because a rule of their own serves them, in <see cref="CounterRooms"/>.</summary>
+    public Items<CounterKind> Counters { get; init; }
+
+    /// <summary>The kinds of room where counters have a rule of their own.</summary>
+    public Items<RoomKind> CounterRooms { get; init; }
+
+    /// <summary>What stands in the room and counts as wall on its sides.</summary>
+    public Items<FreestandingKind> Dividers { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "floor line broken by " + Doorways + ", " + Cabinets + (Fixtures.Count == 0 ? "" : ", " + Fixtures)
+        + (FloorWindowsBreak ? ", windows to the floor" : "") + (OpenLeavesBreak ? ", leaves fully open" : "")
+        + (Counters.Count == 0 ? "" : ", counters (" + Counters + ") in " + CounterRooms) + (Dividers.Count == 0 ? "" : "; both sides of " + Dividers);
+
+    // The top of a receptacle as it is usually set, 16 in, and what frames an opening above it.
+    internal override Distance ClearBelow => Distance.FromInches(20);
+
+    internal override RoomRuns In(Room room, FloorPlan plan)
+    {
+        Breaks[] breaks = new Breaks[plan.Count];
+        bool inDoubt = false;
+        for (int i = 0; i < breaks.Length; i++)
+        {
+            breaks[i] = Of(room, room.Walls[i]);
+        }
+
+        for (int i = 0; OpenLeavesBreak && i < breaks.Length; i++)
+        {
+            OpenLeaves.Add(room.Walls, i, plan.Closes, breaks);
+        }
+
+        foreach (Breaks one in breaks)
+        {
+            inDoubt |= one.Sure != one.Possible;
+        }
+
+        List<Run> sure = Runs(room, plan, breaks, false);
+        return new(plan, sure, inDoubt ? Runs(room, plan, breaks, true) : null);
+    }
+
+    private Breaks Of(Room room, Wall wall)
+    {
+        Breaks breaks = new(wall.Length);
+        foreach (Opening opening in wall.Openings)
+        {
+            breaks.Add(opening.Left, opening.Right, Break(opening));
+        }
+
+        foreach (Covering covering in wall.Coverings)
+        {
+            // What lies under a counter is that counter's base: it has a top.
+            DistanceSet tops = DistanceSet.Empty;
+            foreach (Counter counter in wall.Counters)
+            {
+                tops |= covering.Kind == CoveringKind.BaseCabinet ? DistanceSet.Between(counter.Left, counter.Right) : DistanceSet.Empty;
+            }
+
+            foreach ((Distance from, Distance to) in Breaks.Between(tops, covering.Left, covering.Right))
+            {
+                breaks.Add(from, to, Break(covering));
+            }
+        }
+
+        foreach (Counter counter in wall.Counters)
+        {
+            breaks.Add(counter.Left, counter.Right, Counters.Contains(counter.Kind) && CounterRooms.Contains(room.Kind) ? Verdict.Passes : Verdict.Fails);
+        }
+
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            if (fixture.Wall == wall.Id && Fixtures.Contains(fixture.Kind))
+            {
+                bool known = fixture is { Left: not null, Right: not null };
+                breaks.Add(fixture.Left ?? Distance.Zero, fixture.Right ?? wall.Length, known ? Verdict.Passes : Verdict.Unknown);
+            }
+        }
+
+        return breaks;
+    }
+
+    /// <summary>Whether an opening breaks the floor line: passes if it does.</summary>
+    private Verdict Break(Opening opening)
+    {
+        if (Doorways.Contains(opening.Kind))
+        {
+            return Verdict.Passes;
+        }
+
+        bool? atTheFloor = opening.Sill is not { } sill ? null
+            : sill.Datum is Datum.Subfloor or Datum.FinishedFloor or Datum.BottomPlate ? sill.Offset <= Distance.Zero : null;
+        return atTheFloor == false || (opening.Kind == OpeningKind.Window && !FloorWindowsBreak) ? Verdict.Fails
+            : atTheFloor == true && (opening.Kind == OpeningKind.Window || opening.Kind == OpeningKind.PassThrough) ? Verdict.Passes
+            : Verdict.Unknown;
+    }
+
+    private Verdict Break(Covering covering)
+    {
+        bool stands = covering.Bottom is not { } bottom || bottom.Offset <= ToeKick;
+        return !stands || OffTheFloor.Contains(covering.Kind) ? Verdict.Fails
+            : Cabinets.Contains(covering.Kind) ? Verdict.Passes
+            : Verdict.Unknown;
+    }
+
+    private List<Run> Runs(Room room, FloorPlan plan, Breaks[] breaks, bool possible)
+    {
+        DividedWalls walls = new(room, plan, Dividers);
+        Distance around = Distance.Zero;
+        for (int i = 0; i < plan.Count; i++)
+        {
+            DistanceSet broken = possible ? breaks[i].Possible : breaks[i].Sure;
+            foreach ((Distance from, Distance to) in room.Walls[i].Open ? walls.RailsAlong(i) : Breaks.Between(broken, Distance.Zero, plan[i].Length))
+            {
+                walls.Add(i, from, to, around);
+            }
+
+            around += plan[i].Length;
+        }
+
+        return walls.Runs(around);
+    }
+}

@@ -1,0 +1,165 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights.Standards;
+
+/// <summary>NFPA 70, National Electrical Code, 210.52: how receptacle outlets are spaced along walls and counters of a dwelling, editions 2017 to 2026.</summary>
+/// <remarks>
+/// Measured from rough opening to rough opening and to the center of a box, since the text says neither. The 2026 text of these parts hasn't been read:
+/// its rows carry 2023 over, marked "from memory".
+/// </remarks>
+internal static class NecSpacing
+{
+    /// <summary>210.52(4): above this a receptacle isn't one of the required.</summary>
+    public static Distance HighestThatCounts { get; } = Distance.FromFeetInches(5, 6);
+
+    /// <summary>210.52(C)(3), (C)(5) in 2017: how far above its counter a receptacle is at most.</summary>
+    public static Distance AboveCounter { get; } = Distance.FromInches(20);
+
+    /// <summary>The rooms that 210.52(C) names, and like ones.</summary>
+    public static Items<RoomKind> CounterRooms { get; } = new[]
+    {
+        RoomKind.Kitchen, RoomKind.DiningRoom, new("pantry"), new("breakfast-room"), new("kitchenette"), new("great-room"),
+    };
+
+    // "Kitchen, family room, dining room, living room, parlor, library, den, sunroom, bedroom, recreation room", and rooms that are like them.
+    private static Items<RoomKind> WallRooms { get; } = new[]
+    {
+        RoomKind.Kitchen, RoomKind.FamilyRoom, RoomKind.DiningRoom, RoomKind.LivingRoom, RoomKind.Bedroom, RoomKind.Office,
+        new("parlor"), new("library"), new("den"), new("sunroom"), new("recreation-room"), new("great-room"), new("breakfast-room"), new("study"), new("playroom"), new("media-room"),
+    };
+
+    /// <summary>What breaks the floor line of a wall: doorways and the like, fireplaces, cabinets without a top; a range or dishwasher stands in a line of counters.</summary>
+    private static WallSpaces Walls { get; } = new()
+    {
+        Doorways = DeviceLists.Doorways,
+        Cabinets = DeviceLists.FloorCabinets,
+        Fixtures = new[] { FixtureKind.Fireplace, FixtureKind.Range, FixtureKind.Dishwasher },
+        Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
+        CounterRooms = CounterRooms,
+        Dividers = new[] { FreestandingKind.Railing, FreestandingKind.HalfWall },
+    };
+
+    /// <summary>125 V, 15 or 20 A, by whichever nominal voltage a drawing calls that.</summary>
+    private static OutletsThatCount Outlets { get; } = new()
+    {
+        Devices = DeviceLists.GeneralReceptacles,
+        LowestVolts = 110,
+        HighestVolts = 127,
+        Amperes = new[] { 15, 20 },
+        Highest = HighestThatCounts,
+        InFloorWithin = Distance.FromInches(18),
+    };
+
+    private static OutletsThatCount CounterOutlets { get; } = Outlets with
+    {
+        Highest = null,
+        InFloorWithin = null,
+        AboveCounter = AboveCounter,
+        ExceptDedicated = true,
+        ExceptPurposes = new[] { BoxPurpose.Refrigerator, BoxPurpose.Range, BoxPurpose.Dishwasher, BoxPurpose.SinkBase, BoxPurpose.Hood },
+    };
+
+    // A common height of each; common practice, no source.
+    private static DeviceBox WallBox { get; } = new DeviceBox("added", BoxPurpose.General)
+        .WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithHeight(BoxHeight.ToTop(Distance.FromInches(16), Datum.Subfloor));
+
+    private static DeviceBox CounterBox { get; } = new DeviceBox("added", BoxPurpose.Counter)
+        .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(BoxHeight.ToTop(Distance.FromInches(48), Datum.Subfloor));
+
+    public static RuleSet Rows(NecEdition edition)
+    {
+        Confidence read = edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed;
+        Citation Section(string section) => new("NEC " + (int)edition, section, read);
+        List<Rule> rows =
+        [
+            Wall(Section("210.52(A)")),
+            Counter(Section(edition == NecEdition.Nec2017 ? "210.52(C)(1), (4)" : "210.52(C)(1)"), edition >= NecEdition.Nec2023),
+            Hall(Section("210.52(H)")),
+            Foyer(Section("210.52(I)")),
+            edition switch
+            {
+                NecEdition.Nec2017 => Island(Section("210.52(C)(2), (3)")) with { LongSide = Distance.FromInches(24), ShortSide = Distance.FromInches(12) },
+                NecEdition.Nec2020 => Island(Section("210.52(C)(2)")) with { FirstSquareFeet = 9m, EachSquareFeet = 18m },
+                _ => Provision(Section("210.52(C)(2)"), edition),
+            },
+        ];
+        return new(rows);
+    }
+
+    private static Coverage Wall(Citation citation)
+    {
+        Coverage row = new("wall-outlets", "within 6 ft of an outlet that counts, everywhere along the floor line", Severity.Violation, citation,
+            Walls, Outlets, Distance.FromFeet(2), Distance.FromFeet(6), WallBox)
+        {
+            Scope = new() { Rooms = WallRooms },
+            LeavesOut = "sides of islands, peninsulas and bars that face a room, fixed panels of sliding doors, receptacles of baseboard heaters",
+        };
+        return row with
+        {
+            ReadingId = "same-space",
+            Readings = new[]
+            {
+                new Reading("next-space", "an outlet on the next wall space serves across a doorway", row with { NextSpacesToo = true }),
+                new Reading("box-top", "the height of an outlet that counts is measured to the top of its box", row with { Outlets = Outlets with { Line = TargetLine.BoxTop } }),
+            },
+        };
+    }
+
+    private static Coverage Counter(Citation citation, bool relief)
+    {
+        CounterSpaces counters = new()
+        {
+            Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
+            Cuts = new[] { InterruptionKind.Sink, InterruptionKind.Basin, InterruptionKind.Range, InterruptionKind.Cooktop, InterruptionKind.Refrigerator },
+            StraightBehind = Distance.FromInches(12),
+            CornerBehind = Distance.FromInches(18),
+        };
+        Coverage row = new("counter-outlets", "within 24 in of an outlet that counts, everywhere along the wall behind it", Severity.Violation, citation,
+            counters, CounterOutlets, Distance.FromInches(12), Distance.FromInches(24), CounterBox)
+        {
+            Scope = new() { Rooms = CounterRooms },
+            ExceptWhereTheWallIsBlocked = relief,
+            LeavesOut = "walls at the ends of a straight counter, strips of several outlets, appliance garages",
+        };
+        return row with
+        {
+            ReadingId = "round-corners",
+            Readings = new[] { new Reading("each-leg", "the legs of an L are served each for itself", row with { AroundCorners = false }) },
+        };
+    }
+
+    private static PassageOutlet Hall(Citation citation) =>
+        new("hall-outlet", "with an outlet that counts from 10 ft of length on", Severity.Violation, citation, Distance.FromFeet(10), Walls, Outlets, WallBox)
+        {
+            Scope = new() { Rooms = new[] { RoomKind.Hall, new("corridor") } },
+        };
+
+    private static Coverage Foyer(Citation citation) =>
+        new("foyer-outlets", "with an outlet of its own that counts", Severity.Violation, citation,
+            Walls with { FloorWindowsBreak = true, Dividers = default }, Outlets, Distance.FromFeet(3), null, WallBox)
+        {
+            Scope = new() { Rooms = new[] { RoomKind.Foyer } },
+            FloorOverSquareFeet = 60m,
+        };
+
+    private static OutletsThatCount IslandCounting { get; } = CounterOutlets with { AboveCounter = null, OnCabinets = true };
+
+    private static IslandOutlets Island(Citation citation) =>
+        new("island-outlets", "served by outlets at its top, or up to 12 in below one that reaches out no more than 6 in", Severity.Violation, citation, IslandCounting)
+        {
+            Scope = new() { Rooms = CounterRooms },
+            Above = AboveCounter,
+            Below = Distance.FromInches(12),
+            OverhangAtMost = Distance.FromInches(6),
+            LeavesOut = "sinks and cooktops that part an island, the outlet near a peninsula's end, what else allows outlets below the top",
+        };
+
+    /// <summary>From 2023 on an outlet is the owner's choice: without one, there has to be provision for it, which a layout can't show.</summary>
+    private static IslandOutlets Provision(Citation citation, NecEdition edition) =>
+        new("island-provision", "with an outlet that serves its top, or with " + (edition == NecEdition.Nec2026 ? "an electrical " : "") + "provision for one", Severity.Note, citation, IslandCounting)
+        {
+            Scope = new() { Rooms = CounterRooms },
+            Above = AboveCounter,
+        };
+}

@@ -1,0 +1,126 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>
+/// One room in a line for each wall, left to right: "200 door:20:56 box:80 kitchen:100:160 sink:120:140:4". The first number is the wall's length; then come
+/// turn:-90, open, what is on it by left and right end, and boxes by their place and perhaps the height of their center above the floor. A number may end in
+/// +t or -t for one tick more or less.
+/// </summary>
+internal sealed class RoomSketch
+{
+    private readonly List<Fixture> fixtures = [];
+    private readonly bool metric;
+    private int ids;
+
+    private RoomSketch(bool metric) => this.metric = metric;
+
+    /// <summary>The room's dwelling.</summary>
+    /// <param name="kind">The kind of room.</param>
+    /// <param name="walls">Its walls.</param>
+    /// <param name="standing">What stands in it: "railing x y x y", "half-wall x y x y", "island left near right far [overhang]", its top at 36.</param>
+    /// <param name="flat">Boxes listed under its floor: "floor x y", "on-wall x y", "on-island x y height".</param>
+    /// <param name="metric">Whether numbers are millimeters.</param>
+    public static Dwelling House(string kind, IEnumerable<string> walls, IEnumerable<string>? standing = null, IEnumerable<string>? flat = null, bool metric = false)
+    {
+        RoomSketch sketch = new(metric);
+        Wall[] made = walls.Select((wall, i) => sketch.Wall("w" + i, wall)).ToArray();
+        Room room = new Room("room", new RoomKind(kind), "ground").WithFloor(FloorBuildup.Of(new FloorLayer("sealed", Distance.Zero)))
+            .WithWalls(made).WithFixtures(sketch.fixtures.ToArray())
+            .WithFreestanding((standing ?? []).Select(sketch.Standing).ToArray()).WithInFloor((flat ?? []).Select(sketch.Flat).ToArray());
+        return new Dwelling("case").WithUnits(metric ? LengthUnits.Millimeters : LengthUnits.Inches).WithStoreys(new[] { new Storey("ground") }).WithRooms(new[] { room });
+    }
+
+    public static DeviceBox Receptacle(string id, BoxPurpose purpose, Distance at, Distance center) =>
+        new DeviceBox(id, purpose).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4")))
+            .WithAt(at).WithHeight(BoxHeight.ToCenter(center, Datum.FinishedFloor));
+
+    /// <summary>A number of a case, in the case's unit.</summary>
+    public static Distance Measure(string text, bool metric)
+    {
+        long more = text.EndsWith("+t", StringComparison.Ordinal) ? 1 : text.EndsWith("-t", StringComparison.Ordinal) ? -1 : 0;
+        string number = more == 0 ? text : text[..^2];
+        Distance distance = metric ? Distance.FromTicks((long)(CaseFile.Number(number).ToDecimal() * 80_000m)) : CaseFile.Inches(number);
+        return distance + Distance.FromTicks(more);
+    }
+
+    private Distance Here(string text) => Measure(text, metric);
+
+    private Wall Wall(string id, string line)
+    {
+        string[] tokens = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        Wall wall = new(id, Here(tokens[0]));
+        foreach (string token in tokens.Skip(1))
+        {
+            string[] parts = token.Split(':');
+            Distance At(int part) => Here(parts[part]);
+            wall = parts[0] switch
+            {
+                "turn" => wall.WithTurnDegrees(decimal.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture)),
+                "open" => wall.WithOpen(true),
+                "box" or "cbox" => wall.WithBoxes(wall.Boxes.With(Box(parts))),
+                "window" or "pass-through" or "odd-hole" => wall.WithOpenings(wall.Openings.With(new Opening("o" + ++ids, new OpeningKind(parts[0]), At(1), At(2))
+                    .WithSill(parts.Length > 3 && parts[3] == "unstated" ? null : new Level(parts.Length > 3 ? At(3) : Here("36"), Datum.Subfloor)))),
+                "door" or "cased" or "sliding-door" or "bifold-door" or "double-door" => wall.WithOpenings(wall.Openings.With(Door(parts))),
+                "tall-cabinet" or "base-cabinet" or "bookcase" or "wall-cabinet" or "odd-thing" => wall.WithCoverings(wall.Coverings.With(new Covering("c" + ++ids, new CoveringKind(parts[0]), At(1), At(2))
+                    .WithBottom(parts[0] == "wall-cabinet" ? new Level(Here("54"), Datum.FinishedFloor) : null))),
+                "kitchen" or "desk" or "bar" => wall.WithCounters(wall.Counters.With(new Counter("k" + ++ids, new CounterKind(parts[0]), At(1), At(2))
+                    .WithTop(new Level(Here("36"), Datum.FinishedFloor)).WithDepth(CaseFile.Inches("25.5")))),
+                "sink" or "range" or "cooktop" or "refrigerator" => Interrupted(wall, new CounterInterruption(new InterruptionKind(parts[0]), At(1), At(2)).WithBehind(parts.Length > 3 ? At(3) : null)),
+                _ => WithFixture(wall, new Fixture("f" + ++ids, new FixtureKind(parts[0])).WithWall(id).WithLeft(At(1)).WithRight(At(2))),
+            };
+        }
+
+        return wall;
+    }
+
+    private Wall WithFixture(Wall wall, Fixture fixture)
+    {
+        fixtures.Add(fixture);
+        return wall;
+    }
+
+    private Opening Door(string[] parts)
+    {
+        Opening door = new("o" + ++ids, new OpeningKind(parts[0]), Here(parts[1]), Here(parts[2]));
+        return parts.Length <= 3 ? door : door.WithSwing(parts[3] == "away" ? DoorSwing.Away : DoorSwing.Into)
+            .WithHinge(parts[3] == "left" ? WallEnd.Left : parts[3] == "right" ? WallEnd.Right : null);
+    }
+
+    private DeviceBox Box(string[] parts)
+    {
+        bool counter = parts[0] == "cbox";
+        return Receptacle("b" + ++ids, counter ? BoxPurpose.Counter : BoxPurpose.General, Here(parts[1]), Here(parts.Length > 2 ? parts[2] : counter ? "44" : metric ? "400" : "16"));
+    }
+
+    private static Wall Interrupted(Wall wall, CounterInterruption one)
+    {
+        int last = wall.Counters.Count - 1;
+        return wall.WithCounters(wall.Counters.Select(counter => counter == wall.Counters[last] ? counter.WithInterruptions(counter.Interruptions.With(one)) : counter));
+    }
+
+    private Freestanding Standing(string line)
+    {
+        string[] parts = line.Split(' ');
+        PlanPoint Point(int x, int y) => new(Here(parts[x]), Here(parts[y]));
+        Freestanding one = new Freestanding("s" + ++ids, new FreestandingKind(parts[0])).WithTop(new Level(Here("36"), Datum.FinishedFloor));
+        return parts[0] is "island" or "peninsula"
+            ? one.WithCorners(new[] { Point(1, 2), Point(3, 2), Point(3, 4), Point(1, 4) }).WithOverhang(parts.Length > 5 ? Here(parts[5]) : null)
+            : one.WithLine(Enumerable.Range(0, (parts.Length - 1) / 2).Select(i => Point((2 * i) + 1, (2 * i) + 2)).ToArray());
+    }
+
+    private DeviceBox Flat(string line)
+    {
+        string[] parts = line.Split(' ');
+        DeviceBox box = Receptacle("b" + ++ids, BoxPurpose.General, Distance.Zero, parts.Length > 3 ? Here(parts[3]) : Here(metric ? "400" : "16")).WithAt(null).WithPlan(new PlanPoint(Here(parts[1]), Here(parts[2])));
+        return parts[0] switch
+        {
+            "floor" => box.WithHeight(null).WithDevices(new[] { DeviceKind.FloorReceptacle }),
+            "on-wall" => box.WithSurface(BoxSurface.Wall),
+            _ => box.WithSurface(BoxSurface.Cabinet),
+        };
+    }
+}

@@ -1,0 +1,132 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Text.Json;
+using BoxHeights.Tests.Cases;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>Published cases and limits of the spacing of outlets, from the case files.</summary>
+public sealed class SpacingCaseTests
+{
+    public static TheoryData<string> Cases
+    {
+        get
+        {
+            TheoryData<string> ids = [];
+            foreach (JsonElement one in CaseFile.Lines("spacing-cases.jsonl"))
+            {
+                ids.Add(one.GetProperty("id").GetString()!);
+            }
+
+            return ids;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Case_OfTheFile_LacksWhatItSays(string id)
+    {
+        JsonElement one = CaseFile.Lines("spacing-cases.jsonl").Single(line => line.GetProperty("id").GetString() == id);
+        bool metric = one.TryGetProperty("metric", out _);
+        RuleSet rules = Only(metric ? "canada" : "us", one.GetProperty("rule").GetString()!, one.TryGetProperty("edition", out JsonElement edition) ? edition.GetInt32() : 2023);
+        Dwelling house = RoomSketch.House(one.GetProperty("kind").GetString()!, Strings(one, "walls"), Strings(one, "standing"), Strings(one, "flat"), metric);
+        Finding[] found = new LayoutEvaluator(rules).Evaluate(house).Findings.ToArray();
+        string said = string.Join("\n", found.Select(finding => finding.Message));
+        Assert.True(found.All(finding => finding.Outcome == Outcome.Fails), said);
+        if (one.TryGetProperty("found", out JsonElement count))
+        {
+            Assert.True(count.GetInt32() == found.Length, said);
+            return;
+        }
+
+        Assert.Equal(Sorted(Strings(one, "lacks"), metric), Lacking(found));
+        if (one.TryGetProperty("worst", out JsonElement worst))
+        {
+            Assert.All(found, finding => Assert.Contains("worst " + worst.GetString() + " in away", finding.Message, StringComparison.Ordinal));
+        }
+
+        foreach (JsonProperty reading in one.TryGetProperty("readings", out JsonElement readings) ? readings.EnumerateObject().ToArray() : [])
+        {
+            RuleSet read = rules.WithReading(rules.Rules[0].Id, reading.Name);
+            Assert.Equal(Sorted(reading.Value.EnumerateArray().Select(text => text.GetString()!), metric), Lacking(new LayoutEvaluator(read).Evaluate(house).Findings));
+        }
+    }
+
+    [Fact]
+    public void Limit_OneTickBelowAtAndAbove_TurnsWhereItSays()
+    {
+        int limits = 0;
+        foreach (Dictionary<string, string> row in CaseFile.Table("spacing-limits.csv"))
+        {
+            int[] editions = row["edition"] == "all" ? [2017, 2020, 2023, 2026] : row["edition"].Length == 0 ? [0] : [int.Parse(row["edition"], CultureInfo.InvariantCulture)];
+            foreach (int edition in editions)
+            {
+                limits++;
+                foreach ((string column, string tick) in new[] { ("below", "-t"), ("at", ""), ("above", "+t") })
+                {
+                    Finding[] found = new LayoutEvaluator(Only(row["set"], row["rule"], edition)).Evaluate(Site(row, tick)).Findings.ToArray();
+                    string what = row["rule"] + " " + edition + " " + row["what"] + ", " + column + ": " + string.Join("; ", found.Select(finding => finding.Message));
+                    Assert.True(int.Parse(row[column], CultureInfo.InvariantCulture) == found.Length && found.All(finding => finding.Outcome == Outcome.Fails), what);
+                }
+            }
+        }
+
+        Assert.Equal(62, limits);
+    }
+
+    [Fact]
+    public void Outlet_OfTheFile_CountsAsItSays()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("outlets-that-count.csv"))
+        {
+            bool counter = row["rule"] == "counter-outlets";
+            Dwelling house = counter ? RoomSketch.House("kitchen", ["200 kitchen:20:60 cbox:40"]) : RoomSketch.House("bedroom", ["200 door:0:20 box:40 door:60:200"]);
+            house = house.WithBoxes(box => box.WithPurpose(new BoxPurpose(row["purpose"]))
+                .WithDevices(row["device"].Length == 0 ? default(Items<DeviceKind>) : new[] { new DeviceKind(row["device"]) })
+                .WithRating(row["rating"].Length == 0 ? null : row["rating"])
+                .WithSurface(row["surface"] == "cabinet" ? BoxSurface.Cabinet : null)
+                .WithDedicated(row["dedicated"].Length == 0 ? null : row["dedicated"])
+                .WithSwitched(row["switched"] switch { "all" => SwitchedPart.All, "half" => SwitchedPart.Half, "none" => SwitchedPart.None, _ => null }));
+            Finding? found = new LayoutEvaluator(Only("us", row["rule"], 2023)).Evaluate(house).Findings.SingleOrDefault();
+            string said = found is null ? "counts" : found.Outcome == Outcome.Unknown ? "unknown" : "not";
+            Assert.True(row["expected"] == said, string.Join(",", row.Values) + ": " + said);
+        }
+    }
+
+    internal static RuleSet Only(string set, string rule, int edition) =>
+        OneBox.Only(set == "canada" ? RuleSets.CanadaDwelling : RuleSets.UnitedStatesDwelling((NecEdition)edition), rule);
+
+    private static Dwelling Site(Dictionary<string, string> row, string tick)
+    {
+        bool metric = row["unit"] == "mm";
+        string Filled(string text)
+        {
+            string result = text.Replace("{}", row["limit"] + tick, StringComparison.Ordinal);
+            while (result.Contains('{', StringComparison.Ordinal))
+            {
+                int from = result.IndexOf('{', StringComparison.Ordinal);
+                int to = result.IndexOf('}', StringComparison.Ordinal);
+                decimal before = decimal.Parse(result[(from + 1)..(to - 1)], CultureInfo.InvariantCulture);
+                decimal limit = decimal.Parse(row["limit"], CultureInfo.InvariantCulture);
+                bool plus = result[to - 1] == '+';
+                string turned = plus || tick.Length == 0 ? tick : tick == "+t" ? "-t" : "+t";
+                result = result[..from] + (plus ? before + limit : before - limit).ToString(CultureInfo.InvariantCulture) + turned + result[(to + 1)..];
+            }
+
+            return result;
+        }
+
+        string[] List(string column) => row[column].Length == 0 ? [] : row[column].Split('|').Select(Filled).ToArray();
+        return RoomSketch.House(row["kind"], List("walls"), List("standing"), List("flat"), metric);
+    }
+
+    private static string[] Strings(JsonElement one, string name) =>
+        one.TryGetProperty(name, out JsonElement list) ? list.EnumerateArray().Select(text => text.GetString()!).ToArray() : [];
+
+    private static Distance[] Sorted(IEnumerable<string> texts, bool metric) => texts.Select(text => RoomSketch.Measure(text, metric)).Order().ToArray();
+
+    private static Distance[] Lacking(IEnumerable<Finding> found) => found.Select(finding => finding.Measured.AsDistance()).Order().ToArray();
+}

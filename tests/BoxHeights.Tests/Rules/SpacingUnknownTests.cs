@@ -1,0 +1,112 @@
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>What isn't stated makes spacing unknown where it decides, and is passed over where it doesn't.</summary>
+public sealed class SpacingUnknownTests
+{
+    private static readonly LayoutEvaluator Walls = new(SpacingCaseTests.Only("us", "wall-outlets", 2023));
+
+    [Theory]
+    [InlineData("300 door:0:100 box:120 odd-hole:130:160:unstated door:190:300", Facts.FloorLine)]
+    [InlineData("300 door:0:100 box:110 odd-thing:130:170 box:175 door:200:300", Facts.None)]
+    [InlineData("300 door:0:50 box:60 odd-thing:90:120 box:170 door:180:300", Facts.None)]
+    [InlineData("300 door:0:50 box:80 odd-thing:90:110 door:140:300", Facts.FloorLine)]
+    [InlineData("300 door:0:100 box:110 pass-through:130:160:40 door:180:300", Facts.None)]
+    [InlineData("300 door:0:100 box:120 pass-through:130:160:unstated door:190:300", Facts.FloorLine)]
+    [InlineData("300 door:0:100 box:110 window:130:160:unstated door:180:300", Facts.None)]
+    public void Opening_ThatMayBreakTheWall_IsUnknownWhereItDecides(string wall, Facts needs)
+    {
+        Finding? finding = Walls.Evaluate(RoomSketch.House("bedroom", [wall])).Findings.SingleOrDefault();
+        Assert.Equal(needs, finding?.Needs ?? Facts.None);
+        Assert.True(finding is null || finding.Outcome == Outcome.Unknown);
+    }
+
+    [Fact]
+    public void Opening_ThatMayBreakTheWall_DoesntHideWhatLacksEitherWay()
+    {
+        Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["300 door:0:50 odd-hole:90:100:unstated door:180:300"])).Findings);
+        Assert.Equal((Outcome.Fails, CaseFile.Inches("120")), (finding.Outcome, finding.Measured.AsDistance()));
+    }
+
+    [Fact]
+    public void BoxWithoutAPlace_IsUnknownWhereItDecides()
+    {
+        Dwelling house = RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:100:300"]).WithBoxes(box => box.WithAt(null));
+        Finding finding = Assert.Single(Walls.Evaluate(house).Findings);
+        Assert.Equal((Outcome.Unknown, Facts.Along), (finding.Outcome, finding.Needs));
+
+        // Wherever it is, nothing else stands between the other two doors.
+        house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("other", CaseFile.Inches("300")).WithOpenings(new[]
+        {
+            new Opening("a", OpeningKind.Door, CaseFile.Inches("0"), CaseFile.Inches("100")), new Opening("b", OpeningKind.Door, CaseFile.Inches("130"), CaseFile.Inches("300")),
+        })))));
+        Assert.Contains(Walls.Evaluate(house).Findings, one => one.Outcome == Outcome.Fails && one.Measured == CaseFile.Inches("30"));
+    }
+
+    [Theory]
+    [InlineData("66", "0", "1", Outcome.Unknown)]
+    [InlineData("65", "0", "1/2", null)]
+    [InlineData("67-1/2", "0", "1", Outcome.Fails)]
+    public void BoxAtALineOverAFloorNotChosen_IsUnknownWhereTheFloorDecides(string center, string least, string most, Outcome? expected)
+    {
+        // Above the subfloor: the finished floor takes something off.
+        Dwelling house = RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:100:300"]).WithBoxes(box => box.WithHeight(BoxHeight.ToCenter(CaseFile.Inches(center) + CaseFile.Inches("1/2"), Datum.Subfloor)));
+        house = house.WithRooms(house.Rooms.Select(room => room.WithFloor(OneBox.Floor(new DistanceRange(CaseFile.Inches(least), CaseFile.Inches(most))))));
+        Finding? finding = Walls.Evaluate(house).Findings.SingleOrDefault();
+        Assert.Equal(expected, finding?.Outcome);
+        Assert.Equal(expected == Outcome.Unknown ? Facts.FloorFinish : Facts.None, finding?.Needs ?? Facts.None);
+    }
+
+    [Fact]
+    public void RoomWithoutWalls_IsNotJudged()
+    {
+        Evaluation evaluation = Walls.Evaluate(RoomSketch.House("bedroom", []));
+        Assert.True(evaluation.IsClean);
+        Assert.Contains(evaluation.NotChecked, line => line.StartsWith("wall-outlets: its walls aren't described", System.StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void WallsThatDontClose_AreJudgedOnlyAwayFromTheirEnds()
+    {
+        Evaluation silent = Walls.Evaluate(RoomSketch.House("bedroom", ["144", "144"]));
+        Assert.True(silent.IsClean);
+        Assert.Contains(silent.NotChecked, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
+        Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["145", "144"])).Findings);
+        Assert.Equal(CaseFile.Inches("1"), finding.Measured.AsDistance());
+    }
+
+    [Fact]
+    public void RoomsOfOtherKinds_AreNotSpokenOf()
+    {
+        foreach (string kind in new[] { "bathroom", "hall", "closet", "laundry", "garage", "utility" })
+        {
+            Assert.True(Walls.Evaluate(RoomSketch.House(kind, ["300 door:0:50 door:150:300"])).IsClean);
+        }
+    }
+
+    [Fact]
+    public void SessionMove_OfTheOnlyOutlet_OpensAndClosesTheRun()
+    {
+        LayoutSession session = Walls.Open(RoomSketch.House("bedroom", ["300 door:0:50 box:122 door:194:300"]));
+        string box = session.ToDwelling().PlacedBoxes()[0].Box.Id;
+        BoxHeight height = BoxHeight.ToCenter(CaseFile.Inches("16"), Datum.FinishedFloor);
+        Assert.Empty(session.Findings);
+        Finding appeared = Assert.Single(session.Move(box, CaseFile.Inches("121"), height).Appeared);
+        Assert.Equal("room/w0 50 in to 194 in", appeared.Subject);
+        Assert.Single(session.Move(box, CaseFile.Inches("122"), height).Cleared);
+        Assert.Single(session.Move(box, CaseFile.Inches("122"), BoxHeight.ToCenter(CaseFile.Inches("72"), Datum.FinishedFloor)).Appeared);
+    }
+
+    [Fact]
+    public void Finding_InWords_NamesStretchWorstPointAndBox()
+    {
+        Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:194:300"])).Findings);
+        Assert.StartsWith("room/w0 50 in to 194 in: 62 in of it is further than 72 in from an outlet that counts (room/w0 132 in to 194 in), worst 134 in away at room/w0 194 in, must be ",
+            finding.Message, System.StringComparison.Ordinal);
+        AddBox add = Assert.IsType<AddBox>(Assert.Single(finding.Remedies));
+        Assert.Equal(CaseFile.Inches("163"), Assert.Single(add.Placed).Box.At);
+    }
+}
