@@ -95,6 +95,21 @@ public enum Facts
 
     /// <summary>Whether a box inside a cabinet or panel can still be reached.</summary>
     OpenInside = 1 << 16,
+
+    /// <summary>Where a fixture or a box is in plan.</summary>
+    PlanPlace = 1 << 17,
+
+    /// <summary>The height of a tub's rim or a shower's threshold.</summary>
+    Rim = 1 << 18,
+
+    /// <summary>Whether a fixed barrier stands between a box and a tub or shower.</summary>
+    Barrier = 1 << 19,
+
+    /// <summary>How a luminaire is enclosed and where its listing lets it be.</summary>
+    Enclosure = 1 << 20,
+
+    /// <summary>Whether an outlet of another room serves this one.</summary>
+    ServedFromOutside = 1 << 21,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -106,6 +121,8 @@ internal static class FactText
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside",
+        "where things stand in plan", "the height of the rim or threshold", "whether a fixed barrier stands between", "how the luminaire is enclosed and listed",
+        "whether one outside the room serves it",
     ];
 
     public static string Of(Facts facts)
