@@ -21,6 +21,17 @@ internal readonly struct PlanPatch(int frame, decimal left, decimal right, decim
     /// <summary>All of it but its edges.</summary>
     public PlanPatch Inside => new(Frame, Left + 1m, Right - 1m, Near + 1m, Far - 1m);
 
+    /// <summary>Its middle, to the tick below.</summary>
+    public PlanPatch Middle
+    {
+        get
+        {
+            decimal along = decimal.Floor((Left + Right) / 2m);
+            decimal away = decimal.Floor((Near + Far) / 2m);
+            return new(Frame, along, along, away, away);
+        }
+    }
+
     /// <summary>Whether anything is in it.</summary>
     public bool IsEmpty => Left > Right || Near > Far;
 

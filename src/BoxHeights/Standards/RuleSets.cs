@@ -25,7 +25,7 @@ public static class RuleSets
     /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.Alarms.Rows;
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.NecZones.Rows(edition) + Standards.NecRequired.Rows(edition) + Standards.Alarms.Rows;
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>
     public static RuleSet RoughInPractice => Standards.TradePractice.Rows;

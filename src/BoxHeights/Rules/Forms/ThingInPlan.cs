@@ -12,13 +12,14 @@ internal sealed class ThingInPlan
     /// <summary>How much counter may be left behind a basin or a range where that isn't stated: 6 in. Common practice, no source.</summary>
     private static readonly Distance MostBehind = Distance.FromInches(6, 0, 1);
 
-    private ThingInPlan(string name, PlanPatch? sure, PlanPatch possible, Fixture? fixture = null)
+    private ThingInPlan(string name, PlanPatch? sure, PlanPatch possible, Fixture? fixture = null, Level? top = null)
     {
         Name = name;
         HasPlace = sure is not null;
         Sure = sure.GetValueOrDefault();
         Possible = possible;
         Fixture = fixture;
+        Top = top ?? fixture?.Top;
     }
 
     /// <summary>Its id, or what and where it is.</summary>
@@ -35,6 +36,9 @@ internal sealed class ThingInPlan
 
     /// <summary>The fixture, where it is one.</summary>
     public Fixture? Fixture { get; }
+
+    /// <summary>The top of it, or of the counter that it is set into; null where that isn't stated, or is itself taken from a counter.</summary>
+    public Level? Top { get; }
 
     /// <summary>What of a room a zone is tied to.</summary>
     public static List<ThingInPlan> Of(TiedTo tied, Room room, RoomPlan plan, Dwelling? dwelling)
@@ -127,7 +131,8 @@ internal sealed class ThingInPlan
 
         // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
         return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)
-            : new(name, RoomPlan.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), RoomPlan.Against(face, part.Left, part.Right, behind, depth));
+            : new(name, RoomPlan.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), RoomPlan.Against(face, part.Left, part.Right, behind, depth),
+                null, ResolvedSurface.TopOf(counter) is { Datum: not Datum.Countertop } top ? top : null);
     }
 
     private static ThingInPlan Exactly(string name, PlanPatch patch) => new(name, patch, patch);
