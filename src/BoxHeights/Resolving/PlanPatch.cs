@@ -52,14 +52,13 @@ internal readonly struct PlanGap(decimal square, bool isExact)
     /// <summary>The way in whole ticks, rounded down.</summary>
     public Distance RoundedDown => Distance.FromTicks((long)Grid.SquareRoot(square));
 
-    /// <summary>Whether it is no more than a reach.</summary>
-    public Verdict IsWithin(Distance reach) => Compare(reach, square <= Square(reach.Ticks - slack), square > Square(reach.Ticks + slack));
+    /// <summary>Whether it is no more than a reach; null where a tick decides that isn't known.</summary>
+    public bool? IsWithin(Distance reach) => Of(square <= Square(reach.Ticks - slack) && reach.Ticks >= slack, square > Square(reach.Ticks + slack));
 
-    /// <summary>Whether it is no less than a reach.</summary>
-    public Verdict IsClearOf(Distance reach) => Compare(reach, square >= Square(reach.Ticks + slack), square < Square(reach.Ticks - slack));
+    /// <summary>Whether it is no less than a reach; null where a tick decides that isn't known.</summary>
+    public bool? IsClearOf(Distance reach) => Of(square >= Square(reach.Ticks + slack), square < Square(reach.Ticks - slack));
 
     private static decimal Square(decimal ticks) => ticks <= 0m ? 0m : ticks * ticks;
 
-    private static Verdict Compare(Distance reach, bool surely, bool surelyNot) =>
-        surely ? Verdict.Passes : surelyNot && reach >= Distance.Zero ? Verdict.Fails : Verdict.Unknown;
+    private static bool? Of(bool surely, bool surelyNot) => surely ? true : surelyNot ? false : null;
 }

@@ -12,17 +12,22 @@ internal sealed partial class RoomPlan
         PlanPatch here = Seen(patch, face);
         decimal left = Math.Min(Math.Max(from, 0), here.Left);
         decimal right = Math.Max(Math.Min(to, faces[face].Wall.Length.Ticks), here.Right);
+
+        // A thing's own wall hides nothing of it from whoever is before that wall.
+        bool isBeforeIt = Turn(face, patch.Frame, Math.Max(from, 0), 0m).Away >= -1m
+            && Turn(face, patch.Frame, Math.Min(to, faces[face].Wall.Length.Ticks), 0m).Away >= -1m;
         for (int other = 0; other < faces.Count; other++)
         {
             Wall wall = faces[other].Wall;
-            if (other == face || wall.Open)
+            if (other == face || wall.Open || (other == patch.Frame && isBeforeIt))
             {
                 continue;
             }
 
             (decimal a, decimal b) = Turn(other, face, 0m, 0m);
             (decimal c, decimal d) = Turn(other, face, wall.Length.Ticks, 0m);
-            if (Math.Max(a, c) > left && Math.Min(a, c) < right && Math.Max(b, d) > 0m && Math.Min(b, d) < here.Far)
+            decimal slack = IsExact(other, face) ? 0m : 1m;
+            if (Math.Max(a, c) > left + slack && Math.Min(a, c) < right - slack && Math.Max(b, d) > slack && Math.Min(b, d) < here.Far - slack)
             {
                 return false;
             }

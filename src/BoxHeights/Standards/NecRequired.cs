@@ -194,7 +194,7 @@ internal static class NecRequired
             };
             yield return new StoreyOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm)
             {
-                NotIn = new[] { RoomKind.Attic, RoomKind.Garage },
+                NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet },
             };
             yield return new StoreyOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
                 new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, new DeviceKind("smoke-co-alarm") }))

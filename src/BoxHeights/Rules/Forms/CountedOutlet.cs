@@ -45,7 +45,7 @@ public sealed record CountedOutlet
     internal Verdict Of(SpaceBox box, out Facts needs)
     {
         needs = Facts.None;
-        if (!IsOne(box.Traits.Source) || (!InCabinets && box.Traits.Surface == BoxSurface.Cabinet) || (IsForGeneralUse && !ServesGenerally(box.Traits)))
+        if (!IsOne(box.Traits.Source) || (!InCabinets && box.Traits.Surface == BoxSurface.Cabinet) || (IsForGeneralUse && box.Traits.Surface == BoxSurface.Ceiling))
         {
             return Verdict.Fails;
         }
@@ -120,7 +120,7 @@ public sealed record CountedOutlet
 
     private bool IsOne(DeviceBox box)
     {
-        if (OnlySwitched && box.Switched is null or SwitchedPart.None)
+        if ((OnlySwitched && box.Switched is null or SwitchedPart.None) || (IsForGeneralUse && !ServesGenerally(box)))
         {
             return false;
         }
@@ -139,8 +139,7 @@ public sealed record CountedOutlet
         return !isKnown && Purposes.Contains(box.Purpose);
     }
 
-    private static bool ServesGenerally(BoxTraits box) =>
-        !box.IsDedicated && box.Surface != BoxSurface.Ceiling && box.Source.Switched != SwitchedPart.All && !IsOfOtherVoltage(box.Source.Rating);
+    private static bool ServesGenerally(DeviceBox box) => box.Dedicated is null && box.Switched != SwitchedPart.All && !IsOfOtherVoltage(box.Rating);
 
     private static bool IsOfOtherVoltage(string? rating)
     {

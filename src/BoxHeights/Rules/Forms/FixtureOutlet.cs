@@ -171,12 +171,12 @@ public sealed record FixtureOutlet : SpaceRule
 
     private Verdict Of(PlanGap sure, PlanGap possible, ref Facts needs)
     {
-        if (sure.IsWithin(Reach) == Verdict.Passes)
+        if (sure.IsWithin(Reach) == true)
         {
             return Verdict.Passes;
         }
 
-        if (possible.IsWithin(Reach) == Verdict.Fails)
+        if (possible.IsWithin(Reach) == false)
         {
             return Verdict.Fails;
         }
@@ -225,7 +225,7 @@ public sealed record FixtureOutlet : SpaceRule
 
         DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
         return OutletCure.OnWall(space, plan, box, (face, at) =>
-            plan.Gap(face, at, thing.Sure) is var gap && gap.IsWithin(Reach) == Verdict.Passes && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible) ? gap.RoundedDown.Ticks : null);
+            plan.Gap(face, at, thing.Sure) is var gap && gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible) ? gap.RoundedDown.Ticks : null);
     }
 
     private static Verdict Worse(Verdict one, Verdict other) => one > other ? one : other;

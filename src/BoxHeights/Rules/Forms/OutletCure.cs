@@ -36,7 +36,7 @@ internal static class OutletCure
             for (Distance at = FromCorner; !wall.Open && at <= wall.Length - FromCorner && at.Ticks < 1L << 33; at += Step)
             {
                 if (far(face, at) is { } off && off < least && IsFree(space, wall, room.Id + "/" + wall.Id, at)
-                    && !water.Exists(thing => thing.HasPlace && plan.Gap(face, at, thing.Possible).IsClearOf(FromWater) != Verdict.Passes))
+                    && !water.Exists(thing => thing.HasPlace && plan.Gap(face, at, thing.Possible).IsClearOf(FromWater) != true))
                 {
                     least = off;
                     best = new(room.Id + "/" + wall.Id, box.WithAt(at));

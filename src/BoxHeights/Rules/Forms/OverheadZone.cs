@@ -149,16 +149,7 @@ public sealed record OverheadZone : SpaceRule
 
     private Verdict Outside(RoomPlan plan, in PlanPatch patch, PlanPoint point)
     {
-        if (Reach > Distance.Zero)
-        {
-            return plan.Gap(point, patch).IsClearOf(Reach);
-        }
-
-        return patch.Inside.IsEmpty ? Verdict.Passes : plan.Gap(point, patch.Inside).IsWithin(Distance.Zero) switch
-        {
-            Verdict.Passes => Verdict.Fails,
-            Verdict.Fails => Verdict.Passes,
-            _ => Verdict.Unknown,
-        };
+        bool? outside = Reach > Distance.Zero ? plan.Gap(point, patch).IsClearOf(Reach) : patch.Inside.IsEmpty ? true : !plan.Gap(point, patch.Inside).IsWithin(Distance.Zero);
+        return outside switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }
 }
