@@ -106,6 +106,34 @@ internal static class Grid
         return a;
     }
 
+    /// <summary>The largest whole number whose square is no more than a value; 0 for what is less than 1.</summary>
+    internal static decimal SquareRoot(decimal value)
+    {
+        if (value < 1m)
+        {
+            return 0m;
+        }
+
+        decimal root = 1m;
+        while (root * root < value)
+        {
+            root *= 2m;
+        }
+
+        // Newton's steps from above fall until they are there.
+        decimal whole = decimal.Floor(value);
+        while (true)
+        {
+            decimal next = decimal.Floor((root + decimal.Floor(whole / root)) / 2m);
+            if (next >= root)
+            {
+                return root;
+            }
+
+            root = next;
+        }
+    }
+
     /// <summary>The value without its sign; also right for the lowest long.</summary>
     internal static ulong Magnitude(long value) => value < 0 ? unchecked(0UL - (ulong)value) : (ulong)value;
 

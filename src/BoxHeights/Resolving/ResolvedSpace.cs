@@ -10,9 +10,12 @@ internal sealed class ResolvedSpace
 
     private readonly Items<Fixture> fixtures;
     private readonly OutsideFace? face;
+    private RoomPlan? plan;
 
-    public ResolvedSpace(Room room, Storey? storey)
+    public ResolvedSpace(Room room, Storey? storey, Dwelling dwelling)
     {
+        Room = room;
+        Dwelling = dwelling;
         Id = room.Id;
         Kind = room.Kind;
         StoreyId = room.Storey;
@@ -51,6 +54,15 @@ internal sealed class ResolvedSpace
     public RoomKind Kind { get; }
 
     public bool IsOutside => face is not null;
+
+    /// <summary>The room; null outside. A placement rule reads no box of it.</summary>
+    public Room? Room { get; }
+
+    /// <summary>What the room is part of; null outside.</summary>
+    public Dwelling? Dwelling { get; }
+
+    /// <summary>Where the room's walls are in plan; null outside.</summary>
+    public RoomPlan? Plan => Room is null ? null : plan ??= new(Room);
 
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     public bool HasBrokenParts { get; set; }

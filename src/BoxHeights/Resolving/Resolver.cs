@@ -29,7 +29,7 @@ internal sealed class Resolver
         resolver.UniqueIds(dwelling);
         foreach (Room room in dwelling.Rooms)
         {
-            resolver.Within(room.Id, () => resolver.Room(room));
+            resolver.Within(room.Id, () => resolver.Room(room, dwelling));
         }
 
         foreach (OutsideFace face in dwelling.Outside)
@@ -118,10 +118,10 @@ internal sealed class Resolver
         }
     }
 
-    private void Room(Room room)
+    private void Room(Room room, Dwelling dwelling)
     {
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
-        ResolvedSpace space = new(room, storey);
+        ResolvedSpace space = new(room, storey, dwelling);
         Spaces.Add(space);
         Walls(space, room.Walls);
         foreach (Fixture fixture in room.Fixtures)

@@ -30,6 +30,8 @@ public static class RuleSets
         Standards.Nec.Dwelling(edition)
         + Standards.BoxSizes.Rows(edition)
         + Standards.NecSpacing.Rows(edition)
+        + Standards.NecRequired.Rows(edition)
+        + Standards.NecZones.Rows(edition)
         + Standards.Alarms.Rows;
 
     /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>

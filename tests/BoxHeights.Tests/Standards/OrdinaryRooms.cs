@@ -7,6 +7,7 @@ namespace BoxHeights.Tests.Standards;
 internal sealed class OrdinaryRooms(StoreyDraft storey)
 {
     private static readonly DeviceKind Receptacle = DeviceKind.DuplexReceptacle;
+    private static readonly RoomKind[] Unalarmed = [RoomKind.Kitchen, RoomKind.Bathroom, RoomKind.Closet, RoomKind.Garage];
 
     private readonly Draw draw = storey.Draw;
     private int rooms;
@@ -36,6 +37,12 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             : [ClosetWall("north")]);
         Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
+        if (!Unalarmed.Contains(kind))
+        {
+            // One in each bedroom, and outside the bedrooms of every storey.
+            room = room.WithOverhead(room.Overhead.With(storey.Box(BoxPurpose.Alarm, DeviceKind.SmokeAlarm).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(40), In(40)))));
+        }
+
         if (kind == RoomKind.Laundry)
         {
             room = room.WithFixtures(new[]

@@ -104,6 +104,21 @@ public enum Facts
 
     /// <summary>What breaks the floor line of a wall: what an opening or a cabinet is, how a door opens.</summary>
     FloorLine = 1 << 19,
+
+    /// <summary>Where a fixture or a box is in plan.</summary>
+    PlanPlace = 1 << 20,
+
+    /// <summary>The height of a tub's rim or a shower's threshold.</summary>
+    Rim = 1 << 21,
+
+    /// <summary>Whether a fixed barrier stands between a box and a tub or shower.</summary>
+    Barrier = 1 << 22,
+
+    /// <summary>How a luminaire is enclosed and where its listing lets it be.</summary>
+    Enclosure = 1 << 23,
+
+    /// <summary>Whether an outlet of another room serves this one.</summary>
+    ServedFromOutside = 1 << 24,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -116,6 +131,8 @@ internal static class FactText
         "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside", "how thick the finish is", "whether the finish burns",
         "what breaks the wall at the floor",
+        "where things stand in plan", "the height of the rim or threshold", "whether a fixed barrier stands between", "how the luminaire is enclosed and listed",
+        "whether one outside the room serves it",
     ];
 
     public static string Of(Facts facts)

@@ -1,0 +1,149 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Which boxes count for what a row requires.</summary>
+public sealed record CountedOutlet
+{
+    /// <summary>Names what counts.</summary>
+    /// <param name="name">What one is called: "receptacle", "light".</param>
+    /// <param name="devices">Boxes that hold one of these count.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    public CountedOutlet(string name, Items<DeviceKind> devices)
+    {
+        Name = name ?? throw new ArgumentNullException(nameof(name));
+        Devices = devices;
+    }
+
+    /// <summary>What one is called.</summary>
+    public string Name { get; init; }
+
+    /// <summary>Devices that count.</summary>
+    public Items<DeviceKind> Devices { get; init; }
+
+    /// <summary>Purposes that count where no device of a known kind is stated.</summary>
+    public Items<BoxPurpose> Purposes { get; init; }
+
+    /// <summary>Whether boxes don't count that serve one appliance, are wholly switched, sit in a ceiling, or are of another voltage than 125 V.</summary>
+    public bool IsForGeneralUse { get; init; }
+
+    /// <summary>Whether boxes in cabinets count.</summary>
+    public bool InCabinets { get; init; }
+
+    /// <summary>How much of a receptacle a switch has to control; null where that doesn't matter.</summary>
+    public bool OnlySwitched { get; init; }
+
+    /// <summary>The highest that the center of one may be, itself allowed; null for any height.</summary>
+    public Level? Highest { get; init; }
+
+    /// <summary>What counts, in words.</summary>
+    public string Numbers => Name + " (" + Devices + (Purposes.Count == 0 ? "" : ", or for " + Purposes) + ")"
+        + (IsForGeneralUse ? ", for general use" : "") + (InCabinets ? ", in cabinets too" : "") + (OnlySwitched ? ", switched" : "")
+        + (Highest is { } high ? ", center at most " + high : "");
+
+    /// <summary>Whether a box counts, wherever it is along its wall.</summary>
+    internal Verdict Of(SpaceBox box, out Facts needs)
+    {
+        needs = Facts.None;
+        if (!IsOne(box.Traits.Source) || (!InCabinets && box.Traits.Surface == BoxSurface.Cabinet) || (IsForGeneralUse && box.Traits.Surface == BoxSurface.Ceiling))
+        {
+            return Verdict.Fails;
+        }
+
+        if (Highest is not { } high || box.Traits.Surface == BoxSurface.Floor)
+        {
+            return Verdict.Passes;
+        }
+
+        if (!box.TryHeightOf(TargetLine.Center, high.Datum, out DistanceRange height, out needs))
+        {
+            needs = needs == Facts.None ? Facts.Datum : needs;
+            return Verdict.Unknown;
+        }
+
+        return height.To <= high.Offset ? Verdict.Passes : height.From > high.Offset ? Verdict.Fails : Verdict.Unknown;
+    }
+
+    /// <summary>Whether a dwelling lists any such box, wherever it is: where it lists none, nothing can be said of them.</summary>
+    internal bool IsListedIn(Dwelling dwelling)
+    {
+        foreach (Room room in dwelling.Rooms)
+        {
+            if (IsListedIn(room.Overhead) || IsListedIn(room.Walls) || IsListedIn(room.InFloor))
+            {
+                return true;
+            }
+        }
+
+        return IsListedOutside(dwelling);
+    }
+
+    /// <summary>Whether a dwelling lists any such box on an outside face.</summary>
+    internal bool IsListedOutside(Dwelling dwelling)
+    {
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            if (IsListedIn(face.Walls))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsListedIn(Items<Wall> walls)
+    {
+        foreach (Wall wall in walls)
+        {
+            if (IsListedIn(wall.Boxes))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsListedIn(Items<DeviceBox> boxes)
+    {
+        foreach (DeviceBox box in boxes)
+        {
+            if (IsOne(box))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsOne(DeviceBox box)
+    {
+        if ((OnlySwitched && box.Switched is null or SwitchedPart.None) || (IsForGeneralUse && !ServesGenerally(box)))
+        {
+            return false;
+        }
+
+        bool isKnown = false;
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (Devices.Contains(device))
+            {
+                return true;
+            }
+
+            isKnown |= device.IsKnown;
+        }
+
+        return !isKnown && Purposes.Contains(box.Purpose);
+    }
+
+    private static bool ServesGenerally(DeviceBox box) => box.Dedicated is null && box.Switched != SwitchedPart.All && !IsOfOtherVoltage(box.Rating);
+
+    private static bool IsOfOtherVoltage(string? rating)
+    {
+        bool Says(string volts) => rating!.IndexOf(volts, StringComparison.Ordinal) >= 0;
+        return rating is not null && !Says("125") && !Says("120") && (Says("250") || Says("240") || Says("208") || Says("277"));
+    }
+}

@@ -1,0 +1,74 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A room's only light in its ceiling sits in a box that can hold a ceiling fan.</summary>
+/// <remarks>
+/// Which places are fit for a fan no document says; one light alone is taken for one, several are not. A dwelling that marks no box as able to hold a fan
+/// isn't judged: whether its boxes can isn't described.
+/// </remarks>
+public sealed record FanReady : SpaceRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is required, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where it is required.</param>
+    public FanReady(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <inheritdoc/>
+    public override string Numbers => "one light alone in a ceiling can hold a fan";
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        SpaceBox? only = null;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (box.Traits.Surface != BoxSurface.Ceiling || !Scope.Covers(box.Traits, box.Room))
+            {
+                continue;
+            }
+
+            if (only is not null)
+            {
+                return;
+            }
+
+            only = box;
+        }
+
+        if (only is null || only.Traits.Source.FanRated)
+        {
+            return;
+        }
+
+        if (!MarksAny(space.Dwelling))
+        {
+            statement.NotJudged("no box is described as able to hold a fan");
+            return;
+        }
+
+        statement.Finds(only.Id, only.Address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "a box that isn't marked for a fan");
+    }
+
+    private static bool MarksAny(Dwelling dwelling)
+    {
+        foreach (Room room in dwelling.Rooms)
+        {
+            foreach (DeviceBox box in room.Overhead)
+            {
+                if (box.FanRated)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}

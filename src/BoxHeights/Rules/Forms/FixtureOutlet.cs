@@ -1,0 +1,232 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Each thing of a kind in a room has an outlet within reach, straight in plan from the outlet's center to the thing's nearest edge.</summary>
+public sealed record FixtureOutlet : SpaceRule
+{
+    /// <summary>Describes what is required.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is required, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where it is required.</param>
+    /// <param name="outlet">What counts.</param>
+    /// <param name="around">The things.</param>
+    /// <param name="reach">How far an outlet may be off, itself allowed; zero to 100 ft.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
+    public FixtureOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet, TiedTo around, Distance reach)
+        : base(id, summary, severity, citation)
+    {
+        Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
+        Around = around ?? throw new ArgumentNullException(nameof(around));
+        Reach = Zone.CheckReach(reach, nameof(reach));
+    }
+
+    /// <summary>What counts.</summary>
+    public CountedOutlet Outlet { get; init; }
+
+    /// <summary>The things.</summary>
+    public TiedTo Around { get; init; }
+
+    /// <summary>How far an outlet may be off.</summary>
+    public Distance Reach { get; init; }
+
+    /// <summary>Only boxes for these purposes serve the things, and where there are none nothing is asked; every box that counts where none is named.</summary>
+    public Items<BoxPurpose> Serving { get; init; }
+
+    /// <summary>Whether the way is a cord's, which goes through no wall.</summary>
+    public bool ByCord { get; init; }
+
+    /// <summary>Whether it is taken from the middle of the thing instead of its nearest edge.</summary>
+    public bool FromMiddle { get; init; }
+
+    /// <summary>How far below the top that a thing is set into an outlet may be, itself allowed; null where that doesn't matter.</summary>
+    public Distance? MostBelowTop { get; init; }
+
+    /// <summary>Whether an outlet on the thing's own wall serves it only where no other such thing lies between.</summary>
+    public bool NotAcrossAnother { get; init; }
+
+    /// <summary>A box that would do, without its place; null where none is offered.</summary>
+    public DeviceBox? Cure { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <inheritdoc/>
+    public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
+        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ByCord ? ", by a cord that goes through no wall" : "")
+        + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "");
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Room is not { } room)
+        {
+            return;
+        }
+
+        RoomPlan plan = space.Prepared(view => new RoomPlan(view.Room!));
+        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Dwelling);
+        if (things.Count == 0 || (Serving.Count > 0 && !ServesAny(space)))
+        {
+            if (Serving.Count == 0)
+            {
+                statement.NotJudged("none of " + Around + " is described");
+            }
+
+            return;
+        }
+
+        if (!RoomOutlet.IsDescribed(space, Outlet, statement))
+        {
+            return;
+        }
+
+        foreach (ThingInPlan thing in things)
+        {
+            if (plan.IsTooLarge || !thing.HasPlace)
+            {
+                statement.NotJudged("it isn't said where everything stands in plan");
+                continue;
+            }
+
+            Judge(space, statement, plan, things, thing);
+        }
+    }
+
+    private bool ServesAny(SpaceView space)
+    {
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (Serving.Contains(box.Traits.Purpose))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void Judge(SpaceView space, SpaceStatement statement, RoomPlan plan, List<ThingInPlan> things, ThingInPlan thing)
+    {
+        Verdict best = Verdict.Fails;
+        Facts needs = Facts.None;
+        Distance? nearest = null;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (Serving.Count > 0 && !Serving.Contains(box.Traits.Purpose))
+            {
+                continue;
+            }
+
+            Verdict one = Outlet.Of(box, out Facts missing);
+            one = Worse(one, Within(space, plan, box, thing, ref missing, out Distance? gap));
+            one = one == Verdict.Fails ? one : Worse(one, HighEnough(space, box, thing, ref missing));
+            one = one == Verdict.Fails || !NotAcrossAnother || !IsAcross(space, box, things, thing) ? one : Verdict.Fails;
+            best = one < best ? one : best;
+            needs |= one == Verdict.Unknown ? missing : Facts.None;
+            nearest = gap is { } off && (nearest is not { } least || off < least) && Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
+        }
+
+        if (best == Verdict.Passes)
+        {
+            return;
+        }
+
+        statement.Finds(
+            space.Id + " " + thing.Name, space.Id, best, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
+            () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Dwelling.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
+            best == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
+    }
+
+    private Verdict Within(SpaceView space, RoomPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
+    {
+        gap = null;
+        PlanPatch sure = FromMiddle ? thing.Sure.Middle : thing.Sure;
+        PlanPatch possible = FromMiddle ? thing.Possible.Middle : thing.Possible;
+        if (box.Plan is { } point && RoomPlan.IsInAHouse(point))
+        {
+            gap = plan.Gap(point, possible).RoundedDown;
+            return Of(plan.Gap(point, sure), plan.Gap(point, possible), ref needs);
+        }
+
+        int face = box.Address.StartsWith(space.Id + "/", StringComparison.Ordinal) ? plan.IndexOf(box.Address.Substring(space.Id.Length + 1)) : -1;
+        if (face < 0 || box.Along is not { } at)
+        {
+            needs |= Facts.Along;
+            return Verdict.Unknown;
+        }
+
+        gap = plan.Gap(face, at, possible).RoundedDown;
+        Verdict within = Of(plan.Gap(face, at, sure), plan.Gap(face, at, possible), ref needs);
+        if (ByCord && within == Verdict.Passes && !plan.IsClearBetween(face, at.Ticks, at.Ticks, possible))
+        {
+            needs |= Facts.Barrier;
+            return Verdict.Unknown;
+        }
+
+        return within;
+    }
+
+    private Verdict Of(PlanGap sure, PlanGap possible, ref Facts needs)
+    {
+        if (sure.IsWithin(Reach) == true)
+        {
+            return Verdict.Passes;
+        }
+
+        if (possible.IsWithin(Reach) == false)
+        {
+            return Verdict.Fails;
+        }
+
+        needs |= Facts.PlanPlace;
+        return Verdict.Unknown;
+    }
+
+    private Verdict HighEnough(SpaceView space, SpaceBox box, ThingInPlan thing, ref Facts needs)
+    {
+        if (MostBelowTop is not { } most || thing.Top is not { } top || box.Traits.Surface == BoxSurface.Floor)
+        {
+            return Verdict.Passes;
+        }
+
+        if (!box.TryHeightOf(TargetLine.Center, top.Datum, out DistanceRange height, out Facts missing))
+        {
+            needs |= missing == Facts.None ? Facts.Datum : missing;
+            return Verdict.Unknown;
+        }
+
+        Distance lowest = top.Offset - most;
+        needs |= missing;
+        return height.From >= lowest ? Verdict.Passes : height.To < lowest ? Verdict.Fails : Verdict.Unknown;
+    }
+
+    /// <summary>Whether another thing of the wall lies between an outlet and what it would serve.</summary>
+    private static bool IsAcross(SpaceView space, SpaceBox box, List<ThingInPlan> things, ThingInPlan thing)
+    {
+        int face = thing.Possible.Frame;
+        if (box.Along is not { } at || face < 0 || box.Address != space.Id + "/" + space.Room!.Walls[face].Id)
+        {
+            return false;
+        }
+
+        return things.Exists(other => other != thing && other.HasPlace && other.Possible.Frame == face
+            && (at.Ticks <= other.Possible.Left ? other.Possible.Right <= thing.Possible.Left : at.Ticks >= other.Possible.Right && other.Possible.Left >= thing.Possible.Right));
+    }
+
+    private Items<PlacedBox> CureFor(SpaceView space, RoomPlan plan, ThingInPlan thing)
+    {
+        if (Cure is not { } cure)
+        {
+            return default;
+        }
+
+        DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
+        return OutletCure.OnWall(space, plan, box, (face, at) =>
+            plan.Gap(face, at, thing.Sure) is var gap && gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible) ? gap.RoundedDown.Ticks : null);
+    }
+
+    private static Verdict Worse(Verdict one, Verdict other) => one > other ? one : other;
+}

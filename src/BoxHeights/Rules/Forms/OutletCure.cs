@@ -1,0 +1,102 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Looks for a place where a box that is lacking could go: clear of openings, coverings and other boxes. Whether it may be there is tried by whoever offers it.</summary>
+internal static class OutletCure
+{
+    private static readonly Distance Step = Distance.FromInches(1, 0, 1);
+    private static readonly Distance Beside = Distance.FromInches(6, 0, 1);
+    private static readonly Distance FromCorner = Distance.FromInches(8, 0, 1);
+
+    /// <summary>3 ft from tubs and showers, where a room has such places.</summary>
+    private static readonly Distance FromWater = Distance.FromFeetInches(3, 0);
+
+    private static readonly TiedTo Water = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
+
+    /// <summary>A box on a wall of a room, at the place that is nearest by some measure.</summary>
+    /// <param name="space">The room.</param>
+    /// <param name="plan">Its plan.</param>
+    /// <param name="box">The box, without its place.</param>
+    /// <param name="far">How far a place is off, the least being best; null where it won't do.</param>
+    public static Items<PlacedBox> OnWall(SpaceView space, RoomPlan plan, DeviceBox box, Func<int, Distance, decimal?> far)
+    {
+        if (space.Room is not { } room || plan.IsTooLarge)
+        {
+            return default;
+        }
+
+        List<ThingInPlan> water = ThingInPlan.Of(Water, room, plan, null);
+        decimal least = decimal.MaxValue;
+        PlacedBox? best = null;
+        for (int face = 0; face < plan.Count; face++)
+        {
+            Wall wall = plan.WallOf(face);
+            for (Distance at = FromCorner; !wall.Open && at <= wall.Length - FromCorner && at.Ticks < 1L << 33; at += Step)
+            {
+                if (far(face, at) is { } off && off < least && IsFree(space, wall, room.Id + "/" + wall.Id, at)
+                    && !water.Exists(thing => thing.HasPlace && plan.Gap(face, at, thing.Possible).IsClearOf(FromWater) != true))
+                {
+                    least = off;
+                    best = new(room.Id + "/" + wall.Id, box.WithAt(at));
+                }
+            }
+        }
+
+        return best is null ? default : new[] { best };
+    }
+
+    /// <summary>A box in the middle of a ceiling over four walls; none over others.</summary>
+    public static Items<PlacedBox> InCeiling(SpaceView space, RoomPlan plan, DeviceBox box, int part)
+    {
+        if (space.Room is not { Walls.Count: 4 } room || !plan.Closes)
+        {
+            return default;
+        }
+
+        PlanPoint middle = new(Distance.FromTicks(room.Walls[0].Length.Ticks / part), Distance.FromTicks(room.Walls[1].Length.Ticks / part));
+        return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(BoxKind.Octagon).WithPlan(middle)) };
+    }
+
+    /// <summary>An id that no box has yet.</summary>
+    public static string FreeId(Dwelling dwelling, string wanted)
+    {
+        string id = wanted;
+        for (int n = 2; dwelling.FindBox(id) is not null; n++)
+        {
+            id = wanted + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        return id;
+    }
+
+    public static bool IsFree(SpaceView space, Wall wall, string address, Distance at)
+    {
+        foreach (Opening one in wall.Openings)
+        {
+            if (one.Left - Beside < at && at < one.Right + Beside)
+            {
+                return false;
+            }
+        }
+
+        foreach (Covering one in wall.Coverings)
+        {
+            if (one.Left - Beside < at && at < one.Right + Beside)
+            {
+                return false;
+            }
+        }
+
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (box.Address == address && (box.Along is not { } other || (other - at).Abs() < Beside))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

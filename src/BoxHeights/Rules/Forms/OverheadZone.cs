@@ -1,0 +1,155 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A box in a ceiling is outside a zone round something in its room. The reach is taken straight in plan; right at it is outside.</summary>
+public sealed record OverheadZone : SpaceRule
+{
+    /// <summary>Describes a zone.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    /// <param name="around">What the zone is tied to.</param>
+    /// <param name="reach">How far it reaches from there to the box's center, straight in plan; zero to 100 ft.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
+    public OverheadZone(string id, string summary, Severity severity, Citation citation, TiedTo around, Distance reach)
+        : base(id, summary, severity, citation)
+    {
+        Around = around ?? throw new ArgumentNullException(nameof(around));
+        Reach = Zone.CheckReach(reach, nameof(reach));
+    }
+
+    /// <summary>What the zone is tied to.</summary>
+    public TiedTo Around { get; init; }
+
+    /// <summary>How far it reaches, straight in plan.</summary>
+    public Distance Reach { get; init; }
+
+    /// <summary>The height that it ends at, above a datum or the fixture's own rim: a ceiling above it isn't judged. Null where it reaches up without end.</summary>
+    public Level? Top { get; init; }
+
+    /// <summary>What decides whether a box may be in the zone after all; nothing where none may.</summary>
+    public Facts Unless { get; init; }
+
+    /// <summary>Whether the row is judged only where the room's walls close.</summary>
+    public bool NeedsWholeRoom { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <inheritdoc/>
+    public override string Numbers => "outside " + Zone.Words(Around, Reach) + (Top is { } high ? ", under a ceiling up to " + high : "")
+        + (Unless == Facts.None ? "" : ", unless by " + FactText.Of(Unless)) + (NeedsWholeRoom ? ", where its walls close" : "");
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Room is not { } room)
+        {
+            return;
+        }
+
+        RoomPlan? plan = null;
+        List<ThingInPlan> things = [];
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (box.Traits.Surface != BoxSurface.Ceiling || !Scope.Covers(box.Traits, room.Kind))
+            {
+                continue;
+            }
+
+            if (Around == TiedTo.WholeRoom)
+            {
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => "in this room");
+                continue;
+            }
+
+            if (plan is null)
+            {
+                plan = space.Prepared(view => new RoomPlan(view.Room!));
+                things = ThingInPlan.Of(Around, room, plan, space.Dwelling);
+            }
+
+            if (things.Count == 0)
+            {
+                return;
+            }
+
+            if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace) || box.Plan is not { } point || !RoomPlan.IsInAHouse(point))
+            {
+                statement.NotJudged("it isn't said where everything stands in plan");
+                return;
+            }
+
+            if (NeedsWholeRoom && !plan.Closes)
+            {
+                statement.NotJudged("its walls don't close");
+                return;
+            }
+
+            Judge(space, statement, plan, things, box, point);
+        }
+    }
+
+    private void Judge(SpaceView space, SpaceStatement statement, RoomPlan plan, List<ThingInPlan> things, SpaceBox box, PlanPoint point)
+    {
+        ThingInPlan? nearest = null;
+        Verdict worst = Verdict.Passes;
+        Facts needs = Facts.None;
+        Distance measured = Distance.Zero;
+        foreach (ThingInPlan thing in things)
+        {
+            (Verdict verdict, Facts facts) = Of(space, plan, thing, point);
+            Distance gap = plan.Gap(point, thing.Sure).RoundedDown;
+            if (verdict > worst || (verdict == worst && nearest is not null && gap < measured))
+            {
+                (nearest, worst, needs, measured) = (thing, verdict, facts, gap);
+            }
+        }
+
+        if (nearest is { } found)
+        {
+            statement.Finds(
+                box.Id, box.Address, worst, measured, Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(Reach),
+                () => (Reach == Distance.Zero ? "over " : "in plan " + Printed.Of(measured, space.Dwelling.Units) + " from ") + found.Name, needs);
+        }
+    }
+
+    private (Verdict Verdict, Facts Needs) Of(SpaceView space, RoomPlan plan, ThingInPlan thing, PlanPoint point)
+    {
+        Verdict certain = Outside(plan, thing.Sure, point);
+        Verdict verdict = certain == Verdict.Fails ? certain : Outside(plan, thing.Possible, point) == Verdict.Passes ? Verdict.Passes : Verdict.Unknown;
+        Facts needs = verdict == Verdict.Unknown ? Facts.PlanPlace : Facts.None;
+        if (verdict == Verdict.Passes)
+        {
+            return (verdict, needs);
+        }
+
+        if (Top is { } top)
+        {
+            (DistanceRange offset, Datum datum, Facts unstated) = Zone.Anchored(top, thing);
+            if (!space.Levels.TryOffset(datum, Datum.FinishedCeiling, out DistanceRange ceiling))
+            {
+                (verdict, needs) = (Verdict.Unknown, needs | Facts.Ceiling);
+            }
+            else if (ceiling.From > offset.To)
+            {
+                return (Verdict.Passes, Facts.None);
+            }
+            else if (ceiling.To > offset.From)
+            {
+                (verdict, needs) = (Verdict.Unknown, needs | unstated | (ceiling.IsExact ? Facts.None : Facts.Ceiling));
+            }
+        }
+
+        return Unless == Facts.None ? (verdict, needs) : (Verdict.Unknown, needs | Unless);
+    }
+
+    private Verdict Outside(RoomPlan plan, in PlanPatch patch, PlanPoint point)
+    {
+        bool? outside = Reach > Distance.Zero ? plan.Gap(point, patch).IsClearOf(Reach) : patch.Inside.IsEmpty ? true : !plan.Gap(point, patch.Inside).IsWithin(Distance.Zero);
+        return outside switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
+    }
+}

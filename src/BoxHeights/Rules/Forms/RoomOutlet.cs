@@ -1,0 +1,128 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A room has so many outlets of a kind.</summary>
+/// <remarks>
+/// A room of which no box is described isn't judged, nor is a dwelling that lists no outlet of the kind at all: someone who describes receptacles alone asks
+/// nothing about lights.
+/// </remarks>
+public sealed record RoomOutlet : SpaceRule
+{
+    /// <summary>Describes what is required.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is required, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where it is required.</param>
+    /// <param name="outlet">What counts.</param>
+    public RoomOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet)
+        : base(id, summary, severity, citation) => Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
+
+    /// <summary>What counts.</summary>
+    public CountedOutlet Outlet { get; init; }
+
+    /// <summary>One of these does as well; null where nothing else does.</summary>
+    public CountedOutlet? Instead { get; init; }
+
+    /// <summary>Openings of these kinds each ask for one outlet.</summary>
+    public Items<OpeningKind> OneForEach { get; init; }
+
+    /// <summary>An opening wider than this asks for two; null where none does.</summary>
+    public Distance? TwoBeyond { get; init; }
+
+    /// <summary>What may make it good that the room has none; nothing where nothing does.</summary>
+    public Facts Unless { get; init; }
+
+    /// <summary>Dwellings that the row speaks of, where theirs is stated; every dwelling where none is named.</summary>
+    public Items<Occupancy> Occupancies { get; init; }
+
+    /// <summary>A box that would do, without its place; null where none is offered.</summary>
+    public DeviceBox? Cure { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <inheritdoc/>
+    public override string Numbers => "at least 1 " + Outlet.Numbers + (Instead is null ? "" : ", or " + Instead.Numbers)
+        + (OneForEach.Count == 0 ? "" : ", and 1 for each of " + OneForEach + (TwoBeyond is { } wide ? ", 2 for one wider than " + wide : ""))
+        + (Unless == Facts.None ? "" : "; unless by " + FactText.Of(Unless)) + (Occupancies.Count == 0 ? "" : "; in " + Occupancies);
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Room is not { } room || (Occupancies.Count > 0 && space.Dwelling.Occupancy is { } of && !Occupancies.Contains(of)))
+        {
+            return;
+        }
+
+        if (!IsDescribed(space, Outlet, statement))
+        {
+            return;
+        }
+
+        int needed = Needed(room);
+        int sure = Count(space, Outlet, out int possible, out Facts needs);
+        if (sure >= needed || (Instead is not null && Count(space, Instead, out _, out _) > 0))
+        {
+            return;
+        }
+
+        Verdict verdict = possible < needed && Unless == Facts.None ? Verdict.Fails : Verdict.Unknown;
+        statement.Finds(
+            room.Id, room.Id, verdict, Quantity.Of(sure), QuantitySet.AtLeast(needed), () => (sure == 0 ? "no" : sure.ToString(System.Globalization.CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed : ""),
+            verdict == Verdict.Unknown ? needs | Unless : Facts.None, CureIn(space));
+    }
+
+    internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement)
+    {
+        string? missing = space.Boxes.Count == 0 ? "no box is described there" : outlet.IsListedIn(space.Dwelling) ? null : "no " + outlet.Name + " is described in the dwelling";
+        if (missing is not null)
+        {
+            statement.NotJudged(missing);
+        }
+
+        return missing is null;
+    }
+
+    internal static int Count(SpaceView space, CountedOutlet outlet, out int possible, out Facts needs)
+    {
+        int sure = 0;
+        possible = 0;
+        needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Verdict counts = outlet.Of(box, out Facts missing);
+            sure += counts == Verdict.Passes ? 1 : 0;
+            possible += counts == Verdict.Fails ? 0 : 1;
+            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+        }
+
+        return sure;
+    }
+
+    private int Needed(Room room)
+    {
+        int needed = 0;
+        foreach (Wall wall in OneForEach.Count == 0 ? default : room.Walls)
+        {
+            foreach (Opening opening in wall.Openings)
+            {
+                needed += !OneForEach.Contains(opening.Kind) ? 0 : opening.Right - opening.Left > TwoBeyond ? 2 : 1;
+            }
+        }
+
+        return Math.Max(needed, 1);
+    }
+
+    private Items<PlacedBox> CureIn(SpaceView space)
+    {
+        if (Cure is not { } cure)
+        {
+            return default;
+        }
+
+        RoomPlan plan = space.Prepared(view => new RoomPlan(view.Room!));
+        DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
+        return cure.Height is null ? OutletCure.InCeiling(space, plan, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => face);
+    }
+}

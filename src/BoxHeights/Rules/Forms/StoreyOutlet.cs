@@ -1,0 +1,70 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A storey has an outlet of a kind in its rooms, or in those of them that aren't left out.</summary>
+/// <remarks>A storey of which no box is described isn't judged, nor is a dwelling that lists no such outlet at all.</remarks>
+public sealed record StoreyOutlet : SpaceRule
+{
+    /// <summary>Describes what is required.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is required, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where it is required.</param>
+    /// <param name="outlet">What counts.</param>
+    public StoreyOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet)
+        : base(id, summary, severity, citation) => Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
+
+    /// <summary>What counts.</summary>
+    public CountedOutlet Outlet { get; init; }
+
+    /// <summary>The row speaks of storeys with a room of one of these kinds; of every storey with a room of another kind than <see cref="NotIn"/> where none is named.</summary>
+    public Items<RoomKind> WhereThereIs { get; init; }
+
+    /// <summary>Outlets in rooms of these kinds don't count.</summary>
+    public Items<RoomKind> NotIn { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Storey;
+
+    /// <inheritdoc/>
+    public override string Numbers => "at least 1 " + Outlet.Numbers + (WhereThereIs.Count == 0 ? "" : " where there is a " + WhereThereIs) + (NotIn.Count == 0 ? "" : ", not in a " + NotIn);
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        bool speaks = false;
+        bool hasOther = false;
+        foreach (Room room in space.Dwelling.Rooms)
+        {
+            speaks |= room.Storey == space.Id && (WhereThereIs.Count == 0 ? !NotIn.Contains(room.Kind) : WhereThereIs.Contains(room.Kind));
+            hasOther |= room.Storey == space.Id && !NotIn.Contains(room.Kind);
+        }
+
+        if (!speaks)
+        {
+            return;
+        }
+
+        if (!hasOther)
+        {
+            statement.NotJudged("no room is described there that one could be in");
+            return;
+        }
+
+        if (!RoomOutlet.IsDescribed(space, Outlet, statement))
+        {
+            return;
+        }
+
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (!NotIn.Contains(box.Room) && Outlet.Of(box, out _) != Verdict.Fails)
+            {
+                return;
+            }
+        }
+
+        statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name);
+    }
+}

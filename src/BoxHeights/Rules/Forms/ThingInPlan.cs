@@ -1,0 +1,176 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Something in a room that distances are taken from: where it surely is, and how far it may reach.</summary>
+internal sealed class ThingInPlan
+{
+    /// <summary>How far out from its wall a thing may stand whose depth isn't stated: 5 ft, more than any tub, range or basin. Common practice, no source.</summary>
+    private static readonly Distance MostDepth = Distance.FromFeetInches(5, 0);
+
+    /// <summary>How much counter may be left behind a basin or a range where that isn't stated: 6 in. Common practice, no source.</summary>
+    private static readonly Distance MostBehind = Distance.FromInches(6, 0, 1);
+
+    private ThingInPlan(string name, PlanPatch? sure, PlanPatch possible, Fixture? fixture = null, Level? top = null)
+    {
+        Name = name;
+        HasPlace = sure is not null;
+        Sure = sure.GetValueOrDefault();
+        Possible = possible;
+        Fixture = fixture;
+        Top = top ?? fixture?.Top;
+    }
+
+    /// <summary>Its id, or what and where it is.</summary>
+    public string Name { get; }
+
+    /// <summary>Whether it is said where it is.</summary>
+    public bool HasPlace { get; }
+
+    /// <summary>Where it is, whatever isn't known.</summary>
+    public PlanPatch Sure { get; }
+
+    /// <summary>As far as it may reach.</summary>
+    public PlanPatch Possible { get; }
+
+    /// <summary>The fixture, where it is one.</summary>
+    public Fixture? Fixture { get; }
+
+    /// <summary>The top of it, or of the counter that it is set into; null where that isn't stated, or is itself taken from a counter.</summary>
+    public Level? Top { get; }
+
+    /// <summary>What of a room a zone is tied to.</summary>
+    public static List<ThingInPlan> Of(TiedTo tied, Room room, RoomPlan plan, Dwelling? dwelling)
+    {
+        List<ThingInPlan> found = [];
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            if (tied.Fixtures.Contains(fixture.Kind))
+            {
+                found.Add(Of(fixture, plan));
+            }
+        }
+
+        for (int face = 0; face < plan.Count; face++)
+        {
+            Wall wall = plan.WallOf(face);
+            foreach (Counter counter in tied.Interruptions.Count == 0 ? default : wall.Counters)
+            {
+                foreach (CounterInterruption part in counter.Interruptions)
+                {
+                    if (tied.Interruptions.Contains(part.Kind))
+                    {
+                        found.Add(Of(part, counter, face));
+                    }
+                }
+            }
+
+            foreach (Opening opening in LeadsToRoomWith(tied.DoorsToRoomsWith, wall, dwelling) ? wall.Openings : default)
+            {
+                if (IsDoorway(opening))
+                {
+                    found.Add(Exactly(opening.Id, RoomPlan.Stretch(face, opening.Left, opening.Right)));
+                }
+            }
+
+            if (!wall.Open && (tied.Walls == TiedWalls.All || (tied.Walls == TiedWalls.SidesAndBack && !HasDoorway(wall))))
+            {
+                found.Add(Exactly(wall.Id, RoomPlan.Stretch(face, Distance.Zero, wall.Length)));
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>A fixture by its corners, or by where it stands against its wall.</summary>
+    public static ThingInPlan Of(Fixture fixture, RoomPlan plan)
+    {
+        if (fixture.Plan.Count >= 2 && IsInAHouse(fixture.Plan))
+        {
+            PlanPatch around = RoomPlan.Around(fixture.Plan);
+            return new(fixture.Id, around, around, fixture);
+        }
+
+        int face = fixture.Wall is { } wall ? plan.IndexOf(wall) : -1;
+        if (face < 0 || fixture.Left is not { } left || fixture.Right is not { } right || right <= left || right > plan.WallOf(face).Length)
+        {
+            return new(fixture.Id, null, default, fixture);
+        }
+
+        return new(
+            fixture.Id,
+            RoomPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
+            RoomPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? MostDepth),
+            fixture);
+    }
+
+    /// <summary>Whether a person walks through it.</summary>
+    public static bool IsDoorway(Opening opening) =>
+        opening.Kind != OpeningKind.Window && opening.Kind != OpeningKind.PassThrough && (opening.Sill is not { } sill || sill.Offset <= Distance.Zero);
+
+    public static bool HasDoorway(Wall wall)
+    {
+        foreach (Opening opening in wall.Openings)
+        {
+            if (IsDoorway(opening))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static ThingInPlan Of(CounterInterruption part, Counter counter, int face)
+    {
+        string name = part.Kind + " of " + counter.Id + " at " + part.Left;
+        Distance depth = counter.Depth ?? MostDepth;
+        Distance behind = part.Behind ?? Distance.Zero;
+        Distance mostBehind = part.Behind ?? Distance.Min(MostBehind, depth);
+
+        // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
+        return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)
+            : new(name, RoomPlan.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), RoomPlan.Against(face, part.Left, part.Right, behind, depth),
+                null, ResolvedSurface.TopOf(counter) is { Datum: not Datum.Countertop } top ? top : null);
+    }
+
+    private static ThingInPlan Exactly(string name, PlanPatch patch) => new(name, patch, patch);
+
+    private static bool LeadsToRoomWith(Items<FixtureKind> kinds, Wall wall, Dwelling? dwelling)
+    {
+        if (kinds.Count == 0 || dwelling is null || wall.BackOf is not { } back)
+        {
+            return false;
+        }
+
+        foreach (Room room in dwelling.Rooms)
+        {
+            if (back.StartsWith(room.Id + "/", StringComparison.Ordinal))
+            {
+                foreach (Fixture fixture in room.Fixtures)
+                {
+                    if (kinds.Contains(fixture.Kind))
+                    {
+                        return true;
+                    }
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsInAHouse(Items<PlanPoint> points)
+    {
+        foreach (PlanPoint point in points)
+        {
+            if (!RoomPlan.IsInAHouse(point))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,45 @@
+namespace BoxHeights.Rules;
+
+/// <summary>What in a room a zone is tied to. Everything that is named counts; with nothing named, the whole room is the zone.</summary>
+public sealed record TiedTo
+{
+    /// <summary>Nothing: the whole room.</summary>
+    public static TiedTo WholeRoom { get; } = new();
+
+    /// <summary>Fixtures of these kinds.</summary>
+    public Items<FixtureKind> Fixtures { get; init; }
+
+    /// <summary>What interrupts counters, of these kinds.</summary>
+    public Items<InterruptionKind> Interruptions { get; init; }
+
+    /// <summary>Doors and cased openings to a room that has a fixture of one of these kinds. The wall has to say which wall it is the back of.</summary>
+    public Items<FixtureKind> DoorsToRoomsWith { get; init; }
+
+    /// <summary>Walls.</summary>
+    public TiedWalls Walls { get; init; }
+
+    /// <summary>What it is tied to, in words.</summary>
+    public override string ToString()
+    {
+        string text = Fixtures.ToString();
+        Add(Interruptions.ToString());
+        Add(DoorsToRoomsWith.Count == 0 ? "" : "doors to a room with " + DoorsToRoomsWith);
+        Add(Walls switch { TiedWalls.All => "every wall", TiedWalls.SidesAndBack => "walls without a door", _ => "" });
+        return text.Length == 0 ? "the whole room" : text;
+
+        void Add(string more) => text += text.Length == 0 || more.Length == 0 ? more : ", " + more;
+    }
+}
+
+/// <summary>Which walls of a room a zone is tied to.</summary>
+public enum TiedWalls
+{
+    /// <summary>None.</summary>
+    None = 0,
+
+    /// <summary>Every wall.</summary>
+    All = 1,
+
+    /// <summary>Walls without a door: the sides and the back of a closet.</summary>
+    SidesAndBack = 2,
+}

@@ -1,0 +1,236 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A box on a wall is outside a zone round something in its room. The reach is taken straight in plan, round a corner of the room too; right at it is outside.</summary>
+/// <remarks>
+/// Without reach the zone is what lies within and over the thing itself: on a wall that it touches, the stretch between its ends. A box behind a wall that
+/// turns away from the thing, or that is cut off from it by another wall of the room, is never in its zone.
+/// </remarks>
+public sealed record Zone : PlacementRule
+{
+    /// <summary>How high a rim or threshold may be that isn't stated: the floor to 24 in. Common practice, no source.</summary>
+    private static readonly DistanceRange UsualRim = new(Distance.Zero, Distance.FromInches(24, 0, 1));
+
+    /// <summary>The furthest reach that a zone may have.</summary>
+    internal static readonly Distance MostReach = Distance.FromFeetInches(100, 0);
+
+    /// <summary>Describes a zone.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    /// <param name="around">What the zone is tied to.</param>
+    /// <param name="reach">How far it reaches, straight in plan; zero to 100 ft.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
+    public Zone(string id, string summary, Severity severity, Citation citation, TiedTo around, Distance reach)
+        : base(id, summary, severity, citation)
+    {
+        Around = around ?? throw new ArgumentNullException(nameof(around));
+        Reach = CheckReach(reach, nameof(reach));
+    }
+
+    /// <summary>What the zone is tied to.</summary>
+    public TiedTo Around { get; init; }
+
+    /// <summary>How far it reaches, straight in plan.</summary>
+    public Distance Reach { get; init; }
+
+    /// <summary>The height that it begins at, above a datum or the fixture's own rim; null where it reaches down without end.</summary>
+    public Level? Bottom { get; init; }
+
+    /// <summary>The height that it ends at, above a datum or the fixture's own rim; null where it reaches up without end.</summary>
+    public Level? Top { get; init; }
+
+    /// <summary>The line of the box that has to be outside it.</summary>
+    public TargetLine Line { get; init; } = TargetLine.Center;
+
+    /// <summary>Whether it ends at a fixture's screen and at whatever wall stands between.</summary>
+    public bool EndsAtBarriers { get; init; }
+
+    /// <summary>Whether, in a room that lies in the zone altogether, the wall that is furthest off is allowed.</summary>
+    public bool AllowsFurthestWall { get; init; }
+
+    /// <summary>Boxes that the furthest wall is allowed for; every box where none is named.</summary>
+    public Items<BoxPurpose> FurthestWallFor { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "outside " + Words(Around, Reach) + (Bottom is { } low ? ", from " + low : "") + (Top is { } high ? ", up to " + high : "")
+        + (Bottom is null && Top is null ? "" : ", to its " + Line.Words()) + (EndsAtBarriers ? ", ended by fixed barriers" : "")
+        + (AllowsFurthestWall ? "; in a room that lies in it altogether, on the furthest wall" + (FurthestWallFor.Count == 0 ? "" : " for " + FurthestWallFor) : "");
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Surface.Space is not { Room: { } room, Plan: { } plan } space || site.Wall is not { } wall)
+        {
+            return;
+        }
+
+        if (Around == TiedTo.WholeRoom)
+        {
+            statement.Everywhere(AllowedHeights.Nothing);
+            return;
+        }
+
+        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Dwelling);
+        int face = plan.IndexOf(wall.Id);
+        if (things.Count == 0 || face < 0)
+        {
+            return;
+        }
+
+        if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
+        {
+            statement.NotJudged("it isn't said where everything stands in plan");
+            return;
+        }
+
+        if (AllowsFurthestWall && (FurthestWallFor.Count == 0 || FurthestWallFor.Contains(site.Box.Purpose)) && IsWhollyInside(plan, things))
+        {
+            if (!plan.Closes)
+            {
+                statement.NotJudged("its walls don't close, so that it may be larger than the zone");
+                return;
+            }
+
+            if (IsFurthest(plan, things, face))
+            {
+                return;
+            }
+        }
+
+        foreach (ThingInPlan thing in things)
+        {
+            State(site, statement, plan, face, thing);
+        }
+    }
+
+    internal static Distance CheckReach(Distance reach, string name) => reach < Distance.Zero || reach > MostReach
+        ? throw new ArgumentOutOfRangeException(name, reach, "A zone reaches from zero to 100 ft.")
+        : reach;
+
+    internal static string Words(TiedTo around, Distance reach) =>
+        around == TiedTo.WholeRoom ? "the whole room" : reach == Distance.Zero ? "the space within and over " + around : reach + " in plan of " + around;
+
+    private void State(PlacementSite site, PlacementStatement statement, RoomPlan plan, int face, ThingInPlan thing)
+    {
+        AllowedHeights outside = Outside(site, thing);
+        string? screen = EndsAtBarriers ? thing.Fixture?.Screen : "none";
+        if (Screens(screen) is false)
+        {
+            State(statement, plan, face, thing, Reach, outside);
+            return;
+        }
+
+        // Within the fixture a screen protects nothing. Beyond a stated one the zone has ended; where none is stated, there may be one.
+        State(statement, plan, face, thing, Distance.Zero, outside);
+        if (screen is null)
+        {
+            State(statement, plan, face, thing, Reach, AllowedHeights.OneOf(outside, AllowedHeights.Anything, Facts.Barrier));
+        }
+    }
+
+    /// <summary>Whether what is written of a screen ends a zone: a curtain doesn't, and neither does "none".</summary>
+    private static bool? Screens(string? screen) =>
+        screen is null ? null : screen != "none" && screen.IndexOf("curtain", StringComparison.OrdinalIgnoreCase) < 0;
+
+    private static void State(PlacementStatement statement, RoomPlan plan, int face, ThingInPlan thing, Distance reach, in AllowedHeights outside)
+    {
+        if (!plan.TryNear(face, thing.Possible, reach, true, out long from, out long to) || plan.IsWalledOff(face, from, to, thing.Possible))
+        {
+            return;
+        }
+
+        bool isClear = plan.IsClearBetween(face, from, to, thing.Possible);
+        bool surely = plan.TryNear(face, thing.Sure, reach, false, out long sureFrom, out long sureTo);
+        if (surely && isClear)
+        {
+            statement.Within(Distance.FromTicks(sureFrom), Distance.FromTicks(sureTo), outside);
+        }
+
+        if (!surely || !isClear || sureFrom != from || sureTo != to)
+        {
+            statement.Within(
+                Distance.FromTicks(from), Distance.FromTicks(to),
+                AllowedHeights.OneOf(outside, AllowedHeights.Anything, isClear ? Facts.PlanPlace : Facts.Barrier));
+        }
+    }
+
+    /// <summary>The heights below where the zone begins and above where it ends.</summary>
+    private AllowedHeights Outside(PlacementSite site, ThingInPlan thing)
+    {
+        AllowedHeights over = AllowedHeights.Nothing;
+        AllowedHeights under = AllowedHeights.Nothing;
+        if (Top is { } top)
+        {
+            (DistanceRange offset, Datum datum, Facts needs) = Anchored(top, thing);
+            over = With(site.AtLeast(Line, offset, datum), needs);
+        }
+
+        if (Bottom is { } bottom)
+        {
+            (DistanceRange offset, Datum datum, Facts needs) = Anchored(bottom, thing);
+            under = With(site.AtMost(Line, offset, datum), needs);
+        }
+
+        return over | under;
+
+        static AllowedHeights With(in AllowedHeights allowed, Facts needs) => new(allowed.Sure, allowed.Possible, allowed.Needs | needs);
+    }
+
+    /// <summary>A line above the rim is one above whatever the rim is taken from.</summary>
+    internal static (DistanceRange Offset, Datum Datum, Facts Needs) Anchored(Level line, ThingInPlan thing) =>
+        line.Datum != Datum.Rim ? (line.Offset, line.Datum, Facts.None)
+        : thing.Fixture?.Rim is { } rim && rim.Datum != Datum.Rim ? (rim.Offset + line.Offset, rim.Datum, Facts.None)
+        : (UsualRim + line.Offset, Datum.FinishedFloor, Facts.Rim);
+
+    /// <summary>Whether no point of any wall is surely outside the zone.</summary>
+    private bool IsWhollyInside(RoomPlan plan, List<ThingInPlan> things)
+    {
+        for (int face = 0; face < plan.Count; face++)
+        {
+            DistanceSet inside = DistanceSet.Empty;
+            foreach (ThingInPlan thing in things)
+            {
+                if (plan.TryNear(face, thing.Possible, Reach, true, out long from, out long to))
+                {
+                    inside |= DistanceSet.Between(Distance.FromTicks(from), Distance.FromTicks(to));
+                }
+            }
+
+            if (!plan.WallOf(face).Open && !inside.ContainsRange(new(Distance.Zero, plan.WallOf(face).Length)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsFurthest(RoomPlan plan, List<ThingInPlan> things, int face)
+    {
+        decimal here = Nearest(face);
+        for (int other = 0; other < plan.Count; other++)
+        {
+            if (!plan.WallOf(other).Open && Nearest(other) > here)
+            {
+                return false;
+            }
+        }
+
+        return true;
+
+        decimal Nearest(int wall)
+        {
+            decimal least = decimal.MaxValue;
+            foreach (ThingInPlan thing in things)
+            {
+                least = Math.Min(least, plan.SquareBetween(wall, thing.Possible));
+            }
+
+            return least;
+        }
+    }
+}

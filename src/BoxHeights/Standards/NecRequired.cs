@@ -1,0 +1,239 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights.Standards;
+
+/// <summary>Outlets that a dwelling has to have, beyond those that its walls, counters, halls and foyers ask for by their length.</summary>
+/// <remarks>The 2026 text of these sections hasn't been read: its rows carry 2023 over, marked "from memory".</remarks>
+internal static class NecRequired
+{
+    private static readonly Distance SixFeet = Distance.FromFeetInches(6, 0);
+    private static readonly Level FiveFeetSix = new(Distance.FromFeetInches(5, 6), Datum.FinishedFloor);
+    private static readonly Items<Occupancy> OneAndTwoFamily = new[] { Occupancy.OneFamily, Occupancy.TwoFamily, Occupancy.AgingInPlace };
+    private static readonly Items<OpeningKind> VehicleDoors = new OpeningKind[] { new("garage-door"), new("overhead-door") };
+    private static readonly Items<RoomKind> Habitable = new RoomKind[]
+    {
+        RoomKind.Bedroom, RoomKind.LivingRoom, RoomKind.DiningRoom, RoomKind.FamilyRoom, RoomKind.Office,
+        new("parlor"), new("library"), new("den"), new("sunroom"), new("recreation-room"),
+    };
+
+    /// <summary>What 210.52 counts: 125 V receptacles for general use, not above 5 ft 6 in.</summary>
+    private static CountedOutlet Receptacle { get; } = new("receptacle", GeneralReceptacles())
+    {
+        Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.Basement, BoxPurpose.Exterior, BoxPurpose.Counter },
+        IsForGeneralUse = true,
+        Highest = FiveFeetSix,
+    };
+
+    private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), new("recessed-light") })
+    {
+        Purposes = new[] { BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight },
+        InCabinets = true,
+    };
+
+    private static CountedOutlet SwitchedReceptacle { get; } = new("switched receptacle", DeviceLists.Receptacles) { OnlySwitched = true };
+
+    private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
+
+    private static CountedOutlet SmokeAlarm { get; } = new("smoke alarm", NecZones.SmokeAlarms);
+
+    /// <summary>Rows of an edition.</summary>
+    public static RuleSet Rows(NecEdition edition)
+    {
+        Citation Section(string section, bool isRead = true) =>
+            new("NEC " + (int)edition, section, isRead && edition != NecEdition.Nec2026 ? Confidence.Confirmed : Confidence.FromMemory);
+        List<Rule> rows = [.. Receptacles(edition, Section), .. Lights(Section), .. Alarms];
+        if (edition != NecEdition.Nec2017)
+        {
+            rows.Add(new FanReady("fan-box", "in a box that can hold a ceiling fan, or with framing behind it that can", Severity.Advice, Section("314.27(C)"))
+            {
+                Scope = new RuleScope { Devices = new[] { DeviceKind.Luminaire }, Rooms = Habitable },
+                LeavesOut = "framing that can be reached through the box; rooms with several lights",
+            });
+        }
+
+        return new(rows);
+    }
+
+    private delegate Citation Cited(string section, bool isRead = true);
+
+    private static IEnumerable<Rule> Receptacles(NecEdition edition, Cited section)
+    {
+        FixtureOutlet basin = new(
+            "bath-receptacle", "within 3 ft in plan of the outside edge of each basin", Severity.Violation, section("210.52(D)"),
+            Receptacle with { InCabinets = true }, new TiedTo { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromFeetInches(3, 0))
+        {
+            MostBelowTop = Distance.FromInches(12, 0, 1),
+            Scope = In(RoomKind.Bathroom),
+            Cure = Box("receptacle", BoxPurpose.Bath, DeviceKind.GfciReceptacle, 44),
+            LeavesOut = "whether it is on a wall, counter or cabinet that adjoins the basin",
+        };
+        yield return basin with
+        {
+            Readings = new[] { new Reading("not-across-a-basin", "one that is reached only across another basin doesn't serve", basin with { NotAcrossAnother = true }) },
+        };
+        yield return new RoomOutlet("laundry-receptacle", "there at least once where laundry equipment is meant to be", Severity.Violation, section("210.52(F)", false), Receptacle)
+        {
+            Scope = In(RoomKind.Laundry),
+            Cure = Box("receptacle", BoxPurpose.Laundry, DeviceKind.DuplexReceptacle, 44),
+            LeavesOut = "multifamily dwellings with a common laundry; washers in rooms of other kinds",
+        };
+        RoomOutlet garage = new("garage-bay", "there at least once for each vehicle bay, no higher than 5 ft 6 in above the floor", Severity.Violation, section("210.52(G)(1)"), Receptacle)
+        {
+            OneForEach = VehicleDoors,
+            TwoBeyond = Distance.FromFeetInches(12, 0),
+            Occupancies = edition == NecEdition.Nec2017 ? OneAndTwoFamily : default,
+            Scope = In(RoomKind.Garage),
+            Cure = Box("receptacle", BoxPurpose.Garage, DeviceKind.GfciReceptacle, 44),
+            LeavesOut = "which bay a receptacle is in; detached garages without power",
+        };
+        yield return garage with
+        {
+            ReadingId = "wide-door-two-bays",
+            Readings = new[] { new Reading("one-bay-a-door", "a door of any width leads to one bay", garage with { TwoBeyond = null }) },
+        };
+        yield return new RoomOutlet("basement-receptacle", "there at least once in each unfinished part of a basement", Severity.Violation, section("210.52(G)(3)"), Receptacle)
+        {
+            Scope = In(RoomKind.Basement),
+            Cure = Box("receptacle", BoxPurpose.Basement, DeviceKind.GfciReceptacle, 44),
+        };
+        CountedOutlet outdoors = Receptacle with { Highest = new Level(Distance.FromFeetInches(6, 6), Datum.Grade) };
+        DeviceBox outside = new DeviceBox("receptacle", BoxPurpose.Exterior).WithDevices(new[] { DeviceKind.GfciReceptacle })
+            .WithHeight(BoxHeight.ToBottom(Distance.FromInches(18, 0, 1), Datum.Grade));
+        yield return new FaceOutlet("front-and-back", "there at the front and at the back, no higher than 6 ft 6 in above grade", Severity.Violation, section("210.52(E)(1)"), outdoors, FacePart.Face)
+        {
+            Faces = new[] { "front", "back", "rear" },
+            Occupancies = OneAndTwoFamily,
+            Cure = outside,
+            LeavesOut = "faces with other ids than front, back and rear; whether one is readily reached from grade",
+        };
+        yield return new FaceOutlet("deck-receptacle", "within reach of each deck, porch or balcony, no higher than 6 ft 6 in above it", Severity.Violation, section("210.52(E)(3)"), outdoors, FacePart.Platforms)
+        {
+            MostGap = edition == NecEdition.Nec2017 ? null : Distance.FromInches(4, 0, 1),
+            NeedsDoor = edition == NecEdition.Nec2017,
+            Cure = outside,
+        };
+        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry);
+        yield return Appliance("dryer-receptacle", FixtureKind.Dryer, BoxPurpose.Dryer);
+        yield return Appliance("refrigerator-receptacle", FixtureKind.Refrigerator, BoxPurpose.Refrigerator);
+        yield return Appliance("dishwasher-receptacle", FixtureKind.Dishwasher, BoxPurpose.Dishwasher);
+        yield return Appliance("range-receptacle", FixtureKind.Range, BoxPurpose.Range);
+
+        // From where on the appliance isn't said: its nearest edge, or strictly its middle.
+        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose)
+        {
+            FixtureOutlet row = new(
+                id, "within 6 ft of the " + appliance + " by its cord", Severity.Violation, section("210.50(C)"),
+                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = new[] { purpose }, InCabinets = true }, new TiedTo { Fixtures = new[] { appliance } }, SixFeet)
+            {
+                Serving = new[] { purpose },
+                ByCord = true,
+            };
+            return row with
+            {
+                ReadingId = "nearest-edge",
+                Readings = new[] { new Reading("middle", "measured from the middle of the appliance", row with { FromMiddle = true }) },
+            };
+        }
+    }
+
+    private static IEnumerable<Rule> Lights(Cited section)
+    {
+        yield return new RoomOutlet("room-light", "there at least once, or a receptacle that a switch controls", Severity.Violation, section("210.70(A)(1)"), Light)
+        {
+            Instead = SwitchedReceptacle,
+            Scope = new RuleScope { Rooms = Habitable },
+            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire),
+        };
+        yield return new RoomOutlet("kitchen-bath-light", "there at least once, controlled by a switch", Severity.Violation, section("210.70(A)(1)"), Light)
+        {
+            Scope = In(RoomKind.Kitchen, RoomKind.Bathroom),
+            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire),
+        };
+        yield return new RoomOutlet("passage-light", "there at least once, controlled by a switch", Severity.Violation, section("210.70(A)(2)", false), Light)
+        {
+            Scope = In(RoomKind.Hall, RoomKind.Stair, RoomKind.Garage),
+            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire),
+        };
+        yield return new RoomOutlet("room-switch", "on a wall of the room, for its light", Severity.Violation, section("210.70(A)(1)"), Switch)
+        {
+            Unless = Facts.ServedFromOutside,
+            Scope = new RuleScope { Rooms = With(Habitable, RoomKind.Kitchen, RoomKind.Bathroom) },
+            LeavesOut = "which light a switch controls, and how near an entrance it is",
+        };
+        yield return new FaceOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, section("210.70(A)(2)", false), Light, FacePart.Entrances)
+        {
+            ExceptOpenings = VehicleDoors,
+            LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
+        };
+        yield return new FlightOutlet("stair-switch", "on a wall of each storey that a stair of six or more risers joins", Severity.Violation, section("210.70(A)(2)"), Switch, 6)
+        {
+            LeavesOut = "landings with an entryway; which light a switch controls",
+        };
+
+        // The text asks for a switch on each level; that it be one of a pair is custom.
+        yield return new FlightOutlet("stair-three-way", "at either end of a stair", Severity.Advice, Citation.CommonPractice,
+            new CountedOutlet("three-way switch", new[] { DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch }), 6);
+    }
+
+    private static IEnumerable<Rule> Alarms
+    {
+        get
+        {
+            Citation places = new("International Residential Code", "R314.3");
+            yield return new RoomOutlet("bedroom-alarm", "there in each sleeping room", Severity.Violation, places, SmokeAlarm)
+            {
+                Scope = In(RoomKind.Bedroom),
+                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+            };
+            yield return new StoreyOutlet("bedroom-hall-alarm", "there outside the sleeping rooms", Severity.Violation, places, SmokeAlarm)
+            {
+                WhereThereIs = new[] { RoomKind.Bedroom },
+                NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
+                LeavesOut = "how near the bedrooms it is, and whether they are in several areas",
+            };
+            yield return new StoreyOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm)
+            {
+                NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet },
+            };
+            yield return new StoreyOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
+                new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, new DeviceKind("smoke-co-alarm") }))
+            {
+                WhereThereIs = new[] { RoomKind.Bedroom },
+                NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
+                LeavesOut = "whether one is needed: dwellings that list none aren't judged",
+            };
+        }
+    }
+
+    private static Items<DeviceKind> GeneralReceptacles()
+    {
+        List<DeviceKind> found = [DeviceKind.FloorReceptacle];
+        foreach (DeviceKind kind in DeviceLists.Operated)
+        {
+            if (kind.IsReceptacle)
+            {
+                found.Add(kind);
+            }
+        }
+
+        return new(found);
+    }
+
+    private static RuleScope In(params RoomKind[] rooms) => new() { Rooms = rooms };
+
+    private static Items<RoomKind> With(Items<RoomKind> rooms, params RoomKind[] more)
+    {
+        foreach (RoomKind kind in more)
+        {
+            rooms = rooms.With(kind);
+        }
+
+        return rooms;
+    }
+
+    private static DeviceBox Box(string id, BoxPurpose purpose, DeviceKind device, int center) =>
+        new DeviceBox(id, purpose).WithDevices(new[] { device }).WithHeight(BoxHeight.ToCenter(Distance.FromInches(center, 0, 1), Datum.Subfloor));
+
+    private static DeviceBox Ceiling(string id, BoxPurpose purpose, DeviceKind device) => new DeviceBox(id, purpose).WithDevices(new[] { device });
+}

@@ -1,0 +1,317 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>Outlets that a dwelling has to have, and who isn't asked for them.</summary>
+public sealed class RequiredOutletTests
+{
+    private static readonly Distance Tick = Distance.FromTicks(1);
+
+    [Fact]
+    public void Outlet_OneTickInsideAtAndBeyondItsLimit_TurnsJustPastIt()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("required-outlets.csv"))
+        {
+            Distance limit = In(row["value"]);
+            bool gap = row["expected"] == "lacking at the limit";
+            NecEdition edition = (NecEdition)int.Parse(row["edition"], CultureInfo.InvariantCulture);
+            foreach ((Distance off, bool beyond) in new[] { (limit - Tick, false), (limit, false), (limit + Tick, true) })
+            {
+                Evaluation evaluation = Evaluate(edition, row["rule"], House(row["what"], off));
+                bool lacks = gap ? !beyond : beyond;
+                Assert.True((evaluation.Findings.Count == 1 && evaluation.Findings[0].Outcome == Outcome.Fails) == lacks && evaluation.Findings.Count <= 1,
+                    string.Join(",", row.Values) + " at " + off + ": " + string.Join("\n", evaluation.Findings.Select(one => one.Message).Concat(evaluation.NotChecked)));
+            }
+
+            Citation citation = RuleSets.UnitedStatesDwelling(edition).Find(row["rule"]).Citation;
+            Assert.Equal((row["section"], row["status"] == "memory"), (citation.Section, citation.Confidence == Confidence.FromMemory));
+        }
+    }
+
+    // 27 in along the wall and 36.. in out: 3-4-5 times 7.2 is 21.6, 28.8, 36.
+    [Fact]
+    public void BathReceptacle_RoundTheCorner_IsMeasuredStraightInPlan()
+    {
+        SquareRoom room = Bath(In("21.6"), In("0"));
+        Distance at = room.Deep - In("22") - In("28.8");
+        Assert.True(Evaluate(NecEdition.Nec2023, "bath-receptacle", (room with { West = [Receptacle(at, "44")] }).House()).IsClean);
+        Finding far = Assert.Single(Evaluate(NecEdition.Nec2023, "bath-receptacle", (room with { West = [Receptacle(at - Tick, "44")] }).House()).Findings);
+        Assert.Equal((Quantity)In("36"), far.Measured);
+    }
+
+    // Depth left behind a basin that isn't stated is up to 6 in: sqrt(36² - 6²) is 35.496... in along the wall.
+    [Theory]
+    [InlineData("35-1/2", true)]
+    [InlineData("36", true)]
+    [InlineData("35-7/16", false)]
+    public void BathReceptacle_BasinOfUnstatedPlace_IsUnknownOnlyWhereThatDecides(string off, bool unknown)
+    {
+        SquareRoom room = Bath(In("40"), null);
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, "bath-receptacle", (room with { North = [Receptacle(In("58") + In(off), "44")] }).House());
+        Assert.Equal(unknown, evaluation.HasUnknowns);
+        Assert.All(evaluation.Findings, finding => Assert.Equal(Facts.PlanPlace, finding.Needs));
+    }
+
+    // Trade's own example: two basins, and the receptacle 37 in from the second.
+    [Fact]
+    public void BathReceptacle_ThirtySevenFromTheSecondBasin_IsLackingThereAlone_AndTheCureMendsIt()
+    {
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, "bath-receptacle", TwoBasins("67").House());
+        Finding finding = Assert.Single(evaluation.Findings);
+        Assert.Equal("square basin of vanity at 12 in", finding.Subject);
+        AddBox cure = Assert.IsType<AddBox>(Assert.Single(finding.Remedies));
+        Assert.True(Evaluate(NecEdition.Nec2023, "bath-receptacle", cure.ApplyTo(evaluation.Dwelling)).IsClean);
+    }
+
+    [Fact]
+    public void BathReceptacle_ReachedAcrossABasin_IsDisputed()
+    {
+        RuleSet strict = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).WithReading("bath-receptacle", "not-across-a-basin");
+        Dwelling house = TwoBasins("65").House();
+        Assert.True(Evaluate(NecEdition.Nec2023, "bath-receptacle", house).IsClean);
+        Finding finding = Assert.Single(new LayoutEvaluator(OneBox.Only(strict, "bath-receptacle")).Evaluate(house).Findings);
+        Assert.Equal("default", Assert.Single(finding.DisputedBy));
+
+        // Between the two, or on either side of the one that it serves, it isn't.
+        Assert.True(new LayoutEvaluator(OneBox.Only(strict, "bath-receptacle")).Evaluate(TwoBasins("38").House()).IsClean);
+    }
+
+    [Theory]
+    [InlineData("dedicated")]
+    [InlineData("switched")]
+    [InlineData("240 V")]
+    [InlineData("jack")]
+    public void BathReceptacle_OfAnotherSort_DoesntCount(string sort)
+    {
+        DeviceBox box = Receptacle(In("62"), "44");
+        box = sort switch
+        {
+            "dedicated" => box.WithDedicated("towel warmer"),
+            "switched" => box.WithSwitched(SwitchedPart.All),
+            "240 V" => box.WithRating("250 V 20 A"),
+            _ => box.WithDevices(new[] { DeviceKind.DataJack }),
+        };
+        Assert.Single(Evaluate(NecEdition.Nec2023, "bath-receptacle", (Bath(In("40"), In("0")) with { North = [box, Receptacle(In("130"), "44").WithId("other")] }).House()).Findings);
+        Assert.True(Evaluate(NecEdition.Nec2023, "bath-receptacle", (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithSwitched(SwitchedPart.Half)] }).House()).IsClean);
+    }
+
+    // NEC 210.52(G)(1): one in each vehicle bay; a door of 16 ft leads to two.
+    [Theory]
+    [InlineData(108, 1, true)]
+    [InlineData(192, 1, false)]
+    [InlineData(192, 2, true)]
+    public void Garage_OneReceptacleForEachBay(int door, int receptacles, bool enough)
+    {
+        SquareRoom garage = new()
+        {
+            Kind = RoomKind.Garage,
+            Wide = In("264"),
+            SouthOpenings = [new("door", new OpeningKind("overhead-door"), In("20"), In("20") + Distance.FromInches(door, 0, 1))],
+            North = Enumerable.Range(1, receptacles).Select(i => Receptacle(Distance.FromInches(60 * i, 0, 1), "48").WithId("g" + i).WithPurpose(BoxPurpose.Garage)).ToArray(),
+            Overhead = [Receptacle(In("0"), "0").WithId("opener").WithAt(null).WithHeight(null).WithPlan(new PlanPoint(In("100"), In("60"))).WithDedicated("door opener")],
+        };
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, "garage-bay", garage.House());
+        Assert.Equal(enough, evaluation.IsClean);
+        if (!enough)
+        {
+            Assert.Equal("one-bay-a-door", Assert.Single(evaluation.Findings[0].DisputedBy));
+            Assert.True(Evaluate(NecEdition.Nec2023, "garage-bay", evaluation.Findings[0].Remedies[0].ApplyTo(evaluation.Dwelling)).IsClean);
+        }
+
+        Assert.True(Evaluate(NecEdition.Nec2017, "garage-bay", garage.House().WithOccupancy(Occupancy.CoveredMultifamily)).IsClean);
+    }
+
+    [Theory]
+    [InlineData("laundry", "laundry-receptacle")]
+    [InlineData("basement", "basement-receptacle")]
+    public void RoomWithoutItsReceptacle_LacksIt_AndTheCureMendsIt(string kind, string rule)
+    {
+        SquareRoom room = new() { Kind = new RoomKind(kind), North = [SquareRoom.Box("switch", "switch", In("40"), In("46"))] };
+        Room other = new SquareRoom { Kind = RoomKind.Office, North = [Receptacle(In("60"), "14").WithId("far")] }.Build().WithId("other");
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, rule, room.House(other));
+        Finding finding = Assert.Single(evaluation.Findings);
+        Assert.Equal(("square", Outcome.Fails), (finding.Subject, finding.Outcome));
+        Assert.True(Evaluate(NecEdition.Nec2023, rule, finding.Remedies[0].ApplyTo(evaluation.Dwelling)).IsClean);
+    }
+
+    // A room whose boxes aren't described at all, or a dwelling that lists no outlet of the kind, is asked for nothing.
+    [Theory]
+    [InlineData("bedroom", "room-light")]
+    [InlineData("bathroom", "kitchen-bath-light")]
+    [InlineData("hall", "passage-light")]
+    [InlineData("bedroom", "bedroom-alarm")]
+    [InlineData("bedroom", "room-switch")]
+    [InlineData("laundry", "laundry-receptacle")]
+    public void DwellingOfOtherOutletsAlone_IsNotAskedForThese(string kind, string rule)
+    {
+        SquareRoom room = new() { Kind = new RoomKind(kind), North = [SquareRoom.Box("thermostat", "thermostat", In("40"), In("60"))] };
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, rule, room.House());
+        Assert.True(evaluation.IsClean);
+        Assert.Contains(evaluation.NotChecked, one => one.StartsWith(rule + ": no ", StringComparison.Ordinal) && one.EndsWith("is described in the dwelling (square)", StringComparison.Ordinal));
+        evaluation = Evaluate(NecEdition.Nec2023, rule, (room with { North = [] }).House());
+        Assert.True(evaluation.IsClean);
+        Assert.Contains(rule + ": no box is described there (square)", evaluation.NotChecked);
+    }
+
+    [Theory]
+    [InlineData("bedroom", "room-light", "luminaire", Outcome.Fails)]
+    [InlineData("kitchen", "kitchen-bath-light", "luminaire", Outcome.Fails)]
+    [InlineData("hall", "passage-light", "luminaire", Outcome.Fails)]
+    [InlineData("garage", "passage-light", "luminaire", Outcome.Fails)]
+    [InlineData("bedroom", "bedroom-alarm", "smoke-alarm", Outcome.Fails)]
+    [InlineData("bedroom", "room-switch", "switch", Outcome.Unknown)]
+    public void RoomThatAloneLacksIt_IsFound(string kind, string rule, string device, Outcome outcome)
+    {
+        DeviceBox box = SquareRoom.Box(device, device == "switch" ? "switch" : device == "luminaire" ? "light" : "alarm", In("40"), In("46"));
+        SquareRoom with = new() { Kind = new RoomKind(kind), North = [box] };
+        SquareRoom without = new() { Kind = new RoomKind(kind), North = [SquareRoom.Box("thermostat", "thermostat", In("40"), In("60")).WithId("t")] };
+        Assert.True(Evaluate(NecEdition.Nec2023, rule, with.House()).IsClean);
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, rule, without.House(with.Build().WithId("other")));
+        Finding finding = Assert.Single(evaluation.Findings);
+        Assert.Equal(("square", outcome), (finding.Subject, finding.Outcome));
+        if (outcome == Outcome.Fails)
+        {
+            Assert.True(Evaluate(NecEdition.Nec2023, rule, finding.Remedies[0].ApplyTo(evaluation.Dwelling)).IsClean);
+        }
+    }
+
+    // NEC 210.70(A)(1): a switched receptacle will do, but not in a kitchen or bath.
+    [Theory]
+    [InlineData("bedroom", "room-light", true)]
+    [InlineData("kitchen", "kitchen-bath-light", false)]
+    public void SwitchedReceptacle_StandsInForALight_ButNotInAKitchen(string kind, string rule, bool will)
+    {
+        SquareRoom room = new() { Kind = new RoomKind(kind), North = [Receptacle(In("60"), "14").WithSwitched(SwitchedPart.Half)] };
+        Room lit = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("luminaire", "light", In("40"), In("80")).WithId("l")] }.Build().WithId("lit");
+        Assert.Equal(will, Evaluate(NecEdition.Nec2023, rule, room.House(lit)).IsClean);
+    }
+
+    [Fact]
+    public void Alarms_InABedroomAlone_AreLackingOutsideIt()
+    {
+        DeviceBox alarm = SquareRoom.Box("smoke-alarm", "alarm", In("40"), In("90"));
+        Dwelling house = new SquareRoom { Kind = RoomKind.Bedroom, North = [alarm] }.House(new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("switch", "switch", In("40"), In("46")).WithId("s")] }.Build().WithId("hall"));
+        Assert.Equal("ground", Assert.Single(Evaluate(NecEdition.Nec2023, "bedroom-hall-alarm", house).Findings).Subject);
+        Assert.True(Evaluate(NecEdition.Nec2023, "storey-alarm", house).IsClean);
+
+        // Where no room but the bedroom is described, nothing can be said.
+        Assert.True(Evaluate(NecEdition.Nec2023, "bedroom-hall-alarm", house.WithRooms(new[] { house.Rooms[0] })).IsClean);
+    }
+
+    // NEC 210.70(A)(2): six risers or more; below, one switch is enough. That each end has a three-way switch is custom.
+    [Theory]
+    [InlineData(5, 0, 0)]
+    [InlineData(6, 1, 1)]
+    [InlineData(14, 1, 1)]
+    public void Stair_WithASwitchOnOneStoreyAlone_IsFoundFromSixRisers(int risers, int lacking, int custom)
+    {
+        Room up = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("three-way-switch", "switch", In("40"), In("46"))] }.Build().WithId("up").WithStorey("second");
+        Dwelling house = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("thermostat", "thermostat", In("40"), In("60")).WithId("t")] }.House(up)
+            .WithStoreys(new[] { SquareRoom.Storey, SquareRoom.Storey.WithId("second") }).WithFlights(new[] { new StairFlight("stair", "ground", "second", risers) });
+        Assert.Equal(lacking, Evaluate(NecEdition.Nec2023, "stair-switch", house).Findings.Count);
+        Assert.Equal(custom, Evaluate(NecEdition.Nec2023, "stair-three-way", house).Findings.Count);
+    }
+
+    // From 2020 every ceiling box in a place fit for a fan; which places are isn't said, and a description that marks none says nothing of them.
+    [Fact]
+    public void FanBox_IsAskedOfALoneLightOnlyWhereBoxesAreMarked()
+    {
+        DeviceBox light = SquareRoom.Box("luminaire", "light", null, In("0")).WithHeight(null).WithPlan(new PlanPoint(In("60"), In("60")));
+        SquareRoom bedroom = new() { Kind = RoomKind.Bedroom, Overhead = [light] };
+        Room marked = new SquareRoom { Kind = RoomKind.Bedroom, Overhead = [light.WithId("fan").WithFanRated(true)] }.Build().WithId("marked");
+        Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House()).IsClean);
+        Assert.Equal(OneBox.Id, Assert.Single(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House(marked)).Findings).Subject);
+        Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", (bedroom with { Overhead = [light, light.WithId("second")] }).House(marked)).IsClean);
+        Assert.DoesNotContain(RuleSets.UnitedStatesDwelling(NecEdition.Nec2017).Rules, rule => rule.Id == "fan-box");
+    }
+
+    [Fact]
+    public void FaceOutlets_FrontBackAndEntrance_AreLackingWhereTheyAre()
+    {
+        DeviceBox Outside(string id, string device, string purpose, int at) => new DeviceBox(id, new BoxPurpose(purpose)).WithDevices(new[] { new DeviceKind(device) })
+            .WithAt(Distance.FromInches(at, 0, 1)).WithHeight(BoxHeight.ToCenter(In("20"), Datum.Grade));
+        OutsideFace Face(string id, params DeviceBox[] boxes) => new OutsideFace(id).WithWalls(new[] { new Wall("face", In("300")).WithOpenings(new[] { new Opening(id + "-door", OpeningKind.Door, In("100"), In("138")) }).WithBoxes(boxes) });
+        Dwelling house = new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) })
+            .WithOutside(new[] { Face("front", Outside("x1", "gfci-receptacle", "exterior", 40), Outside("l1", "luminaire", "light", 90)), Face("back", Outside("bell", "doorbell-button", "doorbell", 90)) });
+        Finding receptacle = Assert.Single(Evaluate(NecEdition.Nec2023, "front-and-back", house).Findings);
+        Assert.Equal("back", receptacle.Subject);
+        Assert.True(Evaluate(NecEdition.Nec2023, "front-and-back", receptacle.Remedies[0].ApplyTo(house)).IsClean);
+        Assert.Equal("back", Assert.Single(Evaluate(NecEdition.Nec2023, "entrance-light", house).Findings).Subject);
+        Assert.True(Evaluate(NecEdition.Nec2023, "front-and-back", house.WithOccupancy(Occupancy.CoveredMultifamily)).IsClean);
+    }
+
+    // Until 2017 a deck counts that is reached from inside; from 2020 one within 4 in of the house.
+    [Fact]
+    public void Deck_WithoutADoor_IsAskedForAReceptacleFrom2020()
+    {
+        Assert.True(Evaluate(NecEdition.Nec2017, "deck-receptacle", Deck(In("1"), null)).IsClean);
+        Assert.Single(Evaluate(NecEdition.Nec2020, "deck-receptacle", Deck(In("1"), null)).Findings);
+        Finding open = Assert.Single(Evaluate(NecEdition.Nec2023, "deck-receptacle", Deck(null, null)).Findings);
+        Assert.Equal((Outcome.Unknown, Facts.PlanPlace), (open.Outcome, open.Needs));
+    }
+
+    private static Dwelling House(string what, Distance off) => what switch
+    {
+        "off the basin along the wall" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("58") + off, "44")] }).House(),
+        "below the basin's top" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithHeight(BoxHeight.ToCenter(In("34") - off, Datum.FinishedFloor))] }).House(),
+        "above the floor" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithHeight(BoxHeight.ToCenter(off, Datum.FinishedFloor))] }).House(),
+        "off the washer along the wall" => new SquareRoom
+        {
+            Kind = RoomKind.Laundry,
+            Fixtures = [SquareRoom.Against("washer", FixtureKind.Washer, "north", In("10"), In("40"), In("28"))],
+            North = [Receptacle(In("40") + off, "44").WithPurpose(BoxPurpose.Laundry)],
+        }.House(),
+        "above the garage floor" => new SquareRoom { Kind = RoomKind.Garage, North = [Receptacle(In("62"), "44").WithPurpose(BoxPurpose.Garage).WithHeight(BoxHeight.ToCenter(off, Datum.FinishedFloor))] }.House(),
+        "above grade" => Front(off),
+        "gap to the deck" => Deck(off, null),
+        _ => Deck(In("1"), off),
+    };
+
+    private static Dwelling Front(Distance center) => new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) }).WithOutside(new[]
+    {
+        new OutsideFace("front").WithWalls(new[] { new Wall("face", In("300")).WithBoxes(new[] { Receptacle(In("60"), "0").WithPurpose(BoxPurpose.Exterior).WithHeight(BoxHeight.ToCenter(center, Datum.Grade)) }) }),
+    });
+
+    /// <summary>A deck 30 in above grade from 100 to 250 in, with a receptacle so high above it, or only one far from it.</summary>
+    private static Dwelling Deck(Distance? gap, Distance? aboveDeck) => new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("36")) }).WithOutside(new[]
+    {
+        new OutsideFace("side").WithPlatforms(new[] { new Platform("deck", PlatformKind.Deck, In("100"), In("250")).WithGap(gap).WithSurface(new Level(In("30"), Datum.Grade)) }).WithWalls(new[]
+        {
+            new Wall("face", In("300")).WithBoxes(new[] { Receptacle(aboveDeck is null ? In("20") : In("150"), "0").WithPurpose(BoxPurpose.Exterior).WithHeight(BoxHeight.ToCenter(In("30") + (aboveDeck ?? In("20")), Datum.Grade)) }),
+        }),
+    });
+
+    /// <summary>A bath whose basin is 18 in wide, its left end so far from the corner, with so much counter left behind it.</summary>
+    private static SquareRoom Bath(Distance left, Distance? behind) => new()
+    {
+        NorthCounters =
+        [
+            new Counter("vanity", CounterKind.Bath, left, left + In("18")).WithTop(new Level(In("34"), Datum.FinishedFloor)).WithDepth(In("22"))
+                .WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Basin, left, left + In("18")).WithBehind(behind) }),
+        ],
+    };
+
+    /// <summary>Basins from 12 to 30 in and from 42 to 60 in, right at the wall, and a receptacle.</summary>
+    private static SquareRoom TwoBasins(string at) => new()
+    {
+        NorthCounters =
+        [
+            new Counter("vanity", CounterKind.Bath, In("6"), In("90")).WithTop(new Level(In("34"), Datum.FinishedFloor)).WithDepth(In("22")).WithInterruptions(new[]
+            {
+                new CounterInterruption(InterruptionKind.Basin, In("12"), In("30")).WithBehind(In("0")), new CounterInterruption(InterruptionKind.Basin, In("42"), In("60")).WithBehind(In("0")),
+            }),
+        ],
+        North = [Receptacle(In(at), "44")],
+    };
+
+    private static DeviceBox Receptacle(Distance at, string center) => SquareRoom.Box("gfci-receptacle", "bath", at, In(center));
+
+    private static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(edition), rule)).Evaluate(house);
+
+    private static Distance In(string inches) => CaseFile.Inches(inches);
+}
