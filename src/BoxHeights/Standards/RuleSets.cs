@@ -23,16 +23,19 @@ public enum NecEdition
 /// <remarks>A published set is frozen within a major version; a corrected number raises its row's revision.</remarks>
 public static class RuleSets
 {
-    /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
+    /// <summary>What the electrical code asks of the boxes of a dwelling in the United States, each where it is described. Reach documents aren't in it: add them by occupancy; nor is what has to be there: add <see cref="UnitedStatesOutlets"/>.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
     public static RuleSet UnitedStatesDwelling(NecEdition edition) =>
         Standards.Nec.Dwelling(edition)
         + Standards.BoxSizes.Rows(edition)
-        + Standards.NecSpacing.Rows(edition)
-        + Standards.NecRequired.Rows(edition)
         + Standards.NecZones.Rows(edition)
         + Standards.Alarms.Rows;
+
+    /// <summary>What the electrical code asks to be there: receptacles along walls and counters, outlets that rooms, stairs and outside faces have to have, alarms. Add it where rooms are described whole: of half a room it would miss the other half.</summary>
+    /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
+    public static RuleSet UnitedStatesOutlets(NecEdition edition) => Standards.NecSpacing.Rows(edition) + Standards.NecRequired.Rows(edition);
 
     /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>
     /// <param name="edition">The edition; 2026 counts as 2023, from memory.</param>

@@ -28,7 +28,7 @@ public sealed class RequiredOutletTests
                     string.Join(",", row.Values) + " at " + off + ": " + string.Join("\n", evaluation.Findings.Select(one => one.Message).Concat(evaluation.NotChecked)));
             }
 
-            Citation citation = RuleSets.UnitedStatesDwelling(edition).Find(row["rule"]).Citation;
+            Citation citation = RuleSets.UnitedStatesOutlets(edition).Find(row["rule"]).Citation;
             Assert.Equal((row["section"], row["status"] == "memory"), (citation.Section, citation.Confidence == Confidence.FromMemory));
         }
     }
@@ -71,7 +71,7 @@ public sealed class RequiredOutletTests
     [Fact]
     public void BathReceptacle_ReachedAcrossABasin_IsDisputed()
     {
-        RuleSet strict = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).WithReading("bath-receptacle", "not-across-a-basin");
+        RuleSet strict = RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).WithReading("bath-receptacle", "not-across-a-basin");
         Dwelling house = TwoBasins("65").House();
         Assert.True(Evaluate(NecEdition.Nec2023, "bath-receptacle", house).IsClean);
         Finding finding = Assert.Single(new LayoutEvaluator(OneBox.Only(strict, "bath-receptacle")).Evaluate(house).Findings);
@@ -227,7 +227,7 @@ public sealed class RequiredOutletTests
         Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House()).IsClean);
         Assert.Equal(OneBox.Id, Assert.Single(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House(marked)).Findings).Subject);
         Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", (bedroom with { Overhead = [light, light.WithId("second")] }).House(marked)).IsClean);
-        Assert.DoesNotContain(RuleSets.UnitedStatesDwelling(NecEdition.Nec2017).Rules, rule => rule.Id == "fan-box");
+        Assert.DoesNotContain(RuleSets.UnitedStatesOutlets(NecEdition.Nec2017).Rules, rule => rule.Id == "fan-box");
     }
 
     [Fact]
@@ -311,7 +311,7 @@ public sealed class RequiredOutletTests
 
     private static DeviceBox Receptacle(Distance at, string center) => SquareRoom.Box("gfci-receptacle", "bath", at, In(center));
 
-    private static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(edition), rule)).Evaluate(house);
+    private static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesOutlets(edition), rule)).Evaluate(house);
 
     private static Distance In(string inches) => CaseFile.Inches(inches);
 }

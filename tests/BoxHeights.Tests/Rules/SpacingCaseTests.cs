@@ -97,7 +97,7 @@ public sealed class SpacingCaseTests
     }
 
     internal static RuleSet Only(string set, string rule, int edition) =>
-        OneBox.Only(set == "canada" ? RuleSets.CanadaDwelling : RuleSets.UnitedStatesDwelling((NecEdition)edition), rule);
+        OneBox.Only(set == "canada" ? RuleSets.CanadaDwelling : RuleSets.UnitedStatesOutlets((NecEdition)edition), rule);
 
     private static Dwelling Site(Dictionary<string, string> row, string tick)
     {
