@@ -62,7 +62,7 @@ public sealed class MarkSheet
             int before = unrounded.Count;
             if (!Differs(exact, evaluator.Evaluate(sheet.ToDwelling()), unrounded))
             {
-                return sheet;
+                return sheet.Holding(exact);
             }
 
             // Another box of a group may be the one whose rounding shows: then all stay exact.
@@ -75,7 +75,7 @@ public sealed class MarkSheet
 
                 if (unrounded.Count == before)
                 {
-                    return sheet;
+                    return sheet.Holding(exact);
                 }
             }
         }
@@ -127,7 +127,7 @@ public sealed class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center.");
+        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, left as you face the wall, framing face to box center.");
         Table().AppendMarkdown(text);
         TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
@@ -138,22 +138,41 @@ public sealed class MarkSheet
 
     private TextTable Table()
     {
-        TextTable table = new("wall", "box", "for", "from left corner", "stud", "mark", "to", "from level line", "note");
+        TextTable table = new("wall", "box", "for", "from left corner", "stud", "hold", "mark", "to", "from level line", "note");
         foreach (MarkRow row in Rows)
         {
             table.Add(
                 row.Address,
                 row.BoxId,
                 row.Purpose.Name,
-                row.FromLeftCorner is { } along ? Printed.Exactly(along, print.Units) : "",
+                row.FromLeftCorner is { } along ? along.Exactly(print.Units) : "",
                 row.Stud,
-                row.Mark is { } mark ? Printed.Exactly(mark.Value, print.Units) : "",
+                row.Hold,
+                row.Mark is { } mark ? mark.Value.Exactly(print.Units) : "",
                 row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
                 row.FromLevelLine is { } line ? Printed.Signed(line, print.Units) : "",
                 row.Note);
         }
 
         return table;
+    }
+
+    /// <summary>The sheet with a word at each box that isn't to be marked where it is described: what is set wrong on purpose is cut twice.</summary>
+    private MarkSheet Holding(Evaluation exact)
+    {
+        Dictionary<string, int> numbers = new(StringComparer.Ordinal);
+        for (int cause = exact.Causes.Count - 1; cause >= 0; cause--)
+        {
+            foreach (Finding finding in exact.Causes[cause].Findings)
+            {
+                if (finding.IsViolation)
+                {
+                    numbers[finding.Subject] = cause + 1;
+                }
+            }
+        }
+
+        return new(dwelling, print, title, Rows.Select(row => numbers.TryGetValue(row.BoxId, out int number) ? row with { Hold = "don't mark: see finding " + number } : row), LeftOut);
     }
 
     private static Items<LeftOutBox> LeftOutOf(LayoutState state)
@@ -178,7 +197,7 @@ public sealed class MarkSheet
             if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box)
                 && state.Boxes[box].Source is { Existing: false, Measured: null })
             {
-                rows.Add((surface, RowOf(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));
+                rows.Add((surface, MarkOf.Box(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));
             }
         }
 
@@ -188,123 +207,6 @@ public sealed class MarkSheet
                 ? left.CompareTo(right)
                 : string.CompareOrdinal(a.Row.BoxId, b.Row.BoxId));
         return new(rows.ConvertAll(row => row.Row));
-    }
-
-    private static MarkRow RowOf(LayoutState state, int box, MarkOptions options, bool rounded)
-    {
-        ResolvedBox resolved = state.Boxes[box];
-        MarkRow row = new(resolved.Surface.Address, resolved.Source);
-        BoxHeight height = state.HeightOf(box)!.Value;
-        Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
-        Distance? at = state.AtOf(box);
-        row = row with { FromLeftCorner = at, Stud = StudOf(state, box, at) };
-        if (height.Edge is null)
-        {
-            return row with { Note = "no mark: " + height.Value + " names no edge" };
-        }
-
-        Levels levels = state.SitesOf(box)[0].Site.Levels;
-        if (!levels.TryOffset(Datum.Subfloor, height.Datum, out DistanceRange datum))
-        {
-            return row with { Note = "no mark: where its height is taken from isn't known" };
-        }
-
-        BoxSize size = state.SitesOf(box)[0].Site.Box.Size;
-        if (edge != height.Edge && !size.IsStated)
-        {
-            edge = height.Edge.Value;
-        }
-
-        Distance toEdge = edge == height.Edge ? height.Value : height.AtEdge(edge, size).Value;
-        DistanceRange exact = datum + toEdge;
-        if (!exact.IsExact)
-        {
-            return row with { Note = "no mark yet: " + exact + ", until the " + DatumText.Name(height.Datum) + " is settled" };
-        }
-
-        (Distance mark, Distance? along) = rounded ? Markable(state, box, edge, exact.From, at) : (exact.From, at);
-        string note = options.StrongAndShy && mark != exact.From ? (exact.From > mark ? "strong" : "shy") : "";
-        return row with
-        {
-            FromLeftCorner = along,
-            Mark = BoxHeight.To(edge, mark, Datum.Subfloor),
-            FromLevelLine = levels.TryOffset(Datum.LevelLine, Datum.Subfloor, out DistanceRange below) && below.IsExact ? mark + below.From : null,
-            Note = edge != height.Edge && !size.HeightRange.IsExact ? Joined(note, "for a box " + size.Height + " tall") : note,
-        };
-    }
-
-    private static string Joined(string one, string other) => one.Length == 0 ? other : one + ", " + other;
-
-    /// <summary>The nearest place that can be marked at which every placement rule says what it says of the exact place.</summary>
-    private static (Distance Mark, Distance? Along) Markable(LayoutState state, int box, Edge edge, Distance exact, Distance? at)
-    {
-        EvaluatorOptions options = state.Options;
-
-        // A box that is placed by its stud is where its stud is: nothing to round.
-        bool byStud = state.Boxes[box].Source.At is null;
-        foreach (Distance? along in at is { } place && !byStud ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [at])
-        {
-            foreach (Distance? mark in Near(exact, options.HeightStep, Distance.MaxValue))
-            {
-                if (SaysTheSame(state, box, edge, mark!.Value, along))
-                {
-                    return (mark.Value, along);
-                }
-            }
-        }
-
-        return (exact, at);
-    }
-
-    /// <summary>The multiples of a step around a distance, nearest first, and at last the distance itself.</summary>
-    private static IEnumerable<Distance?> Near(Distance exact, Distance step, Distance most)
-    {
-        Distance down = exact.RoundDown(step);
-        Distance up = exact.RoundUp(step);
-        bool downFirst = exact - down <= up - exact;
-        foreach (Distance rounded in downFirst ? new[] { down, up } : new[] { up, down })
-        {
-            if (rounded >= Distance.Zero && rounded <= most)
-            {
-                yield return rounded;
-            }
-        }
-
-        yield return exact;
-    }
-
-    private static bool SaysTheSame(LayoutState state, int box, Edge edge, Distance mark, Distance? along)
-    {
-        StatedSite site = state.SiteOf(box, edge, Datum.Subfloor, along);
-        Place marked = along is { } place ? new(place.Ticks, place.Ticks, mark) : new(0, state.Boxes[box].Surface.Length.Ticks, mark);
-        Place now = state.PlaceOf(box);
-        for (int p = 0; p < site.Placements.Length; p++)
-        {
-            if (SlabJudge.Verdict(site.Placements[p].Slabs, marked) != state.VerdictOf(box, p, now))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>The stud and its side where the box is nailed to one that is known; else the nearest, named as no more than that.</summary>
-    private static string StudOf(LayoutState state, int box, Distance? at)
-    {
-        ResolvedBox resolved = state.Boxes[box];
-        BoxTraits traits = state.SitesOf(box)[0].Site.Box;
-        if (at is not { } place || traits.Surface != BoxSurface.Wall || resolved.Surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
-        {
-            return "";
-        }
-
-        bool nailed = traits.Mounting is null or MountingMethod.Stud
-            && studs.TryCenter(nearest.Stud, nearest.Side, traits.Size.Width, out Distance center)
-            && (center - place).Abs() <= state.Options.AlongStep;
-        return studs.Known == StudKnowledge.Assumed ? "near stud " + nearest.Stud + " (assumed layout)"
-            : nailed ? "stud " + nearest.Stud + ", " + (nearest.Side == StudSide.Left ? "left" : "right") + " side"
-            : "near stud " + nearest.Stud;
     }
 
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>
@@ -320,7 +222,7 @@ public sealed class MarkSheet
             foreach (Finding finding in some.Findings)
             {
                 bool same = false;
-                foreach (Finding other in others.For(finding.Subject))
+                foreach (Finding other in others.About(finding.Subject))
                 {
                     same |= other.IsAbout(finding) && other.Outcome == finding.Outcome;
                 }

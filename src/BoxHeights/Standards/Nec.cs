@@ -124,7 +124,7 @@ internal static class Nec
             {
                 Devices = DeviceLists.Receptacles,
                 Purposes = new[] { BoxPurpose.General, BoxPurpose.Counter },
-                Rooms = new[] { RoomKind.Kitchen, RoomKind.DiningRoom, new RoomKind("pantry"), new RoomKind("breakfast-room") },
+                Rooms = new[] { RoomKind.Kitchen, RoomKind.DiningRoom, RoomKind.Pantry, RoomKind.BreakfastRoom },
                 ExceptDedicated = true,
                 ExceptExisting = true,
             },

@@ -32,6 +32,7 @@ internal sealed partial class LayoutState
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
         Boxes = resolved.Boxes.ToArray();
         Faults = resolved.Faults;
+        SurfaceCount = resolved.SurfaceCount;
         stated = new(resolved.SurfaceCount, rules, options.Catalog);
         int count = Boxes.Length;
         sites = new StatedSite[count][];
@@ -64,7 +65,7 @@ internal sealed partial class LayoutState
         catch (OverflowException)
         {
             Boxes[box] = new(Boxes[box].Source, Boxes[box].Surface, true);
-            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, "a measure around it is larger than anything in a house"));
+            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, Boxes[box].Surface.Address, "a measure around it is larger than anything in a house"));
             placementFindings[box] = null;
             limitFindings[box] = null;
             Put(box, null, null);
@@ -83,6 +84,9 @@ internal sealed partial class LayoutState
     public ResolvedBox[] Boxes { get; }
 
     public List<LayoutFault> Faults { get; }
+
+    /// <summary>How many surfaces there are, each with an index of its own.</summary>
+    public int SurfaceCount { get; }
 
     public GroupIndex Groups { get; }
 
@@ -139,6 +143,16 @@ internal sealed partial class LayoutState
         center[box] = hasCenter ? sites[box][0].CenterAboveReading + PlaceOf(box).Readings : null;
     }
 
+    /// <summary>Describes a box anew, on the surface that it is listed under. What it is found to be is judged afterwards.</summary>
+    public void Describe(int box, DeviceBox source)
+    {
+        Boxes[box] = Resolver.Again(source, Boxes[box].Surface, Options.Catalog, Options.Units);
+        sites[box] = [];
+        Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
+        limitFindings[box] = null;
+        JudgeLimits(box);
+    }
+
     /// <summary>Judges every box and group from where they are now.</summary>
     /// <returns>How many findings there are. Nothing is allocated for what passes.</returns>
     public int JudgeAll()
@@ -181,6 +195,39 @@ internal sealed partial class LayoutState
         foreach (int space in Spaces.Of(box))
         {
             Spaces[space].Judge(this);
+        }
+    }
+
+    /// <summary>Judges what some boxes are judged in together with others, each once, and gathers what is found.</summary>
+    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings)
+    {
+        HashSet<int> beside = [];
+        HashSet<int> groups = [];
+        HashSet<int> spaces = [];
+        foreach (int box in boxes)
+        {
+            beside.UnionWith(CompanionsOf(box));
+            groups.UnionWith(Groups.Of(box));
+            spaces.UnionWith(Spaces.Of(box));
+        }
+
+        beside.ExceptWith(boxes);
+        foreach (int box in beside)
+        {
+            JudgePlacement(box);
+            CollectOwn(box, findings);
+        }
+
+        foreach (int group in groups)
+        {
+            JudgeGroup(group);
+            findings.AddRange(groupFindings[group] ?? []);
+        }
+
+        foreach (int space in spaces)
+        {
+            Spaces[space].Judge(this);
+            findings.AddRange(Spaces[space].Findings);
         }
     }
 
@@ -279,7 +326,8 @@ internal sealed partial class LayoutState
         }
     }
 
-    private void JudgePlacement(int box)
+    /// <summary>Judges a box by itself, from where it is now.</summary>
+    public void JudgePlacement(int box)
     {
         placementFindings[box]?.Clear();
         if (safe[box].Holds(at[box], reading[box]) || reading[box] == NotKnown || sites[box].Length == 0 || TrySafe(box))
