@@ -254,7 +254,7 @@ public sealed class Evaluation
 
         foreach (StatedLimit limit in sites[0].Limits)
         {
-            yield return new(limit.Rule.Id, id, limit.Statement.Verdict, limit.Statement.Margin, limit.Statement.Needs, limit.DisputedBy);
+            yield return new(limit.Rule.Id, id, limit.Statement.Verdict, limit.Statement.Margin, limit.Statement.Needs, limit.DisputedBy, state.Options.Units);
         }
     }
 
@@ -273,6 +273,6 @@ public sealed class Evaluation
         }
 
         Facts needs = verdict != Verdict.Unknown ? Facts.None : state.SitesOf(box).Length > 1 ? judged.Needs | Facts.EdgeMeant : judged.Needs;
-        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(judged.Margin), needs, new(disputed));
+        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(judged.Margin), needs, new(disputed), state.Options.Units);
     }
 }

@@ -187,7 +187,7 @@ internal sealed class RemedyFinder
         }
 
         AddBox added = new(lacking.Cure, "add " + string.Join(" and ", lacking.Cure.Select(Described)));
-        return trials.Mends(added, cause, [-1]) ? new Remedy[] { added } : default;
+        return trials.Mends(added, cause, [-1]) ? new Remedy[] { added } : Items<Remedy>.None;
     }
 
     private string Described(PlacedBox placed) =>

@@ -76,7 +76,7 @@ public sealed class BoxFill
 
         if (yokes < 0)
         {
-            throw new ArgumentOutOfRangeException(nameof(yokes), "A box holds no fewer than zero yokes.");
+            throw new ArgumentOutOfRangeException(nameof(yokes), yokes, "A box holds no fewer than zero yokes.");
         }
 
         int[] conductors = new int[ConductorSize.Awg18.Awg + 1];

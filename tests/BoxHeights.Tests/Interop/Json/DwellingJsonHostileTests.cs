@@ -114,7 +114,7 @@ public class DwellingJsonHostileTests
     [InlineData("{\"units\":\"mm\"}", "expected units, one of \"inches\", \"millimeters\", found \"mm\"")]
     [InlineData("{\"rooms\":{}}", "expected a list: [ … ], found an object")]
     [InlineData("{\"storeys\":[{\"aboveBelow\":16}]}", "expected a distance such as \"16 in\" or \"406.4 mm\", found 16")]
-    [InlineData("{\"storeys\":[{\"aboveBelow\":\"16\"}]}", "expected a distance such as \"16 in\" or \"406.4 mm\": \"16\" is not a distance: at character 2, say in, ft or mm.")]
+    [InlineData("{\"storeys\":[{\"aboveBelow\":\"16\"}]}", "expected a distance such as \"16 in\" or \"406.4 mm\": \"16\" is not a distance: at character 2, add a unit: in, ft, mm, cm or m.")]
     [InlineData("{\"storeys\":[{\"id\":\"a\",\"aboveBelow\":\"-1 in\"}]}", "AboveBelow is -1 in; it can't be negative.")]
     [InlineData("{\"storeys\":[{\"gradeBelowSubfloor\":true}]}", "expected a distance such as \"3/8 in\" or a range such as { \"from\": \"0 in\", \"to\": \"1-1/4 in\" }, found true")]
     [InlineData("{\"flights\":[{\"risers\":\"9\"}]}", "expected a whole number such as 2, found \"9\"")]
