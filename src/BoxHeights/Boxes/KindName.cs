@@ -25,19 +25,19 @@ internal static class KindName
     private static string Likened(string name)
     {
         StringBuilder words = new();
-        bool parted = true;
+        char before = '-';
         foreach (char c in name)
         {
             char lower = c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c;
             if (lower is not ((>= 'a' and <= 'z') or (>= '0' and <= '9')))
             {
-                parted = true;
+                before = '-';
                 continue;
             }
 
-            bool begins = parted || (lower != c && char.IsLower(words[words.Length - 1]));
+            bool begins = before == '-' || (lower != c && before is >= 'a' and <= 'z');
             words.Append(begins && words.Length > 0 ? "-" : "").Append(lower);
-            parted = false;
+            before = c;
         }
 
         return words.ToString();

@@ -156,8 +156,8 @@ public class DistanceParseTests
     [InlineData("3 ft 2 boxes", 0, 36 * In, 4)]
     [InlineData("3' 2\" AFF", 0, 38 * In, 5)]
     [InlineData("16in. to T.O.B.", 0, 16 * In, 5)]
-    [InlineData("3 ft 1/3 in", 0, null, 0)]
-    [InlineData("top 48", 4, null, 4)]
+    [InlineData("3 ft 1/3 in", 0, null, 5)]
+    [InlineData("top 48", 4, null, 6)]
     [InlineData("48", 2, null, 2)]
     public void TryRead_AmongOtherWords(string text, int index, long? ticks, int end)
     {
