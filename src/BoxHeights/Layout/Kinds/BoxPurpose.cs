@@ -113,8 +113,8 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     public static Items<BoxPurpose> Known { get; } = new[]
     {
         General, Counter, Switch, Refrigerator, Range, SinkBase, Dishwasher, Hood, Laundry, Dryer, Bath, VanityLight,
-        Bedside, EndTable, Sofa, WindowTop, Closet, Office, Media, Television, Garage, Basement, Attic, Exterior,
-        Doorbell, Thermostat, Alarm, Light, StairLight,
+        Bedside, BedLight, BedSwitch, EndTable, Sofa, WindowTop, Closet, Office, Media, Television, Garage, Basement, Attic,
+        Exterior, Doorbell, Thermostat, Alarm, Light, StairLight,
     };
 
     /// <summary>The name.</summary>

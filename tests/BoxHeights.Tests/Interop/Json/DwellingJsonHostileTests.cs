@@ -118,7 +118,7 @@ public class DwellingJsonHostileTests
     [InlineData("{\"storeys\":[{\"id\":\"a\",\"aboveBelow\":\"-1 in\"}]}", "AboveBelow is -1 in; it can't be negative.")]
     [InlineData("{\"storeys\":[{\"gradeBelowSubfloor\":true}]}", "expected a distance such as \"3/8 in\" or a range such as { \"from\": \"0 in\", \"to\": \"1-1/4 in\" }, found true")]
     [InlineData("{\"flights\":[{\"risers\":\"9\"}]}", "expected a whole number such as 2, found \"9\"")]
-    [InlineData("{\"rooms\":[{\"kind\":\"Hall\"}]}", "expected a kind of room such as \"kitchen\" or \"living-room\", found \"Hall\": A kind is named in lower-case words joined by single hyphens, such as \"three-way-switch\".")]
+    [InlineData("{\"rooms\":[{\"kind\":\"Hall\"}]}", "expected a kind of room such as \"kitchen\" or \"living-room\", found \"Hall\": A kind is named in lower-case words joined by single hyphens, such as \"three-way-switch\"; \"Hall\" is perhaps \"hall\".")]
     [InlineData("{\"rooms\":[{\"walls\":[{\"turn\":\"90°\"}]}]}", "expected an angle such as \"90 deg\" or \"-90 deg\": \"90°\" is not a number of degrees.")]
     [InlineData("{\"rooms\":[{\"inFloor\":[{\"plan\":[\"1 in\"]}]}]}", "expected a point such as [ \"7 ft\", \"5 ft 9 in\" ]: to the right, and into the room; a distance is missing")]
     public void Read_HostileText_SaysWhatToDo(string json, string reason) =>
