@@ -113,7 +113,7 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     public static Items<BoxPurpose> Known { get; } = new[]
     {
         General, Counter, Switch, Refrigerator, Range, SinkBase, Dishwasher, Hood, Laundry, Dryer, Bath, VanityLight,
-        Bedside, BedLight, BedSwitch, EndTable, Sofa, WindowTop, Closet, Office, Media, Television, Garage, Basement, Attic,
+        Bedside, BedLight, BedSwitch, EndTable, Sofa, WindowTop, Closet, Office, Media, Television, Projector, Garage, Basement, Attic,
         Exterior, Doorbell, Thermostat, Alarm, Light, StairLight,
     };
 
