@@ -33,6 +33,12 @@ internal static class Program
             return NotDone;
         }
 
+        if (request.Help)
+        {
+            output.WriteLine(Request.Usage);
+            return Done;
+        }
+
         if (TryRead(request.File, error) is not { } dwelling)
         {
             return NotDone;

@@ -5,10 +5,10 @@ using BoxHeights;
 namespace WholeHouse;
 
 /// <summary>What the command line asks for.</summary>
-internal sealed record Request(string File, RuleSet Rules, string? Folder)
+internal sealed record Request(string File, RuleSet Rules, string? Folder, bool Help = false)
 {
     public const string Usage =
-        "Usage: WholeHouse [file.json] [--edition 2017|2020|2023|2026] [--rules ada|fair-housing|type-a|type-b|california] [--out FOLDER]";
+        "Usage: WholeHouse [file.json] [--edition 2017|2020|2023|2026] [--rules ada|fair-housing|type-a|type-b|california] [--out FOLDER] [--help]";
 
     /// <summary>Reads the command line; of several editions or folders the last one counts, and several reach documents add up.</summary>
     /// <exception cref="ArgumentException">Something in it isn't understood; the message says what.</exception>
@@ -18,6 +18,7 @@ internal sealed record Request(string File, RuleSet Rules, string? Folder)
         string? folder = null;
         NecEdition edition = NecEdition.Nec2023;
         RuleSet reach = RuleSet.Empty;
+        bool help = false;
         for (int i = 0; i < arguments.Length; i++)
         {
             switch (arguments[i])
@@ -31,15 +32,18 @@ internal sealed record Request(string File, RuleSet Rules, string? Folder)
                 case "--out":
                     folder = Next(arguments, ref i);
                     break;
+                case "--help" or "-h" or "-?":
+                    help = true;
+                    break;
                 case { Length: > 0 } name when file is null && name[0] != '-':
-                    file = name;
+                    file = Directory.Exists(name) ? throw new ArgumentException(name + " is a folder: name a file in it that describes a house.") : name;
                     break;
                 default:
                     throw new ArgumentException("\"" + arguments[i] + "\" isn't understood here.");
             }
         }
 
-        return new(file ?? Path.Combine(AppContext.BaseDirectory, "house.json"), RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice + reach, folder);
+        return new(file ?? Path.Combine(AppContext.BaseDirectory, "house.json"), RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice + reach, folder, help);
     }
 
     private static string Next(string[] arguments, ref int i) => i + 1 < arguments.Length && arguments[i + 1].Length > 0
@@ -55,7 +59,7 @@ internal sealed record Request(string File, RuleSet Rules, string? Folder)
         _ => throw new ArgumentException("There is no edition \"" + year + "\" here."),
     };
 
-    private static RuleSet ReachOf(string document) => document switch
+    private static RuleSet ReachOf(string document) => document.ToLowerInvariant() switch
     {
         "ada" => RuleSets.Ada2010,
         "fair-housing" => RuleSets.FairHousing,

@@ -45,7 +45,7 @@ public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     /// <summary>The item at a place counted from 0.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such place.</exception>
-    public T this[int index] => (uint)index < (uint)Count ? items![index] : throw new ArgumentOutOfRangeException(nameof(index));
+    public T this[int index] => (uint)index < (uint)Count ? items![index] : throw new ArgumentOutOfRangeException(nameof(index), index, "The list has " + Count + " items.");
 
     /// <summary>Whether two lists hold equal items in the same order.</summary>
     public static bool operator ==(Items<T> left, Items<T> right) => left.Equals(right);
@@ -54,7 +54,8 @@ public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     public static bool operator !=(Items<T> left, Items<T> right) => !left.Equals(right);
 
     /// <summary>Copies an array.</summary>
-    /// <param name="items">The items, in order; null is the empty list.</param>
+    /// <param name="items">The items, in order; null is the empty list, as in <c>known ? new[] { one } : null</c>. The constructor takes no null.</param>
+    /// <exception cref="ArgumentException">One of the items is null.</exception>
     public static implicit operator Items<T>(T[]? items) => items is null ? default : new((T[])items.Clone(), nameof(items));
 
     /// <summary>This list with one item more at its end.</summary>

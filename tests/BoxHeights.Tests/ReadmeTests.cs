@@ -10,7 +10,7 @@ public class ReadmeTests
     private static readonly string Readme = Repository.Read("README.md");
 
     [Fact]
-    public void Example_IsTheCodeThatRunsHere() => Assert.Equal(CodeHere(), Block("csharp", 0));
+    public void Example_IsTheCodeThatRunsHere() => Assert.Equal("using BoxHeights;\n\n" + CodeHere(), Block("csharp", 0));
 
     [Fact]
     public void ExampleOutput_IsWhatTheCodePrints() => Assert.Equal(Example(), Block("text", 0));

@@ -24,9 +24,12 @@ public readonly partial struct BoxHeight
     public static bool TryParse(string? text, out BoxHeight height) => TryRead(text, out height, out _, out _);
 
     /// <summary>The height in whole words, as <see cref="Parse"/> reads them: "48 in to top above subfloor", "44 in above finished floor (edge unstated)".</summary>
-    public override string ToString() => edgeUnstated
-        ? HeightText.Print(Value, " ", Datum) + " " + EdgeText.Print(null)
-        : HeightText.Print(Value, " " + EdgeText.Print(edge) + " ", Datum);
+    public override string ToString() => ToString(null);
+
+    /// <summary>The height in whole words, with its distance in a format.</summary>
+    internal string ToString(string? format) => edgeUnstated
+        ? HeightText.Print(Value, " ", Datum, format) + " " + EdgeText.Print(null)
+        : HeightText.Print(Value, " " + EdgeText.Print(edge) + " ", Datum, format);
 
     private static bool TryRead(string? text, out BoxHeight height, out int at, out string? error)
     {

@@ -153,10 +153,10 @@ internal struct HeightText
     }
 
     /// <summary>A distance and a datum in words, with what stands between them.</summary>
-    internal static string Print(Distance distance, string between, Datum datum)
+    internal static string Print(Distance distance, string between, Datum datum, string? format = null)
     {
         // The one distance without an opposite keeps its sign.
         bool below = distance < BoxHeights.Distance.Zero && distance != BoxHeights.Distance.MinValue;
-        return (below ? -distance : distance) + between + DatumText.Print(datum, below);
+        return (below ? -distance : distance).ToString(format) + between + DatumText.Print(datum, below);
     }
 }

@@ -6,8 +6,8 @@ public sealed record BoardLayout
     /// <summary>Whether the long edges run horizontally or vertically.</summary>
     public BoardDirection Hung { get; init; }
 
-    /// <summary>The widths of the courses, in hanging order.</summary>
-    public Items<Distance> Widths { get; init; }
+    /// <summary>The widths of the courses, in hanging order; each more than zero.</summary>
+    public Items<Distance> Widths { get; init => field = Valid.Positive(value, nameof(Widths)); }
 
     /// <summary>Where hanging starts.</summary>
     public BoardOrigin From { get; init; }

@@ -3,14 +3,14 @@ namespace BoxHeights;
 /// <summary>How a ceiling is built up, from its framing down.</summary>
 public sealed record Ceiling
 {
-    /// <summary>From the subfloor up to the underside of the ceiling framing (the rough height).</summary>
-    public DistanceRange? Framing { get; init; }
+    /// <summary>From the subfloor up to the underside of the ceiling framing (the rough height); more than zero.</summary>
+    public DistanceRange? Framing { get; init => field = Valid.Positive(value, nameof(Framing)); }
 
-    /// <summary>The thickness of furring under the framing; zero is "none".</summary>
-    public DistanceRange? Strapping { get; init; }
+    /// <summary>The thickness of furring under the framing; zero is "none", never negative.</summary>
+    public DistanceRange? Strapping { get; init => field = Valid.NotNegative(value, nameof(Strapping)); }
 
-    /// <summary>The thickness of all layers of ceiling board.</summary>
-    public DistanceRange? Board { get; init; }
+    /// <summary>The thickness of all layers of ceiling board; not negative.</summary>
+    public DistanceRange? Board { get; init => field = Valid.NotNegative(value, nameof(Board)); }
 
     /// <summary>The same with another <see cref="Framing"/>.</summary>
     /// <param name="framing">From the subfloor up to the underside of the ceiling framing (the rough height).</param>

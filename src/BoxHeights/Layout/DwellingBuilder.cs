@@ -18,25 +18,29 @@ public sealed class DwellingBuilder
     /// <summary>Sets members of the dwelling itself.</summary>
     /// <param name="change">Gives the dwelling with those members.</param>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="change"/> gives null.</exception>
     public DwellingBuilder With(Func<Dwelling, Dwelling> change)
     {
-        dwelling = (change ?? throw new ArgumentNullException(nameof(change)))(dwelling);
+        dwelling = Valid.Changed((change ?? throw new ArgumentNullException(nameof(change)))(dwelling), nameof(change));
         return this;
     }
 
     /// <summary>Adds a storey.</summary>
     /// <param name="storey">The storey.</param>
-    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.With(storey)));
+    /// <exception cref="ArgumentNullException"><paramref name="storey"/> is null.</exception>
+    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.With(Valid.NotNull(storey, nameof(storey)))));
 
     /// <summary>Adds a flight of stairs.</summary>
     /// <param name="flight">The flight.</param>
-    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.With(flight)));
+    /// <exception cref="ArgumentNullException"><paramref name="flight"/> is null.</exception>
+    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.With(Valid.NotNull(flight, nameof(flight)))));
 
     /// <summary>Adds a face seen from outside.</summary>
     /// <param name="face">The face.</param>
-    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.With(face)));
+    /// <exception cref="ArgumentNullException"><paramref name="face"/> is null.</exception>
+    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.With(Valid.NotNull(face, nameof(face)))));
 
-    /// <summary>Starts a room, which is part of the dwelling from now on.</summary>
+    /// <summary>Starts a room, which is part of the dwelling from now on. Each call makes another one: two of one id are a <see cref="LayoutFault"/> when the dwelling is evaluated.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="kind">What it is for.</param>
     /// <param name="storey">The id of its storey.</param>
@@ -63,29 +67,34 @@ public sealed class RoomBuilder
     /// <summary>Sets members of the room itself.</summary>
     /// <param name="change">Gives the room with those members.</param>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="change"/> gives null.</exception>
     public RoomBuilder With(Func<Room, Room> change)
     {
-        room = (change ?? throw new ArgumentNullException(nameof(change)))(room);
+        room = Valid.Changed((change ?? throw new ArgumentNullException(nameof(change)))(room), nameof(change));
         return this;
     }
 
     /// <summary>Adds a fixture.</summary>
     /// <param name="fixture">The fixture.</param>
-    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.With(fixture)));
+    /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is null.</exception>
+    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.With(Valid.NotNull(fixture, nameof(fixture)))));
 
     /// <summary>Adds something that stands free.</summary>
     /// <param name="thing">The island, railing or half wall.</param>
-    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.With(thing)));
+    /// <exception cref="ArgumentNullException"><paramref name="thing"/> is null.</exception>
+    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.With(Valid.NotNull(thing, nameof(thing)))));
 
     /// <summary>Adds a box in the ceiling.</summary>
     /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
-    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.With(box)));
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.With(Valid.NotNull(box, nameof(box)))));
 
     /// <summary>Adds a box in the floor.</summary>
     /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
-    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.With(box)));
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.With(Valid.NotNull(box, nameof(box)))));
 
-    /// <summary>Starts the room's next wall face, to the right of the last one.</summary>
+    /// <summary>Starts the room's next wall face, to the right of the last one. Each call makes another one: two of one id are a <see cref="LayoutFault"/> when the dwelling is evaluated.</summary>
     /// <param name="id">Its id within the room.</param>
     /// <param name="length">Its length between framing faces.</param>
     /// <exception cref="ArgumentException">The id is empty or the length isn't positive.</exception>
@@ -109,35 +118,42 @@ public sealed class WallBuilder
     /// <summary>Sets members of the wall itself.</summary>
     /// <param name="change">Gives the wall with those members.</param>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="change"/> gives null.</exception>
     public WallBuilder With(Func<Wall, Wall> change)
     {
-        wall = (change ?? throw new ArgumentNullException(nameof(change)))(wall);
+        wall = Valid.Changed((change ?? throw new ArgumentNullException(nameof(change)))(wall), nameof(change));
         return this;
     }
 
     /// <summary>Adds a box.</summary>
     /// <param name="box">The box.</param>
-    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.With(box)));
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.With(Valid.NotNull(box, nameof(box)))));
 
     /// <summary>Adds an opening.</summary>
     /// <param name="opening">The opening.</param>
-    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.With(opening)));
+    /// <exception cref="ArgumentNullException"><paramref name="opening"/> is null.</exception>
+    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.With(Valid.NotNull(opening, nameof(opening)))));
 
     /// <summary>Adds a counter.</summary>
     /// <param name="counter">The counter.</param>
-    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.With(counter)));
+    /// <exception cref="ArgumentNullException"><paramref name="counter"/> is null.</exception>
+    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.With(Valid.NotNull(counter, nameof(counter)))));
 
     /// <summary>Adds a finish.</summary>
     /// <param name="finish">The finish.</param>
-    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.With(finish)));
+    /// <exception cref="ArgumentNullException"><paramref name="finish"/> is null.</exception>
+    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.With(Valid.NotNull(finish, nameof(finish)))));
 
     /// <summary>Adds a covering.</summary>
     /// <param name="covering">The covering.</param>
-    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.With(covering)));
+    /// <exception cref="ArgumentNullException"><paramref name="covering"/> is null.</exception>
+    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.With(Valid.NotNull(covering, nameof(covering)))));
 
     /// <summary>Adds a part in which no box can be set.</summary>
     /// <param name="part">The part.</param>
-    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.With(part)));
+    /// <exception cref="ArgumentNullException"><paramref name="part"/> is null.</exception>
+    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.With(Valid.NotNull(part, nameof(part)))));
 
     internal Wall Build() => wall;
 }

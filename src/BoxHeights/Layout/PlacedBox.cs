@@ -25,8 +25,8 @@ public sealed record PlacedBox
 /// <summary>Finds and changes the boxes of a dwelling by id, wherever they are listed.</summary>
 public static class DwellingBoxes
 {
-    private const string Ceiling = "ceiling";
-    private const string Floor = "floor";
+    internal const string Ceiling = "ceiling";
+    internal const string Floor = "floor";
 
     /// <summary>Every box with its address: room by room, walls from left to right, then ceiling and floor; outside faces last.</summary>
     /// <param name="dwelling">The dwelling.</param>

@@ -9,23 +9,50 @@ internal static class Valid
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(name + " is empty.", name) : value;
 
     public static string Id(string value, string name) =>
-        Text(value, name).IndexOf('/') >= 0 ? throw new ArgumentException(name + " \"" + value + "\" holds a slash, which parts a room's id from a wall's.", name) : value;
+        Text(value, name).IndexOf('/') >= 0 ? throw new ArgumentException(name + " \"" + value + "\" holds a slash; ids don't, because an address such as \"kitchen/north\" is a room's id and a wall's with a slash between.", name) : value;
 
     public static Distance NotNegative(Distance value, string name) =>
-        value < Distance.Zero ? throw new ArgumentOutOfRangeException(name, name + " is " + value + "; it can't be negative.") : value;
+        value < Distance.Zero ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it can't be negative.") : value;
 
     public static Distance? NotNegative(Distance? value, string name) => value is { } given ? NotNegative(given, name) : null;
 
     public static Distance Positive(Distance value, string name) =>
-        value <= Distance.Zero ? throw new ArgumentOutOfRangeException(name, name + " is " + value + "; it must be more than zero.") : value;
+        value <= Distance.Zero ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it must be more than zero.") : value;
 
     public static Distance? Positive(Distance? value, string name) => value is { } given ? Positive(given, name) : null;
 
     public static Volume? Positive(Volume? value, string name) =>
-        value is { } given && given <= BoxHeights.Volume.Zero ? throw new ArgumentOutOfRangeException(name, name + " is " + given + "; it must be more than zero.") : value;
+        value is { } given && given <= BoxHeights.Volume.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it must be more than zero.") : value;
+
+    /// <summary>A thickness or a height that isn't known exactly: none of it may be negative.</summary>
+    public static DistanceRange? NotNegative(DistanceRange? value, string name) =>
+        value is { } given && given.From < Distance.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it can't be negative.") : value;
+
+    public static DistanceRange? Positive(DistanceRange? value, string name) =>
+        value is { } given && given.From <= Distance.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it must be more than zero.") : value;
+
+    public static Items<Distance> Positive(Items<Distance> value, string name)
+    {
+        foreach (Distance one in value)
+        {
+            if (one <= Distance.Zero)
+            {
+                throw new ArgumentOutOfRangeException(name, one, name + " has " + one + " in it; each must be more than zero.");
+            }
+        }
+
+        return value;
+    }
+
+    /// <summary>What a function that changes a described thing gave back.</summary>
+    public static T Changed<T>(T? value, string name)
+        where T : class => value ?? throw new ArgumentException("The change gives null.", name);
+
+    public static T NotNull<T>(T? value, string name)
+        where T : class => value ?? throw new ArgumentNullException(name);
 
     public static int Count(int value, string name) =>
-        value < 1 ? throw new ArgumentOutOfRangeException(name, name + " is " + value + "; it counts from 1.") : value;
+        value < 1 ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it counts from 1.") : value;
 
     public static int? Count(int? value, string name) => value is { } given ? Count(given, name) : null;
 }

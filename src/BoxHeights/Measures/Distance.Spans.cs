@@ -15,7 +15,7 @@ public readonly partial struct Distance : ISpanFormattable, ISpanParsable<Distan
     /// <param name="text">The text; blanks around it don't matter.</param>
     /// <exception cref="FormatException">The text is not a distance; the message says at which character (counted from 0) and why.</exception>
     public static Distance Parse(ReadOnlySpan<char> text) =>
-        DistanceText.TryReadAll(text, false, out Distance value, out TextCursor cursor) ? value : throw cursor.ToException(DistanceText.What);
+        DistanceText.TryReadAll(text, false, out Distance value, out TextCursor cursor) ? value : throw DistanceText.ToException(text, cursor);
 
     /// <summary>Reads a distance like <see cref="Parse(string)"/>, without exceptions.</summary>
     /// <param name="text">The text.</param>

@@ -17,9 +17,9 @@ public readonly partial struct Distance
     /// </remarks>
     /// <param name="text">The text; blanks around it don't matter.</param>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
-    /// <exception cref="FormatException">The text is not a distance; the message says at which character (counted from 0) and why.</exception>
+    /// <exception cref="FormatException">The text is not a distance; the message says at which character (counted from 0) and why; of a value between two ticks it names one near by.</exception>
     public static Distance Parse(string text) =>
-        DistanceText.TryReadAll(NotNull(text), false, out Distance value, out TextCursor cursor) ? value : throw cursor.ToException(DistanceText.What);
+        DistanceText.TryReadAll(NotNull(text), false, out Distance value, out TextCursor cursor) ? value : throw DistanceText.ToException(text, cursor);
 
     /// <summary>Reads a distance like <see cref="Parse(string)"/>, and takes the nearest tick (half to even) where the text is between two: 1/3 in, 0.33333333 m.</summary>
     /// <param name="text">The text; blanks around it don't matter.</param>

@@ -59,7 +59,7 @@ public readonly partial struct DistanceSet : IEquatable<DistanceSet>
     /// <exception cref="ArgumentOutOfRangeException">There is no such stretch.</exception>
     public DistanceRange this[int index] => (uint)index < (uint)count
         ? new(Distance.FromTicks(LowTicks(index)), Distance.FromTicks(HighTicks(index)))
-        : throw new ArgumentOutOfRangeException(nameof(index));
+        : throw new ArgumentOutOfRangeException(nameof(index), index, "The set has " + count + " stretches.");
 
     /// <summary>Whether two sets hold the same distances.</summary>
     public static bool operator ==(DistanceSet left, DistanceSet right) => left.Equals(right);

@@ -1,3 +1,4 @@
+using System;
 #if NET8_0_OR_GREATER
 using Chars = System.ReadOnlySpan<char>;
 #else
@@ -25,17 +26,31 @@ internal static partial class DistanceText
 
     /// <summary>Reads the longest distance that begins at an index, and leaves the index after it; blanks after it are not taken.</summary>
     /// <param name="text">The text around it.</param>
-    /// <param name="index">Where to begin; unchanged if there is none.</param>
+    /// <param name="index">Where to begin; moved to the fault if there is none.</param>
     /// <param name="value">The distance, or zero.</param>
-    /// <param name="error">Where and why there is none, or null.</param>
+    /// <param name="error">Why there is none, or null.</param>
     internal static bool TryRead(string text, ref int index, out Distance value, out string? error)
     {
         TextCursor cursor = new(text, index);
         bool read = TryRead(ref cursor, false, out value);
-        index = read ? cursor.Index : index;
-        error = read ? null : cursor.Describe();
+        error = null;
+        if (!read)
+        {
+            TextCursor again = new(text, index);
+            error = cursor.Fault.Reason() + (cursor.Fault == TextFault.OffGrid && TryRead(ref again, true, out Distance nearest) ? Nearest(text, nearest) : "") + ".";
+        }
+
+        index = read ? cursor.Index : cursor.FaultAt;
         return read;
     }
+
+    /// <summary>The exception for a text that is no distance; where it lies between two steps of the grid it says what is near and on it.</summary>
+    internal static FormatException ToException(Chars text, TextCursor cursor) =>
+        cursor.ToException(What, cursor.Fault == TextFault.OffGrid && TryReadAll(text, true, out Distance nearest, out _) ? Nearest(text, nearest) : "");
+
+    // Only metric units have an m. What is rounded to 1/128 in is on the grid, and so is every tick in millimeters.
+    private static string Nearest(Chars text, Distance nearest) =>
+        "; near it and on the grid is " + nearest.ToString(text.IndexOf('m') >= 0 || text.IndexOf('M') >= 0 ? "mm" : "in" + FinestDenominator);
 
     /// <summary>Reads a whole text as one distance.</summary>
     internal static bool TryReadAll(Chars text, bool rounded, out Distance value, out TextCursor cursor)

@@ -165,13 +165,13 @@ internal ref struct TextCursor
     /// <summary>The fault in words.</summary>
     internal readonly string Describe() => "at character " + FaultAt.ToString(CultureInfo.InvariantCulture) + ", " + Fault.Reason();
 
-    /// <summary>The exception for a text that isn't what was asked for.</summary>
-    internal readonly FormatException ToException(string what)
+    /// <summary>The exception for a text that isn't what was asked for, with what may be written instead.</summary>
+    internal readonly FormatException ToException(string what, string instead = "")
     {
         const int longest = 60;
         string shown = text.ToString();
         shown = shown.Length > longest ? shown.Remove(longest) + "…" : shown;
-        return new("\"" + shown + "\" is not " + what + ": " + Describe() + ".");
+        return new("\"" + shown + "\" is not " + what + ": " + Describe() + instead + ".");
     }
 
     private static char ToLower(char c) => c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c;

@@ -28,7 +28,7 @@ internal static class TextFaults
     {
         TextFault.Empty => "there is nothing to read",
         TextFault.NumberExpected => "a number is expected",
-        TextFault.LengthUnitExpected => "say in, ft or mm",
+        TextFault.LengthUnitExpected => "add a unit: in, ft, mm, cm or m",
         TextFault.VolumeUnitExpected => "say in3 or cm3",
         TextFault.InchUnitExpected => "say in for the inches after the feet",
         TextFault.Comma => "there is a comma: decimals take a point, and thousands are not separated",

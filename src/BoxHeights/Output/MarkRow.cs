@@ -22,8 +22,14 @@ public sealed record MarkRow
     /// <summary>From the left corner of the wall (framing face) to the box's center; null where it isn't known.</summary>
     public Distance? FromLeftCorner { get; init; }
 
-    /// <summary>The stud and its side where studs are measured or declared; else the nearest stud of the assumed layout, named as such.</summary>
+    /// <summary>
+    /// Where studs are measured or declared, the stud and its side that the box is nailed to, or how far its center is from the nearest stud; where they are only
+    /// assumed, the stud that it is near to, named as such; else empty.
+    /// </summary>
     public string Stud { get; init; } = "";
+
+    /// <summary>"don't mark: see finding 3" where a document of the rule set asks for something else than is described: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText"/>, counted from 1; else empty.</summary>
+    public string Hold { get; init; } = "";
 
     /// <summary>The height above the room's subfloor; null where it can't be told.</summary>
     public BoxHeight? Mark { get; init; }
@@ -37,6 +43,6 @@ public sealed record MarkRow
     /// </summary>
     public Distance? SetFor { get; init; }
 
-    /// <summary>"strong" or "shy" where the exact height is a little more or less and that is asked for, or why there is no mark.</summary>
+    /// <summary>What was rounded to be marked, and from where; "strong" or "shy" instead where that is asked for and the exact height is a little more or less; or why there is no mark.</summary>
     public string Note { get; init; } = "";
 }

@@ -62,7 +62,7 @@ public sealed class MarkSheet
             int before = unrounded.Count;
             if (!Differs(exact, evaluator.Evaluate(sheet.ToDwelling()), unrounded))
             {
-                return sheet;
+                return sheet.Holding(exact);
             }
 
             // Another box of a group may be the one whose rounding shows: then all stay exact.
@@ -75,7 +75,7 @@ public sealed class MarkSheet
 
                 if (unrounded.Count == before)
                 {
-                    return sheet;
+                    return sheet.Holding(exact);
                 }
             }
         }
@@ -127,7 +127,7 @@ public sealed class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, framing face to box center; set for: from the framing out to the front edge of box or ring.");
+        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, left as you face the wall, framing face to box center; set for: from the framing out to the front edge of box or ring.");
         Table().AppendMarkdown(text);
         TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
@@ -138,23 +138,42 @@ public sealed class MarkSheet
 
     private TextTable Table()
     {
-        TextTable table = new("wall", "box", "for", "from left corner", "stud", "mark", "to", "from level line", "set for", "note");
+        TextTable table = new("wall", "box", "for", "from left corner", "stud", "hold", "mark", "to", "from level line", "set for", "note");
         foreach (MarkRow row in Rows)
         {
             table.Add(
                 row.Address,
                 row.BoxId,
                 row.Purpose.Name,
-                row.FromLeftCorner is { } along ? Printed.Exactly(along, print.Units) : "",
+                row.FromLeftCorner is { } along ? along.Exactly(print.Units) : "",
                 row.Stud,
-                row.Mark is { } mark ? Printed.Exactly(mark.Value, print.Units) : "",
+                row.Hold,
+                row.Mark is { } mark ? mark.Value.Exactly(print.Units) : "",
                 row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
                 row.FromLevelLine is { } line ? Printed.Signed(line, print.Units) : "",
-                row.SetFor is { } front ? Printed.Exactly(front, print.Units) : "",
+                row.SetFor is { } front ? front.Exactly(print.Units) : "",
                 row.Note);
         }
 
         return table;
+    }
+
+    /// <summary>The sheet with a word at each box that isn't to be marked where it is described: what is set wrong on purpose is cut twice.</summary>
+    private MarkSheet Holding(Evaluation exact)
+    {
+        Dictionary<string, int> numbers = new(StringComparer.Ordinal);
+        for (int cause = exact.Causes.Count - 1; cause >= 0; cause--)
+        {
+            foreach (Finding finding in exact.Causes[cause].Findings)
+            {
+                if (finding.IsViolation)
+                {
+                    numbers[finding.Subject] = cause + 1;
+                }
+            }
+        }
+
+        return new(dwelling, print, title, Rows.Select(row => numbers.TryGetValue(row.BoxId, out int number) ? row with { Hold = "don't mark: see finding " + number } : row), LeftOut);
     }
 
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>
@@ -170,7 +189,7 @@ public sealed class MarkSheet
             foreach (Finding finding in some.Findings)
             {
                 bool same = false;
-                foreach (Finding other in others.For(finding.Subject))
+                foreach (Finding other in others.About(finding.Subject))
                 {
                     same |= other.IsAbout(finding) && other.Outcome == finding.Outcome;
                 }

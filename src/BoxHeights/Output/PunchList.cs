@@ -73,7 +73,7 @@ public sealed class PunchList
     {
         StringBuilder text = new();
         TextTable.AppendTitle(
-            text, "Punch list: " + dwelling.Name, "Tolerance " + Printed.Exactly(Tolerance, dwelling.Units) + " up or down; " + ClearlyIn.Count + " measured boxes are clearly within it.");
+            text, "Punch list: " + dwelling.Name, "Tolerance " + Tolerance.Exactly(dwelling.Units) + " up or down; " + ClearlyIn.Count + " measured boxes are clearly within it.");
         Table().AppendMarkdown(text);
         return text.ToString();
     }
@@ -89,7 +89,7 @@ public sealed class PunchList
             int slash = row.Address.IndexOf('/');
             table.Add(
                 row.Address.Substring(0, slash), row.Address.Substring(slash + 1), row.BoxId, row.Purpose.Name, row.Planned.ToString(), row.Measured.ToString(),
-                Printed.Exactly(row.Within, dwelling.Units), row.Line);
+                row.Within.Exactly(dwelling.Units), row.Line);
         }
 
         return table;

@@ -61,8 +61,8 @@ public sealed class StoryPole
             DistanceRange up = datum + height.Value;
             Stand stand = new(dwelling, box.Surface.Space);
             (Stand, BoxHeight, DistanceRange) key = (stand, up.IsExact ? BoxHeight.To(height.Edge!.Value, up.From, Datum.Subfloor) : height, up);
-            ListOf(heights, key).Add(box);
-            List<string> rooms = ListOf(stands, stand);
+            heights.ListOf(key).Add(box);
+            List<string> rooms = stands.ListOf(stand);
             if (!rooms.Contains(box.Surface.Space.Id))
             {
                 rooms.Add(box.Surface.Space.Id);
@@ -141,9 +141,9 @@ public sealed class StoryPole
         {
             table.Add(
                 HeadingOf(mark.Storey, mark.Subfloor, mark.Rooms),
-                Printed.Exactly(mark.Mark.Value, dwelling.Units),
+                mark.Mark.Value.Exactly(dwelling.Units),
                 EdgeText.Print(mark.Mark.Edge),
-                mark.FromPlate is { } plate ? Printed.Exactly(plate, dwelling.Units) : "",
+                mark.FromPlate is { } plate ? plate.Exactly(dwelling.Units) : "",
                 mark.FromLevelLine is { } line ? Printed.Signed(line, dwelling.Units) : "",
                 mark.Purposes.ToString(),
                 Count(mark.BoxIds),
@@ -156,10 +156,10 @@ public sealed class StoryPole
 
     private string HeadingOf(string storey, Distance subfloor, Items<string> rooms) => subfloor == Distance.Zero
         ? storey
-        : storey + ", subfloor " + Printed.Exactly(subfloor.Abs(), dwelling.Units) + (subfloor < Distance.Zero ? " below" : " above") + " the storey's: " + rooms;
+        : storey + ", subfloor " + subfloor.Abs().Exactly(dwelling.Units) + (subfloor < Distance.Zero ? " below" : " above") + " the storey's: " + rooms;
 
     private string RangeText(PoleRange range) =>
-        Printed.Exactly(range.Range.From, dwelling.Units) + " to " + Printed.Exactly(range.Range.To, dwelling.Units);
+        range.Range.From.Exactly(dwelling.Units) + " to " + range.Range.To.Exactly(dwelling.Units);
 
     private static string Count(Items<string> ids) => ids.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
@@ -189,7 +189,7 @@ public sealed class StoryPole
             FromLevelLine = Reading(levels, Datum.LevelLine, height.Value, step),
             Purposes = PurposesOf(boxes),
             BoxIds = IdsOf(boxes),
-            Note = off == Distance.Zero ? "" : Printed.Exactly(off.Abs(), options.Units) + (off > Distance.Zero ? " strong" : " shy"),
+            Note = off == Distance.Zero ? "" : off.Abs().Exactly(options.Units) + (off > Distance.Zero ? " strong" : " shy"),
         };
     }
 
@@ -211,17 +211,6 @@ public sealed class StoryPole
     }
 
     private static Items<string> IdsOf(List<ResolvedBox> boxes) => new(boxes.ConvertAll(box => box.Source.Id));
-
-    private static List<TItem> ListOf<TKey, TItem>(Dictionary<TKey, List<TItem>> lists, TKey key)
-        where TKey : notnull
-    {
-        if (!lists.TryGetValue(key, out List<TItem>? list))
-        {
-            lists[key] = list = [];
-        }
-
-        return list;
-    }
 
     private static int Compare((Stand Stand, BoxHeight Height, DistanceRange Up) a, (Stand Stand, BoxHeight Height, DistanceRange Up) b)
     {

@@ -23,23 +23,30 @@ public enum LayoutFaultKind
 
     /// <summary>A measure is larger than anything in a house can be.</summary>
     BeyondMeasure = 6,
+
+    /// <summary>Two statements about one part can't both be true.</summary>
+    Contradiction = 7,
 }
 
 /// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>
 public sealed record LayoutFault
 {
-    internal LayoutFault(LayoutFaultKind kind, string subject, string message)
+    internal LayoutFault(LayoutFaultKind kind, string subject, string address, string message)
     {
         Kind = kind;
         Subject = subject;
+        Address = address;
         Message = message;
     }
 
     /// <summary>What kind of fault it is.</summary>
     public LayoutFaultKind Kind { get; }
 
-    /// <summary>The address of the part at fault.</summary>
+    /// <summary>The id of the box at fault, or the address of another part.</summary>
     public string Subject { get; }
+
+    /// <summary>The address of the surface that the box is on, or of the part.</summary>
+    public string Address { get; }
 
     /// <summary>What can't be, with its numbers.</summary>
     public string Message { get; }

@@ -4,14 +4,19 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>Turns a description into surfaces and boxes, and says what in it can't be.</summary>
-internal sealed class Resolver
+internal sealed partial class Resolver
 {
     private readonly PartsCatalog catalog;
+    private readonly LengthUnits units;
     private readonly Dictionary<string, Storey> storeys = [];
     private readonly HashSet<string> addresses = [];
     private readonly List<(string Subject, string BackOf)> backs = [];
 
-    private Resolver(PartsCatalog catalog) => this.catalog = catalog;
+    private Resolver(PartsCatalog catalog, LengthUnits units)
+    {
+        this.catalog = catalog;
+        this.units = units;
+    }
 
     public List<ResolvedBox> Boxes { get; } = [];
 
@@ -24,7 +29,7 @@ internal sealed class Resolver
 
     public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog)
     {
-        Resolver resolver = new(catalog);
+        Resolver resolver = new(catalog, dwelling.Units);
         resolver.Storeys(dwelling);
         resolver.UniqueIds(dwelling);
         foreach (Room room in dwelling.Rooms)
@@ -59,7 +64,9 @@ internal sealed class Resolver
         }
     }
 
-    private void Fault(LayoutFaultKind kind, string subject, string what) => Faults.Add(new(kind, subject, what));
+    private void Fault(LayoutFaultKind kind, string subject, string what, string? address = null) => Faults.Add(new(kind, subject, address ?? subject, what));
+
+    private string Text(Distance distance) => distance.Exactly(units);
 
     private void Refers(bool known, string subject, string member, string id, string kind)
     {
@@ -78,43 +85,6 @@ internal sealed class Resolver
             {
                 Fault(LayoutFaultKind.UnknownReference, storey.Id, "its level line is given as " + line + "; give it above the subfloor");
             }
-        }
-    }
-
-    private void UniqueIds(Dwelling dwelling)
-    {
-        HashSet<string> seen = [];
-        void Once(string id, string what)
-        {
-            if (!seen.Add(id))
-            {
-                Fault(LayoutFaultKind.DuplicateId, id, "another part of the dwelling has the id of this " + what);
-            }
-        }
-
-        foreach (Storey storey in dwelling.Storeys)
-        {
-            Once(storey.Id, "storey");
-        }
-
-        foreach (Room room in dwelling.Rooms)
-        {
-            Once(room.Id, "room");
-        }
-
-        foreach (OutsideFace face in dwelling.Outside)
-        {
-            Once(face.Id, "outside face");
-        }
-
-        foreach (StairFlight flight in dwelling.Flights)
-        {
-            Once(flight.Id, "flight");
-        }
-
-        foreach (PlacedBox placed in dwelling.PlacedBoxes())
-        {
-            Once(placed.Box.Id, "box");
         }
     }
 
@@ -173,12 +143,19 @@ internal sealed class Resolver
 
     private void Walls(ResolvedSpace space, Items<Wall> walls)
     {
-        foreach (Wall wall in walls)
+        for (int i = 0; i < walls.Count; i++)
         {
+            Wall wall = walls[i];
             string address = space.Id + "/" + wall.Id;
             if (!addresses.Add(address))
             {
-                Fault(LayoutFaultKind.DuplicateId, address, "another wall of this room has the same id");
+                int first = 0;
+                while (walls[first].Id != wall.Id)
+                {
+                    first++;
+                }
+
+                Fault(LayoutFaultKind.DuplicateId, address, "walls " + (first + 1) + " and " + (i + 1) + " of " + space.Id + ", counted from the left, have the same id");
             }
 
             if (wall.BackOf is { } back)
@@ -204,22 +181,30 @@ internal sealed class Resolver
 
     private void Parts(string address, Wall wall)
     {
-        HashSet<string> seen = [];
+        Dictionary<string, string> seen = new(StringComparer.Ordinal);
         void Part(string? id, string what, Distance left, Distance right)
         {
             string subject = id is null ? address : address + "/" + id;
-            if (id is not null && !seen.Add(id))
+            if (id is not null)
             {
-                Fault(LayoutFaultKind.DuplicateId, subject, "another part of this wall has the id of this " + what);
+                string where = "the " + what + " from " + Text(left);
+                if (seen.TryGetValue(id, out string? first))
+                {
+                    Fault(LayoutFaultKind.DuplicateId, subject, first + " and " + where + " have the same id");
+                }
+                else
+                {
+                    seen.Add(id, where);
+                }
             }
 
             if (right <= left)
             {
-                Fault(LayoutFaultKind.NoExtent, subject, "this " + what + " runs from " + left + " to " + right + ": its right end isn't right of its left end");
+                Fault(LayoutFaultKind.NoExtent, subject, "this " + what + " runs from " + Text(left) + " to " + Text(right) + ": its right end isn't right of its left end");
             }
             else if (right > wall.Length)
             {
-                Fault(LayoutFaultKind.OutsideItsWall, subject, "this " + what + " ends at " + right + ", but the wall is " + wall.Length + " long");
+                Fault(LayoutFaultKind.OutsideItsWall, subject, "this " + what + " ends at " + Text(right) + ", but the wall is " + Text(wall.Length) + " long");
             }
         }
 
@@ -252,7 +237,7 @@ internal sealed class Resolver
         {
             if (wall.Top[i].Along < wall.Top[i - 1].Along)
             {
-                Fault(LayoutFaultKind.NoExtent, address, "the points of its top aren't in order from left to right: " + wall.Top[i].Along + " follows " + wall.Top[i - 1].Along);
+                Fault(LayoutFaultKind.NoExtent, address, "the points of its top aren't in order from left to right: " + Text(wall.Top[i].Along) + " follows " + Text(wall.Top[i - 1].Along));
             }
         }
 
@@ -277,57 +262,5 @@ internal sealed class Resolver
 
         static bool IsUnder(Opening low, Opening high) =>
             low.Head is { } head && high.Sill is { } sill && head.Datum == sill.Datum && head.Offset <= sill.Offset;
-    }
-
-    private ResolvedBox Box(DeviceBox box, ResolvedSurface surface, Wall wall)
-    {
-        int before = Faults.Count;
-        ResolvedBox resolved = new(box, surface, false);
-        BoxSize size = ResolvedBox.SizeOf(box, catalog);
-        if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
-        {
-            Fault(LayoutFaultKind.BeyondMeasure, box.Id, "its height is " + resolved.Height + ", which is larger than anything in a house");
-            return new(box, surface, true);
-        }
-
-        if (wall.Open)
-        {
-            Fault(LayoutFaultKind.OutsideItsWall, box.Id, "no wall stands on this side of the room");
-        }
-        else if (resolved.TryAlong(catalog, out Distance along))
-        {
-            if (along < Distance.Zero || along > wall.Length)
-            {
-                Fault(LayoutFaultKind.OutsideItsWall, box.Id, "its center is at " + along + ", but the wall is " + wall.Length + " long");
-            }
-            else if (!surface.Holds(along, size))
-            {
-                Fault(LayoutFaultKind.OutsideItsWall, box.Id, "its center is at " + along + ", so that a box " + size.Width + " wide doesn't fit between the ends of the wall, which is " + wall.Length + " long");
-            }
-        }
-        else if (box.Mounting?.Stud is { } stud && surface.Studs is { } studs && stud > studs.Count)
-        {
-            Fault(LayoutFaultKind.UnknownReference, box.Id, "it is on stud " + stud + ", but the wall has " + studs.Count + " studs between its corners");
-        }
-
-        if (resolved.Height is not { } height)
-        {
-            if (box.Surface is null or BoxSurface.Wall)
-            {
-                Fault(LayoutFaultKind.NoHeight, box.Id, "it has no height");
-            }
-        }
-        else if (ResolvedSurface.WhatIsMissing(height.Datum) is { } missing
-            && (!resolved.TryAlong(catalog, out Distance at) || !surface.TryAnchor(new(Distance.Zero, height.Datum), at, at, out _)))
-        {
-            Fault(LayoutFaultKind.UnknownReference, box.Id, "its height is taken from the " + DatumText.Name(height.Datum) + ", but " + missing);
-        }
-        else if (!surface.Space.Holds(height, size))
-        {
-            Fault(LayoutFaultKind.OutsideItsWall, box.Id, "it is set " + height + ", so that it doesn't lie between the subfloor and the ceiling framing"
-                + (surface.Space.Framing is { } framing ? " at " + framing : ""));
-        }
-
-        return Faults.Count == before ? resolved : new(box, surface, true);
     }
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Text;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -10,21 +9,25 @@ namespace BoxHeights;
 public sealed class Evaluation
 {
     private readonly LayoutState state;
-    private readonly RemedyFinder finder;
+    private readonly LayoutEvaluator evaluator;
+    private readonly object grouping = new();
+    private RemedyFinder? finder;
     private Items<Cause>? causes;
+    private Dictionary<(string RuleId, string Subject, LayoutFault? Fault), Cause>? causeOf;
 
     internal Evaluation(LayoutEvaluator evaluator, LayoutState state)
     {
+        this.evaluator = evaluator;
         this.state = state;
         state.Evaluation = () => this;
         List<Finding> found = new(state.JudgeAll());
         state.CollectInto(found);
         Findings = new(found);
-        finder = new(evaluator, this, state);
         foreach (Finding finding in found)
         {
-            HasViolations |= finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation;
+            HasViolations |= finding.IsViolation;
             HasUnknowns |= finding.Outcome == Outcome.Unknown;
+            HasFaults |= finding.Fault is not null;
         }
     }
 
@@ -39,18 +42,21 @@ public sealed class Evaluation
     {
         get
         {
-            lock (finder)
+            lock (grouping)
             {
                 return causes ??= Cause.Group(Findings, state, RemediesOf);
             }
         }
     }
 
-    /// <summary>Whether something isn't met that a document of the rule set asks for.</summary>
+    /// <summary>Whether something isn't met that a document of the rule set asks for: whether there is a finding with <see cref="Finding.IsViolation"/>.</summary>
     public bool HasViolations { get; }
 
-    /// <summary>Whether something can't be decided from the description.</summary>
+    /// <summary>Whether something can't be decided from the description; true of every fault of it, too.</summary>
     public bool HasUnknowns { get; }
+
+    /// <summary>Whether something in the description can't be: whether there is a finding with a <see cref="Finding.Fault"/>. What it touches isn't judged, so that there may be violations which nobody sees.</summary>
+    public bool HasFaults { get; }
 
     /// <summary>Whether there is no finding at all. See <see cref="NotChecked"/> for what wasn't looked at.</summary>
     public bool IsClean => Findings.Count == 0;
@@ -116,6 +122,11 @@ public sealed class Evaluation
                 }
             }
 
+            foreach ((string what, string subject) in UnknownKinds.In(state))
+            {
+                Add(what, subject);
+            }
+
             foreach (KeyValuePair<string, SortedSet<string>> one in where)
             {
                 all.Add(one.Key + " (" + string.Join(", ", one.Value) + ")");
@@ -135,85 +146,24 @@ public sealed class Evaluation
         }
     }
 
-    /// <summary>The findings about a box, a wall, a room or another part of the dwelling, and all that it holds.</summary>
-    /// <param name="id">A box's id, or an address such as "kitchen" or "kitchen/north".</param>
+    /// <summary>The findings about a box, a wall, a room, a storey or another part of the dwelling, and all that it holds.</summary>
+    /// <param name="id">An id, or an address such as "kitchen/north".</param>
+    /// <returns>Empty where nothing was found about that part.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such part: nothing found of a misspelled id would look like nothing wrong.</exception>
     public Items<Finding> For(string id)
     {
-        if (id is null)
-        {
-            throw new ArgumentNullException(nameof(id));
-        }
-
-        List<Finding> found = [];
-        foreach (Finding finding in Findings)
-        {
-            if (finding.Subject == id || finding.Address == id || finding.Address.StartsWith(id + "/", StringComparison.Ordinal))
-            {
-                found.Add(finding);
-            }
-        }
-
-        return new(found);
+        Items<Finding> found = About(id ?? throw new ArgumentNullException(nameof(id)));
+        return found.Count > 0 || DwellingAddresses.Has(Dwelling, id)
+            ? found
+            : throw new ArgumentException("The dwelling has no part \"" + id + "\": give the id of a box, room, outside face, flight or storey, or an address such as \"kitchen/north\".", nameof(id));
     }
 
     /// <summary>The causes, remedies and what wasn't looked at, as plain text.</summary>
-    public string ToText()
-    {
-        StringBuilder text = new();
-        text.Append(Dwelling.Name).Append(": ").Append(Causes.Count == 0 ? "no findings." : Causes.Count + (Causes.Count == 1 ? " cause, " : " causes, ") + Findings.Count + (Findings.Count == 1 ? " finding." : " findings.")).Append('\n');
-        int number = 0;
-        foreach (Cause cause in Causes)
-        {
-            text.Append('\n').Append(++number).Append(". ").Append(cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
-                .Append("  ").Append(cause.Title).Append('\n');
-            if (cause.Subjects.Count > 1)
-            {
-                AppendByRoom(text, cause);
-            }
-
-            if (cause.AlsoMissed.Count > 0)
-            {
-                text.Append("   also missed: ").Append(cause.AlsoMissed).Append('\n');
-            }
-
-            foreach (Remedy remedy in cause.Remedies)
-            {
-                text.Append("   do: ").Append(remedy.Text).Append('\n');
-            }
-        }
-
-        text.Append("\nNot checked: ").Append(string.Join("; ", NotChecked)).Append(".\n").Append(Scope.Caution).Append('\n');
-        return text.ToString();
-    }
-
-    /// <summary>Who shares a cause, a line for each room or outside face: the way in which a crew walks.</summary>
-    private static void AppendByRoom(StringBuilder text, Cause cause)
-    {
-        List<(string Room, List<string> Boxes)> rooms = [];
-        foreach (Finding finding in cause.Findings)
-        {
-            string room = finding.Address.Split('/')[0];
-            int at = rooms.FindIndex(one => one.Room == room);
-            if (at < 0)
-            {
-                at = rooms.Count;
-                rooms.Add((room, []));
-            }
-
-            if (!rooms[at].Boxes.Contains(finding.Subject))
-            {
-                rooms[at].Boxes.Add(finding.Subject);
-            }
-        }
-
-        foreach ((string room, List<string> boxes) in rooms)
-        {
-            text.Append("   in ").Append(room).Append(": ").Append(string.Join(", ", boxes)).Append('\n');
-        }
-    }
+    public string ToText() => EvaluationText.Of(this);
 
     /// <summary>How many findings there are, and the first of them.</summary>
-    public override string ToString() => Findings.Count == 0 ? "no findings" : Findings.Count + (Findings.Count == 1 ? " finding: " : " findings: ") + Findings[0].Message;
+    public override string ToString() => EvaluationText.Counted(Findings.Count) + (Findings.Count == 0 ? "" : ": " + Findings[0].Message);
 
     private static bool HasKnownDevice(DeviceBox box)
     {
@@ -228,20 +178,47 @@ public sealed class Evaluation
         return false;
     }
 
-    internal Cause? CauseOf(Finding finding)
+    /// <summary>Whether there was anything to judge.</summary>
+    internal bool HasJudged => state.Boxes.Length + state.Spaces.Count > 0;
+
+    /// <summary>The findings about a part, and all that it holds; empty where there is no such part.</summary>
+    internal Items<Finding> About(string id)
     {
-        foreach (Cause cause in Causes)
+        HashSet<string> rooms = DwellingAddresses.RoomsOn(Dwelling, id);
+        List<Finding> found = [];
+        foreach (Finding finding in Findings)
         {
-            foreach (Finding one in cause.Findings)
+            if (finding.Subject == id || finding.Address == id || finding.Address.StartsWith(id + "/", StringComparison.Ordinal)
+                || (rooms.Count > 0 && rooms.Contains(finding.Address.Split('/')[0])))
             {
-                if (one.IsAbout(finding))
-                {
-                    return cause;
-                }
+                found.Add(finding);
             }
         }
 
-        return null;
+        return new(found);
+    }
+
+    internal Cause? CauseOf(Finding finding)
+    {
+        Items<Cause> all = Causes;
+        lock (grouping)
+        {
+            if (causeOf is null)
+            {
+                causeOf = [];
+
+                // From the last, so that the first of several stays.
+                for (int i = all.Count - 1; i >= 0; i--)
+                {
+                    foreach (Finding one in all[i].Findings)
+                    {
+                        causeOf[one.About] = all[i];
+                    }
+                }
+            }
+
+            return causeOf.TryGetValue(finding.About, out Cause? found) ? found : null;
+        }
     }
 
     /// <summary>Looking for remedies states rules at further sites, which the state remembers: one cause at a time.</summary>
@@ -249,7 +226,7 @@ public sealed class Evaluation
     {
         lock (state)
         {
-            return finder.For(cause);
+            return (finder ??= new(evaluator, Findings, state)).For(cause);
         }
     }
 
@@ -281,7 +258,7 @@ public sealed class Evaluation
             LimitJudgement judged = state.JudgeLimit(box, i);
             if (!judged.IsSilent)
             {
-                yield return new(limit.Rule.Id, id, judged.Verdict, judged.Margin, judged.Verdict == Verdict.Unknown ? judged.Needs : Facts.None, limit.DisputedBy(state.PlaceOf(box)));
+                yield return new(limit.Rule.Id, id, judged.Verdict, judged.Margin, judged.Verdict == Verdict.Unknown ? judged.Needs : Facts.None, limit.DisputedBy(state.PlaceOf(box)), state.Options.Units);
             }
         }
     }
@@ -301,6 +278,6 @@ public sealed class Evaluation
         }
 
         Facts needs = verdict != Verdict.Unknown ? Facts.None : state.SitesOf(box).Length > 1 ? judged.Needs | Facts.EdgeMeant : judged.Needs;
-        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(judged.Margin), needs, new(disputed));
+        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(judged.Margin), needs, new(disputed), state.Options.Units);
     }
 }

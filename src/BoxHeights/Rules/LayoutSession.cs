@@ -32,20 +32,39 @@ public sealed class LayoutSession
         }
     }
 
+    /// <summary>Sets a box to another height, where it is along its wall.</summary>
+    /// <param name="id">The box.</param>
+    /// <param name="height">Its height. <c>default</c> is 0 in to bottom above subfloor, as any other height.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentException">There is no such box.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="height"/> is larger than anything in a house.</exception>
+    public SessionChange Move(string id, BoxHeight height)
+    {
+        int box = Find(id);
+        return state.AtOf(box) is { } along ? Move(id, along, height)
+            : ResolvedBox.IsWithinReason(height.Value) ? ReopenWith(id, null, height)
+            : throw NoHouse(nameof(height), height, height.ToString());
+    }
+
     /// <summary>Puts a box elsewhere along its wall, at a height.</summary>
     /// <param name="id">The box.</param>
     /// <param name="along">Its center from the wall's left end; not negative.</param>
-    /// <param name="height">Its height.</param>
+    /// <param name="height">Its height. <c>default</c> is 0 in to bottom above subfloor, as any other height.</param>
     /// <returns>What changed.</returns>
     /// <exception cref="ArgumentException">There is no such box.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="along"/> is negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="along"/> is negative, or one of the two is larger than anything in a house.</exception>
     public SessionChange Move(string id, Distance along, BoxHeight height)
     {
         int box = Find(id);
         along = Valid.NotNegative(along, nameof(along));
-        if (!ResolvedBox.IsWithinReason(along) || !ResolvedBox.IsWithinReason(height.Value))
+        if (!ResolvedBox.IsWithinReason(along))
         {
-            throw new ArgumentOutOfRangeException(nameof(height), "No house is as large as " + along + " and " + height + ".");
+            throw NoHouse(nameof(along), along, along.ToString());
+        }
+
+        if (!ResolvedBox.IsWithinReason(height.Value))
+        {
+            throw NoHouse(nameof(height), height, height.ToString());
         }
 
         if (NeedsResolving(box, along, height))
@@ -88,7 +107,7 @@ public sealed class LayoutSession
     /// <summary>The dwelling as it is now.</summary>
     public Dwelling ToDwelling() => state.Dwelling.WithBoxes(box =>
         indexOf.TryGetValue(box.Id, out int index) && moved[index] && ReferenceEquals(state.Boxes[index].Source, box)
-            ? Moved(box, state.AtOf(index)!.Value, state.HeightOf(index)!.Value)
+            ? Moved(box, Stays(index, state.AtOf(index)) ? null : state.AtOf(index), state.HeightOf(index)!.Value)
             : box);
 
     /// <summary>Everything that there is to say about the dwelling as it is now.</summary>
@@ -97,12 +116,15 @@ public sealed class LayoutSession
     /// <summary>Judges every box again from where it is now.</summary>
     internal int JudgeAll() => state.JudgeAll();
 
-    private static DeviceBox Moved(DeviceBox box, Distance along, BoxHeight height) => box with
+    private static ArgumentOutOfRangeException NoHouse(string name, object value, string text) => new(name, value, "No house is as large as " + text + ".");
+
+    /// <summary>A box at another height, and at another place where one is given: then it is on its stud no more.</summary>
+    private static DeviceBox Moved(DeviceBox box, Distance? along, BoxHeight height) => box with
     {
-        At = along,
+        At = along ?? box.At,
         Height = height,
         Measured = null,
-        Mounting = box.At == along ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null),
+        Mounting = along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null),
     };
 
     private void Take(LayoutState taken)
@@ -119,8 +141,15 @@ public sealed class LayoutSession
     }
 
     // On its own, because what a lambda captures is allocated where its method begins.
-    private SessionChange ReopenWith(string id, Distance along, BoxHeight height) =>
-        Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(one, along, height) : one));
+    private SessionChange ReopenWith(string id, Distance? along, BoxHeight height)
+    {
+        Distance? to = Stays(Find(id), along) ? null : along;
+        return Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(one, to, height) : one));
+    }
+
+    /// <summary>Whether a place is where a box is described to be, by its stud or by a distance; a place that isn't known is.</summary>
+    private bool Stays(int box, Distance? along) =>
+        along is null || (state.Boxes[box].TryAlong(state.Options.Catalog, out Distance described) && described == along);
 
     private SessionChange Reopen(Dwelling dwelling)
     {

@@ -21,11 +21,12 @@ public abstract record Rule
     /// <param name="severity">How much a finding weighs.</param>
     /// <param name="citation">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">The id isn't in kebab case, or a text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such severity.</exception>
     private protected Rule(string id, string summary, Severity severity, Citation citation)
     {
         Id = KindName.Check(id, nameof(id));
         Summary = string.IsNullOrWhiteSpace(summary) ? throw new ArgumentException("A rule says what it allows.", nameof(summary)) : summary;
-        Severity = severity;
+        Severity = Checked(severity, nameof(severity));
         Citation = citation ?? throw new ArgumentNullException(nameof(citation));
     }
 
@@ -64,6 +65,10 @@ public abstract record Rule
 
     /// <summary>The form's numbers in words, for <see cref="RuleSet.Describe"/>.</summary>
     public abstract string Numbers { get; }
+
+    internal static Severity Checked(Severity severity, string name) => severity is Severity.Note or Severity.Advice or Severity.Violation
+        ? severity
+        : throw new ArgumentOutOfRangeException(name, severity, "A finding is a note, advice or a violation.");
 }
 
 /// <summary>Another reading of a row's text.</summary>

@@ -84,9 +84,11 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <param name="id">The row's id.</param>
     /// <param name="severity">How much its findings weigh.</param>
     /// <exception cref="ArgumentException">There is no such row.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such weight.</exception>
     public RuleSet WithSeverity(string id, Severity severity)
     {
         Rule row = Find(id);
+        _ = Rule.Checked(severity, nameof(severity));
         return With(row with
         {
             Severity = severity,
@@ -97,7 +99,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <summary>This set with another reading of a row deciding. The reading that decided until now is kept among the others.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="reading">The reading's id.</param>
-    /// <exception cref="ArgumentException">There is no such row, or it has no such reading.</exception>
+    /// <exception cref="ArgumentException">There is no such row, or it has no such reading; the message lists those that it has.</exception>
     public RuleSet WithReading(string id, string reading)
     {
         Rule row = Find(id);
@@ -121,7 +123,9 @@ public sealed class RuleSet : IEquatable<RuleSet>
         }
 
         return chosen is null
-            ? throw new ArgumentException("The row \"" + id + "\" has no reading \"" + reading + "\".", nameof(reading))
+            ? throw new ArgumentException(
+                "The row \"" + id + "\" has no reading \"" + reading + "\"; it has: " + row.ReadingId + string.Concat(row.Readings.Select(one => ", " + one.Id)) + ".",
+                nameof(reading))
             : With(chosen with { Id = id, ReadingId = reading, Readings = new(others) });
     }
 

@@ -46,6 +46,19 @@ public sealed class ConventionTests
     }
 
     [Fact]
+    public void Known_OfEachOpenKind_ListsEveryOneThatIsNamed()
+    {
+        Type[] kinds = Public.Where(type => type.GetProperty("Known", BindingFlags.Public | BindingFlags.Static) is not null).ToArray();
+        Assert.InRange(kinds.Length, 15, 40);
+        foreach (Type kind in kinds)
+        {
+            object[] known = ((System.Collections.IEnumerable)kind.GetProperty("Known")!.GetValue(null)!).Cast<object>().ToArray();
+            object[] named = kind.GetProperties(BindingFlags.Public | BindingFlags.Static).Where(property => property.PropertyType == kind).Select(property => property.GetValue(null)!).ToArray();
+            Assert.Equal(named, known);
+        }
+    }
+
+    [Fact]
     public void Fields_AreNeverPublicExceptConstants()
     {
         string[] open = Public.Where(type => !type.IsEnum)

@@ -71,6 +71,45 @@ public class PapersTests
     public void Request_ForAReachDocument_AddsItsRow(string document, string row) => Assert.NotNull(Request.Parse(["--rules", document]).Rules.Find(row));
 
     [Theory]
+    [InlineData("ADA")]
+    [InlineData("Type-A")]
+    public void Request_ForAReachDocument_TakesAnyCase(string document) =>
+        Assert.Equal(Request.Parse(["--rules", document.ToLowerInvariant()]).Rules, Request.Parse(["--rules", document]).Rules);
+
+    [Fact]
+    public void Request_ForHelp_IsTakenAsThat()
+    {
+        Assert.True(Request.Parse(["mine.json", "--help"]).Help);
+        Assert.False(Request.Parse([]).Help);
+        Assert.Contains("--help", Request.Usage, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Request_NamingAFolder_IsToldSo() =>
+        Assert.Contains("is a folder", Assert.Throws<ArgumentException>(() => Request.Parse([System.IO.Path.GetTempPath()])).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Write_OverAnEarlierHouse_TakesItsSheetsAwayAndNothingElse()
+    {
+        string folder = System.IO.Directory.CreateTempSubdirectory("papers").FullName;
+        try
+        {
+            string Full(string name) => System.IO.Path.Combine(folder, name);
+            System.IO.File.WriteAllText(Full("marks-of-mine.md"), "mine");
+            Papers.Write(folder, [("causes.txt", "1"), ("marks-den.md", "old"), ("marks-hall.md", "old")]);
+            System.IO.File.AppendAllText(Full(Papers.List), "../marks-away.md\n");
+            Papers.Write(folder, [("causes.txt", "2"), ("marks-hall.md", "new")]);
+            Assert.Equal(["causes.txt", "marks-hall.md", "marks-of-mine.md", Papers.List], System.IO.Directory.GetFiles(folder).Select(System.IO.Path.GetFileName).Order(StringComparer.Ordinal));
+            Assert.Equal(("2", "new"), (System.IO.File.ReadAllText(Full("causes.txt")), System.IO.File.ReadAllText(Full("marks-hall.md"))));
+            Assert.Equal(["causes.txt", "marks-hall.md"], System.IO.File.ReadAllLines(Full(Papers.List)));
+        }
+        finally
+        {
+            System.IO.Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Theory]
     [InlineData("--edition", "1999")]
     [InlineData("--edition", null)]
     [InlineData("--rules", "mine")]

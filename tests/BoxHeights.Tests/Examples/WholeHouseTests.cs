@@ -127,8 +127,14 @@ public class WholeHouseTests
     public void Marks_OfBoxesOffTheStuds_NameNoSide()
     {
         Dictionary<string, string> studs = MarkSheet.For(House, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
-        Assert.Equal("near stud 3", studs["K6"]);
+
+        // 48 in is over the third stud, 47-1/4 to 48-3/4 in; 103-7/8 in is 7-1/8 in right of the sixth, which ends at 15-1/4 + 80 + 1-1/2 = 96-3/4 in.
+        Assert.Equal("over stud 3", studs["K6"]);
+        Assert.Equal("7-1/8 in right of stud 6", studs["S1"]);
         Assert.Equal("near stud 3 (assumed layout)", studs["A1"]);
+
+        // Far from any stud of a layout that nobody has seen.
+        Assert.Equal("", studs["S14"]);
     }
 
     [Fact]

@@ -69,9 +69,9 @@ public class DistanceRangeTests
 
     [Theory]
     [InlineData("2 in to 1 in", 0, "above the second")]
-    [InlineData("0 to 1 in", 2, "say in, ft or mm")]
-    [InlineData("0 in to 1", 9, "say in, ft or mm")]
-    [InlineData("0 into 1 in", 2, "say in, ft or mm")]
+    [InlineData("0 to 1 in", 2, "add a unit: in, ft, mm, cm or m")]
+    [InlineData("0 in to 1", 9, "add a unit: in, ft, mm, cm or m")]
+    [InlineData("0 into 1 in", 2, "add a unit: in, ft, mm, cm or m")]
     [InlineData("0\"to 1\"", 2, "something follows")]
     [InlineData("0 in to", 7, "number is expected")]
     [InlineData("0 in to 1 in to 2 in", 13, "something follows")]

@@ -58,7 +58,7 @@ public class HostileTextTests
         bool read = DistanceText.TryRead(given.A, ref index, out Distance value, out string? error);
         return read
             ? index > start && index <= given.A.Length && error is null && Distance.Parse(given.A[start..index]) == value
-            : index == start && error is not null && value == Distance.Zero;
+            : index >= start && index <= given.A.Length && error is not null && value == Distance.Zero;
     });
 
     private static bool Consistent(string text) =>

@@ -27,8 +27,8 @@ public sealed class MarkSheetRoundTripTests
 
         MarkSheet sheet = MarkSheet.For(dwelling, DwellingGen.Rules, MarkOptions.Default.WithEdge(edge));
         Dictionary<string, string[]> rows = Csv(sheet.ToCsv()).Skip(1).ToDictionary(row => row[1], StringComparer.Ordinal);
-        Dwelling marked = dwelling.WithBoxes(box => rows.TryGetValue(box.Id, out string[]? row) && row[5].Length > 0
-            ? box.WithHeight(BoxHeight.To(EdgeOf(row[6]), Distance.Parse(row[5]), Datum.Subfloor)).WithAt(row[3].Length == 0 ? box.At : Distance.Parse(row[3]))
+        Dwelling marked = dwelling.WithBoxes(box => rows.TryGetValue(box.Id, out string[]? row) && row[6].Length > 0
+            ? box.WithHeight(BoxHeight.To(EdgeOf(row[7]), Distance.Parse(row[6]), Datum.Subfloor)).WithAt(row[3].Length == 0 ? box.At : Distance.Parse(row[3]))
             : box);
         Assert.Equal(Said(dwelling), Said(marked));
         return true;

@@ -103,7 +103,7 @@ public sealed class StoryPoleTests
         Assert.Equal(
             [
                 "edge: its height names no edge", "grade: where the grade lies isn't known", "far: its center is at 150 in, but the wall is 144 in long",
-                "counter: its height is taken from a countertop, but no counter of known height stands where it is", "bare: it has no height",
+                "counter: its height is taken from the countertop, but no counter of known height stands where it is", "bare: it has no height",
             ],
             pole.LeftOut.AsEnumerable().Select(box => box.ToString()));
     }

@@ -145,6 +145,56 @@ public sealed class LayoutFaultTests
         Assert.Contains(evaluation.Checks, check => check.RuleId == "general-height" && check.Verdict == Verdict.Passes);
     }
 
+    // The first stud's face is at 15-1/4 in, so the third's at 47-1/4: a box 2-1/4 in wide on its left has its center at 46-1/8. A tape is read to 1/8 in,
+    // and half of a box 1/4 in wider is another 1/8.
+    [Theory]
+    [InlineData("46-1/4", StudKnowledge.Declared, true, false)]
+    [InlineData("46-5/16", StudKnowledge.Declared, true, true)]
+    [InlineData("46", StudKnowledge.Measured, true, false)]
+    [InlineData("45-15/16", StudKnowledge.Measured, true, true)]
+    [InlineData("46-3/8", StudKnowledge.Declared, false, false)]
+    [InlineData("46-7/16", StudKnowledge.Declared, false, true)]
+    [InlineData("60", StudKnowledge.Assumed, true, false)]
+    public void Contradiction_StudAndPlace_IsNamedWhereStudsAreKnown(string at, StudKnowledge known, bool sized, bool contradicts)
+    {
+        DeviceBox box = Box("torn", at).WithSize(sized ? new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4")) : null)
+            .WithMounting(new Mounting(MountingMethod.Stud).WithStud(3).WithSide(StudSide.Left));
+        Dwelling dwelling = House(wall => wall.Add(box));
+        dwelling = dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(storey.Studs!.WithKnown(known))));
+        Finding? fault = Evaluator.Evaluate(dwelling).Findings.SingleOrDefault(finding => finding.Fault is not null);
+        Assert.Equal(contradicts ? LayoutFaultKind.Contradiction : null, fault?.Fault!.Kind);
+        Assert.True(fault is null || fault.Message.Contains("on stud 3, left, which puts its center at 46-1/8 in", StringComparison.Ordinal));
+    }
+
+    // Which side isn't said: 46-1/8 or 47-1/4 + 1-1/2 + 1-1/8 = 49-7/8 in.
+    [Theory]
+    [InlineData("49-7/8", false)]
+    [InlineData("48", true)]
+    public void Contradiction_StudWithoutSide_IsNamedIfNeitherSideWillDo(string at, bool contradicts)
+    {
+        Dwelling dwelling = House(wall => wall.Add(Box("torn", at).WithMounting(new Mounting(MountingMethod.Stud).WithStud(3))));
+        dwelling = dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(storey.Studs!.WithKnown(StudKnowledge.Declared))));
+        Assert.Equal(contradicts, Evaluator.Evaluate(dwelling).Findings.Any(finding => finding.Fault?.Kind == LayoutFaultKind.Contradiction));
+    }
+
+    [Fact]
+    public void DuplicateId_BoxesOnTwoWalls_NamesBothPlaces()
+    {
+        Dwelling dwelling = House(wall => wall.Add(Box("twin", "40")));
+        dwelling = dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("side", CaseFile.Inches("144")).WithBoxes(new[] { Box("twin", "60") })))));
+        Finding fault = Assert.Single(Evaluator.Evaluate(dwelling).Findings, finding => finding.Fault is not null);
+        Assert.Equal("twin (room/side): a box on room/wall and a box on room/side have the same id", fault.Message);
+        Dwelling parts = House(wall => wall.Add(Counter("same", "10", "20")).Add(Counter("same", "30", "40")));
+        Assert.Contains(Evaluator.Evaluate(parts).Findings, finding => finding.Message == "room/wall/same: the counter from 10 in and the counter from 30 in have the same id");
+    }
+
+    [Fact]
+    public void Message_InAMetricHouse_IsInMillimeters()
+    {
+        Dwelling dwelling = House(wall => wall.Add(Box("beyond", "145"))).WithUnits(LengthUnits.Millimeters);
+        Assert.Contains(Evaluator.Evaluate(dwelling).Findings, finding => finding.Message == "beyond (room/wall): its center is at 3683 mm, but the wall is 3657.6 mm long");
+    }
+
     [Fact]
     public void Kinds_EachOfThem_HasACaseHere()
     {

@@ -78,6 +78,26 @@ public sealed class LayoutSessionTests
         Assert.Throws<ArgumentException>(() => session.Remove("none"));
     }
 
+    // It stays on its stud, wherever that is.
+    [Fact]
+    public void Move_ToAHeightAlone_KeepsPlaceAndStud()
+    {
+        Dwelling house = Clean();
+        house = house.WithBoxes(box => box.Id == "b" ? box.WithAt(null).WithMounting(new Mounting(MountingMethod.Stud).WithStud(5).WithSide(StudSide.Left)) : box.Id == "c" ? box.WithAt(null) : box);
+        LayoutSession session = Evaluator.Open(house);
+        foreach (string id in new[] { "a", "b", "c" })
+        {
+            session.Move(id, BoxHeight.ToTop(CaseFile.Inches("18-1/4"), Datum.Subfloor));
+            DeviceBox before = house.FindBox(id)!.Box;
+            Assert.Equal(before.WithHeight(BoxHeight.ToTop(CaseFile.Inches("18-1/4"), Datum.Subfloor)), session.ToDwelling().FindBox(id)!.Box);
+        }
+
+        Assert.Equal(DwellingGen.Lines(session.Evaluate().Findings), DwellingGen.Lines(session.Findings));
+        Assert.Throws<ArgumentException>(() => session.Move("none", default));
+        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() => session.Move("c", BoxHeight.ToTop(Distance.MaxValue, Datum.Subfloor)));
+        Assert.Equal("height", error.ParamName);
+    }
+
     // A height above the splash needs a counter behind it, which a move can leave.
     [Fact]
     public void Move_OffTheCounterThatItsHeightIsTakenFrom_IsAFaultAtOnce()

@@ -109,6 +109,14 @@ public readonly struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>stair-light</c></summary>
     public static BoxPurpose StairLight => new("stair-light");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<BoxPurpose> Known { get; } = new[]
+    {
+        General, Counter, Switch, Refrigerator, Range, SinkBase, Dishwasher, Hood, Laundry, Dryer, Bath, VanityLight,
+        Bedside, BedLight, BedSwitch, EndTable, Sofa, WindowTop, Closet, Office, Media, Television, Projector, Garage, Basement, Attic,
+        Exterior, Doorbell, Thermostat, Alarm, Light, StairLight,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

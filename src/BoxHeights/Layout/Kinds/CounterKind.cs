@@ -28,6 +28,12 @@ public readonly struct CounterKind : IEquatable<CounterKind>
     /// <summary><c>laundry</c></summary>
     public static CounterKind Laundry => new("laundry");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<CounterKind> Known { get; } = new[]
+    {
+        Kitchen, Bath, Bar, Desk, Laundry,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

@@ -34,6 +34,12 @@ public readonly struct CoveringKind : IEquatable<CoveringKind>
     /// <summary><c>shelf</c></summary>
     public static CoveringKind Shelf => new("shelf");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<CoveringKind> Known { get; } = new[]
+    {
+        WallCabinet, TallCabinet, BaseCabinet, Mirror, TubSurround, Panel, Shelf,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

@@ -28,6 +28,12 @@ public readonly struct FinishKind : IEquatable<FinishKind>
     /// <summary><c>chair-rail</c></summary>
     public static FinishKind ChairRail => new("chair-rail");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<FinishKind> Known { get; } = new[]
+    {
+        Tile, Wainscot, Panel, Stone, ChairRail,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

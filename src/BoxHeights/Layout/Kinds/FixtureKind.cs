@@ -58,6 +58,12 @@ public readonly struct FixtureKind : IEquatable<FixtureKind>
     /// <summary><c>television</c></summary>
     public static FixtureKind Television => new("television");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<FixtureKind> Known { get; } = new[]
+    {
+        Refrigerator, Range, Dishwasher, Washer, Dryer, Tub, Shower, Toilet, Basin, Bed, Sofa, Table, Desk, Television,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

@@ -25,6 +25,12 @@ public readonly struct FreestandingKind : IEquatable<FreestandingKind>
     /// <summary><c>half-wall</c></summary>
     public static FreestandingKind HalfWall => new("half-wall");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<FreestandingKind> Known { get; } = new[]
+    {
+        Island, Peninsula, Railing, HalfWall,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

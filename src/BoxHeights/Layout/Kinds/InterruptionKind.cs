@@ -28,6 +28,12 @@ public readonly struct InterruptionKind : IEquatable<InterruptionKind>
     /// <summary><c>refrigerator</c></summary>
     public static InterruptionKind Refrigerator => new("refrigerator");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<InterruptionKind> Known { get; } = new[]
+    {
+        Sink, Basin, Range, Cooktop, Refrigerator,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

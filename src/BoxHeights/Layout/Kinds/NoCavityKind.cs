@@ -34,6 +34,12 @@ public readonly struct NoCavityKind : IEquatable<NoCavityKind>
     /// <summary><c>stringer</c></summary>
     public static NoCavityKind Stringer => new("stringer");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<NoCavityKind> Known { get; } = new[]
+    {
+        Header, Post, Pocket, Duct, Vent, Blocking, Stringer,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

@@ -25,6 +25,12 @@ public readonly struct Occupancy : IEquatable<Occupancy>
     /// <summary><c>aging-in-place</c></summary>
     public static Occupancy AgingInPlace => new("aging-in-place");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<Occupancy> Known { get; } = new[]
+    {
+        OneFamily, TwoFamily, CoveredMultifamily, AgingInPlace,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

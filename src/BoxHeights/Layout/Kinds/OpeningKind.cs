@@ -40,6 +40,12 @@ public readonly struct OpeningKind : IEquatable<OpeningKind>
     /// <summary><c>pass-through</c></summary>
     public static OpeningKind PassThrough => new("pass-through");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<OpeningKind> Known { get; } = new[]
+    {
+        Door, DoubleDoor, PocketDoor, BarnDoor, SlidingDoor, BifoldDoor, Cased, Window, PassThrough,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

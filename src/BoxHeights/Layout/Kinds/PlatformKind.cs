@@ -22,6 +22,12 @@ public readonly struct PlatformKind : IEquatable<PlatformKind>
     /// <summary><c>balcony</c></summary>
     public static PlatformKind Balcony => new("balcony");
 
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<PlatformKind> Known { get; } = new[]
+    {
+        Deck, Porch, Balcony,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

@@ -61,6 +61,19 @@ public readonly struct RoomKind : IEquatable<RoomKind>
     /// <summary><c>utility</c></summary>
     public static RoomKind Utility => new("utility");
 
+    /// <summary><c>pantry</c></summary>
+    public static RoomKind Pantry => new("pantry");
+
+    /// <summary><c>breakfast-room</c></summary>
+    public static RoomKind BreakfastRoom => new("breakfast-room");
+
+    /// <summary>The kinds known here, in the order above.</summary>
+    public static Items<RoomKind> Known { get; } = new[]
+    {
+        Kitchen, Bathroom, Bedroom, LivingRoom, DiningRoom, FamilyRoom, Hall, Foyer, Laundry, Garage, Closet, Office,
+        Basement, Attic, Stair, Utility, Pantry, BreakfastRoom,
+    };
+
     /// <summary>The name.</summary>
     public string Name => name ?? "";
 

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -14,7 +15,8 @@ internal static class Conflict
             return new[] { ruleId };
         }
 
-        List<StatedPlacement> needed = [.. site.Placements];
+        // From the end each rule is left out that can be: habits first, which are blamed only where firm rules alone would leave a place.
+        List<StatedPlacement> needed = [.. Array.FindAll(site.Placements, one => !one.Rule.YieldsWhenForced), .. Array.FindAll(site.Placements, one => one.Rule.YieldsWhenForced)];
         for (int i = needed.Count - 1; i >= 0; i--)
         {
             StatedPlacement one = needed[i];

@@ -5,10 +5,8 @@ namespace BoxHeights.Rules;
 /// <summary>For which floors a placement holds, as the trade would say it: "good for any floor up to 1 in".</summary>
 internal static class FloorTolerance
 {
-    private static readonly Distance Step = Distance.FromInches(0, 1, 16);
-
     /// <summary>The floors in words; empty where one end of the range doesn't decide it.</summary>
-    public static string Of(StatedSite stated, int placement, Place place)
+    public static string Of(StatedSite stated, int placement, Place place, LengthUnits units)
     {
         DistanceRange floor = stated.Site.Surface.Space.Floor.Thickness;
         bool thin = Holds(floor.From);
@@ -35,7 +33,7 @@ internal static class FloorTolerance
         }
 
         Distance limit = Distance.FromTicks(good);
-        return thin ? "good for any floor up to " + limit.RoundDown(Step) : "good for any floor of at least " + limit.RoundUp(Step);
+        return thin ? "good for any floor up to " + Printed.NoMoreThan(limit, units) : "good for any floor of at least " + Printed.NoLessThan(limit, units);
 
         bool Holds(Distance thickness)
         {

@@ -18,13 +18,7 @@ internal sealed class GroupIndex
             Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
             for (int i = 0; i < groupsOf.Length; i++)
             {
-                if (state.SitesOf(i) is not { Length: > 0 } sites || !rule.Scope.Covers(sites[0].Site.Box, sites[0].Site.Room))
-                {
-                    continue;
-                }
-
-                ResolvedSpace space = state.Boxes[i].Surface.Space;
-                if (rule.GroupOf(sites[0].Site.Box, space.Id, space.LevelId) is { } name)
+                if (NameOf(rule, i, state) is { } name)
                 {
                     if (!members.TryGetValue(name, out List<int>? list))
                     {
@@ -44,7 +38,7 @@ internal sealed class GroupIndex
                     (of[box] ??= []).Add(groups.Count);
                 }
 
-                groups.Add(new(rule, new ProvisionGroup(state, members[name].ToArray())));
+                groups.Add(new(rule, name, new ProvisionGroup(state, members[name].ToArray())));
             }
         }
 
@@ -60,10 +54,43 @@ internal sealed class GroupIndex
 
     public int[] Of(int box) => groupsOf[box];
 
+    /// <summary>Whether a box that was described anew belongs to the groups that it was put in.</summary>
+    public bool Holds(int box, LayoutState state)
+    {
+        int found = 0;
+        foreach (ProvisionRule rule in state.Rules.Provision)
+        {
+            if (NameOf(rule, box, state) is not { } name)
+            {
+                continue;
+            }
+
+            if (found == groupsOf[box].Length || groups[groupsOf[box][found]] is var group && (group.Rule != rule || group.Name != name))
+            {
+                return false;
+            }
+
+            found++;
+        }
+
+        return found == groupsOf[box].Length;
+    }
+
+    /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>
+    private static string? NameOf(ProvisionRule rule, int box, LayoutState state)
+    {
+        ResolvedSpace space = state.Boxes[box].Surface.Space;
+        return state.SitesOf(box) is { Length: > 0 } sites && rule.Scope.Covers(sites[0].Site.Box, sites[0].Site.Room)
+            ? rule.GroupOf(sites[0].Site.Box, space.Id, space.LevelId)
+            : null;
+    }
+
     /// <summary>One provision rule and boxes that it judges together.</summary>
-    internal sealed class Group(ProvisionRule rule, ProvisionGroup boxes)
+    internal sealed class Group(ProvisionRule rule, string name, ProvisionGroup boxes)
     {
         public ProvisionRule Rule { get; } = rule;
+
+        public string Name { get; } = name;
 
         public ProvisionGroup Boxes { get; } = boxes;
     }

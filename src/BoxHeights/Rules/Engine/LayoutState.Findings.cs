@@ -75,7 +75,8 @@ internal sealed partial class LayoutState
 
     private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;
 
-    private void CollectOwn(int box, List<Finding> findings)
+    /// <summary>The findings of one box by itself.</summary>
+    public void CollectOwn(int box, List<Finding> findings)
     {
         findings.AddRange(placementFindings[box] ?? []);
         findings.AddRange(limitFindings[box] ?? []);

@@ -32,6 +32,7 @@ internal sealed partial class LayoutState
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
         Boxes = resolved.Boxes.ToArray();
         Faults = resolved.Faults;
+        SurfaceCount = resolved.SurfaceCount;
         stated = new(resolved.SurfaceCount, rules, options.Catalog);
         int count = Boxes.Length;
         sites = new StatedSite[count][];
@@ -64,7 +65,7 @@ internal sealed partial class LayoutState
         catch (OverflowException)
         {
             Boxes[box] = new(Boxes[box].Source, Boxes[box].Surface, true);
-            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, "a measure around it is larger than anything in a house"));
+            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, Boxes[box].Surface.Address, "a measure around it is larger than anything in a house"));
             placementFindings[box] = null;
             limitFindings[box] = null;
             Put(box, null, null);
@@ -83,6 +84,9 @@ internal sealed partial class LayoutState
     public ResolvedBox[] Boxes { get; }
 
     public List<LayoutFault> Faults { get; }
+
+    /// <summary>How many surfaces there are, each with an index of its own.</summary>
+    public int SurfaceCount { get; }
 
     public GroupIndex Groups { get; }
 
@@ -296,7 +300,8 @@ internal sealed partial class LayoutState
         }
     }
 
-    private void JudgePlacement(int box)
+    /// <summary>Judges a box by itself, from where it is now.</summary>
+    public void JudgePlacement(int box)
     {
         placementFindings[box]?.Clear();
         if (safe[box].Holds(at[box], reading[box]) || reading[box] == NotKnown || sites[box].Length == 0 || TrySafe(box))

@@ -26,6 +26,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         foreach ((Items<Way> ways, List<int> boxes) in alike)
         {
             found.Add(FirstThatMends(cause, ways, boxes) ?? new NoneFound(
+                IdsOf(boxes),
                 new[] { cause.RuleId },
                 cause.Outcome == Outcome.Unknown ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
                     : ways.Count == 0 ? rule.ElseDo

@@ -3,18 +3,36 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Where a remedy may put boxes: heights and places along a wall that are worth trying, best first.</summary>
-internal sealed class PlacesToTry(LayoutState state)
+internal sealed class PlacesToTry
 {
+    private readonly LayoutState state;
+    private readonly List<int>[] boxesOn;
+
+    public PlacesToTry(LayoutState state)
+    {
+        this.state = state;
+        boxesOn = new List<int>[state.SurfaceCount];
+        for (int box = 0; box < state.Boxes.Length; box++)
+        {
+            (boxesOn[state.Boxes[box].Surface.Index] ??= []).Add(box);
+        }
+    }
+
     /// <summary>Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows.</summary>
     public IEnumerable<(BoxHeight Height, bool Slack)> HeightsFor(List<int> boxes, bool levelOnly, Distance? along = null)
     {
         StatedSite site = state.SitesOf(boxes[0])[0];
         foreach (PlacementRule rule in state.Rules.Placement)
         {
-            if (rule.Preferred is { Edge: { } edge } preferred && rule.Scope.Covers(site.Site.Box, site.Site.Room)
-                && Allowed(boxes, edge, preferred.Datum, along, true).Contains(preferred.Value))
+            if (rule.Preferred is { Edge: { } edge } preferred && rule.Scope.Covers(site.Site.Box, site.Site.Room))
             {
-                yield return (preferred, true);
+                // What can be marked in the dwelling's units, before what can't.
+                DistanceSet allowed = Allowed(boxes, edge, preferred.Datum, along, true);
+                Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
+                if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
+                {
+                    yield return (preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value), true);
+                }
             }
         }
 
@@ -160,9 +178,9 @@ internal sealed class PlacesToTry(LayoutState state)
     /// <summary>Whether another box of the wall is in the way at a place, at whatever height.</summary>
     private bool IsTaken(ResolvedSurface surface, int box, Distance place, Distance half)
     {
-        for (int other = 0; other < state.Boxes.Length; other++)
+        foreach (int other in boxesOn[surface.Index])
         {
-            if (other != box && state.Boxes[other].Surface == surface && state.SitesOf(other).Length > 0 && state.AtOf(other) is { } at
+            if (other != box && state.SitesOf(other).Length > 0 && state.AtOf(other) is { } at
                 && (at - place).Abs() < half + state.SitesOf(other)[0].Site.Box.Size.HalfWidth)
             {
                 return true;

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -6,17 +5,18 @@ namespace BoxHeights.Rules;
 /// <summary>Looks for what mends a cause: the stick before the box, up or down before sideways, with slack before without. Every remedy is tried before it is offered.</summary>
 internal sealed class RemedyFinder
 {
-    private readonly LayoutEvaluator evaluator;
-    private readonly Evaluation evaluation;
     private readonly LayoutState state;
+    private readonly Trials trials;
     private readonly PlacesToTry places;
+    private readonly Sticks sticks;
+    private readonly Dictionary<List<int>, List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)>> tried = [];
 
-    public RemedyFinder(LayoutEvaluator evaluator, Evaluation evaluation, LayoutState state)
+    public RemedyFinder(LayoutEvaluator evaluator, Items<Finding> findings, LayoutState state)
     {
-        this.evaluator = evaluator;
-        this.evaluation = evaluation;
         this.state = state;
+        trials = new(evaluator, findings, state);
         places = new(state);
+        sticks = new(state);
     }
 
     public Items<Remedy> For(Cause cause)
@@ -34,11 +34,11 @@ internal sealed class RemedyFinder
 
         if (first.Limit is { } limit)
         {
-            return new LimitRemedies(state, Mends).For(cause, limit);
+            return new LimitRemedies(state, trials.Mends).For(cause, limit);
         }
 
         List<Remedy> found = [];
-        foreach (List<int> stick in SticksOf(cause))
+        foreach (List<int> stick in sticks.Of(cause))
         {
             found.AddRange(ByStick(cause, stick, first.Group >= 0));
         }
@@ -46,61 +46,40 @@ internal sealed class RemedyFinder
         return new(found);
     }
 
-    /// <summary>The boxes of a cause, parted by the height that they are set to.</summary>
-    private List<List<int>> SticksOf(Cause cause)
-    {
-        List<List<int>> sticks = [];
-        foreach (Finding finding in cause.Findings)
-        {
-            List<int>? stick = sticks.Find(one => IsSameStick(one[0], finding.Box));
-            if (stick is null)
-            {
-                sticks.Add(stick = []);
-            }
-
-            if (!stick.Contains(finding.Box))
-            {
-                stick.Add(finding.Box);
-            }
-        }
-
-        return sticks;
-    }
-
-    private bool IsSameStick(int a, int b) => IsSameLevel(a, b) && state.HeightOf(a) == state.HeightOf(b);
-
-    private bool IsSameLevel(int a, int b)
-    {
-        ResolvedBox one = state.Boxes[a];
-        ResolvedBox other = state.Boxes[b];
-        return one.Source.Purpose == other.Source.Purpose && one.Surface.Space.StoreyId == other.Surface.Space.StoreyId;
-    }
-
     private List<Remedy> ByStick(Cause cause, List<int> boxes, bool levelOnly)
     {
-        List<int> whole = levelOnly ? [.. boxes] : All(box => IsSameStick(box, boxes[0]));
-        whole.RemoveAll(IsFixed);
-        if (whole.Count > 0)
+        List<int> whole = levelOnly ? boxes.FindAll(sticks.IsFree) : sticks.SetWith(boxes[0]);
+        if (whole.Count > 0 && Together(cause, whole, boxes, levelOnly) is { } move)
         {
-            if (Together(cause, whole, boxes, levelOnly) is { } move)
-            {
-                return [move];
-            }
+            return [move];
         }
 
         // One level for all boxes of the purpose may do where one stick alone would leave the others behind.
-        List<int> level = All(box => IsSameLevel(box, boxes[0]) && !IsFixed(box));
-        return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(box => level.Contains(box)) && Together(cause, level, boxes, false) is { } all
+        List<int> level = sticks.LevelWith(boxes[0]);
+        return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(sticks.IsFree) && Together(cause, level, boxes, false) is { } all
             ? [all]
-            : boxes.ConvertAll(box => Single(cause, box));
+            : OneByOne(cause, boxes);
     }
 
     private MoveBoxes? Together(Cause cause, List<int> boxes, List<int> toMend, bool levelOnly)
     {
-        foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, levelOnly))
+        if (levelOnly || !toMend.TrueForAll(sticks.IsFree))
         {
-            MoveBoxes move = Move(boxes, height, null, slack);
-            if (Mends(move, cause, toMend))
+            foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, levelOnly))
+            {
+                MoveBoxes move = Move(boxes, height, null, slack);
+                if (trials.Mends(move, cause, toMend))
+                {
+                    return move;
+                }
+            }
+
+            return null;
+        }
+
+        foreach ((MoveBoxes move, HashSet<(string, string)> left) in Tried(boxes))
+        {
+            if (Trials.Clears(cause, toMend, left))
             {
                 return move;
             }
@@ -109,56 +88,93 @@ internal sealed class RemedyFinder
         return null;
     }
 
-    private Remedy Single(Cause cause, int box)
+    /// <summary>The moves of a whole stick or level that add no finding: many causes ask for the same.</summary>
+    private List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)> Tried(List<int> boxes)
     {
-        if (!IsFixed(box))
+        if (!tried.TryGetValue(boxes, out List<(MoveBoxes, HashSet<(string, string)>)>? moves))
         {
-            List<int> one = [box];
-            foreach (Distance? along in places.PlacesFor(box))
+            tried[boxes] = moves = [];
+            foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, false))
             {
-                foreach ((BoxHeight height, bool slack) in places.HeightsFor(one, false, along))
+                MoveBoxes move = Move(boxes, height, null, slack);
+                if (trials.LeftAfter(move, boxes) is { } left)
                 {
-                    Remedy move = Move(one, height, along, slack);
-                    if (Mends(move, cause, one))
-                    {
-                        return move;
-                    }
+                    moves.Add((move, left));
                 }
             }
         }
 
-        Items<string> conflicting = Conflict.At(state, box, cause.RuleId);
-        string id = state.Boxes[box].Source.Id;
-        return new NoneFound(conflicting, IsFixed(box)
-            ? id + " has to stay where it is"
-            : cause.Outcome == Outcome.Unknown
-                ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                : "no place for " + id + " was found straight up or down, or along its wall: "
-                    + string.Join(" and ", conflicting) + (conflicting.Count == 1 ? " leaves none" : " leave none together"));
+        return moves;
     }
 
-    private bool IsFixed(int box) => state.Boxes[box].Source.Pinned || state.Boxes[box].Source.Existing;
-
-    private List<int> All(Predicate<int> which)
+    /// <summary>Each box by itself; those that there is nothing for share a line where they share the reason.</summary>
+    private List<Remedy> OneByOne(Cause cause, List<int> boxes)
     {
-        List<int> found = [];
-        for (int i = 0; i < state.Boxes.Length; i++)
+        List<Remedy> found = [];
+        List<(Items<string> Conflicting, bool Stays, List<string> Ids)> none = [];
+        foreach (int box in boxes)
         {
-            if (state.SitesOf(i).Length > 0 && state.HasReading(i) && which(i))
+            if (Single(cause, box) is { } move)
             {
-                found.Add(i);
+                found.Add(move);
+                continue;
             }
+
+            Items<string> conflicting = Conflict.At(state, box, cause.RuleId);
+            int like = none.FindIndex(one => one.Conflicting == conflicting && one.Stays != sticks.IsFree(box));
+            if (like < 0)
+            {
+                like = none.Count;
+                none.Add((conflicting, !sticks.IsFree(box), []));
+            }
+
+            none[like].Ids.Add(state.Boxes[box].Source.Id);
+        }
+
+        foreach ((Items<string> conflicting, bool stays, List<string> ids) in none)
+        {
+            found.Add(NonePlaced(cause, new(ids), conflicting, stays));
         }
 
         return found;
     }
 
+    private static NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
+    {
+        bool one = ids.Count == 1;
+        return new(ids, conflicting, stays
+            ? ids + (one ? " has to stay where it is" : " have to stay where they are")
+            : cause.Outcome == Outcome.Unknown
+                ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
+                : "no place for " + ids + " was found straight up or down, or along " + (one ? "its wall: " : "their walls: ")
+                    + string.Join(" and ", conflicting) + (conflicting.Count == 1 ? " leaves none" : " leave none together"));
+    }
+
+    private MoveBoxes? Single(Cause cause, int box)
+    {
+        List<int> one = [box];
+        foreach (Distance? along in sticks.IsFree(box) ? places.PlacesFor(box) : [])
+        {
+            foreach ((BoxHeight height, bool slack) in places.HeightsFor(one, false, along))
+            {
+                MoveBoxes move = Move(one, height, along, slack);
+                if (trials.Mends(move, cause, one))
+                {
+                    return move;
+                }
+            }
+        }
+
+        return null;
+    }
+
     private MoveBoxes Move(List<int> boxes, BoxHeight height, Distance? along, bool slack)
     {
         Items<string> ids = new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
+        string set = height.Exactly(state.Options.Units);
         string text = boxes.Count == 1
-            ? "set " + ids[0] + " " + height + (along is { } place ? ", " + Printed.Of(place, state.Options.Units) + " from the left end of its wall" : "")
-            : "set the stick " + height + " for " + boxes.Count + " boxes: " + ids;
+            ? "set " + ids[0] + " " + set + (along is { } place ? ", " + Printed.Of(place, state.Options.Units) + " from the left end of its wall" : "")
+            : "set the stick " + set + " for " + boxes.Count + " boxes: " + ids;
         text += slack ? "" : " (no slack)";
         return new(ids, height, along, slack, text);
     }
@@ -171,40 +187,11 @@ internal sealed class RemedyFinder
         }
 
         AddBox added = new(lacking.Cure, "add " + string.Join(" and ", lacking.Cure.Select(Described)));
-        return Mends(added, cause, [-1]) ? new Remedy[] { added } : default;
+        return trials.Mends(added, cause, [-1]) ? new Remedy[] { added } : Items<Remedy>.None;
     }
 
     private string Described(PlacedBox placed) =>
         placed.Box.Purpose + " box on " + placed.Address
         + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" : "")
-        + (placed.Box.Height is { } height ? ", " + height : "");
-
-    /// <summary>Whether a remedy, carried out, clears the finding of every box and adds none.</summary>
-    private bool Mends(Remedy remedy, Cause cause, List<int> boxes)
-    {
-        Evaluation after = evaluator.Evaluate(remedy.ApplyTo(state.Dwelling));
-        foreach (Finding finding in after.Findings)
-        {
-            foreach (Finding mended in cause.Findings)
-            {
-                if (mended.IsAbout(finding) && boxes.Contains(mended.Box))
-                {
-                    return false;
-                }
-            }
-
-            bool known = false;
-            foreach (Finding before in evaluation.Findings)
-            {
-                known |= before.IsAbout(finding) && before.Outcome >= finding.Outcome && before.Severity >= finding.Severity;
-            }
-
-            if (!known)
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
+        + (placed.Box.Height is { } height ? ", " + height.Exactly(state.Options.Units) : "");
 }

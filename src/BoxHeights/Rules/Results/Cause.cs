@@ -15,9 +15,10 @@ public sealed class Cause
     {
         Findings = findings;
         List<string> subjects = [];
+        HashSet<string> seen = new(StringComparer.Ordinal);
         foreach (Finding finding in findings)
         {
-            if (!subjects.Contains(finding.Subject))
+            if (seen.Add(finding.Subject))
             {
                 subjects.Add(finding.Subject);
             }
@@ -101,9 +102,10 @@ public sealed class Cause
         Dictionary<string, List<Finding>> shared = new(StringComparer.Ordinal);
         List<List<Finding>> inOrder = [];
         List<(Finding Habit, Finding Firm)> habits = [];
+        Dictionary<int, Finding> firmest = FirstFirm(findings, state);
         foreach (Finding finding in findings)
         {
-            if (IsHabit(finding, state) && FirmerThan(finding, findings, state) is { } firm)
+            if (IsHabit(finding, state) && firmest.TryGetValue(finding.Box, out Finding? firm))
             {
                 habits.Add((finding, firm));
                 continue;
@@ -137,18 +139,20 @@ public sealed class Cause
 
     private static bool IsHabit(Finding finding, LayoutState state) => finding.Box >= 0 && state.Rules.Set.Find(finding.RuleId) is { YieldsWhenForced: true };
 
-    /// <summary>What asks for the same box to be moved with more weight than a habit has.</summary>
-    private static Finding? FirmerThan(Finding habit, Items<Finding> findings, LayoutState state)
+    /// <summary>What first asks for each box to be moved with more weight than a habit has.</summary>
+    private static Dictionary<int, Finding> FirstFirm(Items<Finding> findings, LayoutState state)
     {
-        foreach (Finding other in findings)
+        Dictionary<int, Finding> first = [];
+        foreach (Finding finding in findings)
         {
-            if (other.Box == habit.Box && other.Outcome == Outcome.Fails && other.Limit is null && !IsHabit(other, state))
+            if (finding.Box >= 0 && !first.ContainsKey(finding.Box) && finding.Outcome == Outcome.Fails
+                && finding.Limit is null && !IsHabit(finding, state))
             {
-                return other;
+                first.Add(finding.Box, finding);
             }
         }
 
-        return null;
+        return first;
     }
 
     /// <summary>What isn't known is shared by a room; what isn't met is shared by those that were set with one stick.</summary>

@@ -3,8 +3,11 @@ namespace BoxHeights;
 /// <summary>What one rule says of one box: a view, worked out as it is read.</summary>
 public readonly struct Check
 {
-    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, Facts needs, Items<string> disputedBy)
+    private readonly LengthUnits units;
+
+    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, Facts needs, Items<string> disputedBy, LengthUnits units)
     {
+        this.units = units;
         RuleId = ruleId;
         Subject = subject;
         Verdict = verdict;
@@ -32,5 +35,5 @@ public readonly struct Check
     public Items<string> DisputedBy { get; }
 
     /// <summary>The check in one line.</summary>
-    public override string ToString() => Subject + ": " + RuleId + ": " + (Verdict == Verdict.Passes ? "met, by " + Margin : Verdict == Verdict.Fails ? "not met, off by " + Margin.Abs() : "depends on " + FactText.Of(Needs));
+    public override string ToString() => Subject + ": " + RuleId + ": " + (Verdict == Verdict.Passes ? "met, by " + Margin.ToString(units) : Verdict == Verdict.Fails ? "not met, off by " + Margin.Abs().ToString(units) : "depends on " + FactText.Of(Needs));
 }

@@ -77,16 +77,19 @@ public sealed class Finding
     /// <summary>Whether the rule isn't met, or can't be decided.</summary>
     public Outcome Outcome { get; }
 
-    /// <summary>How much it weighs.</summary>
+    /// <summary>How much it weighs. What can't be decided weighs what its rule does, and a fault of the description as much as a violation, since it may hide one.</summary>
     public Severity Severity => rule is null ? Severity.Violation
         : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && Margin.Abs().AsDistance() < under ? Severity.Note
         : rule.Severity;
+
+    /// <summary>Whether a document of the rule set asks for something that isn't met: it fails, and weighs as a violation. Never true of a fault or of what can't be decided.</summary>
+    public bool IsViolation => Outcome == Outcome.Fails && Severity == Severity.Violation;
 
     /// <summary>The id of the box, the room, flight or stretch of wall that lacks something, or the address of the part at fault.</summary>
     public string Subject => Fault?.Subject ?? Space?.Subject ?? state.Boxes[Box].Source.Id;
 
     /// <summary>The address of the surface that the box is on, or of what lacks something.</summary>
-    public string Address => Fault?.Subject ?? Space?.Address ?? state.Boxes[Box].Surface.Address;
+    public string Address => Fault?.Address ?? Space?.Address ?? state.Boxes[Box].Surface.Address;
 
     /// <summary>The height at which it was judged, in the terms in which it was given; null where it has none.</summary>
     public BoxHeight? Height { get; }
@@ -141,6 +144,9 @@ public sealed class Finding
 
     /// <summary>Whether another finding is about the same rule and subject.</summary>
     internal bool IsAbout(Finding other) => RuleId == other.RuleId && Subject == other.Subject && Fault == other.Fault;
+
+    /// <summary>What a finding is about: the same for two that are about the same.</summary>
+    internal (string RuleId, string Subject, LayoutFault? Fault) About => (RuleId, Subject, Fault);
 
     /// <summary>Whether another finding about the same says the same.</summary>
     internal bool Agrees(Finding other) =>

@@ -37,7 +37,7 @@ internal sealed class FindingText
     public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, [], 0, default);
 
     public string Message(Finding finding) =>
-        fault is not null ? fault.Subject + ": " + fault.Message
+        fault is not null ? fault.Subject + (fault.Address == fault.Subject ? ": " : " (" + fault.Address + "): ") + fault.Message
         : finding.Space is not null ? finding.Subject + ": " + Body(finding, "")
         : finding.Subject + " (" + finding.Address + "): " + Body(finding, Sideways());
 
@@ -51,8 +51,8 @@ internal sealed class FindingText
             return fault.Message;
         }
 
-        string what = because is not null ? because() : finding.Height is { } height ? "set " + height : "as it is set";
-        string must = ", must be " + rule!.Summary + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked : "");
+        string what = because is not null ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
+        string must = ", must be " + rule!.Summary + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "");
         string text;
         if (finding.Outcome == Outcome.Unknown)
         {
@@ -64,8 +64,8 @@ internal sealed class FindingText
         }
         else if (rule is ProvisionRule)
         {
-            text = what + must + ": center " + Printed.Of(finding.Measured.AsDistance(), units) + " above the storey's subfloor, allowed "
-                + Printed.Allowed(finding.Allowed, units);
+            text = what + must + ": center " + Printed.AboveOrBelow(finding.Measured.AsDistance(), units) + " the storey's subfloor, allowed "
+                + Printed.Allowed(finding.Allowed, units, finding.Measured.AsDistance() < Distance.Zero);
         }
         else
         {
@@ -122,7 +122,7 @@ internal sealed class FindingText
             return Edges(edge => drawing.VerdictIf(edge, sites[0].Site, place), "the drawing");
         }
 
-        if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place) is { Length: > 0 } good)
+        if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place, units) is { Length: > 0 } good)
         {
             return good;
         }

@@ -9,11 +9,8 @@ internal static class Printed
 
     public static string Of(Distance distance, LengthUnits units) => Text(IsWhole(distance, units) ? distance : distance.RoundNearest(Step(units)), units);
 
-    /// <summary>A distance as <see cref="Distance.Parse(string)"/> reads it back.</summary>
-    public static string Exactly(Distance distance, LengthUnits units) => distance.ToString(units == LengthUnits.Millimeters ? "mm" : "R");
-
-    /// <summary>The same with its sign, plus as well as minus.</summary>
-    public static string Signed(Distance distance, LengthUnits units) => (distance < Distance.Zero ? "" : "+") + Exactly(distance, units);
+    /// <summary>A distance exactly and with its sign, plus as well as minus.</summary>
+    public static string Signed(Distance distance, LengthUnits units) => (distance < Distance.Zero ? "" : "+") + distance.Exactly(units);
 
     /// <summary>A height in words, its distance as it is read on site.</summary>
     public static string Of(BoxHeight height, LengthUnits units) =>
@@ -44,7 +41,7 @@ internal static class Printed
     /// <summary>What is allowed, each stretch no wider than it is; a stretch that would be rounded away is printed as it is.</summary>
     /// <param name="allowed">The amounts.</param>
     /// <param name="units">How to print them.</param>
-    /// <param name="below">Whether they are heights below something, which are counted down.</param>
+    /// <param name="below">Whether they are told of something that lies below what they are taken from, so that it has to be said which of them lie above.</param>
     public static string Allowed(QuantitySet allowed, LengthUnits units, bool below = false)
     {
         if (allowed.Kind != QuantityKind.Distance)
@@ -62,10 +59,59 @@ internal static class Printed
             rounded |= low <= high ? DistanceSet.Between(low, high) : DistanceSet.Between(one.From, one.To);
         }
 
-        return below ? Mirrored(rounded).ToString(Format(units)) + " below" : rounded.ToString(Format(units));
+        return Directed(rounded, below, Format(units));
     }
 
-    private static DistanceSet Mirrored(DistanceSet set)
+    /// <summary>A limit that isn't to be passed: rounded down to what a tape shows.</summary>
+    public static string NoMoreThan(Distance limit, LengthUnits units) => Text(limit.RoundDown(Step(units)), units);
+
+    /// <summary>A limit that is to be reached: rounded up to what a tape shows.</summary>
+    public static string NoLessThan(Distance limit, LengthUnits units) => Text(limit.RoundUp(Step(units)), units);
+
+    /// <summary>How far above something a place lies, or below it: never with a sign.</summary>
+    public static string AboveOrBelow(Distance above, LengthUnits units) => Of(above.Abs(), units) + (above < Distance.Zero ? " below" : " above");
+
+    /// <summary>Heights that may lie above and below what they are taken from, without signs: those below are counted down.</summary>
+    private static string Directed(in DistanceSet set, bool below, string format)
+    {
+        bool anyAbove = false;
+        bool anyBelow = false;
+        for (int i = 0; i < set.Count; i++)
+        {
+            foreach (Distance end in new[] { set[i].From, set[i].To })
+            {
+                bool isEnd = end != Distance.MinValue && end != Distance.MaxValue;
+                anyAbove |= isEnd && end > Distance.Zero;
+                anyBelow |= isEnd && end < Distance.Zero;
+            }
+        }
+
+        if (!anyBelow)
+        {
+            return set.ToString(format) + (below && set.Count > 0 && !set.IsAll ? " above" : "");
+        }
+
+        if (!anyAbove)
+        {
+            return Mirrored(set).ToString(format) + " below";
+        }
+
+        string words = "";
+        for (int i = 0; i < set.Count; i++)
+        {
+            DistanceRange one = set[i];
+            words += (i == 0 ? "" : " or ")
+                + (one.From == Distance.MinValue ? "no higher than " + Place(one.To)
+                : one.To == Distance.MaxValue ? "no lower than " + Place(one.From)
+                : Place(one.From) + " to " + Place(one.To));
+        }
+
+        return words;
+
+        string Place(Distance end) => end.Abs().ToString(format) + (end < Distance.Zero ? " below" : " above");
+    }
+
+    private static DistanceSet Mirrored(in DistanceSet set)
     {
         DistanceSet mirrored = DistanceSet.Empty;
         for (int i = 0; i < set.Count; i++)

@@ -65,10 +65,14 @@ public readonly struct Quantity : IEquatable<Quantity>
     /// <inheritdoc/>
     public override int GetHashCode() => Raw.GetHashCode() ^ (int)Kind;
 
-    /// <summary>The amount with its unit, as <see cref="Distance"/> or <see cref="Volume"/> prints it.</summary>
-    public override string ToString() => Kind switch
+    /// <summary>The amount with its unit, exactly, as <see cref="Distance"/> or <see cref="Volume"/> prints it: inches on the 1/128 in grid, else millimeters.</summary>
+    public override string ToString() => ToString(LengthUnits.Inches);
+
+    /// <summary>The amount with its unit, exactly: a distance in a dwelling's own units. Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in.</summary>
+    /// <param name="units">The units, such as <see cref="Dwelling.Units"/>.</param>
+    public string ToString(LengthUnits units) => Kind switch
     {
-        QuantityKind.Distance => AsDistance().ToString(),
+        QuantityKind.Distance => AsDistance().Exactly(units),
         QuantityKind.Volume => AsVolume().ToString(),
         _ => Raw.ToString(System.Globalization.CultureInfo.InvariantCulture),
     };
@@ -127,12 +131,16 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
     /// <inheritdoc/>
     public override int GetHashCode() => raw.GetHashCode();
 
-    /// <summary>The amounts in words: "15 in to 48 in", "at most 18 in3", "at least 2".</summary>
-    public override string ToString()
+    /// <summary>The amounts in words, exactly: "15 in to 48 in", "at most 18 in3", "at least 2".</summary>
+    public override string ToString() => ToString(LengthUnits.Inches);
+
+    /// <summary>The amounts in words, exactly: distances in a dwelling's own units. Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in, inward.</summary>
+    /// <param name="units">The units, such as <see cref="Dwelling.Units"/>.</param>
+    public string ToString(LengthUnits units)
     {
         if (Kind == QuantityKind.Distance)
         {
-            return raw.ToString();
+            return raw.ToString(units.ExactFormat());
         }
 
         return raw.Count == 0 ? "nothing"

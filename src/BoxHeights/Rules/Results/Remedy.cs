@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights;
 
@@ -18,8 +19,17 @@ public abstract class Remedy
     /// <summary>What to do, in one line.</summary>
     public override string ToString() => Text;
 
-    private protected static Dwelling Change(Dwelling dwelling, Items<string> ids, Func<DeviceBox, DeviceBox> change) =>
-        dwelling.WithBoxes(box => ids.Contains(box.Id) ? change(box) : box);
+    /// <summary>The ids of the boxes that it changes where they are; none where it does something else.</summary>
+    internal virtual Items<string> Changes => default;
+
+    /// <summary>One of those boxes with the remedy carried out.</summary>
+    internal virtual DeviceBox Changed(DeviceBox box) => box;
+
+    private protected Dwelling Change(Dwelling dwelling)
+    {
+        HashSet<string> ids = new(Changes, StringComparer.Ordinal);
+        return dwelling.WithBoxes(box => ids.Contains(box.Id) ? Changed(box) : box);
+    }
 }
 
 /// <summary>Sets one box, or all boxes that were set by one stick, to another height, and one box perhaps to another place along its wall.</summary>
@@ -46,9 +56,13 @@ public sealed class MoveBoxes : Remedy
     /// <summary>Whether the height keeps the workmanship margin from every limit.</summary>
     public bool HasSlack { get; }
 
+    internal override Items<string> Changes => Ids;
+
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) =>
-        Change(dwelling, Ids, box => box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null) });
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
+
+    internal override DeviceBox Changed(DeviceBox box) =>
+        box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null) };
 }
 
 /// <summary>Adds boxes: one in most cases.</summary>
@@ -97,8 +111,12 @@ public sealed class ResizeBox : Remedy
     /// <summary>Their size with its new depth; null where that stays.</summary>
     public BoxSize? Size { get; }
 
+    internal override Items<string> Changes => Ids;
+
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, Ids, box => box with { Volume = Volume, Size = Size ?? box.Size });
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
+
+    internal override DeviceBox Changed(DeviceBox box) => box with { Volume = Volume, Size = Size ?? box.Size };
 }
 
 /// <summary>Sets boxes further out from the framing, or brings them out with a ring.</summary>
@@ -117,8 +135,12 @@ public sealed class SetProjection : Remedy
     /// <summary>From the face of the framing to the front edge of the box or its ring.</summary>
     public Distance Projection { get; }
 
+    internal override Items<string> Changes => Ids;
+
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling, Ids, box => box with { SetFor = Projection });
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
+
+    internal override DeviceBox Changed(DeviceBox box) => box with { SetFor = Projection };
 }
 
 /// <summary>Adds blocking for a box to be nailed to.</summary>
@@ -133,16 +155,26 @@ public sealed class AddBlocking : Remedy
     /// <summary>The box.</summary>
     public string Id { get; }
 
+    internal override Items<string> Changes => new[] { Id };
+
     /// <inheritdoc/>
-    public override Dwelling ApplyTo(Dwelling dwelling) =>
-        Change(dwelling, new[] { Id }, box => box with { Mounting = new Mounting(MountingMethod.Blocking) });
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
+
+    internal override DeviceBox Changed(DeviceBox box) => box with { Mounting = new Mounting(MountingMethod.Blocking) };
 }
 
-/// <summary>No place was found, straight up or down or along the wall: these rules leave none together.</summary>
+/// <summary>Nothing was found that mends it: no place straight up or down or along the wall, because these rules leave none together, or no box that is large enough.</summary>
 public sealed class NoneFound : Remedy
 {
-    internal NoneFound(Items<string> conflicting, string text)
-        : base(text) => Conflicting = conflicting;
+    internal NoneFound(Items<string> ids, Items<string> conflicting, string text)
+        : base(text)
+    {
+        Ids = ids;
+        Conflicting = conflicting;
+    }
+
+    /// <summary>The boxes.</summary>
+    public Items<string> Ids { get; }
 
     /// <summary>The ids of the rules that leave no height together where the box is.</summary>
     public Items<string> Conflicting { get; }

@@ -114,11 +114,11 @@ public class DwellingJsonHostileTests
     [InlineData("{\"units\":\"mm\"}", "expected units, one of \"inches\", \"millimeters\", found \"mm\"")]
     [InlineData("{\"rooms\":{}}", "expected a list: [ … ], found an object")]
     [InlineData("{\"storeys\":[{\"aboveBelow\":16}]}", "expected a distance such as \"16 in\" or \"406.4 mm\", found 16")]
-    [InlineData("{\"storeys\":[{\"aboveBelow\":\"16\"}]}", "expected a distance such as \"16 in\" or \"406.4 mm\": \"16\" is not a distance: at character 2, say in, ft or mm.")]
+    [InlineData("{\"storeys\":[{\"aboveBelow\":\"16\"}]}", "expected a distance such as \"16 in\" or \"406.4 mm\": \"16\" is not a distance: at character 2, add a unit: in, ft, mm, cm or m.")]
     [InlineData("{\"storeys\":[{\"id\":\"a\",\"aboveBelow\":\"-1 in\"}]}", "AboveBelow is -1 in; it can't be negative.")]
     [InlineData("{\"storeys\":[{\"gradeBelowSubfloor\":true}]}", "expected a distance such as \"3/8 in\" or a range such as { \"from\": \"0 in\", \"to\": \"1-1/4 in\" }, found true")]
     [InlineData("{\"flights\":[{\"risers\":\"9\"}]}", "expected a whole number such as 2, found \"9\"")]
-    [InlineData("{\"rooms\":[{\"kind\":\"Hall\"}]}", "expected a kind of room such as \"kitchen\" or \"living-room\", found \"Hall\": A kind is named in lower-case words joined by single hyphens, such as \"three-way-switch\".")]
+    [InlineData("{\"rooms\":[{\"kind\":\"Hall\"}]}", "expected a kind of room such as \"kitchen\" or \"living-room\", found \"Hall\": A kind is named in lower-case words joined by single hyphens, such as \"three-way-switch\"; \"Hall\" is perhaps \"hall\".")]
     [InlineData("{\"rooms\":[{\"walls\":[{\"turn\":\"90°\"}]}]}", "expected an angle such as \"90 deg\" or \"-90 deg\": \"90°\" is not a number of degrees.")]
     [InlineData("{\"rooms\":[{\"inFloor\":[{\"plan\":[\"1 in\"]}]}]}", "expected a point such as [ \"7 ft\", \"5 ft 9 in\" ]: to the right, and into the room; a distance is missing")]
     public void Read_HostileText_SaysWhatToDo(string json, string reason) =>

@@ -1,6 +1,6 @@
 using System;
 
-namespace BoxHeights.Interop;
+namespace BoxHeights;
 
 /// <summary>Finds the word that someone may have meant.</summary>
 internal static class Spelling
@@ -27,6 +27,21 @@ internal static class Spelling
         return nearest;
     }
 
+    /// <summary>The name that may have been meant by one that is none of them: spelled nearly so, or by its last word ("receptacle" of "duplex-receptacle").</summary>
+    /// <returns>Null where none is near.</returns>
+    internal static string? Meant(string name, string[] names)
+    {
+        string whole = Nearest(name, names, out bool isNear);
+        if (isNear)
+        {
+            return whole;
+        }
+
+        string[] lastWords = Array.ConvertAll(names, one => one.Substring(one.LastIndexOf('-') + 1));
+        string last = Nearest(name, lastWords, out isNear);
+        return isNear ? names[Array.IndexOf(lastWords, last)] : null;
+    }
+
     // Levenshtein's distance, with capitals alike.
     private static int Changes(string text, string word)
     {
@@ -48,6 +63,6 @@ internal static class Spelling
             }
         }
 
-        return above[^1];
+        return above[word.Length];
     }
 }

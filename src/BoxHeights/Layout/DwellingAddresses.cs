@@ -1,0 +1,115 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>What parts of a dwelling can be addressed.</summary>
+internal static class DwellingAddresses
+{
+    /// <summary>Whether an id or address is that of a part, or of a stretch of one ("living/north 32 in to 14 ft").</summary>
+    public static bool Has(Dwelling dwelling, string id)
+    {
+        foreach (string part in Of(dwelling))
+        {
+            if (id.StartsWith(part, StringComparison.Ordinal) && (id.Length == part.Length || id[part.Length] == ' '))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The ids of the rooms and outside faces of a storey; none where there is no storey of that id.</summary>
+    public static HashSet<string> RoomsOn(Dwelling dwelling, string storey)
+    {
+        HashSet<string> found = new(StringComparer.Ordinal);
+        foreach (Room room in dwelling.Rooms)
+        {
+            if (room.Storey == storey)
+            {
+                found.Add(room.Id);
+            }
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            if (face.Storey == storey)
+            {
+                found.Add(face.Id);
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<string> Of(Dwelling dwelling)
+    {
+        yield return dwelling.Name;
+        foreach (Storey storey in dwelling.Storeys)
+        {
+            yield return storey.Id;
+        }
+
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            yield return flight.Id;
+        }
+
+        foreach (Room room in dwelling.Rooms)
+        {
+            yield return room.Id;
+            yield return room.Id + "/" + DwellingBoxes.Ceiling;
+            yield return room.Id + "/" + DwellingBoxes.Floor;
+            foreach (Fixture fixture in room.Fixtures)
+            {
+                yield return room.Id + "/" + fixture.Id;
+            }
+
+            foreach (Freestanding thing in room.Freestanding)
+            {
+                yield return room.Id + "/" + thing.Id;
+            }
+
+            foreach (string address in On(room.Id, room.Walls))
+            {
+                yield return address;
+            }
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            yield return face.Id;
+            foreach (Platform platform in face.Platforms)
+            {
+                yield return face.Id + "/" + platform.Id;
+            }
+
+            foreach (string address in On(face.Id, face.Walls))
+            {
+                yield return address;
+            }
+        }
+
+        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        {
+            yield return placed.Box.Id;
+        }
+    }
+
+    private static IEnumerable<string> On(string space, Items<Wall> walls)
+    {
+        foreach (Wall wall in walls)
+        {
+            string address = space + "/" + wall.Id;
+            yield return address;
+            foreach (Items<string> ids in new[] { wall.Openings.Select(one => one.Id), wall.Counters.Select(one => one.Id), wall.Finishes.Select(one => one.Id), wall.Coverings.Select(one => one.Id) })
+            {
+                foreach (string id in ids)
+                {
+                    yield return address + "/" + id;
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,102 @@
+namespace BoxHeights;
+
+/// <content>What can't be about a box on its wall.</content>
+internal sealed partial class Resolver
+{
+    /// <summary>A box that is described anew on its surface; broken where that can't be.</summary>
+    public static ResolvedBox Again(DeviceBox box, ResolvedSurface surface, PartsCatalog catalog, LengthUnits units) =>
+        surface.Wall is { } wall ? new Resolver(catalog, units).Box(box, surface, wall) : new(box, surface, false);
+
+    private ResolvedBox Box(DeviceBox box, ResolvedSurface surface, Wall wall)
+    {
+        int before = Faults.Count;
+        ResolvedBox resolved = new(box, surface, false);
+        BoxSize size = ResolvedBox.SizeOf(box, catalog);
+        void Found(LayoutFaultKind kind, string what) => Fault(kind, box.Id, what, surface.Address);
+        if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
+        {
+            Found(LayoutFaultKind.BeyondMeasure, "its height is " + resolved.Height + ", which is larger than anything in a house");
+            return new(box, surface, true);
+        }
+
+        if (wall.Open)
+        {
+            Found(LayoutFaultKind.OutsideItsWall, "no wall stands on this side of the room");
+        }
+        else if (resolved.TryAlong(catalog, out Distance along))
+        {
+            if (along < Distance.Zero || along > wall.Length)
+            {
+                Found(LayoutFaultKind.OutsideItsWall, "its center is at " + Text(along) + ", but the wall is " + Text(wall.Length) + " long");
+            }
+            else if (!surface.Holds(along, size))
+            {
+                Found(LayoutFaultKind.OutsideItsWall, "its center is at " + Text(along) + ", so that a box " + Text(size.Width) + " wide doesn't fit between the ends of the wall, which is " + Text(wall.Length) + " long");
+            }
+            else if (AtAgainstStud(box, surface, size) is { } against)
+            {
+                Found(LayoutFaultKind.Contradiction, against);
+            }
+        }
+        else if (box.Mounting?.Stud is { } stud && surface.Studs is { } studs && stud > studs.Count)
+        {
+            Found(LayoutFaultKind.UnknownReference, NoSuchStud(stud, studs));
+        }
+
+        if (resolved.Height is not { } height)
+        {
+            if (box.Surface is null or BoxSurface.Wall)
+            {
+                Found(LayoutFaultKind.NoHeight, "it has no height");
+            }
+        }
+        else if (ResolvedSurface.WhatIsMissing(height.Datum) is { } missing
+            && (!resolved.TryAlong(catalog, out Distance at) || !surface.TryAnchor(new(Distance.Zero, height.Datum), at, at, out _)))
+        {
+            Found(LayoutFaultKind.UnknownReference, "its height is taken from the " + DatumText.Name(height.Datum) + ", but " + missing);
+        }
+        else if (!surface.Space.Holds(height, size))
+        {
+            Found(LayoutFaultKind.OutsideItsWall, "it is set " + height.Exactly(units) + ", so that it doesn't lie between the subfloor and the ceiling framing"
+                + (surface.Space.Framing is { } framing ? " at " + framing.ToString(units.ExactFormat()) : ""));
+        }
+
+        return Faults.Count == before ? resolved : new(box, surface, true);
+    }
+
+    /// <summary>What is wrong where a box is said to be both on a stud and at a place, and the stud stands elsewhere; null where both may be.</summary>
+    /// <remarks>
+    /// Studs that are only assumed contradict nothing. A tape is read to 1/8 in; a box of which only the kind is stated may be 1/4 in wider or narrower than usual,
+    /// so that its center is 1/8 in further from the stud or nearer. Common practice, no source.
+    /// </remarks>
+    private string? AtAgainstStud(DeviceBox box, ResolvedSurface surface, BoxSize size)
+    {
+        if (box is not { At: { } at, Mounting: { How: MountingMethod.Stud, Stud: { } stud } mounting } || !size.IsStated
+            || surface.Studs is not { Known: not StudKnowledge.Assumed } studs)
+        {
+            return null;
+        }
+
+        if (stud > studs.Count)
+        {
+            return NoSuchStud(stud, studs);
+        }
+
+        Distance most = ResolvedBox.UsualTapeError * (box.Size is null ? 2 : 1);
+        string said = "";
+        foreach (StudSide side in mounting.Side is { } stated ? new[] { stated } : new[] { StudSide.Left, StudSide.Right })
+        {
+            if (!studs.TryCenter(stud, side, size.Width, out Distance center) || (center - at).Abs() <= most)
+            {
+                return null;
+            }
+
+            said += (said.Length == 0 ? "" : " or, on the other side, ") + Text(center);
+        }
+
+        return "it is said to be at " + Text(at) + " and on stud " + stud + (mounting.Side is { } one ? ", " + (one == StudSide.Left ? "left" : "right") : "")
+            + ", which puts its center at " + said + ": which is meant?";
+    }
+
+    private static string NoSuchStud(int stud, StudPositions studs) => "it is on stud " + stud + ", but the wall has " + studs.Count + " studs between its corners";
+}

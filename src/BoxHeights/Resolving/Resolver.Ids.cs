@@ -1,0 +1,50 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <content>What has to have an id of its own in the dwelling.</content>
+internal sealed partial class Resolver
+{
+    private void UniqueIds(Dwelling dwelling)
+    {
+        Dictionary<string, string> seen = new(StringComparer.Ordinal);
+        foreach (Storey storey in dwelling.Storeys)
+        {
+            Once(storey.Id, storey.Id, "a storey");
+        }
+
+        foreach (Room room in dwelling.Rooms)
+        {
+            Once(room.Id, room.Id, "a room");
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            Once(face.Id, face.Id, "an outside face");
+        }
+
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            Once(flight.Id, flight.Id, "a flight");
+        }
+
+        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        {
+            Once(placed.Box.Id, placed.Address, null);
+        }
+
+        // What names a place is put into words only for a fault: a house has many boxes.
+        void Once(string id, string address, string? what)
+        {
+            if (!seen.TryGetValue(id, out string? first))
+            {
+                seen.Add(id, what ?? address);
+                return;
+            }
+
+            string Worded(string where) => where.IndexOf('/') < 0 ? where : "a box on " + where;
+            Fault(LayoutFaultKind.DuplicateId, id, Worded(first) + " and " + Worded(what ?? address) + " have the same id", address);
+        }
+    }
+}

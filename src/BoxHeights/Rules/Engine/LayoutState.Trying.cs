@@ -1,0 +1,50 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>Boxes described anew, for remedies to be tried out.</content>
+internal sealed partial class LayoutState
+{
+    /// <summary>Describes a box anew, on the surface that it is listed under. What it is found to be is judged afterwards.</summary>
+    public void Describe(int box, DeviceBox source)
+    {
+        Boxes[box] = Resolver.Again(source, Boxes[box].Surface, Options.Catalog, Options.Units);
+        sites[box] = [];
+        Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
+        limitFindings[box] = null;
+        JudgeLimits(box);
+    }
+
+    /// <summary>Judges what some boxes are judged in together with others, each once, and gathers what is found.</summary>
+    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings)
+    {
+        HashSet<int> beside = [];
+        HashSet<int> groups = [];
+        HashSet<int> spaces = [];
+        foreach (int box in boxes)
+        {
+            beside.UnionWith(CompanionsOf(box));
+            groups.UnionWith(Groups.Of(box));
+            spaces.UnionWith(Spaces.Of(box));
+        }
+
+        beside.ExceptWith(boxes);
+        foreach (int box in beside)
+        {
+            JudgePlacement(box);
+            CollectOwn(box, findings);
+        }
+
+        foreach (int group in groups)
+        {
+            JudgeGroup(group);
+            findings.AddRange(groupFindings[group] ?? []);
+        }
+
+        foreach (int space in spaces)
+        {
+            Spaces[space].Judge(this);
+            findings.AddRange(Spaces[space].Findings);
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Which boxes were set together: by one stick (one purpose, storey and height), or on one level (one purpose and storey).</summary>
+internal sealed class Sticks
+{
+    private readonly LayoutState state;
+    private readonly Dictionary<(BoxPurpose Purpose, string StoreyId), List<int>> levels = [];
+    private readonly Dictionary<(BoxPurpose Purpose, string StoreyId, BoxHeight? Height), List<int>> sticks = [];
+
+    public Sticks(LayoutState state)
+    {
+        this.state = state;
+        for (int box = 0; box < state.Boxes.Length; box++)
+        {
+            if (state.SitesOf(box).Length > 0 && state.HasReading(box) && IsFree(box))
+            {
+                levels.ListOf(LevelOf(box)).Add(box);
+                sticks.ListOf(StickOf(box)).Add(box);
+            }
+        }
+    }
+
+    /// <summary>Whether a box may be set elsewhere.</summary>
+    public bool IsFree(int box) => state.Boxes[box].Source is { Pinned: false, Existing: false };
+
+    /// <summary>The boxes that may be set elsewhere with a box's stick.</summary>
+    public List<int> SetWith(int box) => sticks.ListOf(StickOf(box));
+
+    /// <summary>The boxes that may be set elsewhere on a box's level.</summary>
+    public List<int> LevelWith(int box) => levels.ListOf(LevelOf(box));
+
+    /// <summary>The boxes of a cause, parted by stick.</summary>
+    public List<List<int>> Of(Cause cause)
+    {
+        Dictionary<(BoxPurpose, string, BoxHeight?), List<int>> parted = [];
+        List<List<int>> inOrder = [];
+        HashSet<int> seen = [];
+        foreach (Finding finding in cause.Findings)
+        {
+            if (seen.Add(finding.Box))
+            {
+                List<int> stick = parted.ListOf(StickOf(finding.Box));
+                stick.Add(finding.Box);
+                if (stick.Count == 1)
+                {
+                    inOrder.Add(stick);
+                }
+            }
+        }
+
+        return inOrder;
+    }
+
+    private (BoxPurpose Purpose, string StoreyId) LevelOf(int box) => (state.Boxes[box].Source.Purpose, state.Boxes[box].Surface.Space.StoreyId);
+
+    private (BoxPurpose Purpose, string StoreyId, BoxHeight? Height) StickOf(int box) =>
+        (state.Boxes[box].Source.Purpose, state.Boxes[box].Surface.Space.StoreyId, state.HeightOf(box));
+}

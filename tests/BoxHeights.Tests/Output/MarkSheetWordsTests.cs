@@ -1,0 +1,54 @@
+using System;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Xunit;
+
+namespace BoxHeights.Tests.Output;
+
+/// <summary>What a sheet of marks says beside its numbers.</summary>
+public sealed class MarkSheetWordsTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
+
+    // 60 in is over the 48 in of 308.2.1 and 308.3.1: a violation. The other misses no document.
+    [Fact]
+    public void Hold_OfABoxWithAnOpenViolation_NamesItsFinding()
+    {
+        Dwelling house = Houses.Of(Houses.Room("hall", Switch("good", "46 in to center above subfloor", 40), Switch("bad", "60 in to center above subfloor", 80))
+            .WithFloor(Houses.Floor(Houses.Inches(0, 3, 4))));
+        Evaluation evaluation = new LayoutEvaluator(Rules).Evaluate(house);
+        int number = evaluation.Causes.TakeWhile(cause => !cause.Findings.Any(finding => finding.Subject == "bad" && finding.IsViolation)).Count() + 1;
+        MarkSheet sheet = MarkSheet.For(house, Rules);
+        Assert.Equal(["", "don't mark: see finding " + number], sheet.Rows.Select(row => row.Hold));
+        Assert.Contains("\n" + number + ". VIOLATION  bad ", evaluation.ToText(), StringComparison.Ordinal);
+        string[] header = sheet.ToCsv().Split("\r\n")[0].Split(',');
+        Assert.Equal("mark", header[Array.IndexOf(header, "hold") + 1]);
+        Assert.Contains("| don't mark: see finding " + number + " |", sheet.ForRoom("hall").ToMarkdown(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Note_OfWhatWasRounded_SaysFromWhere()
+    {
+        Dwelling house = Houses.Of(Houses.Room("hall", Switch("s", "47-15/16 in to top above subfloor", 40).WithAt(Houses.Inches(103, 7, 8))));
+        MarkRow row = Assert.Single(MarkSheet.For(house, RuleSets.RoughInPractice).Rows);
+        Assert.Equal((Houses.Inches(103, 3, 4), Houses.Inches(47, 7, 8)), (row.FromLeftCorner, row.Mark!.Value.Value));
+        Assert.Equal("along rounded from 103-7/8 in, height rounded from 47-15/16 in", row.Note);
+        Assert.Equal("along rounded from 103-7/8 in, strong", Assert.Single(MarkSheet.For(house, RuleSets.RoughInPractice, MarkOptions.Default.WithStrongAndShy(true)).Rows).Note);
+    }
+
+    // A box that is said to be on a stud which somebody has seen is where that stud is.
+    [Fact]
+    public void FromLeftCorner_OfABoxOnAKnownStud_IsNotRounded()
+    {
+        DeviceBox box = Switch("s", "48 in to top above subfloor", 40).WithAt(Houses.Inches(33, 7, 8)).WithMounting(new Mounting(MountingMethod.Stud).WithStud(2).WithSide(StudSide.Right));
+        Room room = Houses.Room("hall", box);
+        room = room.WithWalls(room.Walls.Select(wall => wall.WithStuds(new StudLayout { Spacing = CaseFile.Inches("16"), Known = StudKnowledge.Declared })));
+        Assert.Equal(Houses.Inches(33, 7, 8), Assert.Single(MarkSheet.For(Houses.Of(room), RuleSets.RoughInPractice).Rows).FromLeftCorner);
+    }
+
+    [Fact]
+    public void ToMarkdown_SaysWhichSideIsLeft() =>
+        Assert.Contains("left as you face the wall", MarkSheet.For(Houses.Of(), RuleSets.RoughInPractice).ToMarkdown(), StringComparison.Ordinal);
+
+    private static DeviceBox Switch(string id, string height, int at) => Houses.Box(id, height, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(Houses.Inches(at));
+}

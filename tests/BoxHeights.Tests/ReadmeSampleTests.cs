@@ -1,0 +1,47 @@
+#if !NETSTANDARD_ASSET
+using System;
+using System.IO;
+using System.Linq;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Xunit;
+
+namespace BoxHeights.Tests;
+
+/// <summary>Each sample of the README compiles as it is pasted; the plug-in's by C# 7.3, within a method.</summary>
+public class ReadmeSampleTests
+{
+    private static readonly string[] Samples = Repository.Read("README.md").Split("```").Where((_, index) => index % 2 == 1)
+        .Where(block => block.StartsWith("cs\n", StringComparison.Ordinal) || block.StartsWith("csharp\n", StringComparison.Ordinal))
+        .Select(block => block[(block.IndexOf('\n', StringComparison.Ordinal) + 1)..]).ToArray();
+
+    [Fact]
+    public void Samples_AreFour() => Assert.Equal(4, Samples.Length);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Sample_AsPasted_Compiles(int sample)
+    {
+        // What begins with #: is for the SDK, not for the compiler.
+        string code = string.Join('\n', Samples[sample].Split('\n').Where(line => !line.StartsWith("#:", StringComparison.Ordinal)));
+        bool isPlugIn = code.Contains("From the host", StringComparison.Ordinal);
+        if (isPlugIn)
+        {
+            string[] lines = code.Split('\n');
+            code = string.Join('\n', lines.Where(line => line.StartsWith("using ", StringComparison.Ordinal))) + "\nclass Pasted { static void Run() {\n"
+                + string.Join('\n', lines.Where(line => !line.StartsWith("using ", StringComparison.Ordinal))) + "\n} }";
+        }
+
+        string platform = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
+        CSharpCompilation compilation = CSharpCompilation.Create(
+            "Pasted",
+            [CSharpSyntaxTree.ParseText(code, new CSharpParseOptions(isPlugIn ? LanguageVersion.CSharp7_3 : LanguageVersion.Preview))],
+            platform.Split(Path.PathSeparator).Append(typeof(Distance).Assembly.Location).Distinct().Select(path => MetadataReference.CreateFromFile(path)),
+            new CSharpCompilationOptions(isPlugIn ? OutputKind.DynamicallyLinkedLibrary : OutputKind.ConsoleApplication));
+        Assert.Empty(compilation.GetDiagnostics().Where(one => one.Severity >= DiagnosticSeverity.Warning).Select(one => one.ToString()));
+    }
+}
+#endif
