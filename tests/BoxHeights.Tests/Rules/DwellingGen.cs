@@ -62,6 +62,9 @@ internal static class DwellingGen
 
     public static string Subject(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Fault?.Message;
 
+    /// <summary>Whether a finding is about a run of wall or counter, and not about a box.</summary>
+    public static bool IsOfARun(Finding finding) => finding.RuleId is "wall-outlets" or "counter-outlets";
+
     private static void Wall(Random random, Func<int, Distance> of, DwellingBuilder dwelling, RoomBuilder room, string id, ref int boxes)
     {
         int length = random.Next(96, 240) * 16;
