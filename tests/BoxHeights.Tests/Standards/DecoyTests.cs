@@ -91,8 +91,8 @@ public sealed class DecoyTests
         OneBox box = new()
         {
             Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, Distance.Zero, wall.Length).WithTop(new Level(In("36"), Datum.FinishedFloor)).WithDepth(In("25.5")) })
-                .WithBoxes(new[] { "24", "70", "110" }.Select(at => new DeviceBox("counter" + at, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle })
-                    .WithAt(In(at)).WithHeight(BoxHeight.ToTop(In("48"), Datum.Subfloor))).ToArray()),
+                .WithBoxes(Enumerable.Range(0, 3).Select(i => new DeviceBox("counter" + i, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle })
+                    .WithAt(Distance.FromInches(24 + (48 * i))).WithHeight(BoxHeight.ToTop(In("48"), Datum.Subfloor))).ToArray()),
         };
         Silent((box with { Box = box.Box.WithPurpose(BoxPurpose.SinkBase).WithDevices(new[] { DeviceKind.SplitReceptacle }).WithDedicated(dedicated).WithSurface(surface) })
             .At(BoxHeight.ToCenter(In("18"), Datum.Subfloor)));
