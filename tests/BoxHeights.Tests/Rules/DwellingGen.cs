@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Random dwellings, good ones and bad ones, and what is compared about them.</summary>
 internal static class DwellingGen
 {
-    public static RuleSet Rules { get; } = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
+    public static RuleSet Rules { get; } = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
 
     /// <summary>How the properties here make a length of so many sixteenths of an inch.</summary>
     public static Distance Sixteenths(int sixteenths) => Distance.FromTicks(sixteenths * 127_000L);
@@ -61,6 +61,9 @@ internal static class DwellingGen
     public static string Key(Finding finding) => Subject(finding) + "|" + finding.Outcome;
 
     public static string Subject(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Fault?.Message;
+
+    /// <summary>Whether a finding is about a run of wall or counter, and not about a box.</summary>
+    public static bool IsOfARun(Finding finding) => finding.RuleId is "wall-outlets" or "counter-outlets";
 
     private static void Wall(Random random, Func<int, Distance> of, DwellingBuilder dwelling, RoomBuilder room, string id, ref int boxes)
     {

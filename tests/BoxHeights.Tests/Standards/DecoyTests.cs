@@ -1,3 +1,4 @@
+using System.Linq;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using Xunit;
@@ -36,7 +37,8 @@ public sealed class DecoyTests
         Distance edge = In("40") - In("1") + In("3/16") + In("2-1/4");
         Silent(box with
         {
-            Wall = wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("8"), In("40")).WithLeaf(In("30")).WithCasing(In("2-1/4")).WithReveal(In("3/16")) }),
+            Wall = wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("8"), In("40")).WithLeaf(In("30")).WithCasing(In("2-1/4")).WithReveal(In("3/16")) })
+                .WithBoxes(new[] { new OneBox().Box.WithId("general").WithAt(In("100")).WithHeight(BoxHeight.ToTop(In("16"), Datum.Subfloor)) }),
             Box = box.Box.WithPlate(new PlateKind(plate)).WithAt(edge + half),
         });
     }
@@ -103,7 +105,9 @@ public sealed class DecoyTests
     {
         OneBox box = new()
         {
-            Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, Distance.Zero, wall.Length).WithTop(new Level(In("36"), Datum.FinishedFloor)).WithDepth(In("25.5")) }),
+            Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, Distance.Zero, wall.Length).WithTop(new Level(In("36"), Datum.FinishedFloor)).WithDepth(In("25.5")) })
+                .WithBoxes(Enumerable.Range(0, 3).Select(i => new DeviceBox("counter" + i, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle })
+                    .WithAt(Distance.FromInches(24 + (48 * i))).WithHeight(BoxHeight.ToTop(In("48"), Datum.Subfloor))).ToArray()),
         };
         Silent((box with { Box = box.Box.WithPurpose(BoxPurpose.SinkBase).WithDevices(new[] { DeviceKind.SplitReceptacle }).WithDedicated(dedicated).WithSurface(surface) })
             .At(BoxHeight.ToCenter(In("18"), Datum.Subfloor)));

@@ -41,7 +41,7 @@ internal static class OrdinaryHouses
         OrdinaryRooms secondRooms = new(second);
         bool two = draw.Chance(50);
         List<Room> made = [];
-        for (int i = 0; i < 14 && (i < rooms || Boxes() < FewestBoxes) && Boxes() < MostBoxes - 20; i++)
+        for (int i = 0; i < 14 && (i < rooms || Boxes() < FewestBoxes) && Boxes() < MostBoxes - 35; i++)
         {
             RoomKind kind = i < First.Length ? First[i] : draw.OneOf(More);
             made.Add((two && i >= First.Length && kind != RoomKind.Garage && draw.Chance(50) ? secondRooms : firstRooms).Make(kind));

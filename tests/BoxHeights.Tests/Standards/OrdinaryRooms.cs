@@ -10,6 +10,8 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private static readonly RoomKind[] Unalarmed = [RoomKind.Kitchen, RoomKind.Bathroom, RoomKind.Closet, RoomKind.Garage];
 
     private readonly Draw draw = storey.Draw;
+    private static readonly RoomKind[] Lived = [RoomKind.Kitchen, RoomKind.LivingRoom, RoomKind.FamilyRoom, RoomKind.DiningRoom, RoomKind.Bedroom, RoomKind.Office];
+
     private int rooms;
 
     public Room Make(RoomKind kind)
@@ -22,6 +24,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             : kind == RoomKind.FamilyRoom && !storey.Plain && draw.Chance(15) ? In(-7)
             : null;
         storey.IsOffLevel = step is not null;
+        storey.FillsWalls = Lived.Contains(kind);
         List<Wall> walls = [DoorWall("south", kind)];
         walls.AddRange(
             kind == RoomKind.Kitchen ? [CounterWall("north"), ApplianceWall("west")]
@@ -53,6 +56,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
         }
 
         storey.IsOffLevel = false;
+        storey.FillsWalls = false;
         return room;
     }
 

@@ -102,7 +102,7 @@ public sealed class RowLimitTests
 
     private static OneBox AtACounter(RuleSet rules)
     {
-        OneBox box = new() { Rules = rules };
+        OneBox box = new() { Rules = OneBox.Only(rules, "counter-receptacle") };
         return Counter(box, In("36"), In("25.5")) with { Box = box.Box.WithPurpose(BoxPurpose.Counter).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
     }
 

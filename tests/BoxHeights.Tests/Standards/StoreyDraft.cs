@@ -79,6 +79,9 @@ internal sealed class StoreyDraft
     /// <summary>Whether the room that is being set out has a floor of its own level, so that the storey's line is of no use there.</summary>
     public bool IsOffLevel { get; set; }
 
+    /// <summary>Whether the walls of the room that is being set out need a receptacle every few feet.</summary>
+    public bool FillsWalls { get; set; }
+
     public int BoxCount => boxes;
 
     /// <summary>A box with whatever of it is written down: kind, cables, mounting, size.</summary>

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace BoxHeights.Tests.Standards;
 
@@ -96,6 +97,8 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
 
     public Wall Build(Func<Wall, Wall>? change = null)
     {
+        Fill();
+
         // Where a finish comes, how far out a box is set is another story, which the mistakes tell.
         for (int i = 0; i < boxes.Count && finishes.Count == 0; i++)
         {
@@ -106,6 +109,48 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
             .WithCoverings(coverings.ToArray()).WithBoxes(boxes.ToArray());
         return change is null ? wall : change(wall);
     }
+
+    /// <summary>Where the room asks for it, a good crew starts from each door and sets a receptacle wherever the last is some 5 ft away.</summary>
+    private void Fill()
+    {
+        if (!storey.FillsWalls)
+        {
+            return;
+        }
+
+        (decimal Left, decimal Right)[] taken = openings.Select(one => (Inches(one.Left), Inches(one.Right)))
+            .Concat(coverings.Where(one => one.Kind == CoveringKind.TallCabinet).Select(one => (Inches(one.Left), Inches(one.Right))))
+            .Concat(counters.Where(one => one.Kind == CounterKind.Kitchen).Select(one => (Inches(one.Left), Inches(one.Right)))).ToArray();
+        (decimal Left, decimal Right)[] breaks = taken.Where((one, i) => i >= openings.Count || openings[i].Kind == OpeningKind.Door).ToArray();
+        decimal[] edges = coverings.SelectMany(one => new[] { Inches(one.Left), Inches(one.Right) }).Concat(finishes.SelectMany(one => new[] { Inches(one.Left), Inches(one.Right) })).ToArray();
+        decimal last = 0;
+        for (decimal at = 4; at <= Here + 4; at++)
+        {
+            if (breaks.Any(one => one.Left <= at && at <= one.Right))
+            {
+                last = -100;
+                continue;
+            }
+
+            decimal here = at;
+            DeviceBox? near = boxes.Find(box => box.At is { } place && Math.Abs(Inches(place) - here) < 8);
+            bool counts = near is not null && Served.Contains(near.Purpose) && Math.Abs(Inches(near.At!.Value) - at) < 1 && near.Devices.Any(kind => kind.IsReceptacle);
+            bool free = near is null && !taken.Any(one => one.Left - 6 < here && here < one.Right + 6) && !edges.Any(edge => Math.Abs(edge - here) < 5);
+            if (counts || (free && at - last > 50))
+            {
+                if (!counts)
+                {
+                    Put(BoxPurpose.General, at, DeviceKind.DuplexReceptacle);
+                }
+
+                last = at;
+            }
+        }
+    }
+
+    private static readonly BoxPurpose[] Served = [BoxPurpose.General, BoxPurpose.Bedside, BoxPurpose.EndTable, BoxPurpose.Sofa, BoxPurpose.Office];
+
+    private static decimal Inches(Distance distance) => distance.Ticks / 2_032_000m;
 
     private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -8,6 +8,7 @@ internal sealed class SpaceIndex
 {
     private readonly List<Judged> judged = [];
     private readonly List<int>?[] of;
+    private readonly List<int> nothing = [];
 
     public SpaceIndex(LayoutState state, Resolver resolved)
     {
@@ -68,7 +69,7 @@ internal sealed class SpaceIndex
     public Judged this[int index] => judged[index];
 
     /// <summary>What has to be judged again after a box moved.</summary>
-    public IReadOnlyList<int> Of(int box) => of[box] ?? (IReadOnlyList<int>)[];
+    public List<int> Of(int box) => of[box] ?? nothing;
 
     private void Enter(LayoutState state, SpaceView view, RoomKind kind)
     {

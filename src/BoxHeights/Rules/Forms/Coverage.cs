@@ -223,7 +223,7 @@ public sealed record Coverage : SpaceRule
     {
         LengthUnits units = space.Dwelling.Units;
         statement.Finds(
-            RunWords.Name(run, units),
+            RunWords.Name(run),
             run.Stretches[0].Address,
             verdict,
             lacking,

@@ -36,7 +36,7 @@ public sealed record OutletsThatCount
     /// <summary>The line of the box that <see cref="Highest"/> is measured to.</summary>
     public TargetLine Line { get; init; } = TargetLine.Center;
 
-    /// <summary>How far above its counter one may be, itself allowed, its center counting; null for walls. A box whose purpose is the counter serves it from any height above: another row speaks of that.</summary>
+    /// <summary>How far above its counter one may be, itself allowed, its center counting; null for walls. A box whose purpose is the counter is taken at its word: other rows speak of its height.</summary>
     public Distance? AboveCounter { get; init; }
 
     /// <summary>How far from the wall one in the floor may be, itself allowed; null where those don't count.</summary>
@@ -105,20 +105,15 @@ public sealed record OutletsThatCount
             verdict = Within(box, Line, Datum.FinishedFloor, Distance.MinValue, highest, ref needs);
         }
 
-        if (AboveCounter is { } above)
+        if (AboveCounter is { } above && box.Traits.Purpose != BoxPurpose.Counter)
         {
-            bool itsOwn = box.Traits.Purpose == BoxPurpose.Counter;
-            if (box.CounterTop is { } top)
+            if (box.CounterTop is not { } top)
             {
-                Distance high = itsOwn || above == Distance.MaxValue ? Distance.MaxValue : top.Offset + above;
-                verdict = Worse(verdict, Within(box, TargetLine.Center, top.Datum, top.Offset, high, ref needs));
-            }
-            else if (!itsOwn)
-            {
-                // A box for the counter whose top isn't known is taken at its word; any other may be below it.
                 needs |= Facts.ObstructionHeight;
-                verdict = Worse(verdict, Verdict.Unknown);
+                return Worse(verdict, Verdict.Unknown);
             }
+
+            verdict = Worse(verdict, Within(box, TargetLine.Center, top.Datum, top.Offset, above == Distance.MaxValue ? above : top.Offset + above, ref needs));
         }
 
         return verdict;

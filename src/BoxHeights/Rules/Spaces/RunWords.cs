@@ -5,13 +5,13 @@ namespace BoxHeights.Rules;
 /// <summary>Says runs and their gaps in words.</summary>
 internal static class RunWords
 {
-    /// <summary>A run by its ends: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in".</summary>
-    public static string Name(Run run, LengthUnits units)
+    /// <summary>A run by its ends, the same in all units: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in".</summary>
+    public static string Name(Run run)
     {
         RunStretch first = run.Stretches[0];
         RunStretch last = run.Stretches[run.Stretches.Count - 1];
         return run.IsLoop ? first.Address + " and all round"
-            : first.Address + " " + Printed.Of(first.From, units) + " to " + (run.Stretches.Count == 1 ? "" : last.Address + " ") + Printed.Of(last.To, units);
+            : first.Address + " " + first.From + " to " + (run.Stretches.Count == 1 ? "" : last.Address + " ") + last.To;
     }
 
     /// <summary>What of a run isn't reached, and where that is worst.</summary>
