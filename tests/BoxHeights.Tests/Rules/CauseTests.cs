@@ -51,7 +51,7 @@ public sealed class CauseTests
         .WithStoreys(new[] { new Storey("first") })
         .WithOutside(new[]
         {
-            new OutsideFace("front").WithWalls(new[]
+            new OutsideFace("side").WithWalls(new[]
             {
                 new Wall("face", Distance.FromInches(240m)).WithBoxes(new[]
                 {

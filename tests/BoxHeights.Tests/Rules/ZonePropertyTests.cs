@@ -56,8 +56,8 @@ public sealed class ZonePropertyTests
             Plan plan = Rectilinear(new Random(seed));
             Outcome? said = Said(plan.House());
             seen.Add(said);
-            (bool near, bool seenNear) = Look(plan);
-            Assert.True(said switch { null => !seenNear, Outcome.Fails => near && seenNear, _ => near }, plan + " says " + said);
+            (bool near, bool seenNear, bool freely) = Look(plan);
+            Assert.True(said switch { null => !freely, Outcome.Fails => near && seenNear, _ => near }, plan + " says " + said);
         });
         Assert.Contains(Outcome.Fails, seen);
         Assert.Contains(null, seen);
@@ -68,7 +68,7 @@ public sealed class ZonePropertyTests
     public void Zone_InRoomsOfFourWalls_IsNeverUnknown() => Check(1500, seed =>
     {
         Plan plan = Rectilinear(new Random(seed), corners: 4);
-        (bool near, _) = Look(plan);
+        (bool near, _, _) = Look(plan);
         Assert.True(Said(plan.House()) == (near ? Outcome.Fails : null), plan.ToString());
     });
 
@@ -147,8 +147,8 @@ public sealed class ZonePropertyTests
         return found;
     }
 
-    /// <summary>Whether any point of the tub in front of the box's wall is within reach, and whether one that can be seen from the box is.</summary>
-    private static (bool Near, bool SeenNear) Look(Plan plan)
+    /// <summary>Whether any point of the tub in front of the box's wall is within reach, and whether one that can be seen from the box is; freely, if no wall is so much as touched on the way.</summary>
+    private static (bool Near, bool SeenNear, bool Freely) Look(Plan plan)
     {
         (long X, long Y, long Dx, long Dy)[] walls = Walk(plan);
         (long X, long Y, long Dx, long Dy) on = walls[plan.BoxWall];
@@ -156,6 +156,7 @@ public sealed class ZonePropertyTests
         (long x, long y) = (on.X + (on.Dx * plan.At), on.Y + (on.Dy * plan.At));
         bool near = false;
         bool seen = false;
+        bool freely = false;
         for (int along = plan.TubLeft; along <= plan.TubRight; along = along == plan.TubRight ? along + 1 : Math.Min(along + 16, plan.TubRight))
         {
             for (int away = 0; away <= plan.TubDepth; away = away == plan.TubDepth ? away + 1 : Math.Min(away + 16, plan.TubDepth))
@@ -170,14 +171,15 @@ public sealed class ZonePropertyTests
         long a = Math.Clamp((rx * tub.Dx) + (ry * tub.Dy), plan.TubLeft, plan.TubRight);
         long b = Math.Clamp((ry * tub.Dx) - (rx * tub.Dy), 0, plan.TubDepth);
         Consider(tub.X + (tub.Dx * a) - (tub.Dy * b), tub.Y + (tub.Dy * a) + (tub.Dx * b));
-        return (near, seen);
+        return (near, seen, freely);
 
         void Consider(long px, long py)
         {
             bool inFront = (on.Dx * (py - on.Y)) - (on.Dy * (px - on.X)) >= 0 && HasDepthInFront();
             bool within = ((px - x) * (px - x)) + ((py - y) * (py - y)) < (long)Reach * Reach;
             near |= inFront && within;
-            seen |= inFront && within && !walls.Where((_, i) => i != plan.BoxWall && i != plan.TubWall).Any(wall => Crosses(x, y, px, py, wall));
+            seen |= inFront && within && !walls.Where((_, i) => i != plan.BoxWall && i != plan.TubWall).Any(wall => Crosses(x, y, px, py, wall, -1));
+            freely |= inFront && within && !walls.Where((_, i) => i != plan.BoxWall && i != plan.TubWall).Any(wall => Crosses(x, y, px, py, wall, 0));
         }
 
         bool HasDepthInFront()
@@ -197,12 +199,12 @@ public sealed class ZonePropertyTests
             return false;
         }
 
-        bool Crosses(long ax, long ay, long bx, long by, (long X, long Y, long Dx, long Dy) wall)
+        bool Crosses(long ax, long ay, long bx, long by, (long X, long Y, long Dx, long Dy) wall, int most)
         {
             int length = plan.Walls[Array.IndexOf(walls, wall)].Length;
             (long cx, long cy, long ex, long ey) = (wall.X, wall.Y, wall.X + (wall.Dx * length), wall.Y + (wall.Dy * length));
             int Side(long ox, long oy, long qx, long qy, long sx, long sy) => Math.Sign(((qx - ox) * (sy - oy)) - ((qy - oy) * (sx - ox)));
-            return Side(ax, ay, bx, by, cx, cy) * Side(ax, ay, bx, by, ex, ey) < 0 && Side(cx, cy, ex, ey, ax, ay) * Side(cx, cy, ex, ey, bx, by) < 0;
+            return Side(ax, ay, bx, by, cx, cy) * Side(ax, ay, bx, by, ex, ey) <= most && Side(cx, cy, ex, ey, ax, ay) * Side(cx, cy, ex, ey, bx, by) <= most;
         }
     }
 

@@ -6,9 +6,10 @@ namespace BoxHeights.Rules;
 /// <summary>What the space rules are judged for, and which box belongs to what.</summary>
 internal sealed class SpaceIndex
 {
+    private static readonly List<int> None = [];
+
     private readonly List<Judged> judged = [];
     private readonly List<int>?[] of;
-    private readonly List<int> nothing = [];
 
     public SpaceIndex(LayoutState state, Resolver resolved)
     {
@@ -69,7 +70,7 @@ internal sealed class SpaceIndex
     public Judged this[int index] => judged[index];
 
     /// <summary>What has to be judged again after a box moved.</summary>
-    public List<int> Of(int box) => of[box] ?? nothing;
+    public List<int> Of(int box) => of[box] ?? None;
 
     private void Enter(LayoutState state, SpaceView view, RoomKind kind)
     {

@@ -42,7 +42,10 @@ public sealed record CountedOutlet
         + (Highest is { } high ? ", center at most " + high : "");
 
     /// <summary>Whether a box counts, wherever it is along its wall.</summary>
-    internal Verdict Of(SpaceBox box, out Facts needs)
+    internal Verdict Of(SpaceBox box, out Facts needs) => Of(box, Highest, out needs);
+
+    /// <summary>The same with another highest.</summary>
+    internal Verdict Of(SpaceBox box, Level? highest, out Facts needs)
     {
         needs = Facts.None;
         if (!IsOne(box.Traits.Source) || (!InCabinets && box.Traits.Surface == BoxSurface.Cabinet) || (IsForGeneralUse && box.Traits.Surface == BoxSurface.Ceiling))
@@ -50,7 +53,7 @@ public sealed record CountedOutlet
             return Verdict.Fails;
         }
 
-        if (Highest is not { } high || box.Traits.Surface == BoxSurface.Floor)
+        if (highest is not { } high || box.Traits.Surface == BoxSurface.Floor)
         {
             return Verdict.Passes;
         }

@@ -81,7 +81,7 @@ public sealed record FaceOutlet : SpaceRule
 
         if (space.Boxes.Count == 0 || !Outlet.IsListedOutside(space.Dwelling))
         {
-            statement.NotJudged(space.Boxes.Count == 0 ? "no box is described there" : "no " + Outlet.Name + " is described outside");
+            statement.NotJudged(space.Boxes.Count == 0 ? "no box is described there" : "no such outlet is described outside");
             return;
         }
 
@@ -126,14 +126,12 @@ public sealed record FaceOutlet : SpaceRule
         }
 
         string address = face.Id + "/" + face.Walls[0].Id;
-        CountedOutlet outlet = Outlet.Highest is { } high && platform.Surface is { } surface
-            ? Outlet with { Highest = new Level(surface.Offset + high.Offset, surface.Datum) }
-            : Outlet with { Highest = null };
+        Level? highest = Outlet.Highest is { } high && platform.Surface is { } surface ? new Level(surface.Offset + high.Offset, surface.Datum) : null;
         bool possible = false;
         Facts needs = Facts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Verdict counts = box.Address == address ? outlet.Of(box, out Facts missing) : Missing(out missing);
+            Verdict counts = box.Address == address ? Outlet.Of(box, highest, out Facts missing) : Missing(out missing);
             if (counts == Verdict.Fails || (box.Along is { } at && (at < platform.Left - ArmsLength || at > platform.Right + ArmsLength)))
             {
                 continue;

@@ -61,18 +61,18 @@ public sealed record FixtureOutlet : SpaceRule
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        if (space.Room is not { } room)
+        if (space.Room is null)
         {
             return;
         }
 
-        RoomPlan plan = space.Prepared(view => new RoomPlan(view.Room!));
-        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Dwelling);
+        RoomPlan plan = RoomInPlan.Of(space).Plan;
+        List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
         if (things.Count == 0 || (Serving.Count > 0 && !ServesAny(space)))
         {
             if (Serving.Count == 0)
             {
-                statement.NotJudged("none of " + Around + " is described");
+                statement.NotJudged("nothing that needs one is described");
             }
 
             return;
@@ -129,16 +129,17 @@ public sealed record FixtureOutlet : SpaceRule
             nearest = gap is { } off && (nearest is not { } least || off < least) && Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
         }
 
-        if (best == Verdict.Passes)
+        if (best != Verdict.Passes)
         {
-            return;
+            Finds(space, statement, plan, thing, best, nearest, needs);
         }
-
-        statement.Finds(
-            space.Id + " " + thing.Name, space.Id, best, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
-            () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Dwelling.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
-            best == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
     }
+
+    private void Finds(SpaceView space, SpaceStatement statement, RoomPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
+        statement.Finds(
+            space.Id + " " + thing.Name, space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
+            () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Dwelling.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
+            verdict == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
 
     private Verdict Within(SpaceView space, RoomPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
     {

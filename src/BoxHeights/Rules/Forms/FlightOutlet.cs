@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
@@ -41,40 +40,52 @@ public sealed record FlightOutlet : SpaceRule
             return;
         }
 
-        foreach (string storey in flight.From == flight.To ? new[] { flight.From } : [flight.From, flight.To])
+        Judge(space, flight, flight.From, statement);
+        if (flight.From != flight.To)
         {
-            bool isDescribed = false;
-            bool has = false;
-            HashSet<string> rooms = RoomsOf(space.Dwelling, storey);
-            foreach (SpaceBox box in space.Boxes)
-            {
-                bool here = rooms.Contains(box.SpaceId);
-                isDescribed |= here;
-                has |= here && Outlet.Of(box, out _) != Verdict.Fails;
-            }
-
-            if (!isDescribed)
-            {
-                statement.NotJudged("no box is described on a storey that it leads to");
-            }
-            else if (!has)
-            {
-                statement.Finds(flight.Id + " " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name + " on the storey " + storey);
-            }
+            Judge(space, flight, flight.To, statement);
         }
     }
 
-    private static HashSet<string> RoomsOf(Dwelling dwelling, string storey)
+    private void Judge(SpaceView space, StairFlight flight, string storey, SpaceStatement statement)
     {
-        HashSet<string> rooms = new(StringComparer.Ordinal);
-        foreach (Room room in dwelling.Rooms)
+        bool isDescribed = false;
+        foreach (SpaceBox box in space.Boxes)
         {
-            if (room.Storey == storey)
+            if (StoreyOf(space.Dwelling, box.SpaceId) != storey)
             {
-                rooms.Add(room.Id);
+                continue;
+            }
+
+            isDescribed = true;
+            if (Outlet.Of(box, out _) != Verdict.Fails)
+            {
+                return;
             }
         }
 
-        return rooms;
+        if (!isDescribed)
+        {
+            statement.NotJudged("no box is described on a storey that it leads to");
+            return;
+        }
+
+        Finds(statement, flight, storey);
+    }
+
+    private void Finds(SpaceStatement statement, StairFlight flight, string storey) =>
+        statement.Finds(flight.Id + " " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name + " on the storey " + storey);
+
+    private static string? StoreyOf(Dwelling dwelling, string id)
+    {
+        foreach (Room room in dwelling.Rooms)
+        {
+            if (room.Id == id)
+            {
+                return room.Storey;
+            }
+        }
+
+        return null;
     }
 }

@@ -51,8 +51,6 @@ public sealed record OverheadZone : SpaceRule
             return;
         }
 
-        RoomPlan? plan = null;
-        List<ThingInPlan> things = [];
         foreach (SpaceBox box in space.Boxes)
         {
             if (box.Traits.Surface != BoxSurface.Ceiling || !Scope.Covers(box.Traits, room.Kind))
@@ -66,12 +64,8 @@ public sealed record OverheadZone : SpaceRule
                 continue;
             }
 
-            if (plan is null)
-            {
-                plan = space.Prepared(view => new RoomPlan(view.Room!));
-                things = ThingInPlan.Of(Around, room, plan, space.Dwelling);
-            }
-
+            RoomPlan plan = RoomInPlan.Of(space).Plan;
+            List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
             if (things.Count == 0)
             {
                 return;
@@ -109,13 +103,16 @@ public sealed record OverheadZone : SpaceRule
             }
         }
 
-        if (nearest is { } found)
+        if (nearest is not null)
         {
-            statement.Finds(
-                box.Id, box.Address, worst, measured, Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(Reach),
-                () => (Reach == Distance.Zero ? "over " : "in plan " + Printed.Of(measured, space.Dwelling.Units) + " from ") + found.Name, needs);
+            Finds(statement, space.Dwelling.Units, box, nearest, worst, measured, needs);
         }
     }
+
+    private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, Facts needs) =>
+        statement.Finds(
+            box.Id, box.Address, verdict, measured, Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(Reach),
+            () => (Reach == Distance.Zero ? "over " : "in plan " + Printed.Of(measured, units) + " from ") + nearest.Name, needs);
 
     private (Verdict Verdict, Facts Needs) Of(SpaceView space, RoomPlan plan, ThingInPlan thing, PlanPoint point)
     {

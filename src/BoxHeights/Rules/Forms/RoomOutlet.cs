@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 
 namespace BoxHeights.Rules;
 
@@ -68,14 +69,18 @@ public sealed record RoomOutlet : SpaceRule
         }
 
         Verdict verdict = possible < needed && Unless == Facts.None ? Verdict.Fails : Verdict.Unknown;
-        statement.Finds(
-            room.Id, room.Id, verdict, Quantity.Of(sure), QuantitySet.AtLeast(needed), () => (sure == 0 ? "no" : sure.ToString(System.Globalization.CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed : ""),
-            verdict == Verdict.Unknown ? needs | Unless : Facts.None, CureIn(space));
+        Finds(space, statement, verdict, sure, needed, verdict == Verdict.Unknown ? needs | Unless : Facts.None);
     }
+
+    private void Finds(SpaceView space, SpaceStatement statement, Verdict verdict, int sure, int needed, Facts needs) =>
+        statement.Finds(
+            space.Id, space.Id, verdict, Quantity.Of(sure), QuantitySet.AtLeast(needed),
+            () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : ""),
+            needs, CureIn(space));
 
     internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement)
     {
-        string? missing = space.Boxes.Count == 0 ? "no box is described there" : outlet.IsListedIn(space.Dwelling) ? null : "no " + outlet.Name + " is described in the dwelling";
+        string? missing = space.Boxes.Count == 0 ? "no box is described there" : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
         if (missing is not null)
         {
             statement.NotJudged(missing);
@@ -121,7 +126,7 @@ public sealed record RoomOutlet : SpaceRule
             return default;
         }
 
-        RoomPlan plan = space.Prepared(view => new RoomPlan(view.Room!));
+        RoomPlan plan = RoomInPlan.Of(space).Plan;
         DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
         return cure.Height is null ? OutletCure.InCeiling(space, plan, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => face);
     }

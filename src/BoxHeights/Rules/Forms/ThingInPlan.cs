@@ -174,3 +174,37 @@ internal sealed class ThingInPlan
         return true;
     }
 }
+
+/// <summary>The plan of a room and what zones and outlets in it are tied to: worked out once for a space that is judged again and again.</summary>
+internal sealed class RoomInPlan
+{
+    private readonly Room room;
+    private readonly Dwelling dwelling;
+    private readonly List<(TiedTo Tied, List<ThingInPlan> Things)> known = [];
+
+    private RoomInPlan(Room room, Dwelling dwelling)
+    {
+        this.room = room;
+        this.dwelling = dwelling;
+        Plan = new(room);
+    }
+
+    public RoomPlan Plan { get; }
+
+    public static RoomInPlan Of(SpaceView space) => space.Prepared(view => new RoomInPlan(view.Room!, view.Dwelling));
+
+    public List<ThingInPlan> Things(TiedTo tied)
+    {
+        foreach ((TiedTo one, List<ThingInPlan> there) in known)
+        {
+            if (ReferenceEquals(one, tied))
+            {
+                return there;
+            }
+        }
+
+        List<ThingInPlan> things = ThingInPlan.Of(tied, room, Plan, dwelling);
+        known.Add((tied, things));
+        return things;
+    }
+}
