@@ -79,6 +79,9 @@ public sealed class BoxTraits
     /// <summary>How cables are held in it; null where it isn't stated.</summary>
     public CableClamps? Clamps => Source.Clamps;
 
+    /// <summary>How far its front edge stands out from the stud; null where it isn't stated.</summary>
+    public Distance? SetFor => Source.SetFor;
+
     internal DeviceBox Source { get; }
 
     /// <summary>Whether two boxes have the same traits, so that what is stated for one holds for the other.</summary>
@@ -86,7 +89,7 @@ public sealed class BoxTraits
         ReferenceEquals(a, b)
         || (a.Purpose == b.Purpose && a.Gangs == b.Gangs && a.Kind == b.Kind && a.Plate == b.Plate && a.OnItsSide == b.OnItsSide
             && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
-            && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
+            && a.Volume == b.Volume && a.SetFor == b.SetFor && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
             && a.Devices == b.Devices && a.Cables == b.Cables);
 
     private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)

@@ -18,6 +18,7 @@ internal static class Mirror
         Distance length = wall.Length;
         return wall
             .WithStuds(Of(wall.Studs))
+            .WithNoCavity(wall.NoCavity.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithCounters(wall.Counters.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithFinishes(wall.Finishes.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithOpenings(wall.Openings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))

@@ -23,8 +23,7 @@ internal sealed class GroupIndex
                     continue;
                 }
 
-                ResolvedSpace space = state.Boxes[i].Surface.Space;
-                if (rule.GroupOf(sites[0].Site.Box, space.Id, space.LevelId) is { } name)
+                if (rule.GroupOf(sites[0].Site.Box, new(state.Boxes[i].Surface)) is { } name)
                 {
                     if (!members.TryGetValue(name, out List<int>? list))
                     {

@@ -129,16 +129,14 @@ internal sealed class PlacesToTry(LayoutState state)
     private List<Distance> Candidates(StatedSite site, ResolvedSurface surface, Wall wall)
     {
         List<Distance> found = [];
-        if (surface.Studs is not null && site.Site.Box.Mounting is null or MountingMethod.Stud)
+        if (surface.Framing is { } framing && site.Site.Box.Mounting is null or MountingMethod.Stud)
         {
-            for (int stud = 1; stud <= surface.Studs.Count; stud++)
+            foreach (FramingMember member in framing.Members)
             {
-                foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
+                if (member.Part is FramingPart.Stud or FramingPart.King && (member.IsSure || framing.Known == StudKnowledge.Assumed))
                 {
-                    if (surface.Studs.TryCenter(stud, side, site.Site.Box.Size.Width, out Distance center))
-                    {
-                        found.Add(center);
-                    }
+                    Beside(framing, member.Left, StudSide.Left);
+                    Beside(framing, member.Right, StudSide.Right);
                 }
             }
 
@@ -155,6 +153,15 @@ internal sealed class PlacesToTry(LayoutState state)
         }
 
         return found;
+
+        void Beside(WallFraming framing, Distance face, StudSide side)
+        {
+            BoxSize size = site.Site.Box.Size;
+            if (framing.RoomBeside(face, side) >= size.Width)
+            {
+                found.Add(side == StudSide.Left ? face - size.HalfWidth : face + size.HalfWidth);
+            }
+        }
     }
 
     /// <summary>Whether another box of the wall is in the way at a place, at whatever height.</summary>

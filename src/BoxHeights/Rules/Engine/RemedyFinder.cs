@@ -32,12 +32,23 @@ internal sealed class RemedyFinder
             return default;
         }
 
-        if (first.Measured.Kind == QuantityKind.Volume)
+        Rule? rule = state.Rules.Set.Find(cause.RuleId);
+        if (rule is LimitRule)
         {
             return Larger(cause);
         }
 
         List<Remedy> found = [];
+        if (rule is FramingFit)
+        {
+            foreach (Finding finding in cause.Findings)
+            {
+                found.AddRange(Held(cause, finding.Box));
+            }
+
+            return new(found);
+        }
+
         foreach (List<int> stick in SticksOf(cause))
         {
             found.AddRange(ByStick(cause, stick, first.Group >= 0));
@@ -137,6 +148,20 @@ internal sealed class RemedyFinder
                     + string.Join(" and ", conflicting) + (conflicting.Count == 1 ? " leaves none" : " leave none together"));
     }
 
+    /// <summary>A box that nothing holds where it is goes to a stud, or gets something to be nailed to.</summary>
+    private List<Remedy> Held(Cause cause, int box)
+    {
+        Remedy move = Single(cause, box);
+        DeviceBox source = state.Boxes[box].Source;
+        if (source.At is not { } at || source.Mounting?.How != MountingMethod.Stud)
+        {
+            return [move];
+        }
+
+        AddBlocking block = new(source.Id, BlockingText.For(source.Id, state.Boxes[box].Surface.Framing!, at, state.SizeOf(box), state.Options.Units));
+        return !Mends(block, cause, [box]) ? [move] : move is MoveBoxes ? [move, block] : [block];
+    }
+
     private bool IsFixed(int box) => state.Boxes[box].Source.Pinned || state.Boxes[box].Source.Existing;
 
     private List<int> All(Predicate<int> which)
@@ -183,9 +208,10 @@ internal sealed class RemedyFinder
     {
         Finding first = cause.Findings[0];
         BoxTraits traits = state.SitesOf(first.Box)[0].Site.Box;
-        if (state.Rules.Set.Find(cause.RuleId) is not LimitRule rule || rule.Mend(traits, state.Options.Catalog) is not { Volume: { } volume })
+        LimitRule rule = (LimitRule)state.Rules.Set.Find(cause.RuleId);
+        if (rule.Mend(traits, state.Options.Catalog) is not { Volume: { } volume })
         {
-            return new Remedy[] { new NoneFound(new[] { cause.RuleId }, "no standard box of this kind is large enough: take a wider or deeper box, or fewer cables") };
+            return new Remedy[] { new NoneFound(new[] { cause.RuleId }, rule.Otherwise) };
         }
 
         ResizeBox larger = new(cause.Subjects, volume, "take a box marked at least " + volume + " for " + cause.Subjects);

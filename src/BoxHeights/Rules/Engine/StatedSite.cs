@@ -44,7 +44,7 @@ internal sealed class StatedSite
 
         foreach (LimitRule rule in rules.Limit)
         {
-            if (rule.Scope.Covers(site.Box, site.Room) && StatedLimit.TryState(rule, site.Box, out StatedLimit? limit))
+            if (rule.Scope.Covers(site.Box, site.Room) && StatedLimit.TryState(rule, site, out StatedLimit? limit))
             {
                 limits.Add(limit!);
             }
@@ -212,12 +212,12 @@ internal sealed class StatedPlacement(PlacementRule rule, Slab[] slabs, Placemen
 /// <summary>What one limit rule states of a box, under each of its readings. It doesn't depend on where the box is.</summary>
 internal sealed class StatedLimit
 {
-    private readonly BoxTraits box;
+    private readonly PlacementSite site;
 
-    private StatedLimit(LimitRule rule, BoxTraits box, LimitStatement statement)
+    private StatedLimit(LimitRule rule, PlacementSite site, LimitStatement statement)
     {
         Rule = rule;
-        this.box = box;
+        this.site = site;
         Statement = statement;
     }
 
@@ -233,7 +233,7 @@ internal sealed class StatedLimit
             List<string> disputed = [];
             foreach (Reading reading in Rule.Readings)
             {
-                if (reading.Rule is LimitRule other && TryState(other, box, out StatedLimit? stated) && stated!.Statement.Verdict != Statement.Verdict)
+                if (reading.Rule is LimitRule other && TryState(other, site, out StatedLimit? stated) && stated!.Statement.Verdict != Statement.Verdict)
                 {
                     disputed.Add(reading.Id);
                 }
@@ -243,11 +243,11 @@ internal sealed class StatedLimit
         }
     }
 
-    public static bool TryState(LimitRule rule, BoxTraits box, out StatedLimit? stated)
+    public static bool TryState(LimitRule rule, PlacementSite site, out StatedLimit? stated)
     {
         LimitStatement statement = new();
-        rule.State(box, statement);
-        stated = statement.IsSilent ? null : new(rule, box, statement);
+        rule.State(site, statement);
+        stated = statement.IsSilent ? null : new(rule, site, statement);
         return stated is not null;
     }
 }

@@ -12,15 +12,18 @@ public abstract record LimitRule : Rule
     }
 
     /// <summary>States the quantity and what is allowed.</summary>
-    /// <param name="box">The box.</param>
+    /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes both.</param>
-    public abstract void State(BoxTraits box, LimitStatement statement);
+    public abstract void State(PlacementSite site, LimitStatement statement);
 
     /// <summary>A box of the same purpose that would meet the rule.</summary>
     /// <param name="box">The box that doesn't.</param>
     /// <param name="catalog">What boxes there are.</param>
     /// <returns>Null when the catalog has none.</returns>
     public abstract DeviceBox? Mend(BoxTraits box, PartsCatalog catalog);
+
+    /// <summary>What to do where no standard box would meet the rule, in one phrase.</summary>
+    public virtual string Otherwise => "no standard box of this kind is large enough: take a wider or deeper box, or fewer cables";
 }
 
 /// <summary>Takes what a limit rule states.</summary>

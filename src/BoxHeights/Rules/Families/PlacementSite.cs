@@ -38,6 +38,9 @@ public sealed class PlacementSite
     /// <summary>How the wall's board is hung; null where it isn't stated.</summary>
     public HungBoards? Boards => Surface.Boards;
 
+    /// <summary>What stands upright in the wall; null where nothing is said of its studs.</summary>
+    public WallFraming? Framing => Surface.Framing;
+
     /// <summary>The ways in which board is commonly hung under a ceiling of this height; none where that isn't stated.</summary>
     public Items<HungBoards> CommonBoards => Surface.Space.BoardWall is { } high ? HungBoards.Common(high) : default;
 

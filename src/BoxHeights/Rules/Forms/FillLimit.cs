@@ -25,8 +25,9 @@ public sealed record FillLimit : LimitRule
         + (FlapIsClamp ? "; a molded flap counts as a clamp" : "");
 
     /// <inheritdoc/>
-    public override void State(BoxTraits box, LimitStatement statement)
+    public override void State(PlacementSite site, LimitStatement statement)
     {
+        BoxTraits box = site.Box;
         if (box.Cables.Count == 0)
         {
             return;
