@@ -131,6 +131,18 @@ public sealed class FramingFitTests
         Assert.Equal((Verdict.Passes, Verdict.Unknown, Verdict.Fails), (At("66-7/16 in"), At("66-3/8 in"), At("66-1/4 in")));
     }
 
+    // On a block right against the stud, or nailed to a post, it is where it is by its own width: nothing to depend on.
+    [Fact]
+    public void GenericBox_RightAgainstSomething_DoesNotDependOnItsWidth()
+    {
+        OneBox blocked = Sketch.Plain("bar", 518 + 9);
+        blocked = blocked with { Box = blocked.Box.WithSize(null).WithMounting(new Mounting(MountingMethod.Blocking)) };
+        Assert.Equal(Verdict.Passes, blocked.Verdict());
+        OneBox posted = blocked with { Rules = Filled, Wall = wall => wall.WithNoCavity(new[] { new NoCavity(NoCavityKind.Post, Sketch.Eighths(490), Sketch.Eighths(518)) }) };
+        Assert.Equal(Verdict.Passes, posted.Verdict());
+        Assert.Equal(Verdict.Fails, (posted with { Box = posted.Box.WithAt(Sketch.Eighths(525)) }).Verdict());
+    }
+
     /// <summary>The second road: every piece as a rectangle in whole eighths of an inch, put there by the trade's words, and the box as another.</summary>
     [Fact]
     public void Verdict_OnRandomWalls_IsThatOfARectangleAmongRectangles() => Prop.ForAll(Sketch.Any, sketch =>

@@ -13,6 +13,7 @@ internal sealed class GroupIndex
     {
         groupsOf = new int[state.Boxes.Length][];
         List<int>[] of = new List<int>[groupsOf.Length];
+        GroupPlace[] places = Array.ConvertAll(state.Boxes, box => new GroupPlace(box.Surface));
         foreach (ProvisionRule rule in state.Rules.Provision)
         {
             Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
@@ -23,7 +24,7 @@ internal sealed class GroupIndex
                     continue;
                 }
 
-                if (rule.GroupOf(sites[0].Site.Box, new(state.Boxes[i].Surface)) is { } name)
+                if (rule.GroupOf(sites[0].Site.Box, places[i]) is { } name)
                 {
                     if (!members.TryGetValue(name, out List<int>? list))
                     {

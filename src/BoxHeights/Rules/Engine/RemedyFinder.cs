@@ -35,15 +35,20 @@ internal sealed class RemedyFinder
         Rule? rule = state.Rules.Set.Find(cause.RuleId);
         if (rule is LimitRule)
         {
-            return Larger(cause);
+            return OtherBox(cause);
         }
 
         List<Remedy> found = [];
         if (rule is FramingFit)
         {
+            // A habit that a box misses as well is in the cause too: each box once.
+            HashSet<int> held = [];
             foreach (Finding finding in cause.Findings)
             {
-                found.AddRange(Held(cause, finding.Box));
+                if (held.Add(finding.Box))
+                {
+                    found.AddRange(Held(cause, finding.Box));
+                }
             }
 
             return new(found);
@@ -204,7 +209,8 @@ internal sealed class RemedyFinder
         + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" : "")
         + (placed.Box.Height is { } height ? ", " + height : "");
 
-    private Items<Remedy> Larger(Cause cause)
+    /// <summary>What a limit asks for: another box.</summary>
+    private Items<Remedy> OtherBox(Cause cause)
     {
         Finding first = cause.Findings[0];
         BoxTraits traits = state.SitesOf(first.Box)[0].Site.Box;

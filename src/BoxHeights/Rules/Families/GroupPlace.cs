@@ -1,7 +1,7 @@
 namespace BoxHeights.Rules;
 
 /// <summary>What a box belongs to: all that a provision rule may group boxes by, besides their traits.</summary>
-public readonly struct GroupPlace
+public sealed class GroupPlace
 {
     private readonly ResolvedSurface surface;
 

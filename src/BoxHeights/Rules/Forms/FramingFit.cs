@@ -65,7 +65,7 @@ public sealed record FramingFit : PlacementRule
             {
                 if (member.IsSure)
                 {
-                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top);
+                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top, method == MountingMethod.CutIn);
                 }
             }
         }
