@@ -156,7 +156,7 @@ internal sealed class RemedyFinder
     /// <summary>A box that nothing holds where it is goes to a stud, or gets something to be nailed to.</summary>
     private List<Remedy> Held(Cause cause, int box)
     {
-        Remedy move = Single(cause, box);
+        Remedy move = Aside(cause, box) ?? Single(cause, box);
         DeviceBox source = state.Boxes[box].Source;
         if (source.At is not { } at || source.Mounting?.How != MountingMethod.Stud)
         {
@@ -165,6 +165,27 @@ internal sealed class RemedyFinder
 
         AddBlocking block = new(source.Id, BlockingText.For(source.Id, state.Boxes[box].Surface.Framing!, at, state.SizeOf(box), state.Options.Units));
         return !Mends(block, cause, [box]) ? [move] : move is MoveBoxes ? [move, block] : [block];
+    }
+
+    /// <summary>The nearest place along the wall that mends it at the height that the box has.</summary>
+    private MoveBoxes? Aside(Cause cause, int box)
+    {
+        if (IsFixed(box) || state.HeightOf(box) is not { } height)
+        {
+            return null;
+        }
+
+        List<int> one = [box];
+        foreach (Distance? along in places.PlacesFor(box))
+        {
+            MoveBoxes move = Move(one, height, along, true);
+            if (along is not null && Mends(move, cause, one))
+            {
+                return move;
+            }
+        }
+
+        return null;
     }
 
     private bool IsFixed(int box) => state.Boxes[box].Source.Pinned || state.Boxes[box].Source.Existing;
