@@ -78,7 +78,14 @@ internal sealed class PlacesToTry(LayoutState state)
             if ((along ?? state.AtOf(box)) is { } place)
             {
                 StatedSite site = state.SiteOf(box, edge, datum, place);
-                all &= site.SureAt(place.Ticks);
+                DistanceSet here = site.SureAt(place.Ticks);
+                if (here.IsEmpty && boxes.Count > 1)
+                {
+                    // No height mends this one, which has to go elsewhere: it says nothing of the stick that it shares with the others.
+                    continue;
+                }
+
+                all &= here;
                 firm &= site.SureOfFirmRulesAt(place.Ticks);
             }
         }
