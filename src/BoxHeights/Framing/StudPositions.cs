@@ -98,6 +98,19 @@ public sealed class StudPositions
         return true;
     }
 
+    /// <summary>The two faces of a stud.</summary>
+    /// <param name="stud">The stud, from 1 at the left.</param>
+    /// <param name="left">Its left face, from the wall's left end.</param>
+    /// <param name="right">Its right face, from the wall's left end.</param>
+    /// <returns>False when the wall has no such stud.</returns>
+    public bool TryFaces(int stud, out Distance left, out Distance right)
+    {
+        bool known = stud >= 1 && stud <= faces.Length;
+        left = known ? Distance.FromTicks(faces[stud - 1]) : default;
+        right = known ? left + Distance.FromTicks(thickness) : default;
+        return known;
+    }
+
     /// <summary>The stud nearest to a place along the wall, and the side of it that the place is on.</summary>
     /// <param name="along">From the wall's left end.</param>
     /// <returns>Null when the wall has no studs between its corners.</returns>

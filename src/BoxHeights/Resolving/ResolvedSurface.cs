@@ -4,6 +4,8 @@ namespace BoxHeights;
 internal sealed partial class ResolvedSurface
 {
     private readonly PartsCatalog catalog;
+    private readonly StudLayout? studLayout;
+    private WallFraming? framing;
 
     public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index, PartsCatalog catalog)
     {
@@ -19,9 +21,9 @@ internal sealed partial class ResolvedSurface
 
             // A storey's usual studs and board are seen from inside; an outside face says its own.
             Storey? usual = space.IsOutside ? null : space.Storey;
-            StudLayout? studs = wall.Studs ?? usual?.Studs;
-            HasTooManyStuds = studs is not null && !StudPositions.IsCountable(studs, wall.Length);
-            Studs = studs is null || HasTooManyStuds ? null : StudPositions.Along(studs, wall.Length);
+            studLayout = wall.Studs ?? usual?.Studs;
+            HasTooManyStuds = studLayout is not null && !StudPositions.IsCountable(studLayout, wall.Length);
+            Studs = studLayout is null || HasTooManyStuds ? null : StudPositions.Along(studLayout, wall.Length);
             BoardLayout? boards = wall.Boards ?? usual?.Boards;
             BoardThickness = boards?.Thickness;
             Boards = boards is not null && (space.BoardWall is not null || !HungBoards.CountsFromTop(boards)) ? HungBoards.Under(boards, space.BoardWall) : null;
@@ -50,10 +52,16 @@ internal sealed partial class ResolvedSurface
 
     public bool HasTooManyStuds { get; }
 
+    /// <summary>What stands upright in the wall, worked out when it is asked for; null where nothing is said of its studs.</summary>
+    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(Wall!, studLayout!);
+
     public HungBoards? Boards { get; }
 
     /// <summary>How thick the board on the studs is; null where it isn't stated, and on ceilings and floors.</summary>
     public Distance? BoardThickness { get; }
+
+    /// <summary>The wall that it is a face of, where other faces of it are described; null else.</summary>
+    public WallBody? Body { get; set; }
 
     public Items<Fixture> Fixtures { get; }
 

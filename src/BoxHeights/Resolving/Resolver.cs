@@ -11,6 +11,7 @@ internal sealed partial class Resolver
     private readonly Dictionary<string, Storey> storeys = [];
     private readonly HashSet<string> addresses = [];
     private readonly List<(string Subject, string BackOf)> backs = [];
+    private readonly List<ResolvedSurface> faces = [];
 
     private Resolver(PartsCatalog catalog, LengthUnits units)
     {
@@ -47,6 +48,8 @@ internal sealed partial class Resolver
         {
             resolver.Refers(resolver.addresses.Contains(back), subject, "backOf", back, "wall");
         }
+
+        WallBody.Join(resolver.faces);
 
         return resolver;
     }
@@ -167,6 +170,7 @@ internal sealed partial class Resolver
             Parts(address, wall);
             ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog) { HasBrokenParts = Faults.Count > before };
             space.HasBrokenParts |= surface.HasBrokenParts;
+            faces.Add(surface);
             if (surface.HasTooManyStuds)
             {
                 Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");

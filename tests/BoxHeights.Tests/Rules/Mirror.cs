@@ -18,6 +18,7 @@ internal static class Mirror
         Distance length = wall.Length;
         return wall
             .WithStuds(Of(wall.Studs))
+            .WithNoCavity(wall.NoCavity.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithCounters(wall.Counters.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)
                 .WithInterruptions(one.Interruptions.Select(cut => cut.WithLeft(length - cut.Right).WithRight(length - cut.Left)))))
             .WithCoverings(wall.Coverings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))

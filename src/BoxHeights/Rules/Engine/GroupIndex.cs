@@ -13,6 +13,7 @@ internal sealed class GroupIndex
     {
         groupsOf = new int[state.Boxes.Length][];
         List<int>[] of = new List<int>[groupsOf.Length];
+        GroupPlace[] places = Array.ConvertAll(state.Boxes, box => new GroupPlace(box.Surface));
         foreach (ProvisionRule rule in state.Rules.Provision)
         {
             Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
@@ -79,9 +80,8 @@ internal sealed class GroupIndex
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>
     private static string? NameOf(ProvisionRule rule, int box, LayoutState state)
     {
-        ResolvedSpace space = state.Boxes[box].Surface.Space;
         return state.SitesOf(box) is { Length: > 0 } sites && rule.Scope.Covers(sites[0].Site.Box, sites[0].Site.Room)
-            ? rule.GroupOf(sites[0].Site.Box, space.Id, space.LevelId)
+            ? rule.GroupOf(sites[0].Site.Box, new GroupPlace(state.Boxes[box].Surface))
             : null;
     }
 

@@ -100,6 +100,9 @@ internal sealed partial class LayoutState
 
     public Distance? AtOf(int box) => at[box] == NotKnown ? null : Distance.FromTicks(at[box]);
 
+    /// <summary>Whether a box's height was read from a tape, with the tape's error.</summary>
+    public bool IsMeasured(int box) => Boxes[box].Spread != Distance.Zero;
+
     public bool HasReading(int box) => reading[box] != NotKnown;
 
     /// <summary>The height a box is at now, in the terms in which it was given; null where it has none.</summary>
@@ -222,7 +225,7 @@ internal sealed partial class LayoutState
         return judged;
     }
 
-    /// <summary>Whether a rule stays silent about a box: others nearby let the box off, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
+    /// <summary>Whether a rule stays silent about a box: others nearby let the box off, or where it is isn't said and the rule asks for that, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
     public bool Yields(int box, int placement, Verdict verdict)
     {
         StatedSite site = sites[box][0];
@@ -230,6 +233,11 @@ internal sealed partial class LayoutState
         if (verdict == Verdict.Passes)
         {
             return false;
+        }
+
+        if (stated.Rule.AsksForAPlace && at[box] == NotKnown)
+        {
+            return true;
         }
 
         if (!stated.Rule.YieldsWhenForced)

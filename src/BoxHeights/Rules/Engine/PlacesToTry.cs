@@ -96,7 +96,14 @@ internal sealed class PlacesToTry
             if ((along ?? state.AtOf(box)) is { } place)
             {
                 StatedSite site = state.SiteOf(box, edge, datum, place);
-                all &= site.SureAt(place.Ticks);
+                DistanceSet here = site.SureAt(place.Ticks);
+                if (here.IsEmpty && boxes.Count > 1)
+                {
+                    // No height mends this one, which has to go elsewhere: it says nothing of the stick that it shares with the others.
+                    continue;
+                }
+
+                all &= here;
                 firm &= site.SureOfFirmRulesAt(place.Ticks);
             }
         }
@@ -147,16 +154,14 @@ internal sealed class PlacesToTry
     private List<Distance> Candidates(StatedSite site, ResolvedSurface surface, Wall wall)
     {
         List<Distance> found = [];
-        if (surface.Studs is not null && site.Site.Box.Mounting is null or MountingMethod.Stud)
+        if (surface.Framing is { } framing && site.Site.Box.Mounting is null or MountingMethod.Stud)
         {
-            for (int stud = 1; stud <= surface.Studs.Count; stud++)
+            foreach (FramingMember member in framing.Members)
             {
-                foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
+                if (member.Part is FramingPart.Stud or FramingPart.King && (member.IsSure || framing.Known == StudKnowledge.Assumed))
                 {
-                    if (surface.Studs.TryCenter(stud, side, site.Site.Box.Size.Width, out Distance center))
-                    {
-                        found.Add(center);
-                    }
+                    Beside(framing, member.Left, StudSide.Left);
+                    Beside(framing, member.Right, StudSide.Right);
                 }
             }
 
@@ -173,6 +178,15 @@ internal sealed class PlacesToTry
         }
 
         return found;
+
+        void Beside(WallFraming framing, Distance face, StudSide side)
+        {
+            BoxSize size = site.Site.Box.Size;
+            if (framing.RoomBeside(face, side) >= size.Width)
+            {
+                found.Add(side == StudSide.Left ? face - size.HalfWidth : face + size.HalfWidth);
+            }
+        }
     }
 
     /// <summary>Whether another box of the wall is in the way at a place, at whatever height.</summary>

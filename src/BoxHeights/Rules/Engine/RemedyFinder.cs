@@ -38,6 +38,21 @@ internal sealed class RemedyFinder
         }
 
         List<Remedy> found = [];
+        if (state.Rules.Set.Find(cause.RuleId) is FramingFit)
+        {
+            // A habit that a box misses as well is in the cause too: each box once.
+            HashSet<int> held = [];
+            foreach (Finding finding in cause.Findings)
+            {
+                if (held.Add(finding.Box))
+                {
+                    found.AddRange(Held(cause, finding.Box));
+                }
+            }
+
+            return new(found);
+        }
+
         foreach (List<int> stick in sticks.Of(cause))
         {
             found.AddRange(ByStick(cause, stick, first.Group >= 0));
@@ -105,6 +120,41 @@ internal sealed class RemedyFinder
         }
 
         return moves;
+    }
+
+    /// <summary>A box that nothing holds where it is goes to a stud, or gets something to be nailed to.</summary>
+    private List<Remedy> Held(Cause cause, int box)
+    {
+        Remedy move = (Remedy?)(Aside(cause, box) ?? Single(cause, box)) ?? NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, Conflict.At(state, box, cause.RuleId), !sticks.IsFree(box));
+        DeviceBox source = state.Boxes[box].Source;
+        if (source.At is not { } at || source.Mounting?.How != MountingMethod.Stud)
+        {
+            return [move];
+        }
+
+        AddBlocking block = new(source.Id, BlockingText.For(source.Id, state.Boxes[box].Surface.Framing!, at, state.SizeOf(box), state.Options.Units));
+        return !trials.Mends(block, cause, [box]) ? [move] : move is MoveBoxes ? [move, block] : [block];
+    }
+
+    /// <summary>The nearest place along the wall that mends it at the height that the box has.</summary>
+    private MoveBoxes? Aside(Cause cause, int box)
+    {
+        if (!sticks.IsFree(box) || state.HeightOf(box) is not { } height)
+        {
+            return null;
+        }
+
+        List<int> one = [box];
+        foreach (Distance? along in places.PlacesFor(box))
+        {
+            MoveBoxes move = Move(one, height, along, true);
+            if (along is not null && trials.Mends(move, cause, one))
+            {
+                return move;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Each box by itself; those that there is nothing for share a line where they share the reason.</summary>

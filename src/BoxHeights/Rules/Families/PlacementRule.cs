@@ -24,6 +24,9 @@ public abstract record PlacementRule : Rule
     /// <summary>Whether the rule reads what is on the wall (counters, finishes, coverings, openings), and so can't decide where that is at fault.</summary>
     public virtual bool ReadsWallParts => true;
 
+    /// <summary>Whether the rule is silent about a box of which it isn't said where it is along its wall: whoever sets it will see what is there.</summary>
+    public virtual bool AsksForAPlace => false;
+
     /// <summary>States what is allowed at a site, over the whole length of its surface.</summary>
     /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes the slabs.</param>

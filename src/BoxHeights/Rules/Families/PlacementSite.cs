@@ -46,6 +46,9 @@ public sealed class PlacementSite
         _ => null,
     };
 
+    /// <summary>What stands upright in the wall; null where nothing is said of its studs.</summary>
+    public WallFraming? Framing => Surface.Framing;
+
     /// <summary>The ways in which board is commonly hung under a ceiling of this height; none where that isn't stated.</summary>
     public Items<HungBoards> CommonBoards => Surface.Space.BoardWall is { } high ? HungBoards.Common(high) : default;
 

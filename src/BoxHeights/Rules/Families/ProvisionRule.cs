@@ -15,10 +15,9 @@ public abstract record ProvisionRule : Rule
 
     /// <summary>The group that a box belongs to.</summary>
     /// <param name="box">The box.</param>
-    /// <param name="room">The id of its room.</param>
-    /// <param name="storey">Its storey; rooms whose subfloor lies more than 1 in off the storey's count as another.</param>
+    /// <param name="place">What it belongs to.</param>
     /// <returns>A name that all members share; null when the rule doesn't speak of the box.</returns>
-    public abstract string? GroupOf(BoxTraits box, string room, string storey);
+    public abstract string? GroupOf(BoxTraits box, GroupPlace place);
 
     /// <summary>Judges a group.</summary>
     /// <param name="group">Its boxes.</param>
@@ -48,6 +47,53 @@ public sealed class ProvisionGroup
     /// <summary>A box's id.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
     public string IdOf(int index) => state.Boxes[members[index]].Source.Id;
+
+    /// <summary>A box, without its position.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    public BoxTraits BoxOf(int index) => state.SitesOf(members[index])[0].Site.Box;
+
+    /// <summary>The address of the surface that a box is on.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    public string AddressOf(int index) => SurfaceOf(index).Address;
+
+    /// <summary>Where a box's center is along its wall: for boxes on the two faces of one wall, along one of them.</summary>
+    /// <param name="index">0 to <see cref="Count"/> − 1.</param>
+    /// <param name="along">The place.</param>
+    /// <param name="isBack">Whether it is on the other face than that along which places are taken.</param>
+    /// <returns>False when that isn't known.</returns>
+    public bool TryAlong(int index, out Distance along, out bool isBack)
+    {
+        WallBody? body = SurfaceOf(index).Body;
+        Distance? own = state.AtOf(members[index]);
+        isBack = body is { IsBack: true };
+        along = own is { } place ? body?.Along(place) ?? place : default;
+        return own is not null;
+    }
+
+    /// <summary>How far the center of one box lies above that of another: exact where both are set from one surface, whatever that will be.</summary>
+    /// <param name="index">The one, 0 to <see cref="Count"/> − 1.</param>
+    /// <param name="other">The other, 0 to <see cref="Count"/> − 1.</param>
+    /// <param name="above">How far above; negative below.</param>
+    /// <returns>False when the height of one of them isn't known.</returns>
+    public bool TryAbove(int index, int other, out DistanceRange above)
+    {
+        above = default;
+        if (!TryCenter(index, out DistanceRange one) || !TryCenter(other, out DistanceRange two))
+        {
+            return false;
+        }
+
+        bool alike = BoxOf(index).Datum == BoxOf(other).Datum && SurfaceOf(index).Space == SurfaceOf(other).Space && one.Width == two.Width && !state.IsMeasured(members[index]);
+        above = alike ? one.From - two.From : one - two;
+        return true;
+    }
+
+    /// <summary>The tape's error, where the box's height was measured.</summary>
+    internal Facts TapeOf(int index) => state.IsMeasured(members[index]) ? Facts.TapeReading : Facts.None;
+
+    internal ResolvedSurface SurfaceOf(int index) => state.Boxes[members[index]].Surface;
+
+    internal bool IsFixed(int index) => state.Boxes[members[index]].Source is { Pinned: true } or { Existing: true };
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
@@ -103,7 +149,7 @@ public sealed class ProvisionGroup
 /// <summary>Takes what a provision rule states about a group.</summary>
 public sealed class ProvisionStatement
 {
-    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs)
+    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<string>? because)
     {
         public int Index { get; } = index;
 
@@ -114,6 +160,8 @@ public sealed class ProvisionStatement
         public DistanceSet Allowed { get; } = allowed;
 
         public Facts Needs { get; } = needs;
+
+        public Func<string>? Because { get; } = because;
     }
 
     private readonly List<Answer> answers = [];
@@ -130,14 +178,15 @@ public sealed class ProvisionStatement
     /// <param name="measured">Where its center is, above the storey's subfloor.</param>
     /// <param name="allowed">Where its center may be, above the storey's subfloor.</param>
     /// <param name="needs">What isn't known.</param>
-    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None)
+    /// <param name="because">Says what of this box alone makes it so, in a few words; asked only when the finding is read.</param>
+    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None, Func<string>? because = null)
     {
         if (verdict == Verdict.Passes)
         {
             throw new ArgumentException("A box that passes is no finding.", nameof(verdict));
         }
 
-        answers.Add(new(index, verdict, measured, allowed, needs));
+        answers.Add(new(index, verdict, measured, allowed, needs, because));
     }
 
     /// <summary>Where the center of any box of the group may go without making the answer worse, above the storey's subfloor.</summary>

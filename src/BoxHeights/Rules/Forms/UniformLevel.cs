@@ -20,8 +20,8 @@ public sealed record UniformLevel : ProvisionRule
     public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the storey";
 
     /// <inheritdoc/>
-    public override string? GroupOf(BoxTraits box, string room, string storey) =>
-        box.Surface == BoxSurface.Wall && Scope.Purposes.Contains(box.Purpose) ? storey + ": " + box.Purpose : null;
+    public override string? GroupOf(BoxTraits box, GroupPlace place) =>
+        box.Surface == BoxSurface.Wall && Scope.Purposes.Contains(box.Purpose) ? place.Storey + ": " + box.Purpose : null;
 
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)

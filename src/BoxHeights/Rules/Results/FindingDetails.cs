@@ -32,7 +32,7 @@ internal sealed class FindingDetails
             DisputedBy = judged.Verdict == Verdict.Fails ? limit.DisputedBy(place) : default,
         };
 
-    public static FindingDetails Of(LengthUnits units, ProvisionRule rule, in ProvisionStatement.Answer answer) => new(FindingText.Of(units, rule))
+    public static FindingDetails Of(LengthUnits units, ProvisionRule rule, in ProvisionStatement.Answer answer) => new(FindingText.Of(units, rule, answer.Because))
     {
         Measured = answer.Measured,
         Allowed = answer.Allowed,

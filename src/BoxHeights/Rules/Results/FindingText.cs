@@ -32,26 +32,27 @@ internal sealed class FindingText
 
     public static FindingText Of(LengthUnits units, LimitRule rule, Func<string> because) => new(units, rule, null, because, [], 0, default);
 
-    public static FindingText Of(LengthUnits units, ProvisionRule rule) => new(units, rule, null, null, [], 0, default);
+    public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<string>? ofThisBox) => new(units, rule, null, ofThisBox, [], 0, default);
 
     public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, [], 0, default);
 
     public string Message(Finding finding) =>
         fault is not null ? fault.Subject + (fault.Address == fault.Subject ? ": " : " (" + fault.Address + "): ") + fault.Message
         : finding.Space is not null ? finding.Subject + ": " + Body(finding, "")
-        : finding.Subject + " (" + finding.Address + "): " + Body(finding, Sideways());
+        : finding.Subject + " (" + finding.Address + "): " + Body(finding, rule is ProvisionRule ? OfThisBox() : Sideways());
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     public string Body(Finding finding) => Body(finding, "");
 
-    private string Body(Finding finding, string sideways)
+    private string Body(Finding finding, string ofThisBox)
     {
         if (fault is not null)
         {
             return fault.Message;
         }
 
-        string what = because is not null ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
+        string what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
+        what += rule is ProvisionRule ? ofThisBox : "";
         string must = ", must be " + rule!.Summary + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "");
         string text;
         if (finding.Outcome == Outcome.Unknown)
@@ -71,13 +72,15 @@ internal sealed class FindingText
         {
             bool any = finding.Allowed.Raw.Count > 0;
             string allowed = any ? Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero) + ", off by " + Printed.OffBy(finding.Margin, units) : "not here";
-            text = what + must + ": allowed " + (rule is LimitRule || (!any && sideways.Length == 0) ? allowed
-                : sideways.Length == 0 ? "here " + allowed
-                : any ? sideways + ", or here " + allowed : sideways);
+            text = what + must + ": allowed " + (rule is LimitRule || (!any && ofThisBox.Length == 0) ? allowed
+                : ofThisBox.Length == 0 ? "here " + allowed
+                : any ? ofThisBox + ", or here " + allowed : ofThisBox);
         }
 
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
     }
+
+    private string OfThisBox() => because is null ? "" : ", " + because();
 
     /// <summary>The least way along the wall to where the height is allowed, where there is one: often the shorter way.</summary>
     private string Sideways()

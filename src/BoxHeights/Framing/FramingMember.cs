@@ -1,0 +1,55 @@
+namespace BoxHeights;
+
+/// <summary>What an upright piece of a stud wall is there for.</summary>
+public enum FramingPart
+{
+    /// <summary>A stud of the layout.</summary>
+    Stud = 0,
+
+    /// <summary>The stud in a corner.</summary>
+    Corner = 1,
+
+    /// <summary>The full stud beside an opening.</summary>
+    King = 2,
+
+    /// <summary>The trimmer between a king and its opening, which carries the header.</summary>
+    Jack = 3,
+
+    /// <summary>A short stud under a sill or over a header.</summary>
+    Cripple = 4,
+}
+
+/// <summary>An upright piece of a stud wall: its two faces, from the wall's left end.</summary>
+public readonly struct FramingMember
+{
+    internal FramingMember(FramingPart part, Distance left, Distance right, bool isSure, Level? bottom = null, Level? top = null)
+    {
+        Part = part;
+        Left = left;
+        Right = right;
+        IsSure = isSure;
+        Bottom = bottom;
+        Top = top;
+    }
+
+    /// <summary>What it is there for.</summary>
+    public FramingPart Part { get; }
+
+    /// <summary>Its left face, from the wall's left end.</summary>
+    public Distance Left { get; }
+
+    /// <summary>Its right face, from the wall's left end.</summary>
+    public Distance Right { get; }
+
+    /// <summary>
+    /// Whether it is there whatever isn't known: false for a stud of an assumed layout that wouldn't be there if the layout was pulled from the other end,
+    /// for a stud of the layout where a king or jack takes its place, and for cripples that framers may leave out.
+    /// </summary>
+    public bool IsSure { get; }
+
+    /// <summary>Its lower end; the bottom plate unless stated.</summary>
+    public Level? Bottom { get; }
+
+    /// <summary>Its upper end; the top plate unless stated.</summary>
+    public Level? Top { get; }
+}

@@ -1,0 +1,211 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>What stands upright in a stud wall: the studs of its layout, and what corners and openings add to them.</summary>
+/// <remarks>
+/// A stud stands in each corner; a jack beside each opening and a king beside the jack, added without disturbing the layout; studs of the layout that an
+/// opening cuts go on as cripples under its sill. Where the studs are listed one by one, a listed stud in such a place is taken for what stands there.
+/// An assumed layout may have been pulled from either end: only what both ways agree on is sure. Layout from a government builder's manual; jacks and kings are common practice, no source.
+/// </remarks>
+public sealed class WallFraming
+{
+    private readonly List<FramingMember> members = [];
+    private readonly Wall wall;
+    private readonly StudLayout layout;
+    private readonly StudPositions studs;
+
+    private WallFraming(Wall wall, StudLayout layout)
+    {
+        this.wall = wall;
+        this.layout = layout;
+        studs = StudPositions.Along(layout, wall.Length);
+        Thickness = layout.Thickness ?? StudPositions.UsualThickness;
+        if (studs.Count > 0 || layout.Spacing is not null)
+        {
+            Corners();
+            foreach (Opening opening in wall.Openings)
+            {
+                Around(opening);
+            }
+
+            Studs();
+            members.Sort((a, b) => a.Left.CompareTo(b.Left));
+        }
+
+        Members = new(members);
+    }
+
+    /// <summary>How well the layout is known.</summary>
+    public StudKnowledge Known => studs.Known;
+
+    /// <summary>The thickness of a piece, along the wall: a stud's edge, or a metal stud's flange.</summary>
+    public Distance Thickness { get; }
+
+    /// <summary>The pieces, from left to right; none where neither spacing nor faces are stated.</summary>
+    public Items<FramingMember> Members { get; }
+
+    /// <summary>Works out the framing of a wall.</summary>
+    /// <param name="wall">The wall.</param>
+    /// <param name="layout">The layout of its studs.</param>
+    /// <exception cref="ArgumentNullException">One of them is null.</exception>
+    /// <exception cref="ArgumentException">The wall would have more than 10,000 studs.</exception>
+    public static WallFraming Of(Wall wall, StudLayout layout) =>
+        new(wall ?? throw new ArgumentNullException(nameof(wall)), layout ?? throw new ArgumentNullException(nameof(layout)));
+
+    /// <summary>How much room there is beside a face until the next piece that surely stands, or the wall's end.</summary>
+    /// <param name="face">The face, from the wall's left end.</param>
+    /// <param name="toward">The side of the face that is meant.</param>
+    /// <returns>Zero where a piece covers that side of the face.</returns>
+    public Distance RoomBeside(Distance face, StudSide toward)
+    {
+        Distance room = toward == StudSide.Right ? wall.Length - face : face;
+        foreach (FramingMember member in Members)
+        {
+            bool beyond = member.IsSure && (toward == StudSide.Right ? member.Right > face : member.Left < face);
+            if (beyond)
+            {
+                room = Distance.Min(room, toward == StudSide.Right ? member.Left - face : face - member.Right);
+            }
+        }
+
+        return Distance.Max(room, Distance.Zero);
+    }
+
+    private void Corners()
+    {
+        if (wall.Length >= Thickness * 2)
+        {
+            Implied(new(FramingPart.Corner, Distance.Zero, Thickness, true), Distance.Zero, Thickness);
+            Implied(new(FramingPart.Corner, wall.Length - Thickness, wall.Length, true), wall.Length - Thickness, wall.Length);
+        }
+    }
+
+    private void Around(Opening opening)
+    {
+        if (opening.Right <= opening.Left || (opening.Kind == OpeningKind.PocketDoor && opening.PocketOn is null))
+        {
+            return;
+        }
+
+        (Distance left, Distance right) = (opening.Left, opening.Right);
+        if (DoorPocket.TryOf(opening, out DoorPocket pocket))
+        {
+            (left, right) = (Distance.Min(left, pocket.Left), Distance.Max(right, pocket.Right));
+        }
+
+        Implied(new(FramingPart.Jack, left - Thickness, left, true, null, opening.Head), left - (Thickness * 2), left);
+        Implied(new(FramingPart.King, left - (Thickness * 2), left - Thickness, true), left - (Thickness * 2), left);
+        Implied(new(FramingPart.Jack, right, right + Thickness, true, null, opening.Head), right, right + (Thickness * 2));
+        Implied(new(FramingPart.King, right + Thickness, right + (Thickness * 2), true), right, right + (Thickness * 2));
+        if (opening.Sill is { } sill && right - left >= Thickness * 2)
+        {
+            members.Add(new(FramingPart.Cripple, left, left + Thickness, false, null, sill));
+            members.Add(new(FramingPart.Cripple, right - Thickness, right, false, null, sill));
+        }
+    }
+
+    /// <summary>A piece that isn't listed but has to be there, unless it would stand beyond the wall, in another opening, or where a listed stud is what stands there.</summary>
+    private void Implied(in FramingMember member, Distance packLeft, Distance packRight)
+    {
+        if (member.Left < Distance.Zero || member.Right > wall.Length || IsInOpening(member.Left, member.Right))
+        {
+            return;
+        }
+
+        for (int stud = 1; layout.Faces.Count > 0 && stud <= studs.Count; stud++)
+        {
+            studs.TryFaces(stud, out Distance left, out Distance right);
+            if (left < packRight && packLeft < right)
+            {
+                return;
+            }
+        }
+
+        members.Add(member);
+    }
+
+    private void Studs()
+    {
+        HashSet<long>? otherWay = OtherWay();
+        int implied = members.Count;
+        for (int stud = 1; stud <= studs.Count; stud++)
+        {
+            studs.TryFaces(stud, out Distance left, out Distance right);
+            bool isSure = otherWay is null || otherWay.Contains(left.Ticks);
+            if (IsTaken(implied, left, right))
+            {
+                members.Add(new(FramingPart.Stud, left, right, false));
+            }
+            else if (!IsInOpening(left, right))
+            {
+                members.Add(new(FramingPart.Stud, left, right, isSure));
+            }
+            else
+            {
+                Cripples(left, right, isSure);
+            }
+        }
+    }
+
+    private void Cripples(Distance left, Distance right, bool isSure)
+    {
+        foreach (Opening opening in wall.Openings)
+        {
+            if (opening.Sill is { } sill && left < opening.Right && opening.Left < right)
+            {
+                members.Add(new(FramingPart.Cripple, left, right, isSure, null, sill));
+            }
+        }
+    }
+
+    /// <summary>The left faces of an assumed layout if it was pulled from the other end; null where the layout is known.</summary>
+    private HashSet<long>? OtherWay()
+    {
+        if (layout.Known != StudKnowledge.Assumed)
+        {
+            return null;
+        }
+
+        HashSet<long> faces = [];
+        if (layout.Faces.Count == 0)
+        {
+            StudPositions other = StudPositions.Along(layout.WithFrom(layout.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left), wall.Length);
+            for (int stud = 1; stud <= other.Count; stud++)
+            {
+                other.TryFaces(stud, out Distance left, out _);
+                faces.Add(left.Ticks);
+            }
+        }
+
+        return faces;
+    }
+
+    private bool IsTaken(int implied, Distance left, Distance right)
+    {
+        for (int i = 0; i < implied; i++)
+        {
+            if (members[i].IsSure && members[i].Left < right && left < members[i].Right)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsInOpening(Distance left, Distance right)
+    {
+        foreach (Opening opening in wall.Openings)
+        {
+            bool pocketed = DoorPocket.TryOf(opening, out DoorPocket pocket) && left < pocket.Right && pocket.Left < right;
+            if (pocketed || (left < opening.Right && opening.Left < right))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,198 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Which boxes of a wall may be in each other's way.</summary>
+public enum BoxPairs
+{
+    /// <summary>Two boxes on one face: bodies and plates lie side by side or over one another.</summary>
+    OnOneFace = 0,
+
+    /// <summary>Two boxes on the two faces of a wall: bodies lie behind one another only if the wall is deep enough for both.</summary>
+    BackToBack = 1,
+}
+
+/// <summary>Two boxes of a wall don't take the same room. Touching is fine.</summary>
+/// <remarks>
+/// A body of which only a range of sizes is known is taken at its smallest. Plates count for boxes that hold switches, receptacles or jacks. Across a wall
+/// the rule is silent where its cavity isn't stated or a depth isn't known; it depends on the box where one of the two depths is stated and the other decides.
+/// Of two boxes the one is reported that isn't fixed, else the later by its id.
+/// </remarks>
+public sealed record BoxAgainstBox : ProvisionRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="pairs">Which boxes are compared.</param>
+    public BoxAgainstBox(string id, string summary, Severity severity, Citation citation, BoxPairs pairs)
+        : base(id, summary, severity, citation) => Pairs = pairs;
+
+    /// <summary>Which boxes are compared.</summary>
+    public BoxPairs Pairs { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => Pairs == BoxPairs.OnOneFace
+        ? "bodies, and plates, of two boxes on one face side by side or over one another"
+        : "bodies on the two faces of a wall side by side or over one another, or together no deeper than its cavity from the faces of the studs";
+
+    /// <inheritdoc/>
+    public override string? GroupOf(BoxTraits box, GroupPlace place) =>
+        box.Surface != BoxSurface.Wall ? null
+        : Pairs == BoxPairs.OnOneFace ? place.Wall
+        : BodyClear.IsRecessed(box) ? place.WholeWall : null;
+
+    /// <inheritdoc/>
+    public override void Judge(ProvisionGroup group, ProvisionStatement statement)
+    {
+        List<Overlap>? found = null;
+        for (int i = 1; i < group.Count; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                Verdict verdict = Judge(group, i, j, out Distance between, out Facts needs);
+                if (verdict != Verdict.Passes)
+                {
+                    (int subject, int other) = Reported(group, i, j);
+                    Overlap overlap = Of(found ??= [], subject);
+                    overlap.Add(group, other, between, verdict, needs);
+                }
+            }
+        }
+
+        if (found is not null)
+        {
+            State(group, found, statement);
+        }
+    }
+
+    private void State(ProvisionGroup group, List<Overlap> found, ProvisionStatement statement)
+    {
+        string words = Pairs == BoxPairs.OnOneFace ? "in the way of " : "back to back with ";
+        foreach (Overlap overlap in found)
+        {
+            group.TryCenter(overlap.Subject, out DistanceRange center);
+            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => words + overlap.Others);
+        }
+    }
+
+    /// <summary>What is said of a pair, and how far apart their centers have to be in height where they are along the wall.</summary>
+    private Verdict Judge(ProvisionGroup group, int i, int j, out Distance between, out Facts needs)
+    {
+        needs = Facts.None;
+        between = Distance.Zero;
+        BoxTraits one = group.BoxOf(i);
+        BoxTraits other = group.BoxOf(j);
+        if (!group.TryAlong(i, out Distance place, out bool isBack) || !group.TryAlong(j, out Distance otherPlace, out bool otherIsBack)
+            || (isBack != otherIsBack) != (Pairs == BoxPairs.BackToBack) || (one.IsExisting && other.IsExisting))
+        {
+            return Verdict.Passes;
+        }
+
+        Distance aside = (place - otherPlace).Abs();
+        between = Bodies(one, other, aside);
+        between = Pairs == BoxPairs.OnOneFace ? Distance.Max(between, Plates(one, other, aside)) : between;
+        if (between == Distance.Zero || !group.TryAbove(i, j, out DistanceRange above))
+        {
+            return Verdict.Passes;
+        }
+
+        bool mayMeet = above.From < between && -between < above.To;
+        bool meet = -between < above.From && above.To < between;
+        Verdict deep = !mayMeet ? Verdict.Passes : Pairs == BoxPairs.BackToBack ? Depths(group, i, j) : Verdict.Fails;
+        if (deep == Verdict.Passes)
+        {
+            return Verdict.Passes;
+        }
+
+        needs = (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (meet ? Facts.None : group.NeedsOf(i) | group.NeedsOf(j) | group.TapeOf(i) | group.TapeOf(j));
+        return meet ? deep : Verdict.Unknown;
+    }
+
+    /// <summary>How far apart in height two bodies have to be that overlap along the wall; zero where they don't.</summary>
+    private static Distance Bodies(BoxTraits one, BoxTraits other, Distance aside) =>
+        one.Size.IsStated && other.Size.IsStated && aside < Halves(one.Size.WidthRange.From, other.Size.WidthRange.From)
+            ? Halves(one.Size.HeightRange.From, other.Size.HeightRange.From)
+            : Distance.Zero;
+
+    private static Distance Plates(BoxTraits one, BoxTraits other, Distance aside) =>
+        IsPlated(one) && IsPlated(other) && one.Plate is { } plate && other.Plate is { } second && aside < Halves(plate.Width, second.Width)
+            ? Halves(plate.Height, second.Height)
+            : Distance.Zero;
+
+    private static Distance Halves(Distance one, Distance other) => EvenSize.Half(one) + EvenSize.Half(other);
+
+    private static bool IsPlated(BoxTraits box)
+    {
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (device.IsSwitch || device.IsReceptacle || device == DeviceKind.DataJack || device == DeviceKind.TvJack)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether two boxes that lie behind one another have room in the wall together.</summary>
+    private static Verdict Depths(ProvisionGroup group, int i, int j)
+    {
+        if ((group.SurfaceOf(i).Wall!.Cavity ?? group.SurfaceOf(j).Wall!.Cavity) is not { } cavity
+            || !CavityReach.TryOf(group.BoxOf(i), group.SurfaceOf(i), out DistanceRange one) || !CavityReach.TryOf(group.BoxOf(j), group.SurfaceOf(j), out DistanceRange other))
+        {
+            return Verdict.Passes;
+        }
+
+        DistanceRange together = one + other;
+        bool oneIsStated = group.BoxOf(i).Size.Depth is not null || group.BoxOf(j).Size.Depth is not null;
+        bool boardsAreStated = group.SurfaceOf(i).BoardThickness is not null && group.SurfaceOf(j).BoardThickness is not null;
+        return together.From > cavity ? Verdict.Fails : together.To > cavity && oneIsStated && boardsAreStated ? Verdict.Unknown : Verdict.Passes;
+    }
+
+    private static Overlap Of(List<Overlap> found, int subject)
+    {
+        foreach (Overlap overlap in found)
+        {
+            if (overlap.Subject == subject)
+            {
+                return overlap;
+            }
+        }
+
+        Overlap added = new(subject);
+        found.Add(added);
+        return added;
+    }
+
+    /// <summary>Whichever can be moved; of two the same box whatever the order in which they are described.</summary>
+    private static (int Subject, int Other) Reported(ProvisionGroup group, int i, int j) =>
+        group.IsFixed(i) != group.IsFixed(j) ? (group.IsFixed(i) ? (j, i) : (i, j))
+        : string.CompareOrdinal(group.IdOf(i), group.IdOf(j)) > 0 ? (i, j) : (j, i);
+
+    /// <summary>A box and all that it is in the way of.</summary>
+    private sealed class Overlap(int subject)
+    {
+        public int Subject { get; } = subject;
+
+        public Verdict Verdict { get; private set; }
+
+        public DistanceSet Allowed { get; private set; } = DistanceSet.All;
+
+        public Facts Needs { get; private set; }
+
+        public string Others { get; private set; } = "";
+
+        public void Add(ProvisionGroup group, int other, Distance between, Verdict verdict, Facts needs)
+        {
+            group.TryCenter(Subject, out DistanceRange own);
+            group.TryAbove(Subject, other, out DistanceRange above);
+            Distance center = own.From - above.From;
+            Allowed &= DistanceSet.Outside(center - between, center + between);
+            Verdict = verdict > Verdict ? verdict : Verdict;
+            Needs |= needs;
+            Others += (Others.Length == 0 ? "" : ", ") + group.IdOf(other);
+        }
+    }
+}

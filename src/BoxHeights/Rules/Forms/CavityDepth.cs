@@ -1,0 +1,45 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A box is no deeper than the wall: from the face of the studs it reaches at most through their cavity. Touching the board behind is fine.</summary>
+/// <remarks>
+/// Silent where the cavity isn't stated, and where the depth isn't known well enough to decide. A box whose depth isn't stated is taken by its published
+/// volume, a plastic one by the depths that are commonly met with. The board of its own face gives room as far as it is known.
+/// </remarks>
+public sealed record CavityDepth : LimitRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    public CavityDepth(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Numbers => "depth of the box less what stands in front of the studs at most the depth of the cavity";
+
+    /// <inheritdoc/>
+    public override string ElseDo => "take a shallower box, such as a 4 in square one 1-1/2 in deep with a ring, or fur the wall out";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, LimitStatement statement)
+    {
+        if (site.Wall?.Cavity is not { } cavity || !CavityReach.TryOf(site.Box, site.Surface, out DistanceRange reach))
+        {
+            return;
+        }
+
+        if (reach.From > cavity || reach.To <= cavity)
+        {
+            Distance measured = reach.From > cavity ? reach.From : reach.To;
+            statement.Judge(measured, DistanceSet.AtMost(cavity), () => "reaching " + measured + " behind the face of the studs");
+        }
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
+}

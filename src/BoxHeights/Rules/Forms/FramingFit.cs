@@ -1,0 +1,99 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A box is where its way of mounting can hold it: nailed against a stud with room for it in the bay, in a bay clear of studs, or cut in well clear of them; and between the plates.</summary>
+/// <remarks>
+/// Silent where no studs or no mounting are stated, for masonry, surface and cabinet boxes, and over openings. Where studs are only assumed nobody knows
+/// which stud a box will be nailed to: then only those places are left out in which something surely stands, whichever end the layout was pulled from.
+/// A nailed box sits a little off a stud's face, and marks are rounded: a small distance from it counts as on it.
+/// </remarks>
+public sealed record FramingFit : PlacementRule
+{
+    // More than a wall of 100 ft has; what is stated costs work for each of them.
+    private const int Most = 1_000;
+
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="within">How far from a stud's face the side of a nailed box may be and count as on it.</param>
+    /// <param name="clear">How far from a stud a cut-in box keeps.</param>
+    public FramingFit(string id, string summary, Severity severity, Citation citation, Distance within, Distance clear)
+        : base(id, summary, severity, citation)
+    {
+        Within = within;
+        Clear = clear;
+    }
+
+    /// <summary>How far from a stud's face the side of a nailed box may be and count as on it: stand-offs, widths of generic boxes, rounded marks.</summary>
+    public Distance Within { get; init; }
+
+    /// <summary>How far from a stud a cut-in box keeps, so that its ears close behind the board.</summary>
+    public Distance Clear { get; init; }
+
+    /// <inheritdoc/>
+    public override bool AsksForAPlace => true;
+
+    /// <inheritdoc/>
+    public override string Numbers => "a nailed box within " + Within + " of a stud's face and no wider than the bay; boxes on brackets, bars and blocks clear of studs; cut-in boxes "
+        + Clear + " clear of them; none in a plate";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Framing is not { Members.Count: > 0 } framing || site.Box.Surface != BoxSurface.Wall || MethodOf(site.Box) is not { } method)
+        {
+            return;
+        }
+
+        bool isKnown = framing.Known != StudKnowledge.Assumed;
+        if (!site.Box.Size.IsStated || framing.Members.Count > Most)
+        {
+            statement.NotJudged(site.Box.Size.IsStated ? "the wall has more studs than can be judged" : "no size is known for this box");
+            return;
+        }
+
+        BetweenPlates(site, statement);
+        if (method == MountingMethod.Stud && isKnown)
+        {
+            NailedStretches.State(site, framing, Within, statement);
+        }
+        else
+        {
+            Distance keep = method == MountingMethod.Stud ? -Within : method == MountingMethod.CutIn ? Clear : Distance.Zero;
+            foreach (FramingMember member in framing.Members)
+            {
+                if (member.IsSure)
+                {
+                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top, method == MountingMethod.CutIn);
+                }
+            }
+        }
+    }
+
+    /// <summary>Over the bottom plate, and under one top plate at least. The track of metal studs is thinner and isn't judged.</summary>
+    private static void BetweenPlates(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Framing!.Thickness < StudPositions.UsualThickness)
+        {
+            return;
+        }
+
+        AllowedHeights between = site.AtLeast(TargetLine.BoxBottom, Distance.Zero, Datum.BottomPlate);
+        if (site.Surface.Space.Framing is { } framing && site.Wall is { Top.Count: 0 })
+        {
+            AllowedHeights under = site.AtMost(TargetLine.BoxTop, framing - StudPositions.UsualThickness, Datum.Subfloor);
+            between &= framing.IsExact ? under : new(under.Sure, under.Possible, under.Needs | Facts.Ceiling);
+        }
+
+        statement.Everywhere(between);
+    }
+
+    /// <summary>How a box asks something of the framing; null where it doesn't, or that isn't stated. A cut-in box can't be held otherwise.</summary>
+    private static MountingMethod? MethodOf(BoxTraits box) => (box.Mounting ?? (box.Kind == BoxKind.CutIn ? MountingMethod.CutIn : null)) switch
+    {
+        MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet => null,
+        MountingMethod method => method,
+        _ => null,
+    };
+}

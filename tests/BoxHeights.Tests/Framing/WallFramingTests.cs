@@ -1,0 +1,100 @@
+using System;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using Xunit;
+
+namespace BoxHeights.Tests.Framing;
+
+/// <summary>What stands in a wall. Layout from a government builder's manual: first near face at 15-1/4 in, door and window studs added without disturbing the run; jack inside, king outside, 1-1/2 in each.</summary>
+public sealed class WallFramingTests
+{
+    private static readonly StudLayout Declared = new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Declared);
+
+    [Fact]
+    public void Members_OfAWallWithADoor_AreLayoutCornersJacksAndKings() => Assert.Equal(
+        [
+            "corner 0 in", "stud 15-1/4 in", "stud 31-1/4 in", "stud 47-1/4 in", "king 57 in", "jack 58-1/2 in", "jack 92 in", "king 93-1/2 in", "stud 95-1/4 in",
+            "stud 111-1/4 in", "stud 127-1/4 in", "corner 142-1/2 in",
+        ],
+        Pieces(WallFraming.Of(Wall(Door("60", "92")), Declared)));
+
+    // The window cuts the studs centered on 64 and 80 in: they go on under its sill, and so may one at each end of it.
+    [Fact]
+    public void Members_UnderASill_AreCripples()
+    {
+        Opening window = new Opening("window", OpeningKind.Window, In("60"), In("92")).WithSill(Level.Parse("36 in above subfloor")).WithHead(Level.Parse("80 in above subfloor"));
+        FramingMember[] cripples = WallFraming.Of(Wall(window), Declared).Members.Where(member => member.Part == FramingPart.Cripple).ToArray();
+        Assert.Equal(["60 in?", "63-1/4 in", "79-1/4 in", "90-1/2 in?"], cripples.Select(member => member.Left + (member.IsSure ? "" : "?")));
+        Assert.All(cripples, member => Assert.Equal((window.Sill, null), (member.Top, member.Bottom)));
+        Assert.All(WallFraming.Of(Wall(window), Declared).Members.Where(member => member.Part == FramingPart.Jack), member => Assert.Equal(window.Head, member.Top));
+    }
+
+    // The stud centered on 64 in would stand from 63-1/4 in, the king from 63 in: what stands there is the king.
+    [Fact]
+    public void Stud_WhereAKingStands_IsNotSure()
+    {
+        WallFraming framing = WallFraming.Of(Wall(Door("66", "98")), Declared);
+        Assert.False(Assert.Single(framing.Members, member => member.Left == In("63-1/4")).IsSure);
+        Assert.True(Assert.Single(framing.Members, member => member.Left == In("63")).IsSure);
+    }
+
+    // Whoever listed a stud at the opening's side listed what stands there; on the other side nothing is listed, and something has to.
+    [Fact]
+    public void Members_ListedOneByOne_TakeTheListedStudForTheKing()
+    {
+        StudLayout listed = new StudLayout().WithFaces(new[] { In("93"), In("20") }).WithKnown(StudKnowledge.Measured);
+        Assert.Equal(
+            ["corner 0 in", "stud 20 in", "king 57 in", "jack 58-1/2 in", "stud 93 in", "corner 142-1/2 in"],
+            Pieces(WallFraming.Of(Wall(Door("60", "92")), listed)));
+    }
+
+    [Theory]
+    [InlineData("144", true)]
+    [InlineData("156", false)]
+    public void Studs_OfAnAssumedLayout_AreSureWhereBothEndsAgree(string length, bool agree)
+    {
+        WallFraming framing = WallFraming.Of(new Wall("wall", In(length)), Declared.WithKnown(StudKnowledge.Assumed));
+        Assert.All(framing.Members.Where(member => member.Part == FramingPart.Stud), member => Assert.Equal(agree, member.IsSure));
+        Assert.All(framing.Members.Where(member => member.Part == FramingPart.Corner), member => Assert.True(member.IsSure));
+    }
+
+    // Clear bays: 14-1/2 and 22-1/2 in between studs, 13-3/4 and 21-3/4 in between the corner and the first.
+    [Theory]
+    [InlineData("16", "16-3/4", "14-1/2", "13-3/4")]
+    [InlineData("24", "24-3/4", "22-1/2", "21-3/4")]
+    public void RoomBeside_InTheBays_IsThePublishedWidth(string spacing, string face, string bay, string first)
+    {
+        WallFraming framing = WallFraming.Of(new Wall("wall", In("192")), Declared.WithSpacing(In(spacing)));
+        Assert.Equal(In(bay), framing.RoomBeside(In(face), StudSide.Right));
+        Assert.Equal(In(bay), framing.RoomBeside(In(face) + In(bay), StudSide.Left));
+        Assert.Equal(In(first), framing.RoomBeside(In("1-1/2"), StudSide.Right));
+        Assert.Equal(Distance.Zero, framing.RoomBeside(In(face) + In(bay), StudSide.Right));
+    }
+
+    // Flanges of 1-1/4 in stand 5/8 in to each side of 16, 32, … in.
+    [Fact]
+    public void Members_OfMetal_AreAsWideAsTheirFlanges()
+    {
+        FramingMember stud = WallFraming.Of(Wall(Door("60", "92")), Declared.WithThickness(In("1-1/4"))).Members.First(member => member.Part == FramingPart.Stud);
+        Assert.Equal((In("15-3/8"), In("16-5/8")), (stud.Left, stud.Right));
+    }
+
+    [Fact]
+    public void Members_BesideWindowsCloseTogether_StandInNeither()
+    {
+        WallFraming framing = WallFraming.Of(Wall(Door("30", "60"), new Opening("second", OpeningKind.Door, In("61-1/2"), In("90"))), Declared);
+        Assert.Equal(["jack 60 in"], Pieces(framing).Where(piece => piece.StartsWith("jack 6", StringComparison.Ordinal)).Distinct());
+        Assert.DoesNotContain(framing.Members, member => member.IsSure && member.Left < In("60") && member.Right > In("30"));
+    }
+
+    [Fact]
+    public void Members_WithoutALayout_AreNone() => Assert.Empty(WallFraming.Of(Wall(Door("60", "92")), new StudLayout()).Members);
+
+    private static Distance In(string inches) => CaseFile.Inches(inches);
+
+    private static Wall Wall(params Opening[] openings) => new Wall("wall", In("144")).WithOpenings(openings);
+
+    private static Opening Door(string left, string right) => new("door", OpeningKind.Door, In(left), In(right));
+
+    private static string[] Pieces(WallFraming framing) => framing.Members.Select(member => member.Part.ToString().ToLowerInvariant() + " " + member.Left).ToArray();
+}
