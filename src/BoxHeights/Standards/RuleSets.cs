@@ -25,16 +25,17 @@ public static class RuleSets
     /// <summary>What the electrical code asks of a dwelling in the United States. Reach documents aren't in it: add them by occupancy.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.Alarms.Rows;
+    public static RuleSet UnitedStatesDwelling(NecEdition edition) => Standards.Nec.Dwelling(edition) + Standards.Alarms.Rows + Standards.Stairs.Code(edition);
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights. Common practice, no source.</summary>
-    public static RuleSet RoughInPractice => Standards.TradePractice.Rows;
+    public static RuleSet RoughInPractice => Standards.TradePractice.Rows + Standards.Doors.Rows + Standards.Stairs.Practice;
 
     /// <summary>The same habits with a builder's own heights in place of the usual ones for the same purposes.</summary>
     /// <param name="own">The builder's table.</param>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is null.</exception>
     /// <exception cref="ArgumentException">It has two heights for one purpose, takes those of one purpose from different surfaces, or leaves none between the lowest and the highest.</exception>
-    public static RuleSet RoughInPracticeWith(PracticeTable own) => Standards.TradePractice.With(own ?? throw new ArgumentNullException(nameof(own)));
+    public static RuleSet RoughInPracticeWith(PracticeTable own) => 
+        Standards.TradePractice.With(own ?? throw new ArgumentNullException(nameof(own))) + Standards.Doors.Rows + Standards.Stairs.Practice;
 
     /// <summary>Reach after the 2010 ADA Standards, 308, with the exceptions of 205.1 that speak of one box. It doesn't reach private one-family houses.</summary>
     public static RuleSet Ada2010 => Standards.ReachDocuments.Ada2010;
