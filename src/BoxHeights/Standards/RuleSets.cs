@@ -34,7 +34,7 @@ public static class RuleSets
     /// <param name="own">The builder's table.</param>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is null.</exception>
     /// <exception cref="ArgumentException">It has two heights for one purpose, takes those of one purpose from different surfaces, or leaves none between the lowest and the highest.</exception>
-    public static RuleSet RoughInPracticeWith(PracticeTable own) => 
+    public static RuleSet RoughInPracticeWith(PracticeTable own) =>
         Standards.TradePractice.With(own ?? throw new ArgumentNullException(nameof(own))) + Standards.Doors.Rows + Standards.Stairs.Practice;
 
     /// <summary>Reach after the 2010 ADA Standards, 308, with the exceptions of 205.1 that speak of one box. It doesn't reach private one-family houses.</summary>

@@ -39,7 +39,7 @@ internal static class Stairs
     ]);
 
     private static RiserVariation Risers { get; } =
-        new("riser-variation", "with its largest finished riser at most 3/8 in higher than its smallest", Severity.Violation, new(Residential, "R311.7.5.1"), Distance.FromInches(0, 3, 8));
+        new("riser-variation", "with its largest finished riser at most 3/8 in higher than its smallest", Severity.Violation, new(Residential, "R311.7.5"), Distance.FromInches(0, 3, 8));
 
     /// <summary>"At each floor level" is the text; that it be at the stair is how it is mostly read, and always built.</summary>
     private static StairSwitches Switches(NecEdition edition)

@@ -23,8 +23,9 @@ public sealed class ArchitectureTests
         ["Resolving"] = ["Measures", "Boxes", "Heights", "Layout", "Framing"],
         ["Rules"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving"],
         ["Standards"] = ["Measures", "Boxes", "Heights", "Layout", "Rules"],
+        ["Planning"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards"],
         ["Output"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules"],
-        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards", "Output"],
+        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards", "Planning", "Output"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");
