@@ -3,19 +3,6 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>What a door takes of the wall beside it when it stands open.</summary>
-public enum DoorCoverKind
-{
-    /// <summary>A leaf on hinges stands before the wall.</summary>
-    Leaf = 0,
-
-    /// <summary>The panel of a barn door hangs before the wall.</summary>
-    Panel = 1,
-
-    /// <summary>A pocket door is inside the wall, open or not.</summary>
-    Pocket = 2,
-}
-
 /// <summary>A stretch of wall that an open door stands before, or slides into.</summary>
 /// <remarks>
 /// <para>A leaf that swings into the room lies flat against its own wall when it is fully open: from its hinge jamb outward by its width. Where a corner is nearer than

@@ -10,10 +10,8 @@ internal static class Doors
 
     public static RuleSet Rows { get; } = new(
     [
-        new FinishEdge("casing-gap", "with 1/4 in or more of wall to be seen between plate and casing", Severity.Note, Citation.CommonPractice, EdgesOf.Openings)
+        new CasingGap("casing-gap", "with 1/4 in or more of wall to be seen between plate and casing", Severity.Note, Citation.CommonPractice, Distance.FromInches(0, 1, 4))
         {
-            Gap = Distance.FromInches(0, 1, 4),
-            YieldsWhenForced = true,
             Scope = RuleScope.Walls with { ExceptExisting = true },
         },
         new BehindDoor("behind-open-door", "clear of the door that opens onto the wall", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Leaf) { Scope = UsedAtTheDoor },

@@ -94,7 +94,7 @@ internal static class PlantedMistakes
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
         BoxAt? one = AtADoor(house, seed);
-        return one is null ? null : Change(house, [one], box => box.WithAt(one.Wall!.Openings[0].Right + In(2)), false, "trim-clearance", "casing-gap");
+        return one is null ? null : Change(house, [one], box => box.WithAt(one.Wall!.Openings[0].Right + In(2)), false, "trim-clearance");
     }
 
     /// <summary>Six 12 AWG conductors, a device and the grounds: 13.5 + 4.5 + 2.25 = 20.25 in³.</summary>

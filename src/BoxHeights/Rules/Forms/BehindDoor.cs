@@ -35,7 +35,7 @@ public sealed record BehindDoor : PlacementRule
                 continue;
             }
 
-            Distance half = By == DoorCoverKind.Pocket ? EvenSize.Half(site.Box.Size.WidthRange.To) : HalfBetweenOuterDevices(site.Box);
+            Distance half = By == DoorCoverKind.Pocket ? site.Box.Size.HalfWidth : HalfBetweenOuterDevices(site.Box);
             Distance inside = half - Distance.FromTicks(1);
             AllowedHeights over = cover.Opening.Head is { } head ? site.AtLeast(TargetLine.BoxBottom, head, cover.Left, cover.Right) : AllowedHeights.Nothing;
             statement.Within(cover.Left - inside, cover.Right + inside, over);

@@ -35,11 +35,8 @@ public sealed record FinishEdge : PlacementRule
     /// <summary>What a plate must not lie across.</summary>
     public EdgesOf Against { get; init; }
 
-    /// <summary>How much wall is left between a plate and casing; nothing unless stated. Openings without stated casing aren't judged by a rule that asks for some.</summary>
-    public Distance Gap { get; init; }
-
     /// <inheritdoc/>
-    public override string Numbers => "the plate across no edge of: " + Against.ToString().ToLowerInvariant() + (Gap == Distance.Zero ? "" : ", and " + Gap + " from casing");
+    public override string Numbers => "the plate across no edge of: " + Against.ToString().ToLowerInvariant();
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
@@ -76,12 +73,7 @@ public sealed record FinishEdge : PlacementRule
             foreach (Opening opening in wall.Openings)
             {
                 TrimmedOpening trimmed = TrimmedOpening.Of(opening);
-                if (Gap == Distance.Zero || trimmed.IsCased)
-                {
-                    Level? bottom = trimmed.Bottom is { } low ? new Level(low.Offset - Gap, low.Datum) : null;
-                    Level? top = trimmed.Top is { } high ? new Level(high.Offset + Gap, high.Datum) : null;
-                    Region(site, statement, trimmed.Left - Gap, trimmed.Right + Gap, bottom, top, _ => AllowedHeights.Nothing);
-                }
+                Region(site, statement, trimmed.Left, trimmed.Right, trimmed.Bottom, trimmed.Top, _ => AllowedHeights.Nothing);
             }
         }
     }
