@@ -27,7 +27,7 @@ public sealed class DecoyTests
     [Theory]
     [InlineData("standard")]
     [InlineData("jumbo")]
-    public void PlateWhoseEdgeIsOnTheCasing_IsSilent(string plate)
+    public void PlateAQuarterOffTheCasing_IsSilent(string plate)
     {
         OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
         Distance half = plate == "jumbo" ? In("1-3/4") : In("1-3/8");
@@ -37,7 +37,7 @@ public sealed class DecoyTests
         Silent(box with
         {
             Wall = wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("8"), In("40")).WithLeaf(In("30")).WithCasing(In("2-1/4")).WithReveal(In("3/16")) }),
-            Box = box.Box.WithPlate(new PlateKind(plate)).WithAt(edge + half),
+            Box = box.Box.WithPlate(new PlateKind(plate)).WithAt(edge + half + In("1/4")),
         });
     }
 
