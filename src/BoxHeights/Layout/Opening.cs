@@ -38,7 +38,7 @@ public sealed record Opening
     /// <summary>The width of the door leaf.</summary>
     public Distance? Leaf { get; init => field = Valid.Positive(value, nameof(Leaf)); }
 
-    /// <summary>The side that the hinges are on, seen from this room.</summary>
+    /// <summary>The side that the hinges are on, seen from this room; of a double door, the side of the leaf that is used first.</summary>
     public WallEnd? Hinge { get; init; }
 
     /// <summary>Whether the leaf swings into this room or away from it.</summary>
@@ -53,7 +53,7 @@ public sealed record Opening
     /// <summary>The thickness of the window stool.</summary>
     public Distance? Stool { get; init => field = Valid.NotNegative(value, nameof(Stool)); }
 
-    /// <summary>The side that a pocket door slides into.</summary>
+    /// <summary>The side that a pocket door slides into; of a barn or sliding door, the side that its panel stands on when it is open.</summary>
     public WallEnd? PocketOn { get; init; }
 
     /// <summary>Whether this room is the inside or the outside of an entrance to the dwelling.</summary>
@@ -88,7 +88,7 @@ public sealed record Opening
     public Opening WithLeaf(Distance? leaf) => this with { Leaf = leaf };
 
     /// <summary>The same with another <see cref="Hinge"/>.</summary>
-    /// <param name="hinge">The side that the hinges are on, seen from this room.</param>
+    /// <param name="hinge">The side that the hinges are on, seen from this room; of a double door, the side of the leaf that is used first.</param>
     public Opening WithHinge(WallEnd? hinge) => this with { Hinge = hinge };
 
     /// <summary>The same with another <see cref="Swing"/>.</summary>
@@ -108,7 +108,7 @@ public sealed record Opening
     public Opening WithStool(Distance? stool) => this with { Stool = stool };
 
     /// <summary>The same with another <see cref="PocketOn"/>.</summary>
-    /// <param name="pocketOn">The side that a pocket door slides into.</param>
+    /// <param name="pocketOn">The side that a pocket door slides into; of a barn or sliding door, the side that its panel stands on when it is open.</param>
     public Opening WithPocketOn(WallEnd? pocketOn) => this with { PocketOn = pocketOn };
 
     /// <summary>The same with another <see cref="Entrance"/>.</summary>

@@ -29,8 +29,11 @@ public sealed record StairFlight
     /// <summary>How many risers it has; at least 1.</summary>
     public int Risers { get; init => field = Valid.Count(value, nameof(Risers)); }
 
-    /// <summary>From nosing to nosing.</summary>
+    /// <summary>From nosing to nosing. Where treads aren't on any tape's grid (10-2/3 in), <see cref="Run"/> says it exactly.</summary>
     public Distance? Tread { get; init => field = Valid.Positive(value, nameof(Tread)); }
+
+    /// <summary>All treads together, from the first nosing to the last (which is the upper floor's edge), instead of <see cref="Tread"/>; that counts where both are stated.</summary>
+    public Distance? Run { get; init => field = Valid.Positive(value, nameof(Run)); }
 
     /// <summary>How far a tread reaches beyond the riser below it.</summary>
     public Distance? Nosing { get; init => field = Valid.NotNegative(value, nameof(Nosing)); }
@@ -38,11 +41,20 @@ public sealed record StairFlight
     /// <summary>The thickness of finish on each tread.</summary>
     public Distance? TreadFinish { get; init => field = Valid.NotNegative(value, nameof(TreadFinish)); }
 
+    /// <summary>The thickness of finish floor at its foot that its carriages are cut for; the floor that is laid there unless stated.</summary>
+    public Distance? CutForFloorBelow { get; init => field = Valid.NotNegative(value, nameof(CutForFloorBelow)); }
+
+    /// <summary>The thickness of finish floor at its head that its carriages are cut for; the floor that is laid there unless stated.</summary>
+    public Distance? CutForFloorAbove { get; init => field = Valid.NotNegative(value, nameof(CutForFloorAbove)); }
+
     /// <summary>The address of the wall beside it ("hall/stair").</summary>
     public string? Wall { get; init; }
 
     /// <summary>Where the first nosing is along that wall.</summary>
     public Distance? FirstNosing { get; init => field = Valid.NotNegative(value, nameof(FirstNosing)); }
+
+    /// <summary>The end of that wall that it climbs toward, seen by someone who faces the wall; the right unless stated.</summary>
+    public WallEnd? Climbs { get; init; }
 
     /// <summary>The lights along it.</summary>
     public StairLights? Lights { get; init; }
@@ -67,6 +79,10 @@ public sealed record StairFlight
     /// <param name="tread">From nosing to nosing.</param>
     public StairFlight WithTread(Distance? tread) => this with { Tread = tread };
 
+    /// <summary>The same with another <see cref="Run"/>.</summary>
+    /// <param name="run">All treads together, from the first nosing to the last.</param>
+    public StairFlight WithRun(Distance? run) => this with { Run = run };
+
     /// <summary>The same with another <see cref="Nosing"/>.</summary>
     /// <param name="nosing">How far a tread reaches beyond the riser below it.</param>
     public StairFlight WithNosing(Distance? nosing) => this with { Nosing = nosing };
@@ -75,6 +91,14 @@ public sealed record StairFlight
     /// <param name="treadFinish">The thickness of finish on each tread.</param>
     public StairFlight WithTreadFinish(Distance? treadFinish) => this with { TreadFinish = treadFinish };
 
+    /// <summary>The same with another <see cref="CutForFloorBelow"/>.</summary>
+    /// <param name="cutForFloorBelow">The thickness of finish floor at its foot that its carriages are cut for.</param>
+    public StairFlight WithCutForFloorBelow(Distance? cutForFloorBelow) => this with { CutForFloorBelow = cutForFloorBelow };
+
+    /// <summary>The same with another <see cref="CutForFloorAbove"/>.</summary>
+    /// <param name="cutForFloorAbove">The thickness of finish floor at its head that its carriages are cut for.</param>
+    public StairFlight WithCutForFloorAbove(Distance? cutForFloorAbove) => this with { CutForFloorAbove = cutForFloorAbove };
+
     /// <summary>The same with another <see cref="Wall"/>.</summary>
     /// <param name="wall">The address of the wall beside it ("hall/stair").</param>
     public StairFlight WithWall(string? wall) => this with { Wall = wall };
@@ -82,6 +106,10 @@ public sealed record StairFlight
     /// <summary>The same with another <see cref="FirstNosing"/>.</summary>
     /// <param name="firstNosing">Where the first nosing is along that wall.</param>
     public StairFlight WithFirstNosing(Distance? firstNosing) => this with { FirstNosing = firstNosing };
+
+    /// <summary>The same with another <see cref="Climbs"/>.</summary>
+    /// <param name="climbs">The end of that wall that it climbs toward.</param>
+    public StairFlight WithClimbs(WallEnd? climbs) => this with { Climbs = climbs };
 
     /// <summary>The same with another <see cref="Lights"/>.</summary>
     /// <param name="lights">The lights along it.</param>

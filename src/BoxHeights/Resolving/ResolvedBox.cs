@@ -71,10 +71,14 @@ internal sealed class ResolvedBox
             return false;
         }
 
-        bool known = Surface.Space.Levels.TryOffset(low.Datum, high.Datum, out DistanceRange between, out becauseOf);
+        bool known = LevelsHere(catalog).TryOffset(low.Datum, high.Datum, out DistanceRange between, out becauseOf);
         offset = between + high.Offset - low.Offset;
         return known;
     }
+
+    /// <summary>Where the datums are at this box: those of its room, and the nosings of the stair along its wall.</summary>
+    private Levels LevelsHere(PartsCatalog catalog) =>
+        Surface.Stair is { } stair && TryAlong(catalog, out Distance along) ? stair.At(Surface.Space.Levels, along) : Surface.Space.Levels;
 
     private bool TryAnchor(Datum datum, PartsCatalog catalog, out Level anchored)
     {

@@ -9,6 +9,7 @@ internal sealed class ResolvedSpace
     private static readonly Distance MostOnOneLevel = Distance.FromInches(1, 0, 1);
 
     private readonly Items<Fixture> fixtures;
+    private readonly Items<DoorCover> doorCovers;
     private readonly OutsideFace? face;
     private RoomPlan? plan;
 
@@ -22,6 +23,7 @@ internal sealed class ResolvedSpace
         LevelId = room.SubfloorOffset is { } step && step.Abs() > MostOnOneLevel ? room.Storey + " " + step : room.Storey;
         Storey = storey;
         fixtures = room.Fixtures;
+        doorCovers = DoorCover.In(room.Walls);
         Floor = room.Floor ?? FloorBuildup.NotChosen;
         Levels levels = WithStorey(Levels.Default.WithSubfloorAt(new Elevation(room.SubfloorOffset ?? Distance.Zero)).With(Floor), storey);
         Ceiling? ceiling = room.Ceiling ?? storey?.Ceiling;
@@ -40,6 +42,7 @@ internal sealed class ResolvedSpace
     {
         Id = face.Id;
         this.face = face;
+        doorCovers = DoorCover.In(face.Walls);
         StoreyId = storey?.Id ?? "";
         LevelId = StoreyId;
         Storey = storey;
@@ -102,14 +105,18 @@ internal sealed class ResolvedSpace
 
     public Items<Platform> PlatformsBefore(string wall) => face is { Walls.Count: > 0 } && face.Walls[0].Id == wall ? face.Platforms : default;
 
-    public Items<Fixture> FixturesOn(string wall)
+    public Items<Fixture> FixturesOn(string wall) => Of(fixtures, fixture => fixture.Wall == wall);
+
+    public Items<DoorCover> DoorCoversOn(string wall) => Of(doorCovers, cover => cover.Wall == wall);
+
+    private static Items<T> Of<T>(Items<T> all, System.Predicate<T> which)
     {
-        List<Fixture> found = [];
-        foreach (Fixture fixture in fixtures)
+        List<T> found = [];
+        foreach (T one in all)
         {
-            if (fixture.Wall == wall)
+            if (which(one))
             {
-                found.Add(fixture);
+                found.Add(one);
             }
         }
 

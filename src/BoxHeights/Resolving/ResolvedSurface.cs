@@ -29,6 +29,7 @@ internal sealed partial class ResolvedSurface
             Boards = boards is not null && (space.BoardWall is not null || !HungBoards.CountsFromTop(boards)) ? HungBoards.Under(boards, space.BoardWall) : null;
             Fixtures = space.FixturesOn(wall.Id);
             Platforms = space.PlatformsBefore(wall.Id);
+            DoorCovers = space.DoorCoversOn(wall.Id);
         }
     }
 
@@ -67,6 +68,12 @@ internal sealed partial class ResolvedSurface
 
     /// <summary>Decks, porches and balconies before an outside wall.</summary>
     public Items<Platform> Platforms { get; }
+
+    /// <summary>What open doors hide of this wall.</summary>
+    public Items<DoorCover> DoorCovers { get; }
+
+    /// <summary>The flight of stairs that climbs along it; null where none is said to.</summary>
+    public ResolvedStair? Stair { get; init; }
 
     public RoomKind RoomKind => Space.Kind;
 

@@ -12,6 +12,7 @@ internal sealed partial class Resolver
     private readonly HashSet<string> addresses = [];
     private readonly List<(string Subject, string BackOf)> backs = [];
     private readonly List<ResolvedSurface> faces = [];
+    private readonly Dictionary<string, (StairGeometry Low, StairGeometry High)?> stairs = [];
 
     private Resolver(PartsCatalog catalog, LengthUnits units)
     {
@@ -33,6 +34,11 @@ internal sealed partial class Resolver
         Resolver resolver = new(catalog, dwelling.Units);
         resolver.Storeys(dwelling);
         resolver.UniqueIds(dwelling);
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            resolver.Within(flight.Id, () => resolver.Stairs(dwelling, flight));
+        }
+
         foreach (Room room in dwelling.Rooms)
         {
             resolver.Within(room.Id, () => resolver.Room(room, dwelling));
@@ -135,6 +141,29 @@ internal sealed partial class Resolver
         }
     }
 
+    /// <summary>Where two flights name one wall, it isn't known whose nosings a height there is taken from.</summary>
+    private void Stairs(Dwelling dwelling, StairFlight flight)
+    {
+        if (flight.Wall is { } wall)
+        {
+            stairs[wall] = !stairs.ContainsKey(wall) && StairGeometry.TryEnds(dwelling, flight, out StairGeometry? low, out StairGeometry? high) ? (low!, high!) : null;
+        }
+    }
+
+    /// <summary>A flight along a wall of the storey that it starts from or leads to.</summary>
+    private ResolvedStair? StairOn(string address, ResolvedSpace space)
+    {
+        if (!stairs.TryGetValue(address, out (StairGeometry Low, StairGeometry High)? ends) || ends is not { } flight
+            || !space.Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
+        {
+            return null;
+        }
+
+        return space.StoreyId == flight.Low.Flight.From ? new(flight.Low, flight.High, subfloor.From)
+            : space.StoreyId == flight.Low.Flight.To ? new(flight.Low, flight.High, subfloor.From + flight.Low.SubfloorToSubfloor)
+            : null;
+    }
+
     private void Flat(ResolvedSpace space, Items<DeviceBox> boxes, BoxSurface kind, string name)
     {
         ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, SurfaceCount++, catalog);
@@ -168,7 +197,11 @@ internal sealed partial class Resolver
 
             int before = Faults.Count;
             Parts(address, wall);
-            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog) { HasBrokenParts = Faults.Count > before };
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog)
+            {
+                HasBrokenParts = Faults.Count > before,
+                Stair = StairOn(address, space),
+            };
             space.HasBrokenParts |= surface.HasBrokenParts;
             faces.Add(surface);
             if (surface.HasTooManyStuds)

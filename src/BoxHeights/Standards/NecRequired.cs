@@ -166,12 +166,7 @@ internal static class NecRequired
             ExceptOpenings = VehicleDoors,
             LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
         };
-        yield return new FlightOutlet("stair-switch", "on a wall of each storey that a stair of six or more risers joins", Severity.Violation, section("210.70(A)(2)"), Switch, 6)
-        {
-            LeavesOut = "landings with an entryway; which light a switch controls",
-        };
-
-        // The text asks for a switch on each level; that it be one of a pair is custom.
+        // Switches on each level are a stair's own row; that they be a pair is custom.
         yield return new FlightOutlet("stair-three-way", "at either end of a stair", Severity.Advice, Citation.CommonPractice,
             new CountedOutlet("three-way switch", new[] { DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch }), 6);
     }

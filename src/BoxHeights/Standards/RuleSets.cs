@@ -30,12 +30,16 @@ public static class RuleSets
         Standards.Nec.Dwelling(edition)
         + Standards.BoxSizes.Rows(edition)
         + Standards.NecZones.Rows(edition)
+        + Standards.Stairs.Flights
         + Standards.Alarms.Rows;
 
     /// <summary>What the electrical code asks to be there: receptacles along walls and counters, outlets that rooms, stairs and outside faces have to have, alarms. Add it where rooms are described whole: of half a room it would miss the other half.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
-    public static RuleSet UnitedStatesOutlets(NecEdition edition) => Standards.NecSpacing.Rows(edition) + Standards.NecRequired.Rows(edition);
+    public static RuleSet UnitedStatesOutlets(NecEdition edition) =>
+        Standards.NecSpacing.Rows(edition)
+        + Standards.NecRequired.Rows(edition)
+        + Standards.Stairs.Outlets(edition);
 
     /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>
     /// <param name="edition">The edition; 2026 counts as 2023, from memory.</param>
@@ -43,14 +47,14 @@ public static class RuleSets
     public static FillCounting FillCounting(NecEdition edition) => Standards.BoxSizes.Counting(edition);
 
     /// <summary>The trade's own habits: heights, one level line, boxes cut into one sheet, the drawing's heights, what framing asks. Common practice, no source.</summary>
-    public static RuleSet RoughInPractice => Standards.TradePractice.Rows + Standards.Framing.Rows;
+    public static RuleSet RoughInPractice => Standards.TradePractice.Rows + AroundTheHouse;
 
     /// <summary>The same habits with a builder's own heights in place of the usual ones for the same purposes.</summary>
     /// <param name="own">The builder's table.</param>
     /// <exception cref="ArgumentNullException"><paramref name="own"/> is null.</exception>
     /// <exception cref="ArgumentException">It has two heights for one purpose, takes those of one purpose from different surfaces, or leaves none between the lowest and the highest.</exception>
     public static RuleSet RoughInPracticeWith(PracticeTable own) =>
-        Standards.TradePractice.With(own ?? throw new ArgumentNullException(nameof(own))) + Standards.Framing.Rows;
+        Standards.TradePractice.With(own ?? throw new ArgumentNullException(nameof(own))) + AroundTheHouse;
 
     /// <summary>Reach after the 2010 ADA Standards, 308, with the exceptions of 205.1 that speak of one box. It doesn't reach private one-family houses.</summary>
     public static RuleSet Ada2010 => Standards.ReachDocuments.Ada2010;
@@ -75,4 +79,6 @@ public static class RuleSets
 
     /// <summary>Heights of controls in barrier-free buildings of Ontario, where they are narrower.</summary>
     public static RuleSet OntarioBarrierFree => Standards.Canada.OntarioBarrierFree;
+
+    private static RuleSet AroundTheHouse => Standards.Framing.Rows + Standards.Doors.Rows + Standards.Stairs.Practice;
 }

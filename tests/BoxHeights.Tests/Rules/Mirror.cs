@@ -23,14 +23,15 @@ internal static class Mirror
                 .WithInterruptions(one.Interruptions.Select(cut => cut.WithLeft(length - cut.Right).WithRight(length - cut.Left)))))
             .WithCoverings(wall.Coverings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithFinishes(wall.Finishes.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
-            .WithOpenings(wall.Openings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)
-                .WithHinge(one.Hinge is { } hinge ? hinge == WallEnd.Left ? WallEnd.Right : WallEnd.Left : null)))
+            .WithOpenings(wall.Openings.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left).WithHinge(Other(one.Hinge)).WithPocketOn(Other(one.PocketOn))))
             .WithBoxes(new Items<DeviceBox>(wall.Boxes.Reverse().Select(box => box
                 .WithAt(box.At is { } at ? length - at : null)
                 .WithMounting(box.Mounting is { Stud: { } stud, Side: { } side } on && stud <= studs
                     ? on.WithStud(studs + 1 - stud).WithSide(side == StudSide.Left ? StudSide.Right : StudSide.Left)
                     : box.Mounting))));
     }
+
+    private static WallEnd? Other(WallEnd? end) => end is { } one ? (one == WallEnd.Left ? WallEnd.Right : WallEnd.Left) : null;
 
     private static StudLayout? Of(StudLayout? studs) => studs?.WithFrom(studs.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left);
 

@@ -48,7 +48,7 @@ public sealed class RemedySearchTests
     {
         public override string Numbers => "one";
 
-        public override string? GroupOf(BoxTraits box, string room, string storey) => box.Datum == Datum.Subfloor ? null : "others";
+        public override string? GroupOf(BoxTraits box, GroupPlace place) => box.Datum == Datum.Subfloor ? null : "others";
 
         public override void Judge(ProvisionGroup group, ProvisionStatement statement)
         {

@@ -28,7 +28,7 @@ public sealed class DecoyTests
     [Theory]
     [InlineData("standard")]
     [InlineData("jumbo")]
-    public void PlateWhoseEdgeIsOnTheCasing_IsSilent(string plate)
+    public void PlateAQuarterOffTheCasing_IsSilent(string plate)
     {
         OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
         Distance half = plate == "jumbo" ? In("1-3/4") : In("1-3/8");
@@ -39,7 +39,7 @@ public sealed class DecoyTests
         {
             Wall = wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("8"), In("40")).WithLeaf(In("30")).WithCasing(In("2-1/4")).WithReveal(In("3/16")) })
                 .WithBoxes(new[] { new OneBox().Box.WithId("general").WithAt(In("100")).WithHeight(BoxHeight.ToTop(In("16"), Datum.Subfloor)) }),
-            Box = box.Box.WithPlate(new PlateKind(plate)).WithAt(edge + half),
+            Box = box.Box.WithPlate(new PlateKind(plate)).WithAt(edge + half + In("1/4")),
         });
     }
 

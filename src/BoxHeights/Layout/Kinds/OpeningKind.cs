@@ -31,6 +31,9 @@ public readonly struct OpeningKind : IEquatable<OpeningKind>
     /// <summary><c>bifold-door</c></summary>
     public static OpeningKind BifoldDoor => new("bifold-door");
 
+    /// <summary><c>bypass-door</c>: panels that slide past each other within the opening.</summary>
+    public static OpeningKind BypassDoor => new("bypass-door");
+
     /// <summary><c>cased</c></summary>
     public static OpeningKind Cased => new("cased");
 

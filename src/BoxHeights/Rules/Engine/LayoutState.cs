@@ -140,7 +140,7 @@ internal sealed partial class LayoutState
 
         Datum datum = height?.Datum ?? Datum.Subfloor;
         if (sites[box] is not { Length: 1 } held || held[0].Site.Box.Edge != (height is { } stated ? stated.Edge : Edge.Bottom)
-            || held[0].Site.Box.Datum != datum || ResolvedSurface.IsOfAThing(datum))
+            || held[0].Site.Box.Datum != datum || ResolvedSurface.IsOfAThing(datum) || Boxes[box].Surface.Stair is not null)
         {
             StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
             sites[box] = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];

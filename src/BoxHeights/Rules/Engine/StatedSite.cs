@@ -8,10 +8,11 @@ internal sealed class StatedSite
     private readonly long[] edges;
     private readonly DistanceSet[] sure;
 
-    public StatedSite(PlacementSite site, Level? anchor, CompiledRules rules, PlacementStatement statement)
+    public StatedSite(PlacementSite site, Level? anchor, DistanceRange? nosing, CompiledRules rules, PlacementStatement statement)
     {
         Site = site;
         Anchor = anchor;
+        Nosing = nosing;
         List<StatedPlacement> placements = [];
         List<StatedLimit> limits = [];
         List<(string Rule, string Why)> notJudged = [];
@@ -81,6 +82,9 @@ internal sealed class StatedSite
 
     /// <summary>What a countertop or splash that the height is taken from is itself taken from, where the box is; null where it is taken from something else.</summary>
     public Level? Anchor { get; }
+
+    /// <summary>How high the nosings are where the box is, on the wall of a stair; null elsewhere.</summary>
+    public DistanceRange? Nosing { get; }
 
     public StatedPlacement[] Placements { get; }
 

@@ -14,10 +14,11 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         ResolvedSurface surface = box.Surface;
         Level? anchor = ResolvedSurface.IsOfAThing(datum) && along is { } place
             && surface.TryAnchor(new(Distance.Zero, datum), place, place, out Level anchored) ? anchored : null;
+        DistanceRange? nosing = surface.Stair is { } stair && along is { } at && stair.TryNosing(at, out DistanceRange line) ? line : null;
         List<StatedSite> here = known[surface.Index] ??= [];
         foreach (StatedSite one in here)
         {
-            if (one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor
+            if (one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor && one.Nosing == nosing
                 && BoxTraits.Same(one.Site.Box.Source, box.Source))
             {
                 return one;
@@ -30,8 +31,13 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             levels = levels.With(datum, on.Offset, on.Datum);
         }
 
+        if (nosing is { } sloped)
+        {
+            levels = levels.With(Datum.Nosing, sloped, Datum.Subfloor);
+        }
+
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog);
-        StatedSite site = new(new PlacementSite(surface, traits, levels), anchor, rules, statement);
+        StatedSite site = new(new PlacementSite(surface, traits, levels), anchor, nosing, rules, statement);
         here.Add(site);
         return site;
     }

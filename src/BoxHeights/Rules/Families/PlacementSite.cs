@@ -35,6 +35,9 @@ public sealed class PlacementSite
     /// <summary>The decks, porches and balconies before an outside wall.</summary>
     public Items<Platform> Platforms => Surface.Platforms;
 
+    /// <summary>What the doors of the room take of the wall when they stand open.</summary>
+    public Items<DoorCover> DoorCovers => Surface.DoorCovers;
+
     /// <summary>How the wall's board is hung; null where it isn't stated.</summary>
     public HungBoards? Boards => Surface.Boards;
 

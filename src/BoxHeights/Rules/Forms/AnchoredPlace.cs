@@ -96,7 +96,7 @@ public sealed record AnchoredPlace : PlacementRule
         {
             if (Anchor.Things.Contains(opening.Kind.Name))
             {
-                TrimmedOpening trimmed = new(opening);
+                TrimmedOpening trimmed = TrimmedOpening.Of(opening);
                 yield return (trimmed.Left, trimmed.Right);
             }
         }

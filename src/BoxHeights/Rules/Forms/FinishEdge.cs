@@ -72,7 +72,7 @@ public sealed record FinishEdge : PlacementRule
         {
             foreach (Opening opening in wall.Openings)
             {
-                TrimmedOpening trimmed = new(opening);
+                TrimmedOpening trimmed = TrimmedOpening.Of(opening);
                 Region(site, statement, trimmed.Left, trimmed.Right, trimmed.Bottom, trimmed.Top, _ => AllowedHeights.Nothing);
             }
         }
@@ -125,42 +125,4 @@ public sealed record FinishEdge : PlacementRule
         void Across(Distance first, Distance last) =>
             statement.Within(first - half + Distance.FromTicks(1), last + half - Distance.FromTicks(1), off);
     }
-}
-
-/// <summary>An opening with everything that is put around it: the edge that a plate meets.</summary>
-/// <remarks>
-/// The jamb's face is taken in line with the edge of the leaf; where no leaf is stated, 1 in inside the rough opening, as for a door 2 in narrower
-/// than its opening. Casing starts a reveal back from that face. Common practice, no source.
-/// </remarks>
-internal readonly struct TrimmedOpening
-{
-    private static readonly Distance UsualInset = Distance.FromInches(1, 0, 1);
-
-    public TrimmedOpening(Opening opening)
-    {
-        Distance beyond = Distance.Zero;
-        Distance below = Distance.Zero;
-        if (opening.Casing is { } casing)
-        {
-            Distance inset = opening is { Leaf: { } leaf } && opening.Kind == OpeningKind.Door && leaf < opening.Right - opening.Left
-                ? (opening.Right - opening.Left - leaf).Split(2)[0]
-                : UsualInset;
-            Distance outward = (opening.Reveal ?? Distance.Zero) + casing - inset;
-            beyond = outward > Distance.Zero ? outward : Distance.Zero;
-            below = opening.Stool is { } stool ? casing + stool - inset : beyond;
-        }
-
-        Left = opening.Left > beyond ? opening.Left - beyond : Distance.Zero;
-        Right = opening.Right + beyond;
-        Bottom = opening.Sill is { } sill ? new Level(sill.Offset - below, sill.Datum) : null;
-        Top = opening.Head is { } head ? new Level(head.Offset + beyond, head.Datum) : null;
-    }
-
-    public Distance Left { get; }
-
-    public Distance Right { get; }
-
-    public Level? Bottom { get; }
-
-    public Level? Top { get; }
 }

@@ -50,6 +50,12 @@ public sealed record HeightBand : PlacementRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
+        if (Datum == Datum.Nosing && !site.Levels.TryGet(Datum.Nosing, out _))
+        {
+            // Only beside a flight are there nosings to measure from.
+            return;
+        }
+
         if (Datum == Datum.Countertop)
         {
             StateOverCounters(site, statement);

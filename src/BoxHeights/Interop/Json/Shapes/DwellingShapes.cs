@@ -27,10 +27,14 @@ internal static class DwellingShapes
         .Required("to", x => x.To, Texts.Id, "The id of the storey that it leads to.", out MemberKey<string> to)
         .Required("risers", x => x.Risers, Texts.Count, "How many risers it has; at least 1.", out MemberKey<int> risers)
         .Optional("tread", x => x.Tread, (x, v) => x.WithTread(v), Texts.Distance, "From nosing to nosing.")
+        .Optional("run", x => x.Run, (x, v) => x.WithRun(v), Texts.Distance, "All treads together, from the first nosing to the last, instead of the tread; that counts where both are stated.")
         .Optional("nosing", x => x.Nosing, (x, v) => x.WithNosing(v), Texts.Distance, "How far a tread reaches beyond the riser below it.")
         .Optional("treadFinish", x => x.TreadFinish, (x, v) => x.WithTreadFinish(v), Texts.Distance, "The thickness of finish on each tread.")
+        .Optional("cutForFloorBelow", x => x.CutForFloorBelow, (x, v) => x.WithCutForFloorBelow(v), Texts.Distance, "The thickness of finish floor at its foot that its carriages are cut for; the floor that is laid there unless stated.")
+        .Optional("cutForFloorAbove", x => x.CutForFloorAbove, (x, v) => x.WithCutForFloorAbove(v), Texts.Distance, "The thickness of finish floor at its head that its carriages are cut for; the floor that is laid there unless stated.")
         .Optional("wall", x => x.Wall, (x, v) => x.WithWall(v), Texts.Plain, "The address of the wall beside it (\"hall/stair\").")
         .Optional("firstNosing", x => x.FirstNosing, (x, v) => x.WithFirstNosing(v), Texts.Distance, "Where the first nosing is along that wall.")
+        .Optional("climbs", x => x.Climbs, (x, v) => x.WithClimbs(v), Words.WallEnd, "The end of that wall that it climbs toward, seen by someone who faces the wall; the right unless stated.")
         .Optional("lights", x => x.Lights, (x, v) => x.WithLights(v), Lights, "The lights along it.")
         .Build(v => new(v.Get(id), v.Get(from), v.Get(to), v.Get(risers)));
 

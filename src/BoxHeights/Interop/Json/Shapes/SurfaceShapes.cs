@@ -11,12 +11,12 @@ internal static class SurfaceShapes
         .Optional("sill", x => x.Sill, (x, v) => x.WithSill(v), Texts.Level, "The bottom of the rough opening; the floor unless stated.")
         .Optional("head", x => x.Head, (x, v) => x.WithHead(v), Texts.Level, "The top of the rough opening.")
         .Optional("leaf", x => x.Leaf, (x, v) => x.WithLeaf(v), Texts.Distance, "The width of the door leaf.")
-        .Optional("hinge", x => x.Hinge, (x, v) => x.WithHinge(v), Words.WallEnd, "The side that the hinges are on, seen from this room.")
+        .Optional("hinge", x => x.Hinge, (x, v) => x.WithHinge(v), Words.WallEnd, "The side that the hinges are on, seen from this room; of a double door, the side of the leaf that is used first.")
         .Optional("swing", x => x.Swing, (x, v) => x.WithSwing(v), Words.DoorSwing, "Whether the leaf swings into this room or away from it.")
         .Optional("casing", x => x.Casing, (x, v) => x.WithCasing(v), Texts.Distance, "The width of its casing.")
         .Optional("reveal", x => x.Reveal, (x, v) => x.WithReveal(v), Texts.Distance, "From the jamb's edge to the casing.")
         .Optional("stool", x => x.Stool, (x, v) => x.WithStool(v), Texts.Distance, "The thickness of the window stool.")
-        .Optional("pocketOn", x => x.PocketOn, (x, v) => x.WithPocketOn(v), Words.WallEnd, "The side that a pocket door slides into.")
+        .Optional("pocketOn", x => x.PocketOn, (x, v) => x.WithPocketOn(v), Words.WallEnd, "The side that a pocket door slides into; of a barn or sliding door, the side that its panel stands on when it is open.")
         .Optional("entrance", x => x.Entrance, (x, v) => x.WithEntrance(v), Words.EntranceSide, "Whether this room is the inside or the outside of an entrance to the dwelling.")
         .Build(v => new(v.Get(id), v.Get(kind), v.Get(left), v.Get(right)));
 

@@ -1,0 +1,133 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>A stretch of wall that an open door stands before, or slides into.</summary>
+/// <remarks>
+/// <para>A leaf that swings into the room lies flat against its own wall when it is fully open: from its hinge jamb outward by its width. Where a corner is nearer than
+/// that, it stops against the wall round the corner and hides as much of that one too. A barn door's panel clears the doorway and covers its own width beside it.</para>
+/// <para>Only what is stated is known: the side of the hinges, the swing and the leaf; for panels and pockets the side and the leaf.</para>
+/// </remarks>
+public sealed class DoorCover
+{
+    private DoorCover(DoorCoverKind kind, Opening opening, string wall, Distance left, Distance right)
+    {
+        Kind = kind;
+        Opening = opening;
+        Wall = wall;
+        Left = left;
+        Right = right;
+    }
+
+    /// <summary>What hides the wall.</summary>
+    public DoorCoverKind Kind { get; }
+
+    /// <summary>The opening that the door closes.</summary>
+    public Opening Opening { get; }
+
+    /// <summary>The id of the wall that is hidden, within the room.</summary>
+    public string Wall { get; }
+
+    /// <summary>The left end of what is hidden, from that wall's left end.</summary>
+    public Distance Left { get; }
+
+    /// <summary>The right end of what is hidden, from that wall's left end.</summary>
+    public Distance Right { get; }
+
+    /// <summary>Everything that the doors of a room take of its walls.</summary>
+    /// <param name="room">The room.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
+    public static Items<DoorCover> In(Room room) => In((room ?? throw new ArgumentNullException(nameof(room))).Walls);
+
+    /// <summary>Everything that the doors in a row of walls, seen left to right, take of them.</summary>
+    internal static Items<DoorCover> In(Items<Wall> walls)
+    {
+        List<DoorCover> found = [];
+        for (int i = 0; i < walls.Count; i++)
+        {
+            foreach (Opening opening in walls[i].Openings)
+            {
+                if (opening.Right > opening.Left)
+                {
+                    Add(found, walls, i, opening);
+                }
+            }
+        }
+
+        return new(found);
+    }
+
+    private static void Add(List<DoorCover> found, Items<Wall> walls, int index, Opening opening)
+    {
+        if (opening.Leaf is not { } leaf)
+        {
+            return;
+        }
+
+        TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+        if (trimmed.Pocket is { } pocket)
+        {
+            found.Add(new(DoorCoverKind.Pocket, opening, walls[index].Id, pocket.From, pocket.To));
+        }
+        else if (opening.Kind == OpeningKind.BarnDoor && opening.PocketOn is { } side)
+        {
+            Beside(DoorCoverKind.Panel, side);
+        }
+        else if (opening.Swing == DoorSwing.Into && opening.Kind == OpeningKind.DoubleDoor)
+        {
+            Beside(DoorCoverKind.Leaf, WallEnd.Left);
+            Beside(DoorCoverKind.Leaf, WallEnd.Right);
+        }
+        else if (opening.Swing == DoorSwing.Into && opening.Kind == OpeningKind.Door && opening.Hinge is { } hinge)
+        {
+            Beside(DoorCoverKind.Leaf, hinge);
+        }
+
+        void Beside(DoorCoverKind kind, WallEnd side)
+        {
+            Distance jamb = side == WallEnd.Left ? trimmed.JambLeft : walls[index].Length - trimmed.JambRight;
+            Cover(kind, index, side, Distance.Max(Distance.Zero, jamb - leaf), jamb);
+            if (kind == DoorCoverKind.Leaf && jamb < leaf && Neighbor(walls, index, side) is { } next)
+            {
+                Cover(kind, next, side == WallEnd.Left ? WallEnd.Right : WallEnd.Left, Distance.Zero, Distance.Min(leaf, walls[next].Length));
+            }
+        }
+
+        // Counted from the named end of the wall.
+        void Cover(DoorCoverKind kind, int on, WallEnd from, Distance near, Distance far)
+        {
+            Wall wall = walls[on];
+            if (far > near)
+            {
+                found.Add(from == WallEnd.Left
+                    ? new(kind, opening, wall.Id, near, far)
+                    : new(kind, opening, wall.Id, wall.Length - far, wall.Length - near));
+            }
+        }
+    }
+
+    /// <summary>The wall round an inside corner, if one stands there. A room's last wall meets its first only where all its turns make a full one.</summary>
+    internal static int? Neighbor(Items<Wall> walls, int index, WallEnd side)
+    {
+        int next = index + (side == WallEnd.Left ? -1 : 1);
+        if (next < 0 || next == walls.Count)
+        {
+            decimal turns = 0;
+            foreach (Wall wall in walls)
+            {
+                turns += wall.TurnDegrees;
+            }
+
+            if (turns != 360m)
+            {
+                return null;
+            }
+
+            next = next < 0 ? walls.Count - 1 : 0;
+        }
+
+        decimal turn = walls[side == WallEnd.Left ? next : index].TurnDegrees;
+        return turn == 90m && !walls[next].Open && !walls[index].Open ? next : null;
+    }
+}

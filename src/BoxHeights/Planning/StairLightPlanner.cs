@@ -1,0 +1,262 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>Chooses interval and phase of the low lights beside a flight so that as many as possible land on stud faces, and proves that no phase does better.</summary>
+/// <remarks>
+/// <para>A light is on a stud if its exact place is no farther from the center of a box nailed to some stud face than the adjustment. As the phase grows every light moves
+/// along the wall alike, so that the count changes only where a light comes into or out of reach of a stud face. Between two such phases it stays, and at one of them it is
+/// never less than beside it: the largest count over those phases is the largest there is.</para>
+/// <para>Of intervals the one with the largest share of lights on studs is chosen, then the one with more lights. Of phases with the largest count, the one whose worst shift
+/// is least, then whose shifts are least in sum, then the one nearest to the middle of what is allowed. Worst shifts are least where a light is exactly on a stud face, or
+/// two are as far off on opposite sides: those phases are tried too.</para>
+/// </remarks>
+public sealed class StairLightPlanner
+{
+    private readonly StairFlight flight;
+    private readonly StairRun run;
+    private readonly StudPositions studs;
+    private readonly StairLightOptions options;
+    private readonly List<(Distance Center, int Stud, StudSide Side)> faces = [];
+    private int tried;
+
+    private StairLightPlanner(StairFlight flight, StairRun run, StudPositions studs, StairLightOptions options)
+    {
+        this.flight = flight;
+        this.run = run;
+        this.studs = studs;
+        this.options = options;
+        for (int stud = 1; stud <= studs.Count; stud++)
+        {
+            foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
+            {
+                if (studs.TryCenter(stud, side, options.BoxWidth, out Distance center))
+                {
+                    faces.Add((center, stud, side));
+                }
+            }
+        }
+    }
+
+    /// <summary>Plans the lights of a flight. What its <see cref="StairFlight.Lights"/> state, interval, first tread or phase, is kept; the rest is chosen.</summary>
+    /// <param name="flight">The flight: risers, tread or run, and first nosing along its wall.</param>
+    /// <param name="studs">The studs of that wall.</param>
+    /// <param name="options">What the flight doesn't state; null for the usual.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="flight"/> or <paramref name="studs"/> is null.</exception>
+    /// <exception cref="ArgumentException">The flight states no first nosing, or neither tread nor run; the options leave no phase or no interval; or no tread would get a light.</exception>
+    public static StairLightPlan Plan(StairFlight flight, StudPositions studs, StairLightOptions? options = null)
+    {
+        if (flight is null || studs is null)
+        {
+            throw new ArgumentNullException(flight is null ? nameof(flight) : nameof(studs));
+        }
+
+        options ??= StairLightOptions.Default;
+        if (options.LowestPhase > options.HighestPhase || options.FewestTreads > options.MostTreads)
+        {
+            throw new ArgumentException("The options leave no " + (options.LowestPhase > options.HighestPhase ? "phase." : "interval."), nameof(options));
+        }
+
+        if (!StairRun.TryOf(flight, out StairRun? run))
+        {
+            throw new ArgumentException("The flight states no first nosing, or neither tread nor run.", nameof(flight));
+        }
+
+        return new StairLightPlanner(flight, run!, studs, options).Best();
+    }
+
+    private StairLightPlan Best()
+    {
+        int start = flight.Lights?.StartTread ?? 1;
+        if (start >= flight.Risers)
+        {
+            throw new ArgumentException("A flight of " + flight.Risers + " risers has no tread " + start + " below its upper floor.", nameof(flight));
+        }
+
+        Candidate? best = null;
+        int fewest = flight.Lights?.Every ?? options.FewestTreads;
+        int most = flight.Lights?.Every ?? options.MostTreads;
+        for (int every = fewest; every <= most; every++)
+        {
+            Candidate one = BestOf(every, start);
+            best = best is null || one.IsBetterInterval(best) ? one : best;
+        }
+
+        return Written(best!, start);
+    }
+
+    private Candidate BestOf(int every, int start)
+    {
+        // Where each light would be at phase 0, measured up the flight; and the stud faces measured likewise.
+        List<ExactDistance> nosings = [];
+        for (int tread = start; tread < flight.Risers; tread += every)
+        {
+            nosings.Add(run.Tread * new Ratio(tread - 1));
+        }
+
+        ExactDistance low = run.Tread * (flight.Lights?.Phase ?? options.LowestPhase);
+        ExactDistance high = run.Tread * (flight.Lights?.Phase ?? options.HighestPhase);
+        ExactDistance middle = (low + high) * new Ratio(1, 2);
+        Candidate? best = null;
+        HashSet<ExactDistance> seen = [];
+        foreach (ExactDistance phase in Telling(nosings, low, high))
+        {
+            if (phase >= low && phase <= high && seen.Add(phase))
+            {
+                tried++;
+                Candidate one = At(every, nosings, phase, (phase - middle).Abs());
+                best = best is null || one.IsBetterPhase(best) ? one : best;
+            }
+        }
+
+        return best!;
+    }
+
+    /// <summary>Every phase at which the count can change, or at which the worst shift can be least.</summary>
+    private IEnumerable<ExactDistance> Telling(List<ExactDistance> nosings, ExactDistance low, ExactDistance high)
+    {
+        yield return low;
+        yield return high;
+        yield return (low + high) * new Ratio(1, 2);
+        List<ExactDistance> exact = [];
+        foreach (ExactDistance nosing in nosings)
+        {
+            foreach ((Distance center, _, _) in faces)
+            {
+                ExactDistance phase = run.Up(center) - nosing;
+                if (phase >= low - options.Adjustment && phase <= high + options.Adjustment)
+                {
+                    exact.Add(phase);
+                    yield return phase;
+                    yield return phase - options.Adjustment;
+                    yield return phase + options.Adjustment;
+                }
+            }
+        }
+
+        // Two lights that are both within reach of their studs have these phases no farther apart than twice that reach.
+        exact.Sort();
+        for (int i = 0; i < exact.Count; i++)
+        {
+            for (int j = i + 1; j < exact.Count && exact[j] - exact[i] <= options.Adjustment + options.Adjustment; j++)
+            {
+                yield return (exact[i] + exact[j]) * new Ratio(1, 2);
+            }
+        }
+    }
+
+    private Candidate At(int every, List<ExactDistance> nosings, ExactDistance phase, ExactDistance fromMiddle)
+    {
+        Candidate candidate = new(every, phase, fromMiddle);
+        foreach (ExactDistance nosing in nosings)
+        {
+            ExactDistance along = run.Along(nosing + phase);
+            int nearest = Nearest(along);
+            candidate.Add(nearest, nearest < 0 ? ExactDistance.Zero : (faces[nearest].Center - along).Abs());
+        }
+
+        return candidate;
+    }
+
+    /// <summary>The stud face nearest to a place, if the box can be shifted to it; of two as near, the one farther up the flight.</summary>
+    private int Nearest(ExactDistance along)
+    {
+        int nearest = -1;
+        ExactDistance least = options.Adjustment;
+        for (int i = 0; i < faces.Count; i++)
+        {
+            ExactDistance away = (faces[i].Center - along).Abs();
+            if (away < least || (away == least && (nearest < 0 || run.Up(faces[i].Center) > run.Up(faces[nearest].Center))))
+            {
+                (nearest, least) = (i, away);
+            }
+        }
+
+        return nearest;
+    }
+
+    private StairLightPlan Written(Candidate best, int start)
+    {
+        List<StairPathLight> lights = [];
+        List<string> reasons = [];
+        List<int> blocked = [];
+        for (int i = 0; i < best.Faces.Count; i++)
+        {
+            int tread = start + (i * best.Every);
+            ExactDistance exact = run.Along((run.Tread * new Ratio(tread - 1)) + best.Phase);
+            if (best.Faces[i] < 0)
+            {
+                Distance center = exact.RoundNearest();
+                blocked.Add(tread);
+                lights.Add(new(tread, exact, center, null, null, "on blocking, its center " + Printed.Of(center, options.Units) + " from the wall's left end: no stud face within " + Printed.Of(options.Adjustment, options.Units)));
+            }
+            else
+            {
+                (Distance center, int stud, StudSide side) = faces[best.Faces[i]];
+                ExactDistance shift = center - exact;
+                lights.Add(new(tread, exact, center, stud, side, "on stud " + stud + ", " + (side == StudSide.Left ? "left" : "right") + " side"
+                    + (shift == ExactDistance.Zero ? "" : ", shifted " + Printed.OffBy(shift.Abs().RoundUp(), options.Units) + " to the " + (shift > ExactDistance.Zero ? "right" : "left"))));
+            }
+        }
+
+        int onStuds = lights.Count - blocked.Count;
+        reasons.Add("every " + best.Every + " treads from tread " + start + ": " + onStuds + " of " + lights.Count + " lights on studs, shifted by no more than " + Printed.OffBy(best.Worst.RoundUp(), options.Units));
+        reasons.Add(flight.Lights?.Phase is { } stated
+            ? "the place on the tread is the flight's own: " + stated
+            : "the most there can be: of " + tried + " phases at which anything changes none does better");
+        if (blocked.Count > 0)
+        {
+            reasons.Add("blocking at tread" + (blocked.Count == 1 ? " " : "s ") + string.Join(", ", blocked));
+        }
+
+        if (studs.Known == StudKnowledge.Assumed)
+        {
+            reasons.Add("the studs are assumed: find them before marking");
+        }
+
+        return new(flight, best.Every, start, best.Phase.RatioTo(run.Tread), new(lights), tried, new(reasons));
+    }
+
+    /// <summary>The lights of one interval at one phase.</summary>
+    private sealed class Candidate(int every, ExactDistance phase, ExactDistance fromMiddle)
+    {
+        private readonly ExactDistance fromMiddle = fromMiddle;
+        private int onStuds;
+        private ExactDistance sum;
+
+        public int Every { get; } = every;
+
+        public ExactDistance Phase { get; } = phase;
+
+        /// <summary>For each light its stud face, −1 where it needs blocking.</summary>
+        public List<int> Faces { get; } = [];
+
+        public ExactDistance Worst { get; private set; }
+
+        public void Add(int face, ExactDistance shift)
+        {
+            Faces.Add(face);
+            onStuds += face < 0 ? 0 : 1;
+            sum += shift;
+            Worst = shift > Worst ? shift : Worst;
+        }
+
+        /// <summary>Compared with another phase of the same interval. Where all is equal the lower phase is kept, whatever was tried first.</summary>
+        public bool IsBetterPhase(Candidate other)
+        {
+            int order = other.onStuds.CompareTo(onStuds);
+            order = order != 0 ? order : Worst.CompareTo(other.Worst);
+            order = order != 0 ? order : sum.CompareTo(other.sum);
+            order = order != 0 ? order : fromMiddle.CompareTo(other.fromMiddle);
+            return (order != 0 ? order : Phase.CompareTo(other.Phase)) < 0;
+        }
+
+        /// <summary>Compared with another interval: the larger share on studs, then more lights.</summary>
+        public bool IsBetterInterval(Candidate other)
+        {
+            int order = ((long)onStuds * other.Faces.Count).CompareTo((long)other.onStuds * Faces.Count);
+            return (order != 0 ? order : Faces.Count.CompareTo(other.Faces.Count)) > 0;
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The largest finished riser of a flight exceeds the smallest by no more than a limit, with the floors that are laid at its foot and head.</summary>
+/// <remarks>Judged only where it is stated which floors the carriages are cut for; a floor that isn't described is taken to be the one that they are cut for.</remarks>
+public sealed record RiserVariation : SpaceRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the number comes from.</param>
+    /// <param name="most">The largest difference, itself allowed.</param>
+    public RiserVariation(string id, string summary, Severity severity, Citation citation, Distance most)
+        : base(id, summary, severity, citation) => Most = most;
+
+    /// <summary>The largest difference, itself allowed.</summary>
+    public Distance Most { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Flight;
+
+    /// <inheritdoc/>
+    public override string Numbers => "largest riser less smallest at most " + Most;
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Flight is not { } flight)
+        {
+            return;
+        }
+
+        if (flight.CutForFloorBelow is null && flight.CutForFloorAbove is null)
+        {
+            statement.NotJudged("it isn't stated which floors the carriages of \"" + flight.Id + "\" are cut for");
+            return;
+        }
+
+        if (!StairGeometry.TryRise(space.Dwelling, flight, out Distance rise))
+        {
+            statement.NotJudged("it isn't stated how far \"" + flight.Id + "\" climbs");
+            return;
+        }
+
+        DistanceRange variation = Variation(space.Dwelling, flight, rise);
+        if (variation.To > Most)
+        {
+            bool fails = variation.From > Most;
+            statement.Finds(flight.Id, flight.Wall ?? flight.Id, fails ? Verdict.Fails : Verdict.Unknown, fails ? variation.From : variation.To, DistanceSet.AtMost(Most),
+                () => "its finished risers differ by " + variation, fails ? Facts.None : Facts.FloorFinish);
+        }
+    }
+
+    /// <summary>The differences that are possible: the extremes lie where floors are thinnest or thickest, as cut for, or as far off at the head as at the foot.</summary>
+    private static DistanceRange Variation(Dwelling dwelling, StairFlight flight, Distance rise)
+    {
+        DistanceRange below = LaidOn(dwelling, flight, flight.From, flight.CutForFloorBelow);
+        DistanceRange above = LaidOn(dwelling, flight, flight.To, flight.CutForFloorAbove);
+        Distance least = Distance.MaxValue;
+        Distance most = Distance.Zero;
+        foreach (Distance high in Telling(above, flight.CutForFloorAbove ?? above.From))
+        {
+            foreach (Distance low in Telling(below, flight.CutForFloorBelow ?? below.From, (flight.CutForFloorBelow ?? below.From) + (flight.CutForFloorAbove ?? high) - high))
+            {
+                Distance one = new StairGeometry(flight, rise, low, high).RiserVariation.RoundNearest();
+                least = Distance.Min(least, one);
+                most = Distance.Max(most, one);
+            }
+        }
+
+        return new(least, most);
+    }
+
+    private static List<Distance> Telling(DistanceRange range, params Distance[] within)
+    {
+        List<Distance> found = [range.From, range.To];
+        foreach (Distance one in within)
+        {
+            if (range.Contains(one))
+            {
+                found.Add(one);
+            }
+        }
+
+        return found;
+    }
+
+    private static DistanceRange LaidOn(Dwelling dwelling, StairFlight flight, string storey, Distance? cut)
+    {
+        bool stated = StairGeometry.RoomsAt(dwelling, flight, storey).Exists(room => room.Floor is not null);
+        return stated || cut is null ? StairGeometry.FloorOn(dwelling, flight, storey) : cut.Value;
+    }
+}

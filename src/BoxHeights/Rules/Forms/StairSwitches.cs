@@ -1,0 +1,121 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A flight with many risers has a wall switch at each of the floors that it joins.</summary>
+/// <remarks>
+/// What a switch controls isn't described, so a switch counts by where it is: in the room that the flight's wall is in, else in the halls of that storey, or, under a
+/// wider reading, anywhere on it. A level of which no such room with boxes is described isn't judged. Landings between floors aren't described.
+/// </remarks>
+public sealed record StairSwitches : SpaceRule
+{
+    private static readonly Distance Aside = Distance.FromInches(12, 0, 1);
+
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is asked for, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="fewestRisers">The number of risers from which it is asked for, itself included.</param>
+    public StairSwitches(string id, string summary, Severity severity, Citation citation, int fewestRisers)
+        : base(id, summary, severity, citation) => FewestRisers = fewestRisers;
+
+    /// <summary>The number of risers from which a switch is asked for at each level, itself included.</summary>
+    public int FewestRisers { get; init; }
+
+    /// <summary>Whether a switch anywhere on the storey counts.</summary>
+    public bool AnywhereOnLevel { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Flight;
+
+    /// <inheritdoc/>
+    public override string Numbers => "a wall switch at each floor from " + FewestRisers + " risers on" + (AnywhereOnLevel ? ", anywhere on that floor" : ", in the room at the stair");
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (space.Flight is not { } flight || flight.Risers < FewestRisers)
+        {
+            return;
+        }
+
+        foreach (string storey in new[] { flight.From, flight.To })
+        {
+            HashSet<string> rooms = RoomsOn(space.Dwelling, flight, storey);
+            int boxes = 0;
+            int switches = 0;
+            foreach (SpaceBox box in space.Boxes)
+            {
+                bool counts = rooms.Contains(box.SpaceId);
+                boxes += counts ? 1 : 0;
+                switches += counts && IsWallSwitch(box.Traits) ? 1 : 0;
+            }
+
+            if (boxes == 0)
+            {
+                statement.NotJudged("no room with boxes is described at the stair on \"" + storey + "\"");
+            }
+            else if (switches == 0)
+            {
+                statement.Finds(flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
+                    () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", cure: CureOf(space.Dwelling, flight, storey));
+            }
+        }
+    }
+
+    private static bool IsWallSwitch(BoxTraits box)
+    {
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (device.IsSwitch && box.Surface == BoxSurface.Wall)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private HashSet<string> RoomsOn(Dwelling dwelling, StairFlight flight, string storey)
+    {
+        HashSet<string> ids = [];
+        foreach (Room room in AnywhereOnLevel ? dwelling.Rooms : new(StairGeometry.RoomsAt(dwelling, flight, storey)))
+        {
+            if (room.Storey == storey)
+            {
+                ids.Add(room.Id);
+            }
+        }
+
+        return ids;
+    }
+
+    /// <summary>A three-way switch on the flight's own wall, a foot before its first nosing or beyond its last, where that wall is on this storey.</summary>
+    private static Items<PlacedBox> CureOf(Dwelling dwelling, StairFlight flight, string storey)
+    {
+        bool atHead = storey == flight.To;
+        if (flight.Wall is not { } address || !StairRun.TryOf(flight, out StairRun? run))
+        {
+            return default;
+        }
+
+        Distance along = run!.Along(atHead ? (run.Tread * new Ratio(flight.Risers - 1)) + Aside : -Aside).RoundNearest();
+        foreach (Room room in StairGeometry.RoomsAt(dwelling, flight, storey))
+        {
+            foreach (Wall wall in room.Walls)
+            {
+                if (room.Id + "/" + wall.Id == address && along > Distance.Zero && along < wall.Length)
+                {
+                    return new[]
+                    {
+                        new PlacedBox(address, new DeviceBox(flight.Id + (atHead ? "-head-switch" : "-foot-switch"), BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch })
+                            .WithAt(along).WithHeight(BoxHeight.ToTop(Distance.FromInches(48, 0, 1), Datum.Subfloor))),
+                    };
+                }
+            }
+        }
+
+        return default;
+    }
+}

@@ -1,0 +1,163 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Numerics;
+using BoxHeights.Tests.Cases;
+using FsCheck;
+using FsCheck.Fluent;
+using Fractions;
+using Xunit;
+
+namespace BoxHeights.Tests.Framing;
+
+/// <summary>Rough and finished stairs and the line of their nosings.</summary>
+public sealed class StairGeometryTests
+{
+    private static readonly Distance ThreeQuarters = CaseFile.Inches("3/4");
+
+    // 105 in from subfloor to subfloor, 14 risers, floors of 3/4 in, treads 1 in thick.
+    private static StairFlight Fourteen { get; } = new StairFlight("stair", "low", "high", 14).WithTread(CaseFile.Inches("10")).WithTreadFinish(CaseFile.Inches("1")).WithFirstNosing(CaseFile.Inches("20"));
+
+    private static StairGeometry Even { get; } = new(Fourteen, CaseFile.Inches("105"), ThreeQuarters, ThreeQuarters);
+
+    [Fact]
+    public void Notches_FourteenRisers_AreThePublishedOnes()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("stair-rough.csv"))
+        {
+            int tread = int.Parse(row["tread"], CultureInfo.InvariantCulture);
+            Assert.Equal((ExactDistance)CaseFile.Inches(row["notch"]), Even.NotchHeight(tread));
+            Assert.Equal((ExactDistance)CaseFile.Inches(row["finished"]), Even.TreadHeight(tread));
+
+            // The second road: risers of 105/14 in from the floor of 3/4 in; a notch lies 1 in under its tread, but for both subfloors.
+            Fraction finished = new Fraction(3, 4) + (new Fraction(105, 14) * new Fraction(tread));
+            Assert.Equal(CaseFile.Number(row["finished"]), finished);
+            Assert.Equal(CaseFile.Number(row["notch"]), tread == 0 ? Fraction.Zero : finished - (tread == 14 ? new Fraction(3, 4) : Fraction.One));
+        }
+    }
+
+    [Fact]
+    public void Risers_RoughOnes_AreUnevenOnPurpose()
+    {
+        Assert.Equal("7-1/4 in", Even.RoughRiser(1).ToString());
+        Assert.All(Enumerable.Range(2, 12), riser => Assert.Equal("7-1/2 in", Even.RoughRiser(riser).ToString()));
+        Assert.Equal("7-3/4 in", Even.RoughRiser(14).ToString());
+        Assert.Equal(ExactDistance.Zero, Even.RiserVariation);
+    }
+
+    // A light 6 in above finished tread 5: 3/4 + 37-1/2 + 6 = 44-1/4 in, 7 in above rough notch 5. Computed.
+    [Fact]
+    public void TreadHeight_LightAboveIt_IsThePublishedHeight()
+    {
+        Assert.Equal((ExactDistance)CaseFile.Inches("44-1/4"), Even.TreadHeight(5) + CaseFile.Inches("6"));
+        Assert.Equal((ExactDistance)CaseFile.Inches("7"), Even.TreadHeight(5) + CaseFile.Inches("6") - Even.NotchHeight(5));
+    }
+
+    // The carriages were cut for 3/4 in; 1-1/4 in of tile at the foot makes riser 1 only 7 in. Computed.
+    [Fact]
+    public void Variation_OtherFloorThanCutFor_IsTheDifference()
+    {
+        StairGeometry tiled = new(Fourteen.WithCutForFloorBelow(ThreeQuarters).WithCutForFloorAbove(ThreeQuarters), CaseFile.Inches("105"), CaseFile.Inches("1-1/4"), ThreeQuarters);
+        Assert.Equal((ExactDistance)CaseFile.Inches("7"), tiled.FinishedRiser(1));
+        Assert.Equal((ExactDistance)CaseFile.Inches("1/2"), tiled.RiserVariation);
+    }
+
+    // At 65 in along, 45 in up the flight from a first nosing at 20 in: 41-1/4 in above the lower finished floor; a handrail there is 75-1/4 to 79-1/4 in. Computed.
+    [Theory]
+    [InlineData(WallEnd.Right, "65")]
+    [InlineData(WallEnd.Left, "95")]
+    public void NosingLine_FortyFiveInchesUp_IsThePublishedHeight(WallEnd climbs, string along)
+    {
+        StairGeometry stair = new(Fourteen.WithClimbs(climbs).WithFirstNosing(CaseFile.Inches(climbs == WallEnd.Right ? "20" : "140")), CaseFile.Inches("105"), ThreeQuarters, ThreeQuarters);
+        Assert.True(stair.TryNosingLine(CaseFile.Inches(along), out ExactDistance line));
+        Assert.Equal((ExactDistance)CaseFile.Inches("41-1/4"), line - ThreeQuarters);
+        Assert.Equal(((ExactDistance)CaseFile.Inches("75-1/4"), (ExactDistance)CaseFile.Inches("79-1/4")), (line - ThreeQuarters + CaseFile.Inches("34"), line - ThreeQuarters + CaseFile.Inches("38")));
+    }
+
+    [Fact]
+    public void NosingLine_BesideTheFlight_IsNotKnown()
+    {
+        Distance tick = Distance.FromTicks(1);
+        Assert.True(Even.TryNosingLine(CaseFile.Inches("20"), out ExactDistance foot));
+        Assert.Equal(Even.TreadHeight(1), foot);
+        Assert.True(Even.TryNosingLine(CaseFile.Inches("150"), out ExactDistance head));
+        Assert.Equal(Even.TreadHeight(14), head);
+        Assert.False(Even.TryNosingLine(CaseFile.Inches("20") - tick, out _));
+        Assert.False(Even.TryNosingLine(CaseFile.Inches("150") + tick, out _));
+        Assert.False(new StairGeometry(Fourteen.WithFirstNosing(null), CaseFile.Inches("105"), ThreeQuarters, ThreeQuarters).TryNosingLine(CaseFile.Inches("50"), out _));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Even.TreadHeight(15));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Even.FinishedRiser(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new StairGeometry(Fourteen, Distance.Zero, ThreeQuarters, ThreeQuarters));
+    }
+
+    [Fact]
+    public void Geometry_RandomFlights_IsThatOfFractions() => Prop.ForAll(Flights(), one =>
+    {
+        (int risers, int rise, int low, int high, int run, int first, bool left) = one;
+        StairFlight flight = new StairFlight("s", "a", "b", risers).WithRun(Eighths(run)).WithFirstNosing(Eighths(first)).WithClimbs(left ? WallEnd.Left : WallEnd.Right);
+        StairGeometry stair = new(flight, Eighths(rise), Eighths(low), Eighths(high));
+        Fraction riser = new(rise + high - low, risers);
+        Fraction tread = new(run, risers - 1);
+        bool alike = true;
+        for (int k = 1; k <= risers; k++)
+        {
+            alike &= stair.TryNosingAlong(k, out ExactDistance along) && Same(along, new Fraction(first) + (tread * new Fraction(left ? 1 - k : k - 1)));
+            alike &= Same(stair.TreadHeight(k), new Fraction(low) + (riser * new Fraction(k)));
+            alike &= Same(stair.FinishedRiser(k), riser);
+        }
+
+        // The line meets every nosing that lies on the grid, and between it is straight.
+        int at = first + ((left ? -1 : 1) * (run / 3));
+        alike &= stair.TryNosingLine(Eighths(at), out ExactDistance line)
+            && Same(line, new Fraction(low) + riser + (riser * new Fraction(run / 3) / tread));
+        return alike && stair.RiserVariation == ExactDistance.Zero;
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void Variation_RandomFloors_IsThatOfAllRisers() => Prop.ForAll(Arb.From(Gen.Choose(0, 20).ArrayOf(4)), Arb.From(Gen.Choose(1, 18)), (n, risers) =>
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", risers).WithCutForFloorBelow(Eighths(n[0])).WithCutForFloorAbove(Eighths(n[1]));
+        StairGeometry stair = new(flight, Eighths(840), Eighths(n[2]), Eighths(n[3]));
+        Fraction riser = new(840 + n[1] - n[0], risers);
+        Fraction[] all = Enumerable.Range(1, risers).Select(k => riser + new Fraction(k == 1 ? n[0] - n[2] : 0) + new Fraction(k == risers ? n[3] - n[1] : 0)).ToArray();
+        return Same(stair.RiserVariation, all.Max() - all.Min());
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void Repeats_TreadsAgainstStuds_AreLeastCommonMultiples()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("stair-repeats.csv"))
+        {
+            Fraction tread = row["tread"] == "32/3" ? new Fraction(32, 3) : CaseFile.Number(row["tread"]);
+            Fraction spacing = CaseFile.Number(row["spacing"]);
+            Fraction repeat = CaseFile.Number(row["repeat"]);
+            Assert.Equal(repeat, tread * CaseFile.Number(row["treads"]));
+            Assert.Equal(repeat, spacing * CaseFile.Number(row["studs"]));
+            Assert.True(BigInteger.GreatestCommonDivisor((BigInteger)CaseFile.Number(row["treads"]).ToDecimal(), (BigInteger)CaseFile.Number(row["studs"]).ToDecimal()).IsOne);
+
+            // The library's own treads meet the stud faces alike after so many, and after no fewer.
+            int treads = int.Parse(row["treads"], CultureInfo.InvariantCulture);
+            StairFlight flight = new StairFlight("s", "a", "b", treads + 1).WithRun(CaseFile.Inches(repeat)).WithFirstNosing(Distance.Zero);
+            StairGeometry stair = new(flight, CaseFile.Inches("100"), Distance.Zero, Distance.Zero);
+            int[] alike = Enumerable.Range(2, treads).Where(k => stair.TryNosingAlong(k, out ExactDistance along) && along.RatioTo(CaseFile.Inches(row["spacing"])).Denominator == 1).ToArray();
+            Assert.Equal([treads + 1], alike);
+        }
+    }
+
+    internal static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
+
+    /// <summary>Whether an exact length is so many eighths of an inch.</summary>
+    internal static bool Same(ExactDistance length, Fraction eighths) =>
+        length * new Ratio((long)eighths.Denominator) == (ExactDistance)Distance.FromTicks((long)eighths.Numerator * 254_000);
+
+    private static Arbitrary<(int Risers, int Rise, int Low, int High, int Run, int First, bool Left)> Flights() => Arb.From(
+        from risers in Gen.Choose(2, 19)
+        from rise in Gen.Choose(300, 1000)
+        from low in Gen.Choose(0, 12)
+        from high in Gen.Choose(0, 12)
+        from run in Gen.Choose(80, 1500)
+        from first in Gen.Choose(1500, 3000)
+        from left in Gen.Elements(true, false)
+        select (risers, rise, low, high, run, first, left));
+}

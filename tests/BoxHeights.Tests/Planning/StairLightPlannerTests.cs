@@ -1,0 +1,197 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using FsCheck;
+using FsCheck.Fluent;
+using Fractions;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Stair lights on as many studs as there can be, against brute force over phases in exact fractions.</summary>
+public sealed class StairLightPlannerTests
+{
+    [Fact]
+    public void Plan_PublishedFlights_AreOnAsManyStuds()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("stair-lights.csv"))
+        {
+            int Whole(string name) => int.Parse(row[name], CultureInfo.InvariantCulture);
+            string[] phase = row["phase"].Split('/');
+            Ratio on = new(int.Parse(phase[0], CultureInfo.InvariantCulture), phase.Length > 1 ? int.Parse(phase[1], CultureInfo.InvariantCulture) : 1);
+            StairFlight flight = new StairFlight("s", "a", "b", Whole("risers")).WithTread(CaseFile.Inches(row["tread"])).WithFirstNosing(CaseFile.Inches(row["first"]))
+                .WithLights(new StairLights(Whole("every")).WithStartTread(Whole("start")).WithPhase(on));
+            StudPositions studs = StudPositions.Along(new StudLayout().WithSpacing(CaseFile.Inches(row["spacing"])), CaseFile.Inches(row["wall"]));
+            StairLightPlan plan = StairLightPlanner.Plan(flight, studs, new StairLightOptions().WithBoxWidth(CaseFile.Inches(row["box"])).WithAdjustment(CaseFile.Inches(row["adjust"])));
+
+            string[] places = row["exact places"].Split(' ');
+            Assert.Equal(places.Select(place => (ExactDistance)CaseFile.Inches(place)), plan.Lights.Select(light => light.Exact));
+            Assert.Equal(Whole("on studs"), plan.OnStuds);
+
+            // The second road: what is left of each place above whole spacings, and how far that is from a flank.
+            Fraction spacing = CaseFile.Number(row["spacing"]);
+            Fraction flank = new Fraction(3, 4) + (CaseFile.Number(row["box"]) / new Fraction(2));
+            string[] residues = row["residues"].Split(' ');
+            string[] shifts = row["shifts"].Split(' ');
+            int near = 0;
+            for (int i = 0; i < places.Length; i++)
+            {
+                Fraction rest = CaseFile.Number(places[i]) - (spacing * Floor(CaseFile.Number(places[i]) / spacing));
+                Fraction shift = new[] { rest - flank, rest + flank, rest - (spacing - flank), rest - (spacing + flank) }.Select(one => one.Abs()).Min();
+                Assert.Equal(CaseFile.Number(residues[i]), rest);
+                Assert.Equal(CaseFile.Number(shifts[i]), shift);
+                near += shift <= CaseFile.Number(row["adjust"]) ? 1 : 0;
+            }
+
+            Assert.Equal(Whole("on studs"), near);
+        }
+    }
+
+    [Fact]
+    public void Plan_FreePhase_SplitsTheErrorEvenly()
+    {
+        // Steps of 20 in on 16 in centers: with flanks 1-7/8 in off centers two of every four lights can be on studs, 1/8 in off at best. Computed.
+        StairFlight flight = new StairFlight("s", "a", "b", 14).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("2")).WithLights(new StairLights(2));
+        StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")), Everywhere);
+        Assert.Equal(4, plan.OnStuds);
+        Assert.All(plan.Lights.Where(light => !light.NeedsBlocking), light => Assert.Equal((ExactDistance)CaseFile.Inches("1/8"), light.Shift.Abs()));
+        Assert.Contains(plan.Reasons, reason => reason == "blocking at treads 1, 7, 9");
+    }
+
+    [Fact]
+    public void Plan_TreadsOfThreeInThirtyTwo_CanAllBeOnStuds()
+    {
+        // Three treads of 10-2/3 in are two spacings: every third light is on the same face of every second stud. Computed.
+        StairFlight flight = new StairFlight("s", "a", "b", 13).WithRun(CaseFile.Inches("128")).WithFirstNosing(CaseFile.Inches("20"));
+        StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("200")), Everywhere);
+        Assert.Equal((3, 4, 4), (plan.Every, plan.OnStuds, plan.Lights.Count));
+        Assert.All(plan.Lights, light => Assert.Equal(ExactDistance.Zero, light.Shift));
+    }
+
+    [Fact]
+    public void Plan_RandomFlights_NoPhaseOfTheGridDoesBetter() => Prop.ForAll(Flights(), one =>
+    {
+        StairLightOptions options = Everywhere.WithAdjustment(Eighths(one.Adjust));
+        StairLightPlan plan = StairLightPlanner.Plan(one.Flight, Studs(Eighths(one.Wall)), options.WithFewestTreads(one.Every).WithMostTreads(one.Every));
+        Fraction tread = new(one.Run, one.Flight.Risers - 1);
+        Fraction found = tread * new Fraction(plan.Phase.Numerator, plan.Phase.Denominator);
+        int best = 0;
+        for (int step = 0; step <= 96; step++)
+        {
+            best = Math.Max(best, Count(one, tread, tread * new Fraction(step, 96)));
+        }
+
+        // What it claims is so, and neither a grid of phases nor the ends of any light's reach hold more.
+        int claimed = Count(one, tread, found);
+        return claimed == plan.OnStuds && Ends(one, tread).All(phase => Count(one, tread, phase) <= claimed) && best <= claimed;
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
+
+    [Fact]
+    public void Plan_Mirrored_IsTheMirroredPlan() => Prop.ForAll(Flights(), one =>
+    {
+        Distance wall = Eighths(one.Wall);
+        StairLightPlan plan = StairLightPlanner.Plan(one.Flight, Studs(wall), Everywhere);
+        StudPositions mirrored = StudPositions.Along(new StudLayout().WithSpacing(CaseFile.Inches("16")).WithFrom(WallEnd.Right), wall);
+        StairFlight other = one.Flight.WithFirstNosing(wall - one.Flight.FirstNosing!.Value).WithClimbs(one.Flight.Climbs == WallEnd.Left ? WallEnd.Right : WallEnd.Left);
+        StairLightPlan mirror = StairLightPlanner.Plan(other, mirrored, Everywhere);
+        return plan.Every == mirror.Every && plan.Phase == mirror.Phase
+            && plan.Lights.Zip(mirror.Lights).All(pair => pair.First.Exact == (ExactDistance)wall - pair.Second.Exact && pair.First.NeedsBlocking == pair.Second.NeedsBlocking
+                && (pair.First.NeedsBlocking || pair.First.Center == wall - pair.Second.Center));
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(40));
+
+    [Fact]
+    public void Plan_LightsPutOnTheFlight_AreOnePhaseAndOneHeight()
+    {
+        StairFlight flight = new StairFlight("s", "low", "high", 14).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("20")).WithWall("hall/stair").WithTreadFinish(CaseFile.Inches("1"));
+        StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("170")));
+        StairGeometry stair = new(flight, CaseFile.Inches("105"), CaseFile.Inches("3/4"), CaseFile.Inches("3/4"));
+        DeviceBox[] boxes = plan.Lights.Select(light => new DeviceBox("L" + light.Tread, BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithAt(light.Center)
+            .WithHeight(BoxHeight.ToCenter(StairLightPlan.HeightOf(light, stair, CaseFile.Inches("6")), Datum.Subfloor))).ToArray();
+        Dwelling house = Rules.StairRuleTests.House(flight.WithLights(plan.ToLights()), boxes);
+        Assert.Empty(new LayoutEvaluator(RuleSets.RoughInPractice).Evaluate(house).Findings);
+    }
+
+    [Fact]
+    public void Plan_WithoutWhatItNeeds_SaysSo()
+    {
+        StudPositions studs = Studs(CaseFile.Inches("160"));
+        StairFlight flight = new StairFlight("s", "a", "b", 14).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("20"));
+        Assert.Throws<ArgumentNullException>(() => StairLightPlanner.Plan(null!, studs));
+        Assert.Throws<ArgumentNullException>(() => StairLightPlanner.Plan(flight, null!));
+        Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight.WithFirstNosing(null), studs));
+        Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight.WithTread(null), studs));
+        Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight.WithLights(new StairLights(2).WithStartTread(14)), studs));
+        Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight, studs, new StairLightOptions().WithLowestPhase(new Ratio(7, 8))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new StairLightOptions().WithLowestPhase(new Ratio(9, 8)));
+
+        // A wall without studs: every light is blocked.
+        StairLightPlan bare = StairLightPlanner.Plan(flight, StudPositions.Along(new StudLayout(), CaseFile.Inches("160")));
+        Assert.Equal(0, bare.OnStuds);
+    }
+
+    private static StairLightOptions Everywhere { get; } = new StairLightOptions().WithLowestPhase(Ratio.Zero).WithHighestPhase(new Ratio(1));
+
+    private static StudPositions Studs(Distance wall) => StudPositions.Along(new StudLayout().WithSpacing(CaseFile.Inches("16")), wall);
+
+    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
+
+    private static Fraction Floor(Fraction value) => new(System.Numerics.BigInteger.Divide(value.Numerator, value.Denominator));
+
+    /// <summary>A flight in eighths of an inch, and how far a box may be shifted.</summary>
+    private sealed record Case(StairFlight Flight, int Run, int First, int Wall, int Every, int Adjust);
+
+    /// <summary>How many lights are within reach of a stud's flank at a phase, in eighths: studs stand at 16 in on center, and a box 2-1/4 in wide has its center 1-7/8 in off.</summary>
+    private static int Count(Case one, Fraction tread, Fraction phase)
+    {
+        int count = 0;
+        foreach (Fraction center in Places(one, tread).Select(place => place + (Toward(one) * phase)))
+        {
+            count += Flanks(one).Any(flank => (center - flank).Abs() <= new Fraction(one.Adjust)) ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    private static Fraction Toward(Case one) => new(one.Flight.Climbs == WallEnd.Left ? -1 : 1);
+
+    private static IEnumerable<Fraction> Places(Case one, Fraction tread)
+    {
+        for (int k = 1; k < one.Flight.Risers; k += one.Every)
+        {
+            yield return new Fraction(one.First) + (Toward(one) * tread * new Fraction(k - 1));
+        }
+    }
+
+    /// <summary>Every phase, in eighths along the tread, at which some light is just within reach of some flank.</summary>
+    private static IEnumerable<Fraction> Ends(Case one, Fraction tread) =>
+        from place in Places(one, tread)
+        from flank in Flanks(one)
+        from reach in new[] { -one.Adjust, one.Adjust }
+        let phase = Toward(one) * (flank + new Fraction(reach) - place)
+        where phase >= Fraction.Zero && phase <= tread
+        select phase;
+
+    private static IEnumerable<Fraction> Flanks(Case one)
+    {
+        for (int stud = 1; (stud * 128) + 6 < one.Wall + 12 && (stud * 128) - 6 < one.Wall - 12; stud++)
+        {
+            yield return new Fraction((stud * 128) - 15);
+            yield return new Fraction((stud * 128) + 15);
+        }
+    }
+
+    private static Arbitrary<Case> Flights() => Arb.From(
+        from risers in Gen.Choose(4, 16)
+        from tread in Gen.Choose(72, 96)
+        from odd in Gen.Choose(0, 7)
+        from first in Gen.Choose(0, 200)
+        from every in Gen.Choose(1, 3)
+        from adjust in Gen.Choose(0, 12)
+        from left in Gen.Elements(true, false)
+        let run = (tread * (risers - 1)) + odd
+        let wall = first + run + 240
+        let start = left ? wall - first : first
+        select new Case(new StairFlight("s", "a", "b", risers).WithRun(Eighths(run)).WithFirstNosing(Eighths(start)).WithClimbs(left ? WallEnd.Left : WallEnd.Right), run, start, wall, every, adjust));
+}

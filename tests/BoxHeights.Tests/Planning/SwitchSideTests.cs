@@ -1,0 +1,145 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Rules;
+using FsCheck;
+using FsCheck.Fluent;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Where a switch goes at an entrance.</summary>
+public sealed class SwitchSideTests
+{
+    private static readonly string[] AtDoors = ["trim-clearance", "casing-gap", "behind-open-door", "behind-barn-door", "pocket-side", "not-buried"];
+
+    public static TheoryData<string> Cases => new(CaseFile.Table("switch-sides.csv").Select(row => row["id"]));
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void For_EachKindOfEntrance_GivesThePlacesInOrder(string id)
+    {
+        Dictionary<string, string> row = CaseFile.Table("switch-sides.csv").Single(one => one["id"] == id);
+        SwitchSide side = For(RoomOf(row), int.Parse(row["gangs"], CultureInfo.InvariantCulture));
+        Assert.Equal(row["places"], string.Join("; ", side.Places.Select(Said)));
+        Assert.Equal(int.Parse(row["refusals"], CultureInfo.InvariantCulture), side.Refusals.Count);
+        Assert.Equal(row["room"] == "closet", side.IsBetterOutside);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void For_InAMirror_GivesTheMirroredPlaces(string id)
+    {
+        Dictionary<string, string> row = CaseFile.Table("switch-sides.csv").Single(one => one["id"] == id);
+        int gangs = int.Parse(row["gangs"], CultureInfo.InvariantCulture);
+        Room room = RoomOf(row);
+        AssertMirrored(room, For(room, gangs), For(Mirror.Of(HouseOf(room)).Rooms[0], gangs));
+    }
+
+    [Fact]
+    public void For_RandomRooms_GivesPlacesThatTheRowsAccept() => Prop.ForAll(Rooms(), room =>
+    {
+        SwitchSide side = For(room, 1);
+        LayoutEvaluator practice = new(new RuleSet(AtDoors.Select(id => RuleSets.RoughInPractice.Find(id)!)));
+        foreach (SwitchPlace place in side.Places)
+        {
+            Room switched = room.WithWalls(room.Walls.Select(wall => room.Id + "/" + wall.Id == place.Wall
+                ? wall.WithBoxes(new[] { Switch(1).WithAt(place.At).WithHeight(BoxHeight.Parse("48 in to top above subfloor")) })
+                : wall));
+            Evaluation evaluation = practice.Evaluate(HouseOf(switched));
+            Assert.True(evaluation.IsClean, place + "\n" + string.Join("\n", evaluation.Findings.Select(finding => finding.Message)));
+        }
+
+        AssertMirrored(room, side, For(Mirror.Of(HouseOf(room)).Rooms[0], 1));
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void For_TallCabinetBesideTheLatch_GoesRoundIt()
+    {
+        Room room = RoomOf(CaseFile.Table("switch-sides.csv").Single(one => one["id"] == "latch"));
+        Room covered = room.WithWalls(room.Walls.Select(wall => wall.Id != "north" ? wall : wall.WithCoverings(new[]
+        {
+            new Covering("pantry", CoveringKind.TallCabinet, CaseFile.Inches("95"), CaseFile.Inches("110")).WithTop(Level.Parse("84 in above subfloor")),
+        })));
+        SwitchPlace first = For(covered, 1).Places[0];
+        Assert.Equal((SwitchPlaceKind.LatchSide, CaseFile.Inches("111-3/8"), 0), (first.Kind, first.At, first.Packs));
+
+        // An upper cabinet is over the switch's head.
+        Room upper = covered.WithWalls(covered.Walls.Select(wall => wall.WithCoverings(wall.Coverings.Select(one => one.WithBottom(Level.Parse("54 in above finished floor"))))));
+        Assert.Equal(CaseFile.Inches("96-1/8"), For(upper, 1).Places[0].At);
+    }
+
+    [Fact]
+    public void For_NoSuchOpening_Throws()
+    {
+        Room room = RoomOf(CaseFile.Table("switch-sides.csv")[0]);
+        Assert.Throws<ArgumentException>(() => SwitchSide.For(room, "north", "other"));
+        Assert.Throws<ArgumentException>(() => SwitchSide.For(room, "north", "entrance", Switch(40), PartsCatalog.Generic));
+        Assert.Throws<ArgumentNullException>(() => SwitchSide.For(null!, "north", "entrance"));
+        Assert.Equal("bedroom/north", SwitchSide.For(room, "north", "entrance").Places[0].Wall);
+    }
+
+    private static SwitchSide For(Room room, int gangs) => SwitchSide.For(room, "north", "entrance", Switch(gangs), PartsCatalog.Generic);
+
+    private static DeviceBox Switch(int gangs) => new DeviceBox("S", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithGangs(gangs).WithSize(gangs > 2 ? null : new BoxSize(CaseFile.Inches(gangs == 1 ? "2-1/4" : "4"), CaseFile.Inches("3-3/4")));
+
+    private static string Said(SwitchPlace place) => (place.Kind switch
+    {
+        SwitchPlaceKind.LatchSide => "latch-side ",
+        SwitchPlaceKind.ReturnWall => "return-wall ",
+        SwitchPlaceKind.FarSide => "far-side ",
+        _ => "beyond-leaf ",
+    }) + place.Wall.Split('/')[1] + " " + place.At.ToString("in").Replace(" in", "", StringComparison.Ordinal);
+
+    private static Dwelling HouseOf(Room room) => new Dwelling("doors").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { room });
+
+    private static Room RoomOf(Dictionary<string, string> row)
+    {
+        WallEnd? End(string name) => row[name].Length == 0 ? null : row[name] == "left" ? WallEnd.Left : WallEnd.Right;
+        Opening opening = new Opening("entrance", new OpeningKind(row["kind"]), CaseFile.Inches(row["left"]), CaseFile.Inches(row["right"]))
+            .WithLeaf(row["leaf"].Length == 0 ? null : CaseFile.Inches(row["leaf"])).WithHinge(End("hinge")).WithPocketOn(End("side"))
+            .WithSwing(row["swing"].Length == 0 ? null : row["swing"] == "into" ? DoorSwing.Into : DoorSwing.Away)
+            .WithCasing(CaseFile.Inches(row["casing"])).WithReveal(CaseFile.Inches("3/16"));
+        return RoomWith(row["room"], opening);
+    }
+
+    private static Room RoomWith(string kind, params Opening[] openings) => new Room(kind, new RoomKind(kind), "first").WithWalls(new[]
+    {
+        new Wall("north", CaseFile.Inches("144")).WithOpenings(openings).WithBoards(Board), new Wall("east", CaseFile.Inches("120")).WithBoards(Board),
+        new Wall("south", CaseFile.Inches("144")).WithBoards(Board), new Wall("west", CaseFile.Inches("120")).WithBoards(Board),
+    });
+
+    /// <summary>Board of 3/8 in, so that it isn't what is taken where none is stated.</summary>
+    private static BoardLayout Board { get; } = new BoardLayout().WithThickness(CaseFile.Inches("3/8"));
+
+    /// <summary>Places count by kind and wall; of two sides with as much wall the right one is first in both, so ties aren't compared in order.</summary>
+    private static void AssertMirrored(Room room, SwitchSide side, SwitchSide mirror)
+    {
+        IEnumerable<string> One(SwitchSide of, bool turn) => of.Places.Select(place =>
+        {
+            Distance length = room.Walls.Single(wall => place.Wall.EndsWith("/" + wall.Id, StringComparison.Ordinal)).Length;
+            return place.Wall + " " + (turn ? length - place.At : place.At) + " " + place.Packs + " " + place.CasingGap + " " + place.Reason;
+        });
+        Assert.Equal(One(side, false), One(mirror, true));
+        Assert.Equal(side.Refusals, mirror.Refusals);
+    }
+
+    private static Arbitrary<Room> Rooms() => Arb.From(
+        from kind in Gen.Elements("door", "double-door", "pocket-door", "barn-door")
+        from left in Gen.Choose(4, 640)
+        from leaf in Gen.Choose(144, 288)
+        from hinge in Gen.Elements(WallEnd.Left, WallEnd.Right)
+        from swing in Gen.Elements(DoorSwing.Into, DoorSwing.Away)
+        from casing in Gen.Choose(8, 48)
+        from other in Gen.Choose(8, 300)
+        let width = (kind == "double-door" ? 2 * leaf : leaf) + 16
+        let entrance = new Opening("entrance", new OpeningKind(kind), Eighths(left), Eighths(left + width)).WithLeaf(Eighths(leaf)).WithHinge(hinge).WithPocketOn(hinge).WithSwing(swing)
+            .WithCasing(Eighths(casing)).WithReveal(CaseFile.Inches("3/16"))
+        let beside = new Opening("beside", OpeningKind.Door, Eighths(left + width + other), Eighths(left + width + other + 208)).WithLeaf(Eighths(192)).WithHinge(hinge).WithSwing(swing)
+            .WithCasing(Eighths(18)).WithReveal(CaseFile.Inches("3/16"))
+        select RoomWith("bedroom", left + width + other + 208 < 1100 ? [entrance, beside] : [entrance]));
+
+    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
+}
