@@ -166,9 +166,6 @@ internal static class NecRequired
             ExceptOpenings = VehicleDoors,
             LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
         };
-        // Switches on each level are a stair's own row; that they be a pair is custom.
-        yield return new FlightOutlet("stair-three-way", "at either end of a stair", Severity.Advice, Citation.CommonPractice,
-            new CountedOutlet("three-way switch", new[] { DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch }), 6);
     }
 
     private static IEnumerable<Rule> Alarms

@@ -69,7 +69,14 @@ public sealed class EvaluationPropertyTests
                     continue;
                 }
 
-                Items<string> ids = remedy is MoveBoxes move ? move.Ids : remedy is SetProjection outward ? outward.Ids : ((ResizeBox)remedy).Ids;
+                Items<string> ids = remedy switch
+                {
+                    MoveBoxes move => move.Ids,
+                    SetProjection outward => outward.Ids,
+                    AddBlocking block => new[] { block.Id },
+                    AddBox => cause.Subjects,
+                    _ => ((ResizeBox)remedy).Ids,
+                };
                 Evaluation after = Evaluator.Evaluate(remedy.ApplyTo(before.Dwelling));
                 bool clears = !after.Findings.Any(finding => finding.RuleId == cause.RuleId && ids.Contains(finding.Subject) && cause.Subjects.Contains(finding.Subject));
                 bool addsNone = after.Findings.All(finding => known.TryGetValue(DwellingGen.Subject(finding), out Finding? old)

@@ -203,19 +203,6 @@ public sealed class RequiredOutletTests
         Assert.True(Evaluate(NecEdition.Nec2023, "bedroom-hall-alarm", house.WithRooms(new[] { house.Rooms[0] })).IsClean);
     }
 
-    // From the six risers of NEC 210.70(A)(2) on, that each end has a three-way switch is custom.
-    [Theory]
-    [InlineData(5, 0)]
-    [InlineData(6, 1)]
-    [InlineData(14, 1)]
-    public void Stair_WithAThreeWaySwitchOnOneStoreyAlone_IsFoundFromSixRisers(int risers, int custom)
-    {
-        Room up = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("three-way-switch", "switch", In("40"), In("46"))] }.Build().WithId("up").WithStorey("second");
-        Dwelling house = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("thermostat", "thermostat", In("40"), In("60")).WithId("t")] }.House(up)
-            .WithStoreys(new[] { SquareRoom.Storey, SquareRoom.Storey.WithId("second") }).WithFlights(new[] { new StairFlight("stair", "ground", "second", risers) });
-        Assert.Equal(custom, Evaluate(NecEdition.Nec2023, "stair-three-way", house).Findings.Count);
-    }
-
     // From 2020 every ceiling box in a place fit for a fan; which places are isn't said, and a description that marks none says nothing of them.
     [Fact]
     public void FanBox_IsAskedOfALoneLightOnlyWhereBoxesAreMarked()

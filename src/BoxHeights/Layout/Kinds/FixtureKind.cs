@@ -61,7 +61,7 @@ public readonly struct FixtureKind : IEquatable<FixtureKind>
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<FixtureKind> Known { get; } = new[]
     {
-        Refrigerator, Range, Dishwasher, Washer, Dryer, Tub, Shower, Toilet, Basin, Bed, Sofa, Table, Desk, Television,
+        Refrigerator, Range, Dishwasher, Washer, Dryer, Tub, Shower, Toilet, Basin, Bed, Sofa, Table, Desk, Fireplace, Television,
     };
 
     /// <summary>The name.</summary>

@@ -274,8 +274,8 @@ internal sealed partial class LayoutState
         return true;
     }
 
-    /// <summary>Whether the placement rules let a box have its center at a height, where it is along its wall.</summary>
-    public Verdict CanBeAt(int box, Distance above, out Facts needs)
+    /// <summary>Whether the placement rules that don't yield let a box have its center at some of these heights, where it is along its wall.</summary>
+    public Verdict CanBeWithin(int box, in DistanceSet above, out Facts needs)
     {
         needs = Facts.None;
         if (at[box] == NotKnown)
@@ -284,16 +284,19 @@ internal sealed partial class LayoutState
         }
 
         StatedSite site = sites[box][0];
-        Place place = new(at[box], at[box], -site.CenterAboveReading + above);
-        Verdict worst = Verdict.Passes;
+        DistanceSet sure = above.ErodeShift(-site.CenterAboveReading);
+        DistanceSet possible = above.DilateShift(-site.CenterAboveReading);
         foreach (StatedPlacement placement in site.Placements)
         {
-            Judgement one = SlabJudge.Judge(placement.Slabs, place);
-            needs |= one.Needs;
-            worst = one.Verdict > worst ? one.Verdict : worst;
+            if (!placement.Rule.YieldsWhenForced)
+            {
+                sure &= SlabJudge.SureAt(placement.Slabs, at[box]);
+                possible &= SlabJudge.PossibleAt(placement.Slabs, at[box]);
+                needs |= SlabJudge.NeedsAt(placement.Slabs, at[box]);
+            }
         }
 
-        return worst;
+        return !sure.IsEmpty ? Verdict.Passes : possible.IsEmpty ? Verdict.Fails : Verdict.Unknown;
     }
 
     private void JudgeLimits(int box)

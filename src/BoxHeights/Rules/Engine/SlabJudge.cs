@@ -79,6 +79,30 @@ internal static class SlabJudge
         return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : Facts.None);
     }
 
+    /// <summary>The heights that are surely allowed at a place along the wall.</summary>
+    public static DistanceSet SureAt(Slab[] slabs, long along)
+    {
+        DistanceSet all = DistanceSet.All;
+        foreach (Slab slab in slabs)
+        {
+            all = slab.LeftTicks <= along && along <= slab.RightTicks ? all & slab.Allowed.Sure : all;
+        }
+
+        return all;
+    }
+
+    /// <summary>What isn't known of the heights that are allowed at a place along the wall.</summary>
+    public static Facts NeedsAt(Slab[] slabs, long along)
+    {
+        Facts needs = Facts.None;
+        foreach (Slab slab in slabs)
+        {
+            needs |= slab.LeftTicks <= along && along <= slab.RightTicks ? slab.Allowed.Needs : Facts.None;
+        }
+
+        return needs;
+    }
+
     /// <summary>What a rule allows at a place along the wall, for some of what isn't known.</summary>
     public static DistanceSet PossibleAt(Slab[] slabs, long along)
     {

@@ -40,7 +40,7 @@ public sealed record UniformLevel : ProvisionRule
                 continue;
             }
 
-            Verdict free = group.CanBeAt(i, level, out Facts needs);
+            Verdict free = group.CanBeWithin(i, allowed, out Facts needs);
             if (free != Verdict.Fails)
             {
                 bool unknown = free == Verdict.Unknown || allowed.Overlaps(center);
