@@ -45,6 +45,11 @@ internal static class WallPlaces
         return new(places.ConvertAll(at => new RunCandidate(at, hidden.Contains(at) ? CandidateRank.LastResort : CandidateRank.Good)));
     }
 
+    /// <summary>Candidates of a wall for a box on blocking of its own: every step where the wall is clear, none of them as good as a stud's face.</summary>
+    /// <inheritdoc cref="Of"/>
+    public static Items<RunCandidate> OnSteps(StatedSite site, Distance reading, Distance margin, Distance step) =>
+        new(OnSteps(Clear(site, reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
+
     /// <summary>The greatest distance from a stud face's box to the nearest one if the studs are laid out from the wall's other end; zero where they are known.</summary>
     /// <remarks>Where studs are only assumed nobody knows which end they will be pulled from, and a box goes to the nearest face that is found.</remarks>
     public static Distance Drift(StudLayout layout, Distance wallLength, Distance boxWidth)

@@ -11,7 +11,7 @@ internal sealed class ResolvedSpace
     private readonly Items<Fixture> fixtures;
     private readonly Items<DoorCover> doorCovers;
     private readonly OutsideFace? face;
-    private RoomPlan? plan;
+    private WallPlan? plan;
 
     public ResolvedSpace(Room room, Storey? storey, Dwelling dwelling)
     {
@@ -65,7 +65,7 @@ internal sealed class ResolvedSpace
     public Dwelling? Dwelling { get; }
 
     /// <summary>Where the room's walls are in plan; null outside.</summary>
-    public RoomPlan? Plan => Room is null ? null : plan ??= new(Room);
+    public WallPlan? Plan => Room is null ? null : plan ??= new(Room);
 
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     public bool HasBrokenParts { get; set; }

@@ -37,6 +37,16 @@ public sealed record EvaluatorOptions
     /// <summary>What places along a wall are rounded to; more than zero.</summary>
     public Distance AlongStep { get; init; } = Distance.FromInches(0, 1, 4);
 
+    /// <summary>
+    /// Whether every box that there will be is described, so that what isn't described is lacking. Otherwise rules that ask for an outlet say nothing of rooms
+    /// without any box, and of dwellings that list no outlet of the kind: a drawing of the receptacles alone lacks no lights.
+    /// </summary>
+    public bool AllBoxesAreDescribed { get; init; }
+
+    /// <summary>The same with another <see cref="AllBoxesAreDescribed"/>.</summary>
+    /// <param name="allBoxesAreDescribed">Whether what isn't described is lacking.</param>
+    public EvaluatorOptions WithAllBoxesAreDescribed(bool allBoxesAreDescribed) => this with { AllBoxesAreDescribed = allBoxesAreDescribed };
+
     /// <summary>The same with another <see cref="Catalog"/>.</summary>
     /// <param name="catalog">Sizes and operable parts.</param>
     public EvaluatorOptions WithCatalog(PartsCatalog catalog) => this with { Catalog = catalog };

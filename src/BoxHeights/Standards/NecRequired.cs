@@ -180,12 +180,14 @@ internal static class NecRequired
             };
             yield return new StoreyOutlet("bedroom-hall-alarm", "there outside the sleeping rooms", Severity.Violation, places, SmokeAlarm)
             {
+                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
                 WhereThereIs = new[] { RoomKind.Bedroom },
                 NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
                 LeavesOut = "how near the bedrooms it is, and whether they are in several areas",
             };
             yield return new StoreyOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm)
             {
+                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
                 NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet },
             };
             yield return new StoreyOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
@@ -193,6 +195,7 @@ internal static class NecRequired
             {
                 WhereThereIs = new[] { RoomKind.Bedroom },
                 NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
+                OnlyWhereListed = true,
                 LeavesOut = "whether one is needed: dwellings that list none aren't judged",
             };
         }

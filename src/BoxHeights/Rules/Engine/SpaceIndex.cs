@@ -60,6 +60,7 @@ internal sealed class SpaceIndex
                 Face = face,
                 Flight = flight,
                 Storey = storey,
+                IsWhole = state.Options.AllBoxesAreDescribed,
                 HasBrokenParts = space is { HasBrokenParts: true },
             };
         }

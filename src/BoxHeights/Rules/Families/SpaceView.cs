@@ -45,6 +45,9 @@ public sealed class SpaceView
     /// <summary>The boxes on its surfaces: of a storey, of all its rooms; of a flight, of the dwelling.</summary>
     public Items<SpaceBox> Boxes { get; }
 
+    /// <summary>Whether every box that there will be is described, so that what isn't described is lacking.</summary>
+    public bool IsWhole { get; internal init; }
+
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     internal bool HasBrokenParts { get; init; }
 

@@ -79,7 +79,7 @@ public sealed record FaceOutlet : SpaceRule
             return;
         }
 
-        if (space.Boxes.Count == 0 || !Outlet.IsListedOutside(space.Dwelling))
+        if (!space.IsWhole && (space.Boxes.Count == 0 || !Outlet.IsListedOutside(space.Dwelling)))
         {
             statement.NotJudged(space.Boxes.Count == 0 ? "no box is described there" : "no such outlet is described outside");
             return;

@@ -66,7 +66,7 @@ public sealed record FixtureOutlet : SpaceRule
             return;
         }
 
-        RoomPlan plan = RoomInPlan.Of(space).Plan;
+        WallPlan plan = RoomInPlan.Of(space).Plan;
         List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
         if (things.Count == 0 || (Serving.Count > 0 && !ServesAny(space)))
         {
@@ -108,7 +108,7 @@ public sealed record FixtureOutlet : SpaceRule
         return false;
     }
 
-    private void Judge(SpaceView space, SpaceStatement statement, RoomPlan plan, List<ThingInPlan> things, ThingInPlan thing)
+    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing)
     {
         Verdict best = Verdict.Fails;
         Facts needs = Facts.None;
@@ -135,18 +135,18 @@ public sealed record FixtureOutlet : SpaceRule
         }
     }
 
-    private void Finds(SpaceView space, SpaceStatement statement, RoomPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
+    private void Finds(SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
         statement.Finds(
             space.Id + " " + thing.Name, space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
             () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Dwelling.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
             verdict == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
 
-    private Verdict Within(SpaceView space, RoomPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
+    private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
     {
         gap = null;
         PlanPatch sure = FromMiddle ? thing.Sure.Middle : thing.Sure;
         PlanPatch possible = FromMiddle ? thing.Possible.Middle : thing.Possible;
-        if (box.Plan is { } point && RoomPlan.IsInAHouse(point))
+        if (box.Plan is { } point && WallPlan.IsInAHouse(point))
         {
             gap = plan.Gap(point, possible).RoundedDown;
             return Of(plan.Gap(point, sure), plan.Gap(point, possible), ref needs);
@@ -217,7 +217,7 @@ public sealed record FixtureOutlet : SpaceRule
             && (at.Ticks <= other.Possible.Left ? other.Possible.Right <= thing.Possible.Left : at.Ticks >= other.Possible.Right && other.Possible.Left >= thing.Possible.Right));
     }
 
-    private Items<PlacedBox> CureFor(SpaceView space, RoomPlan plan, ThingInPlan thing)
+    private Items<PlacedBox> CureFor(SpaceView space, WallPlan plan, ThingInPlan thing)
     {
         if (Cure is not { } cure)
         {

@@ -20,7 +20,7 @@ internal static class OutletCure
     /// <param name="plan">Its plan.</param>
     /// <param name="box">The box, without its place.</param>
     /// <param name="far">How far a place is off, the least being best; null where it won't do.</param>
-    public static Items<PlacedBox> OnWall(SpaceView space, RoomPlan plan, DeviceBox box, Func<int, Distance, decimal?> far)
+    public static Items<PlacedBox> OnWall(SpaceView space, WallPlan plan, DeviceBox box, Func<int, Distance, decimal?> far)
     {
         if (space.Room is not { } room || plan.IsTooLarge)
         {
@@ -47,16 +47,13 @@ internal static class OutletCure
         return best is null ? default : new[] { best };
     }
 
-    /// <summary>A box in the middle of a ceiling over four walls; none over others.</summary>
-    public static Items<PlacedBox> InCeiling(SpaceView space, RoomPlan plan, DeviceBox box, int part)
+    /// <summary>A box in the ceiling; over four walls that close at a part of its length and width: 2 for the middle.</summary>
+    public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part)
     {
-        if (space.Room is not { Walls.Count: 4 } room || !plan.Closes)
-        {
-            return default;
-        }
-
-        PlanPoint middle = new(Distance.FromTicks(room.Walls[0].Length.Ticks / part), Distance.FromTicks(room.Walls[1].Length.Ticks / part));
-        return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(BoxKind.Octagon).WithPlan(middle)) };
+        PlanPoint? place = room.Walls.Count == 4 && new WallPlan(room).Closes
+            ? new(Distance.FromTicks(room.Walls[0].Length.Ticks / part), Distance.FromTicks(room.Walls[1].Length.Ticks / part))
+            : null;
+        return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(BoxKind.Octagon).WithPlan(place)) };
     }
 
     /// <summary>An id that no box has yet.</summary>

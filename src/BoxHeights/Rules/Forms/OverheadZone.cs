@@ -64,14 +64,14 @@ public sealed record OverheadZone : SpaceRule
                 continue;
             }
 
-            RoomPlan plan = RoomInPlan.Of(space).Plan;
+            WallPlan plan = RoomInPlan.Of(space).Plan;
             List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
             if (things.Count == 0)
             {
                 return;
             }
 
-            if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace) || box.Plan is not { } point || !RoomPlan.IsInAHouse(point))
+            if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace) || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
             {
                 statement.NotJudged("it isn't said where everything stands in plan");
                 return;
@@ -87,7 +87,7 @@ public sealed record OverheadZone : SpaceRule
         }
     }
 
-    private void Judge(SpaceView space, SpaceStatement statement, RoomPlan plan, List<ThingInPlan> things, SpaceBox box, PlanPoint point)
+    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, SpaceBox box, PlanPoint point)
     {
         ThingInPlan? nearest = null;
         Verdict worst = Verdict.Passes;
@@ -114,7 +114,7 @@ public sealed record OverheadZone : SpaceRule
             box.Id, box.Address, verdict, measured, Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(Reach),
             () => (Reach == Distance.Zero ? "over " : "in plan " + Printed.Of(measured, units) + " from ") + nearest.Name, needs);
 
-    private (Verdict Verdict, Facts Needs) Of(SpaceView space, RoomPlan plan, ThingInPlan thing, PlanPoint point)
+    private (Verdict Verdict, Facts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
     {
         Verdict certain = Outside(plan, thing.Sure, point);
         Verdict verdict = certain == Verdict.Fails ? certain : Outside(plan, thing.Possible, point) == Verdict.Passes ? Verdict.Passes : Verdict.Unknown;
@@ -144,7 +144,7 @@ public sealed record OverheadZone : SpaceRule
         return Unless == Facts.None ? (verdict, needs) : (Verdict.Unknown, needs | Unless);
     }
 
-    private Verdict Outside(RoomPlan plan, in PlanPatch patch, PlanPoint point)
+    private Verdict Outside(WallPlan plan, in PlanPatch patch, PlanPoint point)
     {
         bool? outside = Reach > Distance.Zero ? plan.Gap(point, patch).IsClearOf(Reach) : patch.Inside.IsEmpty ? true : !plan.Gap(point, patch.Inside).IsWithin(Distance.Zero);
         return outside switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };

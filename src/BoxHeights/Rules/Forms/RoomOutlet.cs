@@ -78,9 +78,9 @@ public sealed record RoomOutlet : SpaceRule
             () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : ""),
             needs, CureIn(space));
 
-    internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement)
+    internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement, bool evenOfAWhole = false)
     {
-        string? missing = space.Boxes.Count == 0 ? "no box is described there" : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
+        string? missing = space.IsWhole && !evenOfAWhole ? null : space.Boxes.Count == 0 ? "no box is described there" : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
         if (missing is not null)
         {
             statement.NotJudged(missing);
@@ -126,8 +126,8 @@ public sealed record RoomOutlet : SpaceRule
             return default;
         }
 
-        RoomPlan plan = RoomInPlan.Of(space).Plan;
+        WallPlan plan = RoomInPlan.Of(space).Plan;
         DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
-        return cure.Height is null ? OutletCure.InCeiling(space, plan, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => face);
+        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => face);
     }
 }

@@ -24,11 +24,17 @@ public sealed record StoreyOutlet : SpaceRule
     /// <summary>Outlets in rooms of these kinds don't count.</summary>
     public Items<RoomKind> NotIn { get; init; }
 
+    /// <summary>Whether it says nothing of dwellings that list no such outlet, even where every box is described: whether one is needed can't be told.</summary>
+    public bool OnlyWhereListed { get; init; }
+
+    /// <summary>A box that would do, on a ceiling; null where none is offered.</summary>
+    public DeviceBox? Cure { get; init; }
+
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Storey;
 
     /// <inheritdoc/>
-    public override string Numbers => "at least 1 " + Outlet.Numbers + (WhereThereIs.Count == 0 ? "" : " where there is a " + WhereThereIs) + (NotIn.Count == 0 ? "" : ", not in a " + NotIn);
+    public override string Numbers => "at least 1 " + Outlet.Numbers + (OnlyWhereListed ? " where one is listed" : "") + (WhereThereIs.Count == 0 ? "" : " where there is a " + WhereThereIs) + (NotIn.Count == 0 ? "" : ", not in a " + NotIn);
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
@@ -52,7 +58,7 @@ public sealed record StoreyOutlet : SpaceRule
             return;
         }
 
-        if (!RoomOutlet.IsDescribed(space, Outlet, statement))
+        if (!RoomOutlet.IsDescribed(space, Outlet, statement, OnlyWhereListed))
         {
             return;
         }
@@ -65,6 +71,27 @@ public sealed record StoreyOutlet : SpaceRule
             }
         }
 
-        statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name);
+        statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, Facts.None, CureOn(space));
+    }
+
+    /// <summary>In a hall of the storey, or the first room that will do.</summary>
+    private Items<PlacedBox> CureOn(SpaceView space)
+    {
+        Items<PlacedBox> first = default;
+        foreach (Room room in space.Dwelling.Rooms)
+        {
+            if (Cure is { } cure && room.Storey == space.Id && !NotIn.Contains(room.Kind)
+                && OutletCure.InCeiling(room, cure.WithId(OutletCure.FreeId(space.Dwelling, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
+            {
+                if (room.Kind == RoomKind.Hall)
+                {
+                    return box;
+                }
+
+                first = first.Count == 0 ? box : first;
+            }
+        }
+
+        return first;
     }
 }

@@ -41,7 +41,7 @@ internal sealed class ThingInPlan
     public Level? Top { get; }
 
     /// <summary>What of a room a zone is tied to.</summary>
-    public static List<ThingInPlan> Of(TiedTo tied, Room room, RoomPlan plan, Dwelling? dwelling)
+    public static List<ThingInPlan> Of(TiedTo tied, Room room, WallPlan plan, Dwelling? dwelling)
     {
         List<ThingInPlan> found = [];
         foreach (Fixture fixture in room.Fixtures)
@@ -70,13 +70,13 @@ internal sealed class ThingInPlan
             {
                 if (IsDoorway(opening))
                 {
-                    found.Add(Exactly(opening.Id, RoomPlan.Stretch(face, opening.Left, opening.Right)));
+                    found.Add(Exactly(opening.Id, WallPlan.Stretch(face, opening.Left, opening.Right)));
                 }
             }
 
             if (!wall.Open && (tied.Walls == TiedWalls.All || (tied.Walls == TiedWalls.SidesAndBack && !HasDoorway(wall))))
             {
-                found.Add(Exactly(wall.Id, RoomPlan.Stretch(face, Distance.Zero, wall.Length)));
+                found.Add(Exactly(wall.Id, WallPlan.Stretch(face, Distance.Zero, wall.Length)));
             }
         }
 
@@ -84,11 +84,11 @@ internal sealed class ThingInPlan
     }
 
     /// <summary>A fixture by its corners, or by where it stands against its wall.</summary>
-    public static ThingInPlan Of(Fixture fixture, RoomPlan plan)
+    public static ThingInPlan Of(Fixture fixture, WallPlan plan)
     {
         if (fixture.Plan.Count >= 2 && IsInAHouse(fixture.Plan))
         {
-            PlanPatch around = RoomPlan.Around(fixture.Plan);
+            PlanPatch around = WallPlan.Around(fixture.Plan);
             return new(fixture.Id, around, around, fixture);
         }
 
@@ -100,8 +100,8 @@ internal sealed class ThingInPlan
 
         return new(
             fixture.Id,
-            RoomPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
-            RoomPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? MostDepth),
+            WallPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
+            WallPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? MostDepth),
             fixture);
     }
 
@@ -131,7 +131,7 @@ internal sealed class ThingInPlan
 
         // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
         return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)
-            : new(name, RoomPlan.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), RoomPlan.Against(face, part.Left, part.Right, behind, depth),
+            : new(name, WallPlan.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), WallPlan.Against(face, part.Left, part.Right, behind, depth),
                 null, ResolvedSurface.TopOf(counter) is { Datum: not Datum.Countertop } top ? top : null);
     }
 
@@ -165,7 +165,7 @@ internal sealed class ThingInPlan
     {
         foreach (PlanPoint point in points)
         {
-            if (!RoomPlan.IsInAHouse(point))
+            if (!WallPlan.IsInAHouse(point))
             {
                 return false;
             }
@@ -189,7 +189,7 @@ internal sealed class RoomInPlan
         Plan = new(room);
     }
 
-    public RoomPlan Plan { get; }
+    public WallPlan Plan { get; }
 
     public static RoomInPlan Of(SpaceView space) => space.Prepared(view => new RoomInPlan(view.Room!, view.Dwelling));
 

@@ -114,7 +114,7 @@ public sealed record Zone : PlacementRule
     internal static string Words(TiedTo around, Distance reach) =>
         around == TiedTo.WholeRoom ? "the whole room" : reach == Distance.Zero ? "the space within and over " + around : reach + " in plan of " + around;
 
-    private void State(PlacementSite site, PlacementStatement statement, RoomPlan plan, int face, ThingInPlan thing)
+    private void State(PlacementSite site, PlacementStatement statement, WallPlan plan, int face, ThingInPlan thing)
     {
         AllowedHeights outside = Outside(site, thing);
         string? screen = EndsAtBarriers ? thing.Fixture?.Screen : "none";
@@ -136,7 +136,7 @@ public sealed record Zone : PlacementRule
     private static bool? Screens(string? screen) =>
         screen is null ? null : screen != "none" && screen.IndexOf("curtain", StringComparison.OrdinalIgnoreCase) < 0;
 
-    private static void State(PlacementStatement statement, RoomPlan plan, int face, ThingInPlan thing, Distance reach, in AllowedHeights outside)
+    private static void State(PlacementStatement statement, WallPlan plan, int face, ThingInPlan thing, Distance reach, in AllowedHeights outside)
     {
         if (!plan.TryNear(face, thing.Possible, reach, true, out long from, out long to) || plan.IsWalledOff(face, from, to, thing.Possible))
         {
@@ -187,7 +187,7 @@ public sealed record Zone : PlacementRule
         : (UsualRim + line.Offset, Datum.FinishedFloor, Facts.Rim);
 
     /// <summary>Whether no point of any wall is surely outside the zone.</summary>
-    private bool IsWhollyInside(RoomPlan plan, List<ThingInPlan> things)
+    private bool IsWhollyInside(WallPlan plan, List<ThingInPlan> things)
     {
         for (int face = 0; face < plan.Count; face++)
         {
@@ -209,7 +209,7 @@ public sealed record Zone : PlacementRule
         return true;
     }
 
-    private static bool IsFurthest(RoomPlan plan, List<ThingInPlan> things, int face)
+    private static bool IsFurthest(WallPlan plan, List<ThingInPlan> things, int face)
     {
         decimal here = Nearest(face);
         for (int other = 0; other < plan.Count; other++)

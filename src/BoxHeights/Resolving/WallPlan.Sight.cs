@@ -3,7 +3,7 @@ using System;
 namespace BoxHeights;
 
 /// <content>What stands between things in plan.</content>
-internal sealed partial class RoomPlan
+internal sealed partial class WallPlan
 {
     /// <summary>Whether nothing that the walls are stands between a stretch of a face and a patch.</summary>
     /// <remarks>Anything that reaches into the rectangle round both counts, so that the answer errs to "something may".</remarks>

@@ -9,7 +9,7 @@ namespace BoxHeights;
 /// close. While every corner is a multiple of 90 degrees all of it is whole numbers of ticks and exact. Beyond any other corner places are worked out to 28
 /// digits, and what is said of them is rounded by a tick: inward for what is sure, outward for what is possible.
 /// </remarks>
-internal sealed partial class RoomPlan
+internal sealed partial class WallPlan
 {
     /// <summary>Some 13 km: squares of such lengths still have a decimal's digits to spare.</summary>
     private const long Most = 1L << 40;
@@ -19,7 +19,7 @@ internal sealed partial class RoomPlan
 
     private readonly List<Face> faces = [];
 
-    public RoomPlan(Room room)
+    public WallPlan(Room room)
     {
         decimal x = 0m;
         decimal y = 0m;

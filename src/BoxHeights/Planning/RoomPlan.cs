@@ -1,0 +1,67 @@
+using System.Text;
+
+namespace BoxHeights;
+
+/// <summary>A box that a plan added, and why.</summary>
+public sealed class PlannedBox
+{
+    internal PlannedBox(string id, string address, string reason)
+    {
+        Id = id;
+        Address = address;
+        Reason = reason;
+    }
+
+    /// <summary>The box's id.</summary>
+    public string Id { get; }
+
+    /// <summary>The surface it is on.</summary>
+    public string Address { get; }
+
+    /// <summary>Why it is there, in one line.</summary>
+    public string Reason { get; }
+
+    /// <summary>The box and its reason.</summary>
+    public override string ToString() => Id + " (" + Address + "): " + Reason;
+}
+
+/// <summary>A proposal: the dwelling with boxes added, why each is there, and what couldn't be planned. A planning aid, never an approval.</summary>
+public sealed class RoomPlan
+{
+    internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> obstacles)
+    {
+        Dwelling = dwelling;
+        Reasons = reasons;
+        Obstacles = obstacles;
+    }
+
+    /// <summary>The dwelling with the planned boxes; what it had before is where it was.</summary>
+    public Dwelling Dwelling { get; }
+
+    /// <summary>The boxes that were added, in the order in which they were planned, each with its reason.</summary>
+    public Items<PlannedBox> Reasons { get; }
+
+    /// <summary>What couldn't be planned, a line each: stretches that no place for a box covers, things without room, findings that are left.</summary>
+    public Items<string> Obstacles { get; }
+
+    /// <summary>The plan as plain text: boxes with their reasons, then what couldn't be planned.</summary>
+    public string ToText()
+    {
+        StringBuilder text = new();
+        text.Append(Dwelling.Name).Append(": ").Append(Reasons.Count).Append(Reasons.Count == 1 ? " box planned.\n" : " boxes planned.\n");
+        foreach (PlannedBox box in Reasons)
+        {
+            text.Append("- ").Append(box).Append('\n');
+        }
+
+        foreach (string obstacle in Obstacles)
+        {
+            text.Append("! ").Append(obstacle).Append('\n');
+        }
+
+        return text.Append(Scope.Caution).Append('\n').ToString();
+    }
+
+    /// <summary>How many boxes were planned, and how much couldn't be.</summary>
+    public override string ToString() => Reasons.Count + (Reasons.Count == 1 ? " box" : " boxes") + " planned, " + Obstacles.Count + " obstacles";
+}

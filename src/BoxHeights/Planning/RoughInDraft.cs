@@ -1,0 +1,153 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>A plan in the making: the dwelling as it is so far, and what was added why.</summary>
+internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options)
+{
+    // More would mean that adding boxes never ends.
+    private const int MostCures = 400;
+
+    private readonly List<PlannedBox> reasons = [];
+    private readonly List<string> obstacles = [];
+    private LayoutState? state;
+
+    public Dwelling Dwelling { get; private set; } = dwelling;
+
+    public LayoutEvaluator Evaluator { get; } = evaluator;
+
+    public RoughInOptions Options { get; } = options;
+
+    /// <summary>What the rules state of the dwelling as it is now.</summary>
+    public LayoutState State => state ??= Evaluator.StateOf(Dwelling);
+
+    public void Obstacle(string what)
+    {
+        if (!obstacles.Contains(what))
+        {
+            obstacles.Add(what);
+        }
+    }
+
+    /// <summary>Plans a room: what is fixed by doors and furniture first, then what fills the rest.</summary>
+    public void Room(Room room)
+    {
+        if (Options.Switches)
+        {
+            new EntranceSwitches(this).Plan(room);
+        }
+
+        FurnitureBoxes beside = new(this);
+        beside.Appliances(room);
+        beside.Extras(room);
+        new RunBoxes(this).Plan(room);
+        Cure(finding => IsOf(finding, room.Id));
+    }
+
+    /// <summary>Adds a box, unless it brings a finding with it.</summary>
+    /// <returns>Whether it stayed.</returns>
+    public bool TryAdd(string address, DeviceBox box, string reason)
+    {
+        string id = FreeId(address, box.Purpose);
+        DeviceBox named = box.WithId(id);
+        Dwelling before = Dwelling;
+        HashSet<(string, string)> known = [];
+        foreach (Finding finding in Found())
+        {
+            known.Add((finding.RuleId, finding.Subject));
+        }
+
+        Take(before.WithBox(new(address, named)));
+        foreach (Finding finding in Found())
+        {
+            // What lacks something may lack less, and what lacked more has less: only what is new about boxes counts.
+            if (finding.Space is null && !known.Contains((finding.RuleId, finding.Subject)))
+            {
+                Take(before);
+                return false;
+            }
+        }
+
+        reasons.Add(new(id, address, reason));
+        return true;
+    }
+
+    /// <summary>Ends the plan of a room, or of the dwelling.</summary>
+    public RoomPlan Finish(string? room)
+    {
+        if (room is null)
+        {
+            Cure(_ => true);
+        }
+
+        HashSet<string> planned = [.. reasons.ConvertAll(box => box.Id)];
+        foreach (Finding finding in Found())
+        {
+            if (finding.Severity == Severity.Violation && finding.Fault is null && (finding.Space is null ? planned.Contains(finding.Subject) : room is null || IsOf(finding, room)))
+            {
+                Obstacle(finding.Message);
+            }
+        }
+
+        foreach (LayoutFault fault in State.Faults)
+        {
+            Obstacle(fault.Subject + ": " + fault.Message);
+        }
+
+        return new(Dwelling, new(reasons), new(obstacles));
+    }
+
+    /// <summary>Adds the boxes that findings of what is lacking offer, one finding after another.</summary>
+    private void Cure(Predicate<Finding> which)
+    {
+        HashSet<string> given = new(StringComparer.Ordinal);
+        for (int n = 0; n < MostCures; n++)
+        {
+            // What a thing needs beside it may serve the room as well; the other way round it may not.
+            List<Finding> lacking = Found().FindAll(finding => finding is { Space.Cure.Count: > 0, Outcome: Outcome.Fails } && which(finding) && !given.Contains(finding.RuleId + "|" + finding.Subject));
+            Finding? next = lacking.Find(finding => Evaluator.Rules.Find(finding.RuleId) is FixtureOutlet) ?? (lacking.Count > 0 ? lacking[0] : null);
+            if (next is null)
+            {
+                return;
+            }
+
+            given.Add(next.RuleId + "|" + next.Subject);
+            Rule rule = Evaluator.Rules.Find(next.RuleId);
+            foreach (PlacedBox placed in next.Space!.Cure)
+            {
+                TryAdd(placed.Address, placed.Box, "so that it is " + rule.Summary + " [" + rule.Citation + "]");
+            }
+        }
+    }
+
+    private void Take(Dwelling dwelling)
+    {
+        Dwelling = dwelling;
+        state = null;
+    }
+
+    private List<Finding> Found()
+    {
+        State.JudgeAll();
+        List<Finding> found = [];
+        State.CollectInto(found);
+        return found;
+    }
+
+    private static bool IsOf(Finding finding, string room) => finding.Address == room || finding.Address.StartsWith(room + "/", StringComparison.Ordinal);
+
+    private string FreeId(string address, BoxPurpose purpose)
+    {
+        string room = address.Split('/')[0];
+        for (int n = 1; ; n++)
+        {
+            string id = room + "-" + purpose + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            if (Dwelling.FindBox(id) is null)
+            {
+                return id;
+            }
+        }
+    }
+}

@@ -1,0 +1,36 @@
+namespace BoxHeights;
+
+/// <summary>What a rough-in planner plans beside what its rules ask for. Immutable.</summary>
+public sealed record RoughInOptions
+{
+    /// <summary>Switches at entrances, receptacles with slack, nothing beyond what is asked for.</summary>
+    public static RoughInOptions Default { get; } = new();
+
+    /// <summary>Whether runs get the fewest boxes that their limit asks for, without slack and without a box for each long face.</summary>
+    public bool CodeMinimum { get; init; }
+
+    /// <summary>Whether entrances of a room without a switch get one.</summary>
+    public bool Switches { get; init; } = true;
+
+    /// <summary>Practice extras: purposes whose boxes are set beside or behind furniture and fixtures (<see cref="BoxPurpose.Bedside"/>, <see cref="BoxPurpose.Television"/>). Each thing of the kind gets its boxes.</summary>
+    public Items<BoxPurpose> Extras { get; init; }
+
+    /// <summary>How boxes are judged and marks rounded; null for what suits the dwelling's units.</summary>
+    public EvaluatorOptions? Evaluation { get; init; }
+
+    /// <summary>The same with another <see cref="CodeMinimum"/>.</summary>
+    /// <param name="codeMinimum">Whether runs get the fewest boxes.</param>
+    public RoughInOptions WithCodeMinimum(bool codeMinimum) => this with { CodeMinimum = codeMinimum };
+
+    /// <summary>The same with another <see cref="Switches"/>.</summary>
+    /// <param name="switches">Whether entrances get a switch.</param>
+    public RoughInOptions WithSwitches(bool switches) => this with { Switches = switches };
+
+    /// <summary>The same with other <see cref="Extras"/>.</summary>
+    /// <param name="extras">The purposes.</param>
+    public RoughInOptions WithExtras(Items<BoxPurpose> extras) => this with { Extras = extras };
+
+    /// <summary>The same with another <see cref="Evaluation"/>.</summary>
+    /// <param name="evaluation">How boxes are judged and marks rounded.</param>
+    public RoughInOptions WithEvaluation(EvaluatorOptions? evaluation) => this with { Evaluation = evaluation };
+}

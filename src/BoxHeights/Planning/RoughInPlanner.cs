@@ -1,0 +1,88 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>
+/// Plans the boxes of a room or of a whole dwelling that its rules ask for: switches at entrances, the extras that are asked for, runs of walls and counters,
+/// then whatever else is lacking. Boxes that are there stay. Immutable and thread-safe.
+/// </summary>
+/// <remarks>
+/// Each box goes where every rule but habits surely lets it be, at the height that practice prefers or the nearest that is allowed, and is kept only if it brings
+/// no finding with it. The plan is the same each time. It is a proposal: the authority having jurisdiction and licensed practice decide.
+/// </remarks>
+public sealed class RoughInPlanner
+{
+    private readonly RuleSet rules;
+    private readonly RoughInOptions options;
+
+    /// <summary>Makes a planner with the usual options.</summary>
+    /// <param name="rules">What the plan has to meet. <see cref="RuleSets.UnitedStatesOutlets"/> and the like say what has to be there, <see cref="RuleSets.RoughInPractice"/> at which heights.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="rules"/> is null.</exception>
+    public RoughInPlanner(RuleSet rules)
+        : this(rules, RoughInOptions.Default)
+    {
+    }
+
+    /// <summary>Makes a planner.</summary>
+    /// <param name="rules">What the plan has to meet.</param>
+    /// <param name="options">What is planned beside.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The evaluation options don't do; the message says all that is wrong with them.</exception>
+    public RoughInPlanner(RuleSet rules, RoughInOptions options)
+    {
+        this.rules = rules ?? throw new ArgumentNullException(nameof(rules));
+        this.options = options ?? throw new ArgumentNullException(nameof(options));
+        _ = options.Evaluation?.Checked();
+    }
+
+    /// <summary>Plans one room.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="room">The room's id.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such room.</exception>
+    public RoomPlan Plan(Dwelling dwelling, string room)
+    {
+        if (dwelling is null)
+        {
+            throw new ArgumentNullException(nameof(dwelling));
+        }
+
+        RoughInDraft draft = Draft(dwelling);
+        draft.Room(Find(dwelling, room ?? throw new ArgumentNullException(nameof(room))));
+        return draft.Finish(room);
+    }
+
+    /// <summary>Plans every room, one after another, then what the dwelling as a whole lacks.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public RoomPlan Plan(Dwelling dwelling)
+    {
+        RoughInDraft draft = Draft(dwelling ?? throw new ArgumentNullException(nameof(dwelling)));
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (Room room in dwelling.Rooms)
+        {
+            if (seen.Add(room.Id))
+            {
+                draft.Room(room);
+            }
+        }
+
+        return draft.Finish(null);
+    }
+
+    private RoughInDraft Draft(Dwelling dwelling) => new(dwelling, new LayoutEvaluator(rules, (options.Evaluation ?? EvaluatorOptions.For(dwelling.Units)).WithAllBoxesAreDescribed(true)), options);
+
+    private static Room Find(Dwelling dwelling, string room)
+    {
+        foreach (Room one in dwelling.Rooms)
+        {
+            if (one.Id == room)
+            {
+                return one;
+            }
+        }
+
+        throw new ArgumentException("The dwelling has no room \"" + room + "\"; there are: " + string.Join(", ", dwelling.Rooms.Select(one => one.Id)) + ".", nameof(room));
+    }
+}
