@@ -44,6 +44,14 @@ internal static class Program
             return NotDone;
         }
 
+        if (request.Plan)
+        {
+            RoomPlan plan = new RoughInPlanner(request.Rules).Plan(Bare(dwelling));
+            output.Write(plan.ToText());
+            output.Write("\n");
+            dwelling = plan.Dwelling;
+        }
+
         Evaluation evaluation = new LayoutEvaluator(request.Rules).Evaluate(dwelling);
         MarkSheet marks = MarkSheet.For(dwelling, request.Rules);
         output.Write(evaluation.ToText());
@@ -68,6 +76,17 @@ internal static class Program
         }
 
         return null;
+    }
+
+    /// <summary>The house as the framers left it: what was there before stays, what is still to be set isn't there yet.</summary>
+    private static Dwelling Bare(Dwelling dwelling)
+    {
+        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        {
+            dwelling = placed.Box.Existing ? dwelling : dwelling.WithoutBox(placed.Box.Id);
+        }
+
+        return dwelling;
     }
 
     private static bool TryWrite(string folder, Dwelling dwelling, Evaluation evaluation, MarkSheet marks, TextWriter error)

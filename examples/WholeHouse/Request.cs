@@ -5,10 +5,10 @@ using BoxHeights;
 namespace WholeHouse;
 
 /// <summary>What the command line asks for.</summary>
-internal sealed record Request(string File, RuleSet Rules, string? Folder, bool Help = false)
+internal sealed record Request(string File, RuleSet Rules, string? Folder, bool Plan = false, bool Help = false)
 {
     public const string Usage =
-        "Usage: WholeHouse [file.json] [--edition 2017|2020|2023|2026] [--rules ada|fair-housing|type-a|type-b|california] [--out FOLDER] [--help]";
+        "Usage: WholeHouse [file.json] [--edition 2017|2020|2023|2026] [--rules ada|fair-housing|type-a|type-b|california] [--out FOLDER] [--plan] [--help]";
 
     /// <summary>Reads the command line; of several editions or folders the last one counts, and several reach documents add up.</summary>
     /// <exception cref="ArgumentException">Something in it isn't understood; the message says what.</exception>
@@ -18,6 +18,7 @@ internal sealed record Request(string File, RuleSet Rules, string? Folder, bool 
         string? folder = null;
         NecEdition edition = NecEdition.Nec2023;
         RuleSet reach = RuleSet.Empty;
+        bool plan = false;
         bool help = false;
         for (int i = 0; i < arguments.Length; i++)
         {
@@ -32,6 +33,9 @@ internal sealed record Request(string File, RuleSet Rules, string? Folder, bool 
                 case "--out":
                     folder = Next(arguments, ref i);
                     break;
+                case "--plan":
+                    plan = true;
+                    break;
                 case "--help" or "-h" or "-?":
                     help = true;
                     break;
@@ -43,7 +47,7 @@ internal sealed record Request(string File, RuleSet Rules, string? Folder, bool 
             }
         }
 
-        return new(file ?? Path.Combine(AppContext.BaseDirectory, "house.json"), RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice + reach, folder, help);
+        return new(file ?? Path.Combine(AppContext.BaseDirectory, "house.json"), RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice + reach, folder, plan, help);
     }
 
     private static string Next(string[] arguments, ref int i) => i + 1 < arguments.Length && arguments[i + 1].Length > 0

@@ -16,13 +16,14 @@ public class ReadmeSampleTests
         .Select(block => block[(block.IndexOf('\n', StringComparison.Ordinal) + 1)..]).ToArray();
 
     [Fact]
-    public void Samples_AreFour() => Assert.Equal(4, Samples.Length);
+    public void Samples_AreFive() => Assert.Equal(5, Samples.Length);
 
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]
+    [InlineData(4)]
     public void Sample_AsPasted_Compiles(int sample)
     {
         // What begins with #: is for the SDK, not for the compiler.

@@ -16,12 +16,12 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         (BoxPurpose.Dryer, FixtureKind.Dryer, DeviceKind.DryerReceptacle),
     ];
 
-    /// <summary>A receptacle for each appliance of the room.</summary>
+    /// <summary>A receptacle for each appliance of the room. The washer's is the laundry's too; the others serve one appliance alone.</summary>
     public void Appliances(Room room)
     {
         foreach ((BoxPurpose purpose, FixtureKind thing, DeviceKind device) in Machines)
         {
-            Plan(room, new DeviceBox("appliance", purpose).WithDevices(new[] { device }).WithDedicated(thing.Name), thing.Name);
+            Plan(room, new DeviceBox("appliance", purpose).WithDevices(new[] { device }).WithDedicated(purpose == BoxPurpose.Laundry ? null : thing.Name), thing.Name);
         }
     }
 

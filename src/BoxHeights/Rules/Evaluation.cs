@@ -80,71 +80,7 @@ public sealed class Evaluation
     }
 
     /// <summary>What wasn't looked at: subjects that no rule here speaks of, and rules that lacked what they need.</summary>
-    public Items<string> NotChecked
-    {
-        get
-        {
-            List<string> all = [.. Scope.NotCovered];
-            foreach (Rule rule in state.Rules.Set.Rules)
-            {
-                if (rule.LeavesOut is { } part)
-                {
-                    all.Add(rule.Id + ": " + part);
-                }
-            }
-
-            SortedDictionary<string, SortedSet<string>> where = new(StringComparer.Ordinal);
-            for (int box = 0; box < state.Boxes.Length; box++)
-            {
-                StatedSite[] sites = state.SitesOf(box);
-                if (sites.Length == 0)
-                {
-                    Add("a fault of the description keeps it from being judged", state.Boxes[box].Source.Id);
-                    continue;
-                }
-
-                if (!HasKnownDevice(state.Boxes[box].Source))
-                {
-                    Add("rules about devices: none that is known here is stated", state.Boxes[box].Source.Id);
-                }
-
-                foreach ((string rule, string why) in sites[0].NotJudged)
-                {
-                    Add(rule + ": " + why, state.Boxes[box].Surface.Address);
-                }
-            }
-
-            for (int s = 0; s < state.Spaces.Count; s++)
-            {
-                if (state.Spaces[s].NotJudgedBecause is { } why)
-                {
-                    Add(state.Spaces[s].Rule.Id + ": " + why, state.Spaces[s].View.Id);
-                }
-            }
-
-            foreach ((string what, string subject) in UnknownKinds.In(state))
-            {
-                Add(what, subject);
-            }
-
-            foreach (KeyValuePair<string, SortedSet<string>> one in where)
-            {
-                all.Add(one.Key + " (" + string.Join(", ", one.Value) + ")");
-            }
-
-            return new(all);
-
-            void Add(string what, string subject)
-            {
-                if (!where.TryGetValue(what, out SortedSet<string>? subjects))
-                {
-                    where.Add(what, subjects = new(StringComparer.Ordinal));
-                }
-
-                subjects.Add(subject);
-            }
-        }
-    }
+    public Items<string> NotChecked => new NotLookedAt(state).Lines();
 
     /// <summary>The findings about a box, a wall, a room, a storey or another part of the dwelling, and all that it holds.</summary>
     /// <param name="id">An id, or an address such as "kitchen/north".</param>
@@ -164,19 +100,6 @@ public sealed class Evaluation
 
     /// <summary>How many findings there are, and the first of them.</summary>
     public override string ToString() => EvaluationText.Counted(Findings.Count) + (Findings.Count == 0 ? "" : ": " + Findings[0].Message);
-
-    private static bool HasKnownDevice(DeviceBox box)
-    {
-        foreach (DeviceKind device in box.Devices)
-        {
-            if (device.IsKnown)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 
     /// <summary>Whether there was anything to judge.</summary>
     internal bool HasJudged => state.Boxes.Length + state.Spaces.Count > 0;

@@ -143,7 +143,9 @@ internal static class NecRequired
         {
             Instead = SwitchedReceptacle,
             Scope = new RuleScope { Rooms = Habitable },
-            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire),
+
+            // These are the rooms where the box may come to hold a fan.
+            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.FanRated).WithFanRated(true),
         };
         yield return new RoomOutlet("kitchen-bath-light", "there at least once, controlled by a switch", Severity.Violation, section("210.70(A)(1)"), Light)
         {
@@ -163,6 +165,7 @@ internal static class NecRequired
         };
         yield return new FaceOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, section("210.70(A)(2)", false), Light, FacePart.Entrances)
         {
+            Cure = Box("light", BoxPurpose.Light, DeviceKind.Luminaire, 66),
             ExceptOpenings = VehicleDoors,
             LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
         };

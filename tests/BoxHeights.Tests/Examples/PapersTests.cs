@@ -11,7 +11,7 @@ namespace BoxHeights.Tests.Examples;
 /// <summary>What the example's command line asks for, and the papers that it writes.</summary>
 public class PapersTests
 {
-    private static readonly RuleSet Usual = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Usual = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
     private static readonly string[] OddIds = ["..", "a:b", "a b", "A-B", "con"];
     private static readonly Dwelling House = DwellingJson.Read(Repository.Read("examples", "WholeHouse", "house.json"));
 
@@ -57,9 +57,9 @@ public class PapersTests
     [Fact]
     public void Request_WithEverything_IsReadWhole()
     {
-        Request request = Request.Parse(["--edition", "2017", "mine.json", "--rules", "california", "--rules", "ada", "--out", "papers"]);
-        RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2017) + RuleSets.RoughInPractice + RuleSets.Ada2010 + RuleSets.California;
-        Assert.Equal(("mine.json", rules.Fingerprint, "papers"), (request.File, request.Rules.Fingerprint, request.Folder));
+        Request request = Request.Parse(["--edition", "2017", "mine.json", "--rules", "california", "--rules", "ada", "--out", "papers", "--plan"]);
+        RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2017) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2017) + RuleSets.RoughInPractice + RuleSets.Ada2010 + RuleSets.California;
+        Assert.Equal(("mine.json", rules.Fingerprint, "papers", true), (request.File, request.Rules.Fingerprint, request.Folder, request.Plan));
     }
 
     [Theory]

@@ -17,22 +17,26 @@ public class WholeHouseTests
     // The mistakes in words; the three-gang box is the second half of the one about fill.
     private static readonly string[] Planted =
     [
+        "box-setback Fails K8: set K8 to stand 1 in out from the framing, 1/2 in further, or add an extension ring of 1/2 in",
         "counter-receptacle Fails P1: set P1 47-1/4 in to top above subfloor",
         "box-fill Fails D3: take a box marked at least 20.3 in3 for D3",
         "wall-alarm Fails U2: set U2 14-1/2 in to center below finished ceiling",
         "box-fill Fails S13: take a box marked at least 55 in3 for S13",
-        "finish-edge Fails K1, K2, K3: set the stick 48 in to top above subfloor for 5 boxes: K1, K2, K3, K5, K8",
+        "wall-outlets Fails dining/north 91 in to dining/west 48 in: add general box on dining/west, 13 in from its left end, 16 in to top above subfloor",
+        "bedroom-alarm Fails bed-3: add alarm box on bed-3/ceiling",
+        "finish-edge Fails K11, K1, K2, K3, K12: set the stick 48 in to top above subfloor for 7 boxes: K11, K1, K2, K3, K12, K5, K8",
         "specified-height Fails L4: set L4 66-3/4 in to center above subfloor",
         "trim-clearance Fails S14: set S14 48 in to top above subfloor, 129-7/8 in from the left end of its wall",
         "not-buried Fails V1: set V1 48 in to top above subfloor, 94-1/8 in from the left end of its wall",
+        "behind-open-door Fails S20: set S20 48 in to top above subfloor, 81-7/8 in from the left end of its wall",
         "uniform-level Fails N1, N2, N3, N4, N5, N6, M1, M2, M3, M4, M5: set the stick 16 in to top above subfloor for 11 boxes: N1, N2, N3, N4, N5, N6, M1, M2, M3, M4, M5",
         "board-seam Fails S1, S2, S3, S4, S5, S6, S7, S10, S11: set the stick 48 in to top above subfloor for 10 boxes: S1, S2, S3, S4, S5, S6, S7, S9, S10, S11",
         "outdoor-receptacle Fails X5: set X5 18 in to bottom above grade",
     ];
 
     [Fact]
-    public void House_HasTwoStoreysSeventeenRoomsAndAHundredAndTwentyBoxes() =>
-        Assert.Equal((2, 17, 120), (House.Storeys.Count, House.Rooms.Count, House.PlacedBoxes().Count));
+    public void House_HasTwoStoreysSeventeenRoomsAndAHundredAndTwentyNineBoxes() =>
+        Assert.Equal((2, 17, 129), (House.Storeys.Count, House.Rooms.Count, House.PlacedBoxes().Count));
 
     [Theory]
     [InlineData(NecEdition.Nec2020)]
@@ -51,6 +55,7 @@ public class WholeHouseTests
     [InlineData("S13", "box-fill", "0.5 in3")]
     [InlineData("U2", "wall-alarm", "2 in")] // 16-3/4 less half a cover of 2-3/4 is 14 in below the ceiling
     [InlineData("X5", "outdoor-receptacle", "2 in")]
+    [InlineData("K8", "box-setback", "1/4 in")] // 1/2 of board, 1/8 of bed, 3/8 of tile: 1/2 behind, 1/4 allowed
     [InlineData("K1", "finish-edge", "1 in")] // plate bottom at 42 - 2-1/4, splash top at 36 + 3/4 + 4
     [InlineData("L4", "specified-height", "1/2 in")] // 3/4 in low, 1/4 in allowed
     [InlineData("S1", "board-seam", "1/4 in")] // 48-3/4 across 48-1/2
@@ -77,9 +82,11 @@ public class WholeHouseTests
     [InlineData("S17", "board-seam", "1/2 in")] // 48 in to the top above the subfloor, seam at 97-1/8 - 5/8 - 48 = 48-1/2 in
     [InlineData("L3", "box-fill", "0 in3")] // six conductors, a device and the grounds: 9 × 2 in³ in 18 in³
     [InlineData("S8", "under-wall-top", "3-1/2 in")] // box of 3-1/2 in: plate top at 36 - 1-3/4 + 2-1/4, wall top at 40
-    [InlineData("K8", "finish-edge", "3 in")] // plate bottom at 39-3/4, the full-height splash starts at 36-3/4
+    [InlineData("K5", "finish-edge", "3 in")] // plate bottom at 39-3/4, the full-height splash starts at 36-3/4
     [InlineData("B1", "not-buried", null)]
     [InlineData("W1", "not-buried", null)]
+    [InlineData("W1", "tub-receptacle", null)] // 48-1/8 in from the tub
+    [InlineData("K7", "framing-fit", null)]
     [InlineData("Y2", "dryer-height", "8 in")] // 12 in to the center, the lowest usual one is 4
     [InlineData("U3", "trim-clearance", null)]
     [InlineData("E1", "board-seam", null)]
@@ -155,7 +162,7 @@ public class WholeHouseTests
         Assert.All(cause.Remedies, remedy => Assert.IsType<NoneFound>(remedy));
     }
 
-    private static RuleSet Of(NecEdition edition) => RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice;
+    private static RuleSet Of(NecEdition edition) => RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice;
 
     private static Items<string> Lines(NecEdition edition) => new LayoutEvaluator(Of(edition)).Evaluate(House).Causes
         .Select(cause => cause.RuleId + " " + cause.Outcome + " " + cause.Subjects + ": " + Assert.Single(cause.Remedies).Text);

@@ -46,7 +46,7 @@ public readonly struct OpeningKind : IEquatable<OpeningKind>
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<OpeningKind> Known { get; } = new[]
     {
-        Door, DoubleDoor, PocketDoor, BarnDoor, SlidingDoor, BifoldDoor, Cased, Window, PassThrough,
+        Door, DoubleDoor, PocketDoor, BarnDoor, SlidingDoor, BifoldDoor, BypassDoor, Cased, Window, PassThrough,
     };
 
     /// <summary>The name.</summary>

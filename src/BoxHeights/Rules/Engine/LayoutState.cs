@@ -274,8 +274,8 @@ internal sealed partial class LayoutState
         return true;
     }
 
-    /// <summary>Whether the placement rules that don't yield let a box have its center at some of these heights, where it is along its wall.</summary>
-    public Verdict CanBeWithin(int box, in DistanceSet above, out Facts needs)
+    /// <summary>Whether the placement rules let a box have its center at some of these heights, where it is along its wall.</summary>
+    public Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs)
     {
         needs = Facts.None;
         if (at[box] == NotKnown)
@@ -288,7 +288,7 @@ internal sealed partial class LayoutState
         DistanceSet possible = above.DilateShift(-site.CenterAboveReading);
         foreach (StatedPlacement placement in site.Placements)
         {
-            if (!placement.Rule.YieldsWhenForced)
+            if (habitsToo || !placement.Rule.YieldsWhenForced)
             {
                 sure &= SlabJudge.SureAt(placement.Slabs, at[box]);
                 possible &= SlabJudge.PossibleAt(placement.Slabs, at[box]);

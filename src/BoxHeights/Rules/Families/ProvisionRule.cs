@@ -135,11 +135,12 @@ public sealed class ProvisionGroup
         return most > 0;
     }
 
-    /// <summary>Whether the placement rules, but for habits, let a box, where it is along its wall, have its center at some of these heights above the storey's subfloor.</summary>
+    /// <summary>Whether the placement rules let a box, where it is along its wall, have its center at some of these heights above the storey's subfloor.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
     /// <param name="centers">The heights.</param>
+    /// <param name="habitsToo">Whether habits count, which else yield.</param>
     /// <param name="needs">What would have to be known, where that is unknown.</param>
-    public Verdict CanBeWithin(int index, in DistanceSet centers, out Facts needs) => state.CanBeWithin(members[index], centers, out needs);
+    public Verdict CanBeWithin(int index, in DistanceSet centers, bool habitsToo, out Facts needs) => state.CanBeWithin(members[index], centers, habitsToo, out needs);
 
     /// <summary>What isn't known about the height of a box's center.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>

@@ -74,7 +74,7 @@ public sealed record FaceOutlet : SpaceRule
     {
         if (space.Face is not { } face || (Faces.Count > 0 && !Faces.Contains(face.Id))
             || (Occupancies.Count > 0 && space.Dwelling.Occupancy is { } of && !Occupancies.Contains(of))
-            || (Of == FacePart.Platforms && face.Platforms.Count == 0) || (Of == FacePart.Entrances && !HasEntrance(face)))
+            || (Of == FacePart.Platforms && face.Platforms.Count == 0) || (Of == FacePart.Entrances && EntranceOf(face) is null))
         {
             return;
         }
@@ -90,7 +90,9 @@ public sealed record FaceOutlet : SpaceRule
             int sure = RoomOutlet.Count(space, Outlet, out int possible, out Facts needs);
             if (sure == 0)
             {
-                Finds(statement, face.Id, face.Id, possible > 0, needs, CureOn(space, face, Distance.Zero, Distance.MaxValue, null));
+                // A light goes beside its entrance; what serves the face as a whole goes anywhere on it.
+                Opening? entrance = Of == FacePart.Entrances ? EntranceOf(face) : null;
+                Finds(statement, face.Id, face.Id, possible > 0, needs, CureOn(space, face, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
             }
 
             return;
@@ -102,7 +104,7 @@ public sealed record FaceOutlet : SpaceRule
         }
     }
 
-    private bool HasEntrance(OutsideFace face)
+    private Opening? EntranceOf(OutsideFace face)
     {
         foreach (Wall wall in face.Walls)
         {
@@ -110,12 +112,12 @@ public sealed record FaceOutlet : SpaceRule
             {
                 if (ThingInPlan.IsDoorway(opening) && !ExceptOpenings.Contains(opening.Kind))
                 {
-                    return true;
+                    return opening;
                 }
             }
         }
 
-        return false;
+        return null;
     }
 
     private void Judge(SpaceView space, OutsideFace face, Platform platform, SpaceStatement statement)

@@ -53,7 +53,7 @@ internal static class OutletCure
         PlanPoint? place = room.Walls.Count == 4 && new WallPlan(room).Closes
             ? new(Distance.FromTicks(room.Walls[0].Length.Ticks / part), Distance.FromTicks(room.Walls[1].Length.Ticks / part))
             : null;
-        return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(BoxKind.Octagon).WithPlan(place)) };
+        return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(box.Kind ?? BoxKind.Octagon).WithPlan(place)) };
     }
 
     /// <summary>An id that no box has yet.</summary>

@@ -40,8 +40,9 @@ public sealed record UniformLevel : ProvisionRule
                 continue;
             }
 
-            Verdict free = group.CanBeWithin(i, allowed, out Facts needs);
-            if (free != Verdict.Fails)
+            // What firm rules keep from the level itself is excused; a habit excuses only what it keeps from all that is level enough.
+            Verdict free = group.CanBeWithin(i, DistanceSet.Single(level), habitsToo: false, out Facts needs);
+            if (free != Verdict.Fails && group.CanBeWithin(i, allowed, habitsToo: true, out _) != Verdict.Fails)
             {
                 bool unknown = free == Verdict.Unknown || allowed.Overlaps(center);
                 statement.Finds(i, unknown ? Verdict.Unknown : Verdict.Fails, center.From, allowed, unknown ? needs | group.NeedsOf(i) : Facts.None);
