@@ -103,6 +103,9 @@ public sealed record DeviceBox
     /// <summary>Whether it can hold a ceiling fan.</summary>
     public bool FanRated { get; init; }
 
+    /// <summary>What lets it be near a box on the other face of a rated wall; null where it isn't stated.</summary>
+    public FireProtection? FireProtection { get; init; }
+
     /// <summary>The same with another <see cref="Id"/>.</summary>
     /// <param name="id">The name it is addressed by; one of its kind in the dwelling.</param>
     public DeviceBox WithId(string id) => this with { Id = id };
@@ -222,4 +225,8 @@ public sealed record DeviceBox
     /// <summary>The same with another <see cref="FanRated"/>.</summary>
     /// <param name="fanRated">Whether it can hold a ceiling fan.</param>
     public DeviceBox WithFanRated(bool fanRated) => this with { FanRated = fanRated };
+
+    /// <summary>The same with another <see cref="FireProtection"/>.</summary>
+    /// <param name="fireProtection">What lets it be near a box on the other face of a rated wall.</param>
+    public DeviceBox WithFireProtection(FireProtection? fireProtection) => this with { FireProtection = fireProtection };
 }

@@ -64,6 +64,12 @@ public sealed record Wall
     /// <summary>The boxes on it.</summary>
     public Items<DeviceBox> Boxes { get; init; }
 
+    /// <summary>Whether it is declared a fire-resistance rated wall. Rules for such walls speak of no other.</summary>
+    public bool Rated { get; init; }
+
+    /// <summary>Whether its stud cavity is filled with loose-fill cellulose, rock wool or slag wool.</summary>
+    public bool CavityFilled { get; init; }
+
     /// <summary>The same with another <see cref="Id"/>.</summary>
     /// <param name="id">The name it is addressed by within its room ("kitchen/north" is the wall "north" of the room "kitchen").</param>
     public Wall WithId(string id) => this with { Id = id };
@@ -131,4 +137,12 @@ public sealed record Wall
     /// <summary>The same with another <see cref="Boxes"/>.</summary>
     /// <param name="boxes">The boxes on it.</param>
     public Wall WithBoxes(Items<DeviceBox> boxes) => this with { Boxes = boxes };
+
+    /// <summary>The same with another <see cref="Rated"/>.</summary>
+    /// <param name="rated">Whether it is declared a fire-resistance rated wall.</param>
+    public Wall WithRated(bool rated) => this with { Rated = rated };
+
+    /// <summary>The same with another <see cref="CavityFilled"/>.</summary>
+    /// <param name="cavityFilled">Whether its stud cavity is filled.</param>
+    public Wall WithCavityFilled(bool cavityFilled) => this with { CavityFilled = cavityFilled };
 }

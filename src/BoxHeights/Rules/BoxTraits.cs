@@ -102,7 +102,7 @@ public sealed class BoxTraits
             && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
-            && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating);
+            && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection);
 
     private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
     {

@@ -15,14 +15,14 @@ internal static class Scope
     [
         ("receptacle spacing", rule => rule is Coverage), ("other required outlets", rule => rule is RoomOutlet), ("fill, depth and setback of boxes", rule => rule is FillLimit),
         ("tub and shower zones", rule => rule is Zone), ("studs, headers, pockets and whatever else fills a wall", rule => rule is FramingFit),
-        ("box against box", rule => rule is BoxAgainstBox), ("door swings", rule => rule is BehindDoor), ("stairs", rule => rule is RiserVariation),
+        ("box against box", rule => rule is BoxAgainstBox), ("door swings", rule => rule is BehindDoor), ("stairs", rule => rule is RiserVariation), ("rated walls", rule => rule is RatedSeparation),
     ];
 
     /// <summary>What no rule of the library speaks of.</summary>
     private static readonly string[] Never =
     [
         "circuits, conductor sizes and loads", "GFCI and AFCI protection", "tamper and weather resistance", "cable protection, support and free length",
-        "grounding and bonding", "clear floor space, force and grip of operation", "rated walls", "sink zones",
+        "grounding and bonding", "clear floor space, force and grip of operation", "sink zones",
     ];
 
     /// <summary>What isn't looked at under a rule set.</summary>

@@ -30,6 +30,7 @@ public static class RuleSets
         Standards.Nec.Dwelling(edition)
         + Standards.BoxSizes.Rows(edition)
         + Standards.NecZones.Rows(edition)
+        + Standards.RatedWalls.Rows
         + Standards.Stairs.Flights
         + Standards.Alarms.Rows;
 

@@ -67,7 +67,7 @@ public sealed class BoxFillPropertyTests
     [Fact]
     public void Most_ContentsInAnotherOrder_IsTheSame() => Prop.ForAll(Sketches, sketch =>
     {
-        FillSketch turned = sketch with { Cables = sketch.Cables.Reverse().ToArray(), Conductors = sketch.Conductors.Reverse().ToArray(), Fittings = sketch.Fittings.Reverse().ToArray() };
+        FillSketch turned = sketch with { Cables = sketch.Cables.AsEnumerable().Reverse().ToArray(), Conductors = sketch.Conductors.AsEnumerable().Reverse().ToArray(), Fittings = sketch.Fittings.AsEnumerable().Reverse().ToArray() };
         FillCounting counting = RuleSets.FillCounting(NecEdition.Nec2023);
         return BoxFill.Most(turned.ToBox(), counting).Total == BoxFill.Most(sketch.ToBox(), counting).Total;
     }).QuickCheckThrowOnFailure();

@@ -44,6 +44,13 @@ internal static class Words
         (BoxHeights.BoxFitting.MetalBarrier, "metal-barrier"),
         (BoxHeights.BoxFitting.PlasticBarrier, "plastic-barrier"));
 
+    internal static Codec<FireProtection> FireProtection { get; } = new WordCodec<FireProtection>(
+        "fireProtection",
+        "a protection in a rated wall",
+        (BoxHeights.FireProtection.None, "none"),
+        (BoxHeights.FireProtection.PuttyPad, "putty-pad"),
+        (BoxHeights.FireProtection.Listed, "listed"));
+
     internal static Codec<SwitchedPart> SwitchedPart { get; } = new WordCodec<SwitchedPart>(
         "switchedPart", "a part that is switched", (BoxHeights.SwitchedPart.None, "none"), (BoxHeights.SwitchedPart.Half, "half"), (BoxHeights.SwitchedPart.All, "all"));
 

@@ -31,13 +31,16 @@ public readonly struct NoCavityKind : IEquatable<NoCavityKind>
     /// <summary><c>blocking</c></summary>
     public static NoCavityKind Blocking => new("blocking");
 
+    /// <summary><c>fireblock</c></summary>
+    public static NoCavityKind Fireblock => new("fireblock");
+
     /// <summary><c>stringer</c></summary>
     public static NoCavityKind Stringer => new("stringer");
 
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<NoCavityKind> Known { get; } = new[]
     {
-        Header, Post, Pocket, Duct, Vent, Blocking, Stringer,
+        Header, Post, Pocket, Duct, Vent, Blocking, Fireblock, Stringer,
     };
 
     /// <summary>The name.</summary>

@@ -70,6 +70,9 @@ public sealed class ProvisionGroup
         return own is not null;
     }
 
+    /// <summary>Where a box is along its own face; null where that isn't known.</summary>
+    internal Distance? PlaceOf(int index) => state.AtOf(members[index]);
+
     /// <summary>How far the center of one box lies above that of another: exact where both are set from one surface, whatever that will be.</summary>
     /// <param name="index">The one, 0 to <see cref="Count"/> − 1.</param>
     /// <param name="other">The other, 0 to <see cref="Count"/> − 1.</param>

@@ -65,8 +65,8 @@ internal sealed class FindingText
         }
         else if (rule is ProvisionRule)
         {
-            text = what + must + ": center " + Printed.AboveOrBelow(finding.Measured.AsDistance(), units) + " the storey's subfloor, allowed "
-                + Printed.Allowed(finding.Allowed, units, finding.Measured.AsDistance() < Distance.Zero);
+            text = what + must + (finding.Allowed.Raw.Count == 0 ? "" : ": center " + Printed.AboveOrBelow(finding.Measured.AsDistance(), units) + " the storey's subfloor, allowed "
+                + Printed.Allowed(finding.Allowed, units, finding.Measured.AsDistance() < Distance.Zero));
         }
         else
         {

@@ -119,6 +119,9 @@ public enum Facts
 
     /// <summary>Whether an outlet of another room serves this one.</summary>
     ServedFromOutside = 1 << 24,
+
+    /// <summary>What lets boxes be near each other in a rated wall.</summary>
+    FireProtection = 1 << 25,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -132,7 +135,7 @@ internal static class FactText
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside", "how thick the finish is", "whether the finish burns",
         "what breaks the wall at the floor",
         "where things stand in plan", "the height of the rim or threshold", "whether a fixed barrier stands between", "how the luminaire is enclosed and listed",
-        "whether one outside the room serves it",
+        "whether one outside the room serves it", "how the boxes are protected in the rated wall",
     ];
 
     public static string Of(Facts facts)

@@ -13,9 +13,12 @@ public enum QuantityKind
 
     /// <summary>A number of things, such as boxes.</summary>
     Count = 2,
+
+    /// <summary>An area, in squares of a tick.</summary>
+    Area = 3,
 }
 
-/// <summary>A measured amount: a distance, a volume or a number of things.</summary>
+/// <summary>A measured amount: a distance, a volume, a number of things or an area.</summary>
 public readonly struct Quantity : IEquatable<Quantity>
 {
     internal Quantity(QuantityKind kind, long raw)
@@ -38,6 +41,12 @@ public readonly struct Quantity : IEquatable<Quantity>
     /// <summary>A number of things.</summary>
     /// <param name="things">How many.</param>
     public static Quantity Of(int things) => new(QuantityKind.Count, things);
+
+    /// <summary>The area of a rectangle.</summary>
+    /// <param name="width">One side.</param>
+    /// <param name="height">The other.</param>
+    /// <exception cref="OverflowException">It is larger than some 2,000 m².</exception>
+    public static Quantity Area(Distance width, Distance height) => new(QuantityKind.Area, checked(width.Ticks * height.Ticks));
 
     /// <summary>Whether two quantities are the same.</summary>
     public static bool operator ==(Quantity left, Quantity right) => left.Equals(right);
@@ -74,8 +83,16 @@ public readonly struct Quantity : IEquatable<Quantity>
     {
         QuantityKind.Distance => AsDistance().Exactly(units),
         QuantityKind.Volume => AsVolume().ToString(),
+        QuantityKind.Area => Square(units),
         _ => Raw.ToString(System.Globalization.CultureInfo.InvariantCulture),
     };
+
+    private string Square(LengthUnits units)
+    {
+        Distance unit = units == LengthUnits.Millimeters ? Distance.FromMillimeters(1m) : Distance.FromInches(1m);
+        decimal squares = Raw / ((decimal)unit.Ticks * unit.Ticks);
+        return squares.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + (units == LengthUnits.Millimeters ? " mm2" : " in2");
+    }
 }
 
 /// <summary>The amounts that a rule allows.</summary>
@@ -106,6 +123,13 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
     /// <summary>All volumes up to one.</summary>
     /// <param name="most">The largest volume allowed.</param>
     public static QuantitySet AtMost(Volume most) => new(QuantityKind.Volume, DistanceSet.AtMost(Distance.FromTicks(most.Picoliters)));
+
+    /// <summary>All areas up to one.</summary>
+    /// <param name="most">The largest area allowed.</param>
+    /// <exception cref="ArgumentException">It is no area.</exception>
+    public static QuantitySet AtMost(Quantity most) => most.Kind == QuantityKind.Area
+        ? new(QuantityKind.Area, DistanceSet.AtMost(Distance.FromTicks(most.Raw)))
+        : throw new ArgumentException("Only areas are compared like this.", nameof(most));
 
     /// <summary>So many things or more.</summary>
     /// <param name="fewest">The smallest number allowed.</param>
@@ -144,7 +168,7 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
         }
 
         return raw.Count == 0 ? "nothing"
-            : Kind == QuantityKind.Volume ? "at most " + Volume.FromPicoliters(raw[0].To.Ticks)
+            : Kind is QuantityKind.Volume or QuantityKind.Area ? "at most " + new Quantity(Kind, raw[0].To.Ticks).ToString(units)
             : "at least " + new Quantity(Kind, raw[0].From.Ticks);
     }
 }

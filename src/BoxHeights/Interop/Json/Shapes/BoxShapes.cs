@@ -50,6 +50,7 @@ internal static class BoxShapes
         .Optional("clamps", x => x.Clamps, (x, v) => x.WithClamps(v), Words.CableClamps, "How cables are held.")
         .List("conductors", x => x.Conductors, (x, v) => x.WithConductors(v), Texts.Conductors, "Conductors that enter it without being counted in a cable.")
         .List("connected", x => x.Connected, (x, v) => x.WithConnected(v), Texts.Conductor, "The largest conductor connected to each of its devices, in their order.")
+        .Optional("fireProtection", x => x.FireProtection, (x, v) => x.WithFireProtection(v), Words.FireProtection, "What lets it be near a box on the other face of a rated wall.")
         .List("fittings", x => x.Fittings, (x, v) => x.WithFittings(v), Words.BoxFitting, "What else is fitted inside it.")
         .Optional("extension", x => x.Extension, (x, v) => x.WithExtension(v), Texts.Volume, "The volume marked on rings, extensions and domed covers that are assembled with it.")
         .Optional("setFor", x => x.SetFor, (x, v) => x.WithSetFor(v), Texts.Distance, "How far its front edge, or that of its ring, stands out from the stud or joist.")

@@ -34,6 +34,8 @@ internal static class WallShapes
         .Optional("backOf", x => x.BackOf, (x, v) => x.WithBackOf(v), Texts.Plain, "The address of the face on its other side (\"laundry/west\").")
         .Optional("backOffset", x => x.BackOffset, (x, v) => x.WithBackOffset(v), Texts.Distance, "How far right of this face's left end the other face's right end lies.")
         .Optional("cavity", x => x.Cavity, (x, v) => x.WithCavity(v), Texts.Distance, "The depth of the stud cavity.")
+        .Usual("rated", false, x => x.Rated, (x, v) => x.WithRated(v), Texts.Truth, "Whether it is declared a fire-resistance rated wall.")
+        .Usual("cavityFilled", false, x => x.CavityFilled, (x, v) => x.WithCavityFilled(v), Texts.Truth, "Whether its stud cavity is filled with loose-fill cellulose, rock wool or slag wool.")
         .List("top", x => x.Top, (x, v) => x.WithTop(v), TopPoint, "The top of the framing where it isn't level, from left to right.")
         .Optional("studs", x => x.Studs, (x, v) => x.WithStuds(v), Studs, "Its studs; the storey's unless stated.")
         .Optional("boards", x => x.Boards, (x, v) => x.WithBoards(v), Boards, "Its board; the storey's unless stated.")

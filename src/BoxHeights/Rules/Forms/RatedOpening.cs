@@ -1,0 +1,42 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A metal box in a wall that is declared rated opens no larger area than is allowed. Plastic boxes follow their listing, so nothing is said of them.</summary>
+public sealed record RatedOpening : LimitRule
+{
+    private static readonly Items<BoxKind> Metal = new[] { BoxKind.FourSquare, BoxKind.FourElevenSquare, BoxKind.Octagon, BoxKind.Handy, BoxKind.MetalDevice, BoxKind.Masonry };
+
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    /// <param name="largest">The largest area of one box, itself allowed.</param>
+    public RatedOpening(string id, string summary, Severity severity, Citation citation, Quantity largest)
+        : base(id, summary, severity, citation) => Largest = largest;
+
+    /// <summary>The largest area of one box, itself allowed.</summary>
+    public Quantity Largest { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "metal boxes of at most " + Largest;
+
+    /// <inheritdoc/>
+    public override string ElseDo => "take smaller boxes, or some that are listed for the wall";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, LimitStatement statement)
+    {
+        if (site.Wall is not { Rated: true } || !Metal.Contains(site.Box.Kind) || !site.Box.Size.IsStated || site.Box.Source.FireProtection == FireProtection.Listed)
+        {
+            return;
+        }
+
+        Quantity area = Quantity.Area(site.Box.Size.Width, site.Box.Size.Height);
+        statement.Judge(area, QuantitySet.AtMost(Largest), () => "a metal box of " + area + " in a rated wall");
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
+}
