@@ -76,6 +76,7 @@ public sealed class ZonePropertyTests
     public void Zone_InAngledRooms_IsThatOfThePoints()
     {
         int failed = 0;
+        int unknown = 0;
         Check(800, seed =>
         {
             Random random = new(seed);
@@ -89,11 +90,15 @@ public sealed class ZonePropertyTests
             double off = Away(plan);
             Outcome? said = Said(plan.House());
             failed += said == Outcome.Fails ? 1 : 0;
-            if (Math.Abs(off - Reach) > 0.001 && Front(plan) > 0.001)
+            unknown += said == Outcome.Unknown ? 1 : 0;
+            if (said != Outcome.Unknown && Math.Abs(off - Reach) > 0.001 && Front(plan) > 0.001)
             {
                 Assert.True(said == (off < Reach ? Outcome.Fails : null), plan + " is " + (off / 16) + " in away, and says " + said);
             }
         });
+
+        // Past a slanted corner it may not be seen for sure whether a wall stands between.
+        Assert.InRange(unknown, 0, 16);
         Assert.True(failed > 50, "hardly any box of these rooms is in the zone");
     }
 
