@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 
 namespace BoxHeights;
 
@@ -50,6 +51,22 @@ internal static class Valid
 
     public static T NotNull<T>(T? value, string name)
         where T : class => value ?? throw new ArgumentNullException(name);
+
+    public static decimal Turn(decimal degrees, string name) =>
+        degrees is < -360m or > 360m ? throw new ArgumentOutOfRangeException(name, degrees, name + " is " + degrees.ToString(CultureInfo.InvariantCulture) + "; it is from -360 to 360.") : degrees;
+
+    /// <summary>What is worked out of measures; those that can't be added up any more are no measures of a house.</summary>
+    public static T WithinReason<T>(Func<T> worked, string what, string name)
+    {
+        try
+        {
+            return worked();
+        }
+        catch (OverflowException beyond)
+        {
+            throw new ArgumentException("A measure of " + what + " is larger than anything in a house.", name, beyond);
+        }
+    }
 
     public static int Count(int value, string name) =>
         value < 1 ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it counts from 1.") : value;

@@ -19,8 +19,8 @@ public sealed record Wall
     /// <summary>Its length between framing faces; more than zero.</summary>
     public Distance Length { get; init => field = Valid.Positive(value, nameof(Length)); }
 
-    /// <summary>The turn from this face to the next, in degrees: 90 is an inside corner, −90 an outside corner.</summary>
-    public decimal TurnDegrees { get; init; } = 90m;
+    /// <summary>The turn from this face to the next, in degrees, −360 to 360: 90 is an inside corner, −90 an outside corner.</summary>
+    public decimal TurnDegrees { get; init => field = Valid.Turn(value, nameof(TurnDegrees)); } = 90m;
 
     /// <summary>Whether this side is open: no wall stands there.</summary>
     public bool Open { get; init; }

@@ -43,9 +43,16 @@ public sealed class PreInspection
                 continue;
             }
 
-            foreach (InspectionItem item in InspectionItem.For(new(box, catalog)))
+            try
             {
-                rows.Add(new(box.Surface.Address, box.Source, item));
+                foreach (InspectionItem item in InspectionItem.For(new(box, catalog)))
+                {
+                    rows.Add(new(box.Surface.Address, box.Source, item));
+                }
+            }
+            catch (OverflowException)
+            {
+                notListed.Add(new(box.Source.Id, "a measure around it is larger than anything in a house"));
             }
         }
 

@@ -49,7 +49,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
 
             foreach (Fixture fixture in room.Fixtures)
             {
-                if (anchored.Anchor.Things.Contains(fixture.Kind.Name) && (onlyThing is null || fixture.Kind.Name == onlyThing) && fixture is { Left: { } left, Right: { } right })
+                if (anchored.Anchor.Things.Contains(fixture.Kind.Name) && (onlyThing is null || fixture.Kind.Name == onlyThing) && fixture is { Left: { } left, Right: { } right } && left < right)
                 {
                     Plan(room, fixture, left, right, box, anchored);
                 }

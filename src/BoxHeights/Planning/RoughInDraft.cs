@@ -10,6 +10,9 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
     // More would mean that adding boxes never ends.
     private const int MostCures = 400;
 
+    // No house has a longer one, and the boxes along it would be without number.
+    private static readonly Distance LongestWall = Distance.FromFeet(300m);
+
     private readonly List<PlannedBox> reasons = [];
     private readonly List<string> obstacles = [];
     private LayoutState? state;
@@ -34,6 +37,27 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
     /// <summary>Plans a room: what is fixed by doors and furniture first, then what fills the rest.</summary>
     public void Room(Room room)
     {
+        try
+        {
+            Fill(room);
+        }
+        catch (Exception beyond) when (beyond is OverflowException or ArgumentException { InnerException: OverflowException })
+        {
+            Obstacle(room.Id + ": a measure in it is larger than anything in a house");
+        }
+    }
+
+    private void Fill(Room room)
+    {
+        foreach (Wall wall in room.Walls)
+        {
+            if (wall.Length > LongestWall)
+            {
+                Obstacle(room.Id + "/" + wall.Id + ": it is " + wall.Length.Exactly(Dwelling.Units) + " long; no room with a wall longer than 300 ft is planned");
+                return;
+            }
+        }
+
         if (Options.Switches)
         {
             new EntranceSwitches(this).Plan(room);
@@ -106,7 +130,7 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
         for (int n = 0; n < MostCures; n++)
         {
             // What a thing needs beside it may serve the room as well; the other way round it may not.
-            List<Finding> lacking = Found().FindAll(finding => finding is { Space.Cure.Count: > 0, Outcome: Outcome.Fails } && which(finding) && !given.Contains(finding.RuleId + "|" + finding.Subject));
+            List<Finding> lacking = Found().FindAll(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(finding) && which(finding) && !given.Contains(finding.RuleId + "|" + finding.Subject));
             Finding? next = lacking.Find(finding => Evaluator.Rules.Find(finding.RuleId) is FixtureOutlet) ?? (lacking.Count > 0 ? lacking[0] : null);
             if (next is null)
             {
@@ -121,6 +145,10 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             }
         }
     }
+
+    /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
+    private bool IsLacking(Finding finding) =>
+        finding.Outcome == Outcome.Fails || (finding is { Outcome: Outcome.Unknown, Needs: Facts.PlanPlace } && Evaluator.Rules.Find(finding.RuleId) is FixtureOutlet);
 
     private void Take(Dwelling dwelling)
     {

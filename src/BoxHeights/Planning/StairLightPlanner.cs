@@ -14,6 +14,9 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class StairLightPlanner
 {
+    // Some fifty storeys in one flight: what is worked out stays small.
+    private const int MostRisers = 1000;
+
     private readonly StairFlight flight;
     private readonly StairRun run;
     private readonly StudPositions studs;
@@ -44,7 +47,7 @@ public sealed class StairLightPlanner
     /// <param name="studs">The studs of that wall.</param>
     /// <param name="options">What the flight doesn't state; null for the usual.</param>
     /// <exception cref="ArgumentNullException"><paramref name="flight"/> or <paramref name="studs"/> is null.</exception>
-    /// <exception cref="ArgumentException">The flight states no first nosing, or neither tread nor run; the options leave no phase or no interval; or no tread would get a light.</exception>
+    /// <exception cref="ArgumentException">The flight states no first nosing, or neither tread nor run; the options leave no phase or no interval; no tread would get a light; or the flight is larger than anything in a house.</exception>
     public static StairLightPlan Plan(StairFlight flight, StudPositions studs, StairLightOptions? options = null)
     {
         if (flight is null || studs is null)
@@ -63,7 +66,12 @@ public sealed class StairLightPlanner
             throw new ArgumentException("The flight states no first nosing, or neither tread nor run.", nameof(flight));
         }
 
-        return new StairLightPlanner(flight, run!, studs, options).Best();
+        if (flight.Risers > MostRisers)
+        {
+            throw new ArgumentException("A flight of " + flight.Risers + " risers is larger than anything in a house.", nameof(flight));
+        }
+
+        return Valid.WithinReason(new StairLightPlanner(flight, run!, studs, options).Best, "the flight", nameof(flight));
     }
 
     private StairLightPlan Best()
@@ -75,8 +83,8 @@ public sealed class StairLightPlanner
         }
 
         Candidate? best = null;
-        int fewest = flight.Lights?.Every ?? options.FewestTreads;
-        int most = flight.Lights?.Every ?? options.MostTreads;
+        int fewest = Math.Min(flight.Lights?.Every ?? options.FewestTreads, MostRisers);
+        int most = Math.Min(flight.Lights?.Every ?? options.MostTreads, MostRisers);
         for (int every = fewest; every <= most; every++)
         {
             Candidate one = BestOf(every, start);

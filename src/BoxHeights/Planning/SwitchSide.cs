@@ -65,7 +65,7 @@ public sealed class SwitchSide
     /// <param name="box">The box: its gangs, kind, size and plate are read.</param>
     /// <param name="catalog">Sizes that the box doesn't state.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The room has no such wall, the wall no such opening, or the size of the box or its plate isn't known.</exception>
+    /// <exception cref="ArgumentException">The room has no such wall, the wall no such opening, the size of the box or its plate isn't known, or a measure is larger than anything in a house.</exception>
     public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog)
     {
         if (room is null || box is null || catalog is null)
@@ -85,7 +85,8 @@ public sealed class SwitchSide
             {
                 if (room.Walls[i].Id == wall && one.Id == opening && one.Right > one.Left)
                 {
-                    return new SwitchSide(room, i, one, size, plate.Size).Find();
+                    int index = i;
+                    return Valid.WithinReason(() => new SwitchSide(room, index, one, size, plate.Size).Find(), "the room", nameof(room));
                 }
             }
         }

@@ -19,6 +19,12 @@ internal sealed partial class Resolver
             return new(box, surface, true);
         }
 
+        if (box.At is { } center && !ResolvedBox.IsWithinReason(center))
+        {
+            Found(LayoutFaultKind.BeyondMeasure, "its center is at " + Text(center) + ", which is larger than anything in a house");
+            return new(box, surface, true);
+        }
+
         if (wall.Open)
         {
             Found(LayoutFaultKind.OutsideItsWall, "no wall stands on this side of the room");

@@ -109,6 +109,11 @@ internal sealed partial class Resolver
             {
                 Refers(addresses.Contains(room.Id + "/" + wall), room.Id + "/" + fixture.Id, "wall", wall, "wall in this room");
             }
+
+            if (fixture is { Left: { } left, Right: { } right } && right <= left)
+            {
+                NoExtent(room.Id + "/" + fixture.Id, "fixture", left, right);
+            }
         }
 
         Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");
@@ -196,6 +201,11 @@ internal sealed partial class Resolver
             }
 
             int before = Faults.Count;
+            if (!ResolvedBox.IsWithinReason(wall.Length))
+            {
+                Fault(LayoutFaultKind.BeyondMeasure, address, "it is " + Text(wall.Length) + " long, which is larger than anything in a house");
+            }
+
             Parts(address, wall);
             ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog)
             {
@@ -214,90 +224,5 @@ internal sealed partial class Resolver
                 Boxes.Add(Box(box, surface, wall));
             }
         }
-    }
-
-    private void Parts(string address, Wall wall)
-    {
-        Dictionary<string, string> seen = new(StringComparer.Ordinal);
-        void Part(string? id, string what, Distance left, Distance right)
-        {
-            string subject = id is null ? address : address + "/" + id;
-            if (id is not null)
-            {
-                string where = "the " + what + " from " + Text(left);
-                if (seen.TryGetValue(id, out string? first))
-                {
-                    Fault(LayoutFaultKind.DuplicateId, subject, first + " and " + where + " have the same id");
-                }
-                else
-                {
-                    seen.Add(id, where);
-                }
-            }
-
-            if (right <= left)
-            {
-                Fault(LayoutFaultKind.NoExtent, subject, "this " + what + " runs from " + Text(left) + " to " + Text(right) + ": its right end isn't right of its left end");
-            }
-            else if (right > wall.Length)
-            {
-                Fault(LayoutFaultKind.OutsideItsWall, subject, "this " + what + " ends at " + Text(right) + ", but the wall is " + Text(wall.Length) + " long");
-            }
-        }
-
-        foreach (Opening opening in wall.Openings)
-        {
-            Part(opening.Id, "opening", opening.Left, opening.Right);
-        }
-
-        foreach (Counter counter in wall.Counters)
-        {
-            Part(counter.Id, "counter", counter.Left, counter.Right);
-        }
-
-        foreach (Finish finish in wall.Finishes)
-        {
-            Part(finish.Id, "finish", finish.Left, finish.Right);
-        }
-
-        foreach (Covering covering in wall.Coverings)
-        {
-            Part(covering.Id, "covering", covering.Left, covering.Right);
-        }
-
-        foreach (NoCavity part in wall.NoCavity)
-        {
-            Part(null, part.Kind + " without cavity", part.Left, part.Right);
-        }
-
-        for (int i = 1; i < wall.Top.Count; i++)
-        {
-            if (wall.Top[i].Along < wall.Top[i - 1].Along)
-            {
-                Fault(LayoutFaultKind.NoExtent, address, "the points of its top aren't in order from left to right: " + Text(wall.Top[i].Along) + " follows " + Text(wall.Top[i - 1].Along));
-            }
-        }
-
-        Overlaps(address, wall.Openings);
-    }
-
-    /// <summary>Openings overlap only if they do so both along the wall and in height: a transom over a door doesn't.</summary>
-    private void Overlaps(string address, Items<Opening> openings)
-    {
-        for (int i = 0; i < openings.Count; i++)
-        {
-            for (int j = i + 1; j < openings.Count; j++)
-            {
-                Opening a = openings[i];
-                Opening b = openings[j];
-                if (a.Left < b.Right && b.Left < a.Right && !IsUnder(a, b) && !IsUnder(b, a))
-                {
-                    Fault(LayoutFaultKind.OverlappingOpenings, address + "/" + a.Id, "it overlaps the opening \"" + b.Id + "\" both along the wall and in height");
-                }
-            }
-        }
-
-        static bool IsUnder(Opening low, Opening high) =>
-            low.Head is { } head && high.Sill is { } sill && head.Datum == sill.Datum && head.Offset <= sill.Offset;
     }
 }

@@ -51,7 +51,9 @@ public sealed record EvaluatorOptions
     /// <param name="catalog">Sizes and operable parts.</param>
     public EvaluatorOptions WithCatalog(PartsCatalog catalog) => this with { Catalog = catalog };
 
-    internal static EvaluatorOptions For(LengthUnits units) => units == LengthUnits.Millimeters ? Metric : Default;
+    /// <summary>The usual ones for a dwelling that is marked in these units.</summary>
+    /// <param name="units">Those of <see cref="Dwelling.Units"/>.</param>
+    public static EvaluatorOptions For(LengthUnits units) => units == LengthUnits.Millimeters ? Metric : Default;
 
     internal EvaluatorOptions Checked()
     {

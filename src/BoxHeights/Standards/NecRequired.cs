@@ -35,7 +35,7 @@ internal static class NecRequired
 
     private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
 
-    private static CountedOutlet SmokeAlarm { get; } = new("smoke alarm", NecZones.SmokeAlarms);
+    private static CountedOutlet SmokeAlarm { get; } = new("smoke alarm", NecZones.SmokeAlarms) { Purposes = new[] { BoxPurpose.Alarm } };
 
     /// <summary>Rows of an edition.</summary>
     public static RuleSet Rows(NecEdition edition)

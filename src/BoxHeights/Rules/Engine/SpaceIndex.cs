@@ -117,11 +117,20 @@ internal sealed class SpaceIndex
             }
 
             statement.Clear();
-            Rule.Judge(View, statement);
-            NotJudgedBecause = statement.NotJudgedBecause;
-            foreach (SpaceAnswer answer in statement.Answers)
+            try
             {
-                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
+                Rule.Judge(View, statement);
+                NotJudgedBecause = statement.NotJudgedBecause;
+                foreach (SpaceAnswer answer in statement.Answers)
+                {
+                    Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
+                }
+            }
+            catch (OverflowException)
+            {
+                // What can't be added up any more is no measure of a house, and the rest goes on.
+                Findings.Clear();
+                NotJudgedBecause = "a measure in it is larger than anything in a house";
             }
 
             return Findings.Count;
