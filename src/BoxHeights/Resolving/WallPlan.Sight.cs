@@ -6,20 +6,19 @@ namespace BoxHeights;
 internal sealed partial class WallPlan
 {
     /// <summary>Whether nothing that the walls are stands between a stretch of a face and a patch.</summary>
-    /// <remarks>Anything that reaches into the rectangle round both counts, so that the answer errs to "something may".</remarks>
+    /// <remarks>
+    /// A wall that all of both is before hides nothing: what is before it is convex. Of other walls whatever reaches into the rectangle round both counts, so that the
+    /// answer errs to "something may".
+    /// </remarks>
     public bool IsClearBetween(int face, long from, long to, in PlanPatch patch)
     {
         PlanPatch here = Seen(patch, face);
         decimal left = Math.Min(Math.Max(from, 0), here.Left);
         decimal right = Math.Max(Math.Min(to, faces[face].Wall.Length.Ticks), here.Right);
-
-        // A thing's own wall hides nothing of it from whoever is before that wall.
-        bool isBeforeIt = Turn(face, patch.Frame, Math.Max(from, 0), 0m).Away >= -1m
-            && Turn(face, patch.Frame, Math.Min(to, faces[face].Wall.Length.Ticks), 0m).Away >= -1m;
         for (int other = 0; other < faces.Count; other++)
         {
             Wall wall = faces[other].Wall;
-            if (other == face || wall.Open || (other == patch.Frame && isBeforeIt))
+            if (other == face || wall.Open || AreBefore(other, face, from, to, patch))
             {
                 continue;
             }
@@ -34,6 +33,15 @@ internal sealed partial class WallPlan
         }
 
         return true;
+    }
+
+    /// <summary>Whether a patch and a stretch of a face lie wholly on the room's side of another wall's line, or on it.</summary>
+    private bool AreBefore(int wall, int face, long from, long to, in PlanPatch patch)
+    {
+        decimal least = IsExact(wall, face) && IsExact(wall, patch.Frame) ? 0m : -1m;
+        return Turn(face, wall, Math.Max(from, 0), 0m).Away >= least
+            && Turn(face, wall, Math.Min(to, faces[face].Wall.Length.Ticks), 0m).Away >= least
+            && Seen(patch, wall).Near >= least;
     }
 
     /// <summary>Whether another wall alone hides all of a patch from all of a stretch of a face.</summary>

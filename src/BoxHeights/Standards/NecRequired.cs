@@ -8,7 +8,6 @@ namespace BoxHeights.Standards;
 internal static class NecRequired
 {
     private static readonly Distance SixFeet = Distance.FromFeetInches(6, 0);
-    private static readonly Level FiveFeetSix = new(Distance.FromFeetInches(5, 6), Datum.FinishedFloor);
     private static readonly Items<Occupancy> OneAndTwoFamily = new[] { Occupancy.OneFamily, Occupancy.TwoFamily, Occupancy.AgingInPlace };
     private static readonly Items<OpeningKind> VehicleDoors = new OpeningKind[] { new("garage-door"), new("overhead-door") };
     private static readonly Items<RoomKind> Habitable = new RoomKind[]
@@ -18,11 +17,12 @@ internal static class NecRequired
     };
 
     /// <summary>What 210.52 counts: 125 V receptacles for general use, not above 5 ft 6 in.</summary>
-    private static CountedOutlet Receptacle { get; } = new("receptacle", GeneralReceptacles())
+    private static CountedOutlet Receptacle { get; } = new("receptacle", DeviceLists.GeneralReceptacles)
     {
         Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.Basement, BoxPurpose.Exterior, BoxPurpose.Counter },
         IsForGeneralUse = true,
-        Highest = FiveFeetSix,
+        RatedAs = NecSpacing.Outlets,
+        Highest = new Level(NecSpacing.HighestThatCounts, Datum.FinishedFloor),
     };
 
     private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), new("recessed-light") })
@@ -113,20 +113,21 @@ internal static class NecRequired
             NeedsDoor = edition == NecEdition.Nec2017,
             Cure = outside,
         };
-        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry);
+        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry, BoxPurpose.General);
         yield return Appliance("dryer-receptacle", FixtureKind.Dryer, BoxPurpose.Dryer);
-        yield return Appliance("refrigerator-receptacle", FixtureKind.Refrigerator, BoxPurpose.Refrigerator);
-        yield return Appliance("dishwasher-receptacle", FixtureKind.Dishwasher, BoxPurpose.Dishwasher);
+        yield return Appliance("refrigerator-receptacle", FixtureKind.Refrigerator, BoxPurpose.Refrigerator, BoxPurpose.General);
+        yield return Appliance("dishwasher-receptacle", FixtureKind.Dishwasher, BoxPurpose.Dishwasher, BoxPurpose.SinkBase);
         yield return Appliance("range-receptacle", FixtureKind.Range, BoxPurpose.Range);
 
-        // From where on the appliance isn't said: its nearest edge, or strictly its middle.
-        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose)
+        // From where on the appliance isn't said: its nearest edge, or strictly its middle. What plugs in at 120 V may use another box that is near.
+        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null)
         {
             FixtureOutlet row = new(
                 id, "within 6 ft of the " + appliance + " by its cord", Severity.Violation, section("210.50(C)"),
-                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = new[] { purpose }, InCabinets = true }, new TiedTo { Fixtures = new[] { appliance } }, SixFeet)
+                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = other is { } near ? new[] { purpose, near } : new[] { purpose }, InCabinets = true }, new TiedTo { Fixtures = new[] { appliance } }, SixFeet)
             {
                 Serving = new[] { purpose },
+                ServingToo = other is { } too ? new[] { too } : default(Items<BoxPurpose>),
                 ByCord = true,
             };
             return row with
@@ -202,20 +203,6 @@ internal static class NecRequired
                 LeavesOut = "whether one is needed: dwellings that list none aren't judged",
             };
         }
-    }
-
-    private static Items<DeviceKind> GeneralReceptacles()
-    {
-        List<DeviceKind> found = [DeviceKind.FloorReceptacle];
-        foreach (DeviceKind kind in DeviceLists.Operated)
-        {
-            if (kind.IsReceptacle)
-            {
-                found.Add(kind);
-            }
-        }
-
-        return new(found);
     }
 
     private static RuleScope In(params RoomKind[] rooms) => new() { Rooms = rooms };

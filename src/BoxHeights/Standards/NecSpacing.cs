@@ -41,7 +41,7 @@ internal static class NecSpacing
     };
 
     /// <summary>125 V, 15 or 20 A, by whichever nominal voltage a drawing calls that.</summary>
-    private static OutletsThatCount Outlets { get; } = new()
+    internal static OutletsThatCount Outlets { get; } = new()
     {
         Devices = DeviceLists.GeneralReceptacles,
         LowestVolts = 110,

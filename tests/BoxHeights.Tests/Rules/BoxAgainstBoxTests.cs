@@ -54,6 +54,17 @@ public sealed class BoxAgainstBoxTests
         Assert.Empty(Practice.Evaluate(move.ApplyTo(TwoFaces(In(2.25m) + Tick, In(2.25m)))).Findings);
     }
 
+    // A wall is as deep on one face as on the other: where they say different things, the narrower holds, whichever room comes first.
+    [Fact]
+    public void BackToBack_FacesThatDisagree_AreAsDeepAsTheNarrower()
+    {
+        Dwelling house = TwoFaces(In(2.75m), In(2.75m), In(5.5m));
+        Dwelling Deep(Dwelling one) => one.WithRooms(one.Rooms.Select(room => room.Id == "two" ? room.WithWalls(room.Walls.Select(wall => wall.WithCavity(In(3.5m)))) : room));
+        Assert.Empty(Practice.Evaluate(house).Findings);
+        Assert.Equal("back-to-back", Assert.Single(Practice.Evaluate(Deep(house)).Findings).RuleId);
+        Assert.Equal("back-to-back", Assert.Single(Practice.Evaluate(Deep(house.WithRooms(new Items<Room>(house.Rooms.Reverse())))).Findings).RuleId);
+    }
+
     // Plastic bodies are 2-3/4 to 3-5/8 in deep (from memory): 5-1/2 in at least for two.
     [Theory]
     [InlineData("3-1/2 in", null, null, Outcome.Fails)]

@@ -80,6 +80,23 @@ public sealed class FramingFitTests
         Assert.Equal(["framing-fit"], FindingsAt(880 + 24));
     }
 
+    // Described as all of its frame, 61 in for a leaf of 30: the doorway is the 31 in at the strike, the pocket the rest.
+    [Theory]
+    [InlineData(WallEnd.Left, 632)]
+    [InlineData(WallEnd.Right, 640)]
+    public void PocketDoor_DescribedAsItsWholeFrame_HasItsPocketWithin(WallEnd side, int doorway)
+    {
+        OneBox box = Sketch.Plain("bar", 0) with
+        {
+            Rules = Filled,
+            Wall = wall => wall.WithOpenings(new[] { new Opening("pocket", OpeningKind.PocketDoor, Sketch.Eighths(392), Sketch.Eighths(880)).WithLeaf(Sketch.Eighths(240)).WithPocketOn(side) }),
+        };
+        string[] FindingsAt(int at) => (box with { Box = box.Box.WithAt(Sketch.Eighths(at)) }).Evaluate().Findings.Select(finding => finding.RuleId).ToArray();
+        int inside = side == WallEnd.Left ? -1 : 1;
+        Assert.Equal(["in-cavity"], FindingsAt(doorway + (inside * 9)));
+        Assert.Empty(FindingsAt(doorway - (inside * 9)));
+    }
+
     [Theory]
     [InlineData("header")]
     [InlineData("duct")]

@@ -36,6 +36,25 @@ public sealed class LayoutSessionTests
         return true;
     }).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
 
+    // 30 in of wall between two doors have no outlet; one 68 in off, on the next space, would serve them if read so, one 80 in off wouldn't.
+    [Fact]
+    public void Move_ThatChangesOnlyWhoDisputesAFinding_IsAChange()
+    {
+        DeviceBox box = new DeviceBox("b", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches("130")).WithHeight(BoxHeight.ToTop(CaseFile.Inches("16"), Datum.Subfloor));
+        DwellingBuilder house = new("doors");
+        house.Add(new Storey("ground"));
+        RoomBuilder room = house.Room("r", RoomKind.Bedroom, "ground");
+        room.Wall("n", CaseFile.Inches("144")).Add(new Opening("d1", OpeningKind.Door, CaseFile.Inches("30"), CaseFile.Inches("62"))).Add(new Opening("d2", OpeningKind.Door, CaseFile.Inches("92"), CaseFile.Inches("124"))).Add(box);
+        room.Wall("e", CaseFile.Inches("120"));
+        room.Wall("s", CaseFile.Inches("144"));
+        room.Wall("w", CaseFile.Inches("120"));
+        LayoutSession session = Evaluator.Open(house.Build());
+        Finding Between(IEnumerable<Finding> findings) => Assert.Single(findings, finding => finding.RuleId == "wall-outlets" && finding.Subject == "r/n 62 in to 92 in");
+        Assert.Equal(["next-space"], Between(session.Findings).DisputedBy);
+        SessionChange change = session.Move("b", CaseFile.Inches("142"), box.Height!.Value);
+        Assert.Empty(Between(change.Changed).DisputedBy);
+    }
+
     [Fact]
     public void Move_PassingBoxToWhereItPasses_AllocatesNothing()
     {

@@ -85,6 +85,8 @@ public sealed class RequiredOutletTests
     [InlineData("dedicated")]
     [InlineData("switched")]
     [InlineData("240 V")]
+    [InlineData("125/250 V")]
+    [InlineData("30 A")]
     [InlineData("jack")]
     public void BathReceptacle_OfAnotherSort_DoesntCount(string sort)
     {
@@ -94,10 +96,38 @@ public sealed class RequiredOutletTests
             "dedicated" => box.WithDedicated("towel warmer"),
             "switched" => box.WithSwitched(SwitchedPart.All),
             "240 V" => box.WithRating("250 V 20 A"),
+            "125/250 V" => box.WithRating("125/250 V 50 A"),
+            "30 A" => box.WithRating("125 V 30 A"),
             _ => box.WithDevices(new[] { DeviceKind.DataJack }),
         };
         Assert.Single(Evaluate(NecEdition.Nec2023, "bath-receptacle", (Bath(In("40"), In("0")) with { North = [box, Receptacle(In("130"), "44").WithId("other")] }).House()).Findings);
         Assert.True(Evaluate(NecEdition.Nec2023, "bath-receptacle", (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithSwitched(SwitchedPart.Half)] }).House()).IsClean);
+    }
+
+    // The laundry's own receptacle is at the ironing board; the washer is plugged in beside it, wherever what serves it is called.
+    [Theory]
+    [InlineData("50", "general", true)]
+    [InlineData("113", "general", false)]
+    [InlineData("50", "range", false)]
+    public void Washer_ServedByAnotherBoxNearIt_LacksNothing(string at, string purpose, bool served)
+    {
+        SquareRoom room = new()
+        {
+            Kind = RoomKind.Laundry,
+            Fixtures = [SquareRoom.Against("washer", FixtureKind.Washer, "north", In("10"), In("40"), In("28"))],
+            North = [Receptacle(In("130"), "44").WithPurpose(BoxPurpose.Laundry), Receptacle(In(at), "44").WithId("near").WithPurpose(new BoxPurpose(purpose))],
+        };
+        Assert.Equal(served, Evaluate(NecEdition.Nec2023, "washer-receptacle", room.House()).IsClean);
+    }
+
+    [Theory]
+    [InlineData("125 V 20 A", null)]
+    [InlineData("120 V", null)]
+    [InlineData("5-20R", Facts.Devices)]
+    public void BathReceptacle_Rating_CountsAsItDoesAlongAWall(string rating, Facts? needs)
+    {
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, "bath-receptacle", (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithRating(rating)] }).House());
+        Assert.Equal(needs is { } needed ? [needed] : [], evaluation.Findings.Select(finding => finding.Needs));
     }
 
     // NEC 210.52(G)(1): one in each vehicle bay; a door of 16 ft leads to two.
@@ -203,6 +233,17 @@ public sealed class RequiredOutletTests
         Assert.True(Evaluate(NecEdition.Nec2023, "bedroom-hall-alarm", house.WithRooms(new[] { house.Rooms[0] })).IsClean);
     }
 
+    // What stands in an alarm's box isn't stated before it is bought.
+    [Fact]
+    public void AlarmWhoseDeviceIsntStated_CountsAsOne()
+    {
+        DeviceBox alarm = new DeviceBox("alarm", BoxPurpose.Alarm).WithPlan(new PlanPoint(In("60"), In("60")));
+        SquareRoom bedroom = new() { Kind = RoomKind.Bedroom, Overhead = [alarm] };
+        Room hall = new SquareRoom { Kind = RoomKind.Hall, Overhead = [alarm.WithId("other").WithDevices(new[] { DeviceKind.SmokeAlarm })] }.Build().WithId("hall");
+        Assert.True(Evaluate(NecEdition.Nec2023, "bedroom-alarm", bedroom.House(hall)).IsClean);
+        Assert.Single(Evaluate(NecEdition.Nec2023, "bedroom-alarm", (bedroom with { Overhead = [alarm.WithDevices(new[] { DeviceKind.CoAlarm })] }).House(hall)).Findings);
+    }
+
     // From 2020 every ceiling box in a place fit for a fan; which places are isn't said, and a description that marks none says nothing of them.
     [Fact]
     public void FanBox_IsAskedOfALoneLightOnlyWhereBoxesAreMarked()
@@ -212,6 +253,7 @@ public sealed class RequiredOutletTests
         Room marked = new SquareRoom { Kind = RoomKind.Bedroom, Overhead = [light.WithId("fan").WithFanRated(true)] }.Build().WithId("marked");
         Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House()).IsClean);
         Assert.Equal(OneBox.Id, Assert.Single(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House(marked)).Findings).Subject);
+        Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", (bedroom with { Overhead = [light.WithKind(BoxKind.FanRated)] }).House(marked)).IsClean, "it is made for a fan");
         Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", (bedroom with { Overhead = [light, light.WithId("second")] }).House(marked)).IsClean);
         Assert.DoesNotContain(RuleSets.UnitedStatesOutlets(NecEdition.Nec2017).Rules, rule => rule.Id == "fan-box");
     }

@@ -49,6 +49,14 @@ public sealed class StairRuleTests
     }
 
     [Fact]
+    public void Switches_WhoseDevicesArentStated_AreTakenAtTheirWord()
+    {
+        Dwelling house = House(Stair, []).WithBoxes(box => box.WithDevices(default));
+        Assert.Empty(new LayoutEvaluator(Code).Evaluate(house).Findings);
+        Assert.Equal(2, new LayoutEvaluator(Code).Evaluate(house.WithBoxes(box => box.WithPurpose(BoxPurpose.Thermostat))).Findings.Count(finding => finding.RuleId == "stair-switches"));
+    }
+
+    [Fact]
     public void Switches_OnlyAtTheTop_AreMendedByOneAtTheFoot()
     {
         Dwelling house = House(Stair, [], null);
@@ -159,6 +167,16 @@ public sealed class StairRuleTests
 
         // A light that is a whole tread off is on another tread, at its own height: nothing is wrong with its phase.
         Assert.Empty(Lights(CaseFile.Inches("10"), CaseFile.Inches("7-1/2")));
+    }
+
+    // 15 in and 38 in up the flight, treads of 10 in: at 5 and at 8 on their treads.
+    [Fact]
+    public void PathLights_TwoThatDiffer_AreFoundAlikeInAnyOrder()
+    {
+        DeviceBox Light(string id, string at) => new DeviceBox(id, BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithAt(CaseFile.Inches(at)).WithHeight(BoxHeight.Parse("8 in to center above nosing"));
+        DeviceBox[] lights = [Light("low", "35"), Light("high", "58")];
+        Assert.Equal(["high"], Findings(House(Stair, lights), "stair-path-lights"));
+        Assert.Equal(["high"], Findings(House(Stair, [lights[1], lights[0]]), "stair-path-lights"));
     }
 
     [Fact]

@@ -102,6 +102,16 @@ public sealed class ZonePropertyTests
         Assert.True(failed > 50, "hardly any box of these rooms is in the zone");
     }
 
+    // The wall of 43 in that joins theirs stands beside both and between neither: 26.16 in from the tub round two blunt corners.
+    [Fact]
+    public void Zone_RoundBluntCorners_IsNotHiddenByTheWallBetween()
+    {
+        Plan plan = new([(2352, 58), (688, 32), (2352, 90), (2352, 90)], 0, 1918, 2352, 400, 2, 22);
+        Assert.InRange(Away(plan) / 16, 26.15, 26.16);
+        Assert.Equal(Outcome.Fails, Said(plan.House()));
+        Assert.Equal(Outcome.Fails, Said(plan.House(mirrored: true)));
+    }
+
     [Fact]
     public void Zone_InAMirror_SaysTheSame() => Check(1500, seed =>
     {

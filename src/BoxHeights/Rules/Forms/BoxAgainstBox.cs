@@ -139,7 +139,7 @@ public sealed record BoxAgainstBox : ProvisionRule
     /// <summary>Whether two boxes that lie behind one another have room in the wall together.</summary>
     private static Verdict Depths(ProvisionGroup group, int i, int j)
     {
-        if ((group.SurfaceOf(i).Wall!.Cavity ?? group.SurfaceOf(j).Wall!.Cavity) is not { } cavity
+        if (CavityOf(group.SurfaceOf(i).Wall!, group.SurfaceOf(j).Wall!) is not { } cavity
             || !CavityReach.TryOf(group.BoxOf(i), group.SurfaceOf(i), out DistanceRange one) || !CavityReach.TryOf(group.BoxOf(j), group.SurfaceOf(j), out DistanceRange other))
         {
             return Verdict.Passes;
@@ -150,6 +150,9 @@ public sealed record BoxAgainstBox : ProvisionRule
         bool boardsAreStated = group.SurfaceOf(i).BoardThickness is not null && group.SurfaceOf(j).BoardThickness is not null;
         return together.From > cavity ? Verdict.Fails : together.To > cavity && oneIsStated && boardsAreStated ? Verdict.Unknown : Verdict.Passes;
     }
+
+    /// <summary>The wall is one: where its faces say different things of it, the narrower.</summary>
+    private static Distance? CavityOf(Wall one, Wall other) => one.Cavity is { } first && other.Cavity is { } second ? Distance.Min(first, second) : one.Cavity ?? other.Cavity;
 
     private static Overlap Of(List<Overlap> found, int subject)
     {

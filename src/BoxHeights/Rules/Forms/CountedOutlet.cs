@@ -24,8 +24,11 @@ public sealed record CountedOutlet
     /// <summary>Purposes that count where no device of a known kind is stated.</summary>
     public Items<BoxPurpose> Purposes { get; init; }
 
-    /// <summary>Whether boxes don't count that serve one appliance, are wholly switched, sit in a ceiling, or are of another voltage than 125 V.</summary>
+    /// <summary>Whether boxes don't count that serve one appliance, are wholly switched or sit in a ceiling.</summary>
     public bool IsForGeneralUse { get; init; }
+
+    /// <summary>Whose ratings count; null where any does.</summary>
+    public OutletsThatCount? RatedAs { get; init; }
 
     /// <summary>Whether boxes in cabinets count.</summary>
     public bool InCabinets { get; init; }
@@ -38,7 +41,7 @@ public sealed record CountedOutlet
 
     /// <summary>What counts, in words.</summary>
     public string Numbers => Name + " (" + Devices + (Purposes.Count == 0 ? "" : ", or for " + Purposes) + ")"
-        + (IsForGeneralUse ? ", for general use" : "") + (InCabinets ? ", in cabinets too" : "") + (OnlySwitched ? ", switched" : "")
+        + (IsForGeneralUse ? ", for general use" : "") + (RatedAs is { } rated ? ", of " + rated.Ratings : "") + (InCabinets ? ", in cabinets too" : "") + (OnlySwitched ? ", switched" : "")
         + (Highest is { } high ? ", center at most " + high : "");
 
     /// <summary>Whether a box counts, wherever it is along its wall.</summary>
@@ -53,18 +56,22 @@ public sealed record CountedOutlet
             return Verdict.Fails;
         }
 
+        Verdict rated = RatingOf(box.Traits.Source);
+        needs = rated == Verdict.Unknown ? Facts.Devices : Facts.None;
         if (highest is not { } high || box.Traits.Surface == BoxSurface.Floor)
         {
-            return Verdict.Passes;
+            return rated;
         }
 
-        if (!box.TryHeightOf(TargetLine.Center, high.Datum, out DistanceRange height, out needs))
+        if (!box.TryHeightOf(TargetLine.Center, high.Datum, out DistanceRange height, out Facts missing))
         {
-            needs = needs == Facts.None ? Facts.Datum : needs;
+            needs |= missing == Facts.None ? Facts.Datum : missing;
             return Verdict.Unknown;
         }
 
-        return height.To <= high.Offset ? Verdict.Passes : height.From > high.Offset ? Verdict.Fails : Verdict.Unknown;
+        needs |= missing;
+        Verdict low = height.To <= high.Offset ? Verdict.Passes : height.From > high.Offset ? Verdict.Fails : Verdict.Unknown;
+        return low > rated ? low : rated;
     }
 
     /// <summary>Whether a dwelling lists any such box, wherever it is: where it lists none, nothing can be said of them.</summary>
@@ -123,7 +130,7 @@ public sealed record CountedOutlet
 
     private bool IsOne(DeviceBox box)
     {
-        if ((OnlySwitched && box.Switched is null or SwitchedPart.None) || (IsForGeneralUse && !ServesGenerally(box)))
+        if ((OnlySwitched && box.Switched is null or SwitchedPart.None) || (IsForGeneralUse && !ServesGenerally(box)) || RatingOf(box) == Verdict.Fails)
         {
             return false;
         }
@@ -142,11 +149,7 @@ public sealed record CountedOutlet
         return !isKnown && Purposes.Contains(box.Purpose);
     }
 
-    private static bool ServesGenerally(DeviceBox box) => box.Dedicated is null && box.Switched != SwitchedPart.All && !IsOfOtherVoltage(box.Rating);
+    private static bool ServesGenerally(DeviceBox box) => box.Dedicated is null && box.Switched != SwitchedPart.All;
 
-    private static bool IsOfOtherVoltage(string? rating)
-    {
-        bool Says(string volts) => rating!.IndexOf(volts, StringComparison.Ordinal) >= 0;
-        return rating is not null && !Says("125") && !Says("120") && (Says("250") || Says("240") || Says("208") || Says("277"));
-    }
+    private Verdict RatingOf(DeviceBox box) => box.Rating is { } rating && RatedAs is { } counts ? counts.OfRating(rating) : Verdict.Passes;
 }

@@ -42,7 +42,7 @@ public sealed record FanReady : SpaceRule
             only = box;
         }
 
-        if (only is null || only.Traits.Source.FanRated)
+        if (only is null || HoldsFan(only.Traits.Source))
         {
             return;
         }
@@ -56,13 +56,16 @@ public sealed record FanReady : SpaceRule
         statement.Finds(only.Id, only.Address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "a box that isn't marked for a fan");
     }
 
+    /// <summary>A box of the kind that is made for fans is one, marked or not.</summary>
+    private static bool HoldsFan(DeviceBox box) => box.FanRated || box.Kind == BoxKind.FanRated;
+
     private static bool MarksAny(Dwelling dwelling)
     {
         foreach (Room room in dwelling.Rooms)
         {
             foreach (DeviceBox box in room.Overhead)
             {
-                if (box.FanRated)
+                if (HoldsFan(box))
                 {
                     return true;
                 }

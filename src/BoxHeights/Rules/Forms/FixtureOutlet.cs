@@ -35,6 +35,9 @@ public sealed record FixtureOutlet : SpaceRule
     /// <summary>Only boxes for these purposes serve the things, and where there are none nothing is asked; every box that counts where none is named.</summary>
     public Items<BoxPurpose> Serving { get; init; }
 
+    /// <summary>Boxes for these purposes serve the things as well, but ask for nothing.</summary>
+    public Items<BoxPurpose> ServingToo { get; init; }
+
     /// <summary>Whether the way is a cord's, which goes through no wall.</summary>
     public bool ByCord { get; init; }
 
@@ -55,7 +58,7 @@ public sealed record FixtureOutlet : SpaceRule
 
     /// <inheritdoc/>
     public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
-        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ByCord ? ", by a cord that goes through no wall" : "")
+        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (ByCord ? ", by a cord that goes through no wall" : "")
         + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "");
 
     /// <inheritdoc/>
@@ -115,7 +118,7 @@ public sealed record FixtureOutlet : SpaceRule
         Distance? nearest = null;
         foreach (SpaceBox box in space.Boxes)
         {
-            if (Serving.Count > 0 && !Serving.Contains(box.Traits.Purpose))
+            if (Serving.Count > 0 && !Serving.Contains(box.Traits.Purpose) && !ServingToo.Contains(box.Traits.Purpose))
             {
                 continue;
             }

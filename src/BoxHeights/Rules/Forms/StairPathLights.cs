@@ -83,6 +83,8 @@ public sealed record StairPathLights : SpaceRule
             }
         }
 
+        // From the foot up, whatever the order in which they are described: of two that differ the lower one is gone by.
+        lights.Sort((a, b) => a.Up.CompareTo(b.Up) is var up && up != 0 ? up : a.AboveNosings.CompareTo(b.AboveNosings));
         return lights;
     }
 

@@ -64,17 +64,21 @@ public sealed record StairSwitches : SpaceRule
         }
     }
 
+    /// <summary>A box on a wall that holds a switch, or that is for one and holds nothing else that is known.</summary>
     private static bool IsWallSwitch(BoxTraits box)
     {
+        bool isKnown = false;
         foreach (DeviceKind device in box.Devices)
         {
             if (device.IsSwitch && box.Surface == BoxSurface.Wall)
             {
                 return true;
             }
+
+            isKnown |= device.IsKnown;
         }
 
-        return false;
+        return !isKnown && box.Purpose == BoxPurpose.Switch && box.Surface == BoxSurface.Wall;
     }
 
     private HashSet<string> RoomsOn(Dwelling dwelling, StairFlight flight, string storey)

@@ -150,5 +150,6 @@ public sealed class Finding
 
     /// <summary>Whether another finding about the same says the same.</summary>
     internal bool Agrees(Finding other) =>
-        Outcome == other.Outcome && Severity == other.Severity && Measured == other.Measured && Allowed == other.Allowed && Needs == other.Needs;
+        Outcome == other.Outcome && Severity == other.Severity && Measured == other.Measured && Allowed == other.Allowed && Needs == other.Needs
+        && DisputedBy == other.DisputedBy && Space?.What() == other.Space?.What();
 }

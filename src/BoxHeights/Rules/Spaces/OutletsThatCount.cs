@@ -6,7 +6,8 @@ public sealed record OutletsThatCount
     // A box whose devices aren't stated may hold a receptacle, unless its purpose says otherwise.
     private static readonly Items<BoxPurpose> NeverReceptacles = new[]
     {
-        BoxPurpose.Switch, BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight, BoxPurpose.Alarm, BoxPurpose.Thermostat, BoxPurpose.Doorbell, BoxPurpose.Media,
+        BoxPurpose.Switch, BoxPurpose.BedSwitch, BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight, BoxPurpose.BedLight, BoxPurpose.Alarm, BoxPurpose.Thermostat,
+        BoxPurpose.Doorbell, BoxPurpose.Media,
     };
 
     /// <summary>Devices that count where their rating isn't stated.</summary>
@@ -43,13 +44,19 @@ public sealed record OutletsThatCount
     public Distance? InFloorWithin { get; init; }
 
     /// <summary>What counts, in words.</summary>
-    public string Numbers => Devices + " of " + LowestVolts + " to " + HighestVolts + " V, " + Amperes + " A"
+    public string Numbers => Devices + " of " + Ratings
         + (Highest is { } high ? ", " + Line.Words() + " at most " + high + " above the floor" : "")
         + (AboveCounter is { } above ? ", above the counter by at most " + above : "")
         + (InFloorWithin is { } floor ? ", or in the floor within " + floor + " of the wall" : "")
         + (ExceptPurposes.Count == 0 ? "" : "; not for " + ExceptPurposes)
         + (OnCabinets ? "; on cabinets too" : "")
         + (ExceptDedicated ? "; not serving one appliance" : "");
+
+    /// <summary>The ratings that count, in words.</summary>
+    internal string Ratings => LowestVolts + " to " + HighestVolts + " V, " + Amperes + " A";
+
+    /// <summary>Whether a rating counts; unknown where it can't be read.</summary>
+    internal Verdict OfRating(string rating) => ReceptacleRating.Read(rating).Within(LowestVolts, HighestVolts, Amperes);
 
     /// <summary>Whether a box counts, wherever along its wall it is: passes if it surely does.</summary>
     internal Verdict Judge(SpaceBox box, out Facts needs)
@@ -86,15 +93,6 @@ public sealed record OutletsThatCount
         }
 
         return device == Verdict.Fails || box.Rating is not { } rating ? device : Worse(device, OfRating(rating));
-    }
-
-    private Verdict OfRating(string text)
-    {
-        Rating rating = Rating.Read(text);
-        return rating.Volts is { } volts && (volts < LowestVolts || volts > HighestVolts) ? Verdict.Fails
-            : rating.Amperes is { } amperes && !Amperes.Contains(amperes) ? Verdict.Fails
-            : rating.Volts is null && rating.Amperes is null ? Verdict.Unknown
-            : Verdict.Passes;
     }
 
     private Verdict Height(SpaceBox box, ref Facts needs)
@@ -138,44 +136,4 @@ public sealed record OutletsThatCount
     }
 
     private static Verdict Worse(Verdict one, Verdict other) => one > other ? one : other;
-
-    /// <summary>What the rating on a drawing says: "125 V 20 A", "15A 125V".</summary>
-    private readonly struct Rating
-    {
-        public int? Volts { get; private init; }
-
-        public int? Amperes { get; private init; }
-
-        public static Rating Read(string text)
-        {
-            int? volts = null;
-            int? amperes = null;
-            for (int at = 0; at < text.Length; at++)
-            {
-                int start = at;
-                int number = 0;
-                while (at < text.Length && text[at] is >= '0' and <= '9' && at - start < 6)
-                {
-                    number = (number * 10) + (text[at++] - '0');
-                }
-
-                if (at == start)
-                {
-                    continue;
-                }
-
-                while (at < text.Length && text[at] == ' ')
-                {
-                    at++;
-                }
-
-                char unit = at < text.Length ? text[at] : ' ';
-                volts = unit is 'V' or 'v' ? volts ?? number : volts;
-                amperes = unit is 'A' or 'a' ? amperes ?? number : amperes;
-                at--;
-            }
-
-            return new() { Volts = volts, Amperes = amperes };
-        }
-    }
 }
