@@ -44,12 +44,12 @@ public sealed record PassageOutlet : SpaceRule
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        if (space.Room is not { } room)
+        if (space.Room is null)
         {
             return;
         }
 
-        if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(room.Walls, out Distance middle))
+        if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(out Distance middle))
         {
             statement.NotJudged("its walls don't describe a rectangle or an L, so that its length along the middle isn't known");
             return;

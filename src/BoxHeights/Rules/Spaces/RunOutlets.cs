@@ -97,7 +97,7 @@ internal sealed class RunOutlets
                 Distance from = stretch.Around + along - stretch.From - run.Stretches[0].Around;
                 DistanceRange one = new(from, from + place.Width);
                 found.Add(one);
-                if (runs.Plan.Closes)
+                if (runs.Plan.GoesRound)
                 {
                     found.Add(one + runs.Around);
                     found.Add(one - runs.Around);
@@ -144,7 +144,7 @@ internal sealed class RunOutlets
             return;
         }
 
-        if (!FloorPlan.IsWithinReason(plan))
+        if (!WallPlan.IsInAHouse(plan))
         {
             return;
         }
