@@ -18,7 +18,7 @@ internal static class NecRequired
     };
 
     /// <summary>What 210.52 counts: 125 V receptacles for general use, not above 5 ft 6 in.</summary>
-    private static CountedOutlet Receptacle { get; } = new("receptacle", GeneralReceptacles())
+    private static CountedOutlet Receptacle { get; } = new("receptacle", DeviceLists.GeneralReceptacles)
     {
         Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.Basement, BoxPurpose.Exterior, BoxPurpose.Counter },
         IsForGeneralUse = true,
@@ -202,20 +202,6 @@ internal static class NecRequired
                 LeavesOut = "whether one is needed: dwellings that list none aren't judged",
             };
         }
-    }
-
-    private static Items<DeviceKind> GeneralReceptacles()
-    {
-        List<DeviceKind> found = [DeviceKind.FloorReceptacle];
-        foreach (DeviceKind kind in DeviceLists.Operated)
-        {
-            if (kind.IsReceptacle)
-            {
-                found.Add(kind);
-            }
-        }
-
-        return new(found);
     }
 
     private static RuleScope In(params RoomKind[] rooms) => new() { Rooms = rooms };

@@ -2,7 +2,11 @@ using System;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Which boxes count for what a row requires.</summary>
+/// <summary>Which boxes are counted where a row requires so many: of any kind, receptacles, lights, switches or alarms.</summary>
+/// <remarks>
+/// A box whose devices aren't stated is taken at its purpose's word, and where along its wall it is doesn't matter. <see cref="ServingReceptacles"/> are what serves
+/// a stretch of wall or counter from where it stands, and there such a box is a doubt.
+/// </remarks>
 public sealed record CountedOutlet
 {
     /// <summary>Names what counts.</summary>
@@ -24,13 +28,13 @@ public sealed record CountedOutlet
     /// <summary>Purposes that count where no device of a known kind is stated.</summary>
     public Items<BoxPurpose> Purposes { get; init; }
 
-    /// <summary>Whether boxes don't count that serve one appliance, are wholly switched, sit in a ceiling, or are of another voltage than 125 V.</summary>
+    /// <summary>Whether boxes don't count that serve one appliance, are wholly switched, sit in a ceiling, or are rated for less than 110 V or more than 127 V.</summary>
     public bool IsForGeneralUse { get; init; }
 
     /// <summary>Whether boxes in cabinets count.</summary>
     public bool InCabinets { get; init; }
 
-    /// <summary>How much of a receptacle a switch has to control; null where that doesn't matter.</summary>
+    /// <summary>Whether only receptacles count of which a switch controls some part.</summary>
     public bool OnlySwitched { get; init; }
 
     /// <summary>The highest that the center of one may be, itself allowed; null for any height.</summary>
@@ -53,18 +57,8 @@ public sealed record CountedOutlet
             return Verdict.Fails;
         }
 
-        if (highest is not { } high || box.Traits.Surface == BoxSurface.Floor)
-        {
-            return Verdict.Passes;
-        }
-
-        if (!box.TryHeightOf(TargetLine.Center, high.Datum, out DistanceRange height, out needs))
-        {
-            needs = needs == Facts.None ? Facts.Datum : needs;
-            return Verdict.Unknown;
-        }
-
-        return height.To <= high.Offset ? Verdict.Passes : height.From > high.Offset ? Verdict.Fails : Verdict.Unknown;
+        return highest is not { } high || box.Traits.Surface == BoxSurface.Floor ? Verdict.Passes
+            : box.IsWithin(TargetLine.Center, high.Datum, Distance.MinValue, high.Offset, ref needs);
     }
 
     /// <summary>Whether a dwelling lists any such box, wherever it is: where it lists none, nothing can be said of them.</summary>
@@ -142,11 +136,6 @@ public sealed record CountedOutlet
         return !isKnown && Purposes.Contains(box.Purpose);
     }
 
-    private static bool ServesGenerally(DeviceBox box) => box.Dedicated is null && box.Switched != SwitchedPart.All && !IsOfOtherVoltage(box.Rating);
-
-    private static bool IsOfOtherVoltage(string? rating)
-    {
-        bool Says(string volts) => rating!.IndexOf(volts, StringComparison.Ordinal) >= 0;
-        return rating is not null && !Says("125") && !Says("120") && (Says("250") || Says("240") || Says("208") || Says("277"));
-    }
+    private static bool ServesGenerally(DeviceBox box) => box.Dedicated is null && box.Switched != SwitchedPart.All
+        && !(box.Rating is { } rating && ReceptacleRating.Read(rating).IsOutside(ReceptacleRating.LeastUsualVolts, ReceptacleRating.MostUsualVolts));
 }

@@ -14,7 +14,7 @@ public sealed record PassageOutlet : SpaceRule
     /// <param name="walls">What is wall in it, for the place of a box to add.</param>
     /// <param name="outlets">What counts as an outlet.</param>
     /// <param name="usual">The box that a remedy adds, without id and place.</param>
-    public PassageOutlet(string id, string summary, Severity severity, Citation citation, Distance shortest, WallSpaces walls, OutletsThatCount outlets, DeviceBox usual)
+    public PassageOutlet(string id, string summary, Severity severity, Citation citation, Distance shortest, WallSpaces walls, ServingReceptacles outlets, DeviceBox usual)
         : base(id, summary, severity, citation)
     {
         Shortest = shortest;
@@ -33,7 +33,7 @@ public sealed record PassageOutlet : SpaceRule
     public WallSpaces Walls { get; init; }
 
     /// <summary>What counts as an outlet.</summary>
-    public OutletsThatCount Outlets { get; init; }
+    public ServingReceptacles Outlets { get; init; }
 
     /// <summary>The box that a remedy adds.</summary>
     public DeviceBox Usual { get; init; }

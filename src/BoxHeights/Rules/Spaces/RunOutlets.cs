@@ -17,7 +17,7 @@ internal sealed class RunOutlets
     /// <param name="count">What counts.</param>
     /// <param name="runs">Its runs.</param>
     /// <param name="nextSpaces">Whether an outlet serves beyond what breaks its run, measured along the wall line across the break.</param>
-    public void Take(SpaceView space, OutletsThatCount count, RoomRuns runs, bool nextSpaces)
+    public void Take(SpaceView space, ServingReceptacles count, RoomRuns runs, bool nextSpaces)
     {
         inFloorWithin = count.InFloorWithin;
         this.runs = runs;
