@@ -3,31 +3,30 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A straight line in plan that is walked with the room at one's right hand, as a wall face is from its left end to its right.</summary>
-/// <remarks>Lines at right angles to a room's first wall are exact; on others a place is rounded once, to the nearest tick.</remarks>
-internal readonly struct PlanLine
+/// <remarks>On lines at right angles to a room's first wall places are exact; on others they are worked out to 28 digits.</remarks>
+internal sealed class PlanLine
 {
-    private readonly decimal cosine;
-    private readonly decimal sine;
+    private readonly decimal x;
+    private readonly decimal y;
+    private readonly decimal right;
+    private readonly decimal into;
 
-    private PlanLine(PlanPoint start, decimal cosine, decimal sine, Distance length)
+    private PlanLine(decimal x, decimal y, decimal right, decimal into, Distance length)
     {
-        Start = start;
+        this.x = x;
+        this.y = y;
+        this.right = right;
+        this.into = into;
         Length = length;
-        this.cosine = cosine;
-        this.sine = sine;
     }
-
-    public PlanPoint Start { get; }
 
     public Distance Length { get; }
 
-    public PlanPoint End => At(Length);
-
-    /// <summary>A line that runs at so many degrees to the room's first wall, turning into the room.</summary>
-    public static PlanLine Heading(PlanPoint start, decimal degrees, Distance length)
+    /// <summary>A line from a point, in ticks, that runs at so many degrees to the room's first wall, turning into the room.</summary>
+    public static PlanLine Heading(decimal x, decimal y, decimal degrees, Distance length)
     {
-        (decimal cosine, decimal sine) = Turn.Of(degrees);
-        return new(start, cosine, sine, length);
+        (decimal right, decimal into) = BoxHeights.Heading.Of(degrees);
+        return new(x, y, right, into, length);
     }
 
     /// <summary>The line between two points that differ.</summary>
@@ -35,81 +34,43 @@ internal readonly struct PlanLine
     {
         decimal right = (to.Right - from.Right).Ticks;
         decimal into = (to.Into - from.Into).Ticks;
-        decimal length = right == 0 ? Math.Abs(into) : into == 0 ? Math.Abs(right) : Math.Abs(right) * Turn.Root(1m + (into / right * (into / right)));
-        return new(from, right / length, into / length, Distance.FromTicks((long)Math.Round(length)));
+        decimal length = right == 0 ? Math.Abs(into) : into == 0 ? Math.Abs(right) : Math.Abs(right) * Root(1m + (into / right * (into / right)));
+        return new(from.Right.Ticks, from.Into.Ticks, right / length, into / length, Rounded(length));
     }
 
-    public PlanPoint At(Distance along) =>
-        new(Start.Right + Rounded(along.Ticks * cosine), Start.Into + Rounded(along.Ticks * sine));
+    /// <summary>The point in plan, in ticks, that lies so far along the line and so far off it toward the room.</summary>
+    public (decimal X, decimal Y) InPlan(decimal along, decimal away) =>
+        (x + (along * right) - (away * into), y + (along * into) + (away * right));
 
-    /// <summary>Where a point is seen from the line: how far along it, and how far off it toward the room.</summary>
+    /// <summary>Where a point in plan is seen from the line, in ticks: how far along it, and how far off it toward the room.</summary>
+    public (decimal Along, decimal Away) Seen(decimal atX, decimal atY) =>
+        (((atX - x) * right) + ((atY - y) * into), ((atY - y) * right) - ((atX - x) * into));
+
+    /// <summary>The same, rounded once to the nearest tick.</summary>
     public void Locate(PlanPoint point, out Distance along, out Distance off)
     {
-        decimal right = (point.Right - Start.Right).Ticks;
-        decimal into = (point.Into - Start.Into).Ticks;
-        along = Rounded((right * cosine) + (into * sine));
-        off = Rounded((into * cosine) - (right * sine));
+        (decimal at, decimal away) = Seen(point.Right.Ticks, point.Into.Ticks);
+        along = Rounded(at);
+        off = Rounded(away);
     }
 
     private static Distance Rounded(decimal ticks) => Distance.FromTicks((long)Math.Round(ticks));
 
-    /// <summary>Sines, cosines and roots in decimals: the same digits on every machine.</summary>
-    private static class Turn
+    /// <summary>The square root to a decimal's digits: the same on every machine.</summary>
+    private static decimal Root(decimal square)
     {
-        private const decimal Pi = 3.1415926535897932384626433833m;
-
-        public static (decimal Cosine, decimal Sine) Of(decimal degrees)
+        decimal root = Math.Max(1m, square / 2m);
+        for (int step = 0; step < 200; step++)
         {
-            decimal rest = degrees % 360m;
-            rest = rest < 0 ? rest + 360m : rest;
-            int quarter = (int)(rest / 90m);
-            (decimal cosine, decimal sine) = FirstQuarter(rest - (90m * quarter));
-            return quarter switch
+            decimal next = (root + (square / root)) / 2m;
+            if (next == root)
             {
-                0 => (cosine, sine),
-                1 => (-sine, cosine),
-                2 => (-cosine, -sine),
-                _ => (sine, -cosine),
-            };
-        }
-
-        public static decimal Root(decimal square)
-        {
-            decimal root = Math.Max(1m, square / 2m);
-            for (int step = 0; step < 200; step++)
-            {
-                decimal next = (root + (square / root)) / 2m;
-                if (next == root)
-                {
-                    return next;
-                }
-
-                root = next;
+                return next;
             }
 
-            return root;
+            root = next;
         }
 
-        private static (decimal Cosine, decimal Sine) FirstQuarter(decimal degrees)
-        {
-            if (degrees == 0m)
-            {
-                return (1m, 0m);
-            }
-
-            decimal angle = degrees * Pi / 180m;
-            decimal cosine = 0m;
-            decimal sine = 0m;
-            decimal term = 1m;
-            for (int n = 0; term != 0m; n++)
-            {
-                decimal signed = n % 4 < 2 ? term : -term;
-                cosine += n % 2 == 0 ? signed : 0m;
-                sine += n % 2 == 0 ? 0m : signed;
-                term = term * angle / (n + 1);
-            }
-
-            return (cosine, sine);
-        }
+        return root;
     }
 }

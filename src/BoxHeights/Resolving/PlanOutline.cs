@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 
 namespace BoxHeights;
@@ -6,16 +7,21 @@ namespace BoxHeights;
 /// <summary>An outline in plan: of an island, of a tub.</summary>
 internal sealed class PlanOutline
 {
-    private readonly Items<PlanPoint> corners;
+    private readonly List<(decimal X, decimal Y)> corners = [];
 
-    private PlanOutline(Items<PlanPoint> corners)
+    private PlanOutline(Items<PlanPoint> points)
     {
-        this.corners = corners;
-        (Distance one, Distance other) = corners.Count == 4
-            ? (PlanLine.Between(corners[0], corners[1]).Length, PlanLine.Between(corners[1], corners[2]).Length)
-            : Extent(corners);
-        LongSide = one > other ? one : other;
-        ShortSide = one > other ? other : one;
+        foreach (PlanPoint point in points)
+        {
+            corners.Add(InTicks(point));
+        }
+
+        PlanPatch around = PlanPatch.Around(points);
+        (Distance one, Distance other) = points.Count == 4
+            ? (PlanLine.Between(points[0], points[1]).Length, PlanLine.Between(points[1], points[2]).Length)
+            : (Distance.FromTicks((long)(around.Right - around.Left)), Distance.FromTicks((long)(around.Far - around.Near)));
+        LongSide = Distance.Max(one, other);
+        ShortSide = Distance.Min(one, other);
     }
 
     /// <summary>The longer side; of more than four corners, of the rectangle around them.</summary>
@@ -25,19 +31,7 @@ internal sealed class PlanOutline
     public Distance ShortSide { get; }
 
     /// <summary>The area in square ticks.</summary>
-    public decimal Area
-    {
-        get
-        {
-            decimal twice = 0m;
-            for (int i = 0; i < corners.Count; i++)
-            {
-                twice += Cross(corners[0], corners[i], corners[(i + 1) % corners.Count]);
-            }
-
-            return Math.Abs(twice) / 2m;
-        }
-    }
+    public decimal Area => AreaOf(corners);
 
     /// <summary>An outline by its corners, in order.</summary>
     /// <returns>False where there are too few, or two that follow each other are one.</returns>
@@ -46,7 +40,7 @@ internal sealed class PlanOutline
         outline = null;
         for (int i = 0; i < corners.Count; i++)
         {
-            if (!FloorPlan.IsWithinReason(corners[i]) || corners[i] == corners[(i + 1) % corners.Count])
+            if (!WallPlan.IsInAHouse(corners[i]) || corners[i] == corners[(i + 1) % corners.Count])
             {
                 return false;
             }
@@ -56,45 +50,47 @@ internal sealed class PlanOutline
         return outline is not null;
     }
 
+    /// <summary>The area within corners in order.</summary>
+    public static decimal AreaOf(List<(decimal X, decimal Y)> corners)
+    {
+        decimal twice = 0m;
+        for (int i = 0; i < corners.Count; i++)
+        {
+            twice += TwiceArea(corners[0], corners[i], corners[(i + 1) % corners.Count]);
+        }
+
+        return Math.Abs(twice) / 2m;
+    }
+
+    /// <summary>Twice the area of a triangle: above zero where the third corner lies on the room's side of the line from the first to the second, below zero behind it.</summary>
+    public static decimal TwiceArea((decimal X, decimal Y) a, (decimal X, decimal Y) b, (decimal X, decimal Y) c) =>
+        ((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X));
+
     /// <summary>Whether a point lies within the outline or on it.</summary>
     public bool Holds(PlanPoint point)
     {
         bool within = false;
-        for (int i = 0; i < corners.Count && FloorPlan.IsWithinReason(point); i++)
+        (decimal X, decimal Y) at = InTicks(point);
+        for (int i = 0; i < corners.Count && WallPlan.IsInAHouse(point); i++)
         {
-            PlanPoint a = corners[i];
-            PlanPoint b = corners[(i + 1) % corners.Count];
-            decimal side = Cross(a, b, point);
-            if (side == 0m && IsBetween(a.Right, b.Right, point.Right) && IsBetween(a.Into, b.Into, point.Into))
+            (decimal X, decimal Y) a = corners[i];
+            (decimal X, decimal Y) b = corners[(i + 1) % corners.Count];
+            decimal side = TwiceArea(a, b, at);
+            if (side == 0m && IsBetween(a.X, b.X, at.X) && IsBetween(a.Y, b.Y, at.Y))
             {
                 return true;
             }
 
-            if (a.Into > point.Into != b.Into > point.Into)
+            if (a.Y > at.Y != b.Y > at.Y)
             {
-                within ^= b.Into > a.Into ? side > 0m : side < 0m;
+                within ^= b.Y > a.Y ? side > 0m : side < 0m;
             }
         }
 
         return within;
     }
 
-    private static bool IsBetween(Distance one, Distance other, Distance at) => one < other ? one <= at && at <= other : other <= at && at <= one;
+    private static (decimal X, decimal Y) InTicks(PlanPoint point) => (point.Right.Ticks, point.Into.Ticks);
 
-    private static decimal Cross(PlanPoint from, PlanPoint a, PlanPoint b) =>
-        ((decimal)(a.Right - from.Right).Ticks * (b.Into - from.Into).Ticks) - ((decimal)(b.Right - from.Right).Ticks * (a.Into - from.Into).Ticks);
-
-    private static (Distance One, Distance Other) Extent(Items<PlanPoint> corners)
-    {
-        Distance left = corners[0].Right, right = left, near = corners[0].Into, far = near;
-        foreach (PlanPoint corner in corners)
-        {
-            left = corner.Right < left ? corner.Right : left;
-            right = corner.Right > right ? corner.Right : right;
-            near = corner.Into < near ? corner.Into : near;
-            far = corner.Into > far ? corner.Into : far;
-        }
-
-        return (right - left, far - near);
-    }
+    private static bool IsBetween(decimal one, decimal other, decimal at) => Math.Min(one, other) <= at && at <= Math.Max(one, other);
 }

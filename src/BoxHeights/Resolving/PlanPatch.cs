@@ -1,3 +1,5 @@
+using System;
+
 namespace BoxHeights;
 
 /// <summary>A rectangle in plan, in ticks along and away from a wall face; with no depth, a stretch of that face.</summary>
@@ -34,6 +36,26 @@ internal readonly struct PlanPatch(int frame, decimal left, decimal right, decim
 
     /// <summary>Whether anything is in it.</summary>
     public bool IsEmpty => Left > Right || Near > Far;
+
+    /// <summary>A stretch of a face.</summary>
+    public static PlanPatch Stretch(int face, Distance left, Distance right) => new(face, left.Ticks, right.Ticks, 0m, 0m);
+
+    /// <summary>A rectangle that stands against a face.</summary>
+    public static PlanPatch Against(int face, Distance left, Distance right, Distance near, Distance far) => new(face, left.Ticks, right.Ticks, near.Ticks, far.Ticks);
+
+    /// <summary>The rectangle round points in plan.</summary>
+    public static PlanPatch Around(Items<PlanPoint> points)
+    {
+        PlanPoint first = points[0];
+        (long left, long right, long near, long far) = (first.Right.Ticks, first.Right.Ticks, first.Into.Ticks, first.Into.Ticks);
+        foreach (PlanPoint point in points)
+        {
+            (left, right) = (Math.Min(left, point.Right.Ticks), Math.Max(right, point.Right.Ticks));
+            (near, far) = (Math.Min(near, point.Into.Ticks), Math.Max(far, point.Into.Ticks));
+        }
+
+        return new(-1, left, right, near, far);
+    }
 
     /// <summary>The square of the way from a point in the same frame.</summary>
     public decimal SquareFrom(decimal along, decimal away)

@@ -14,10 +14,10 @@ internal sealed partial class WallPlan
     {
         PlanPatch here = Seen(patch, face);
         decimal left = Math.Min(Math.Max(from, 0), here.Left);
-        decimal right = Math.Max(Math.Min(to, faces[face].Wall.Length.Ticks), here.Right);
+        decimal right = Math.Max(Math.Min(to, faces[face].Length.Ticks), here.Right);
         for (int other = 0; other < faces.Count; other++)
         {
-            Wall wall = faces[other].Wall;
+            Wall wall = walls[other];
             if (other == face || wall.Open || AreBefore(other, face, from, to, patch))
             {
                 continue;
@@ -49,7 +49,7 @@ internal sealed partial class WallPlan
     public bool IsWalledOff(int face, long from, long to, in PlanPatch patch)
     {
         (decimal X, decimal Y) left = Turn(face, -1, Math.Max(from, 0), 0m);
-        (decimal X, decimal Y) right = Turn(face, -1, Math.Min(to, faces[face].Wall.Length.Ticks), 0m);
+        (decimal X, decimal Y) right = Turn(face, -1, Math.Min(to, faces[face].Length.Ticks), 0m);
         (decimal, decimal)[] corners =
         [
             Turn(patch.Frame, -1, patch.Left, patch.Near), Turn(patch.Frame, -1, patch.Left, patch.Far),
@@ -57,7 +57,7 @@ internal sealed partial class WallPlan
         ];
         for (int other = 0; other < faces.Count; other++)
         {
-            if (other != face && other != patch.Frame && !faces[other].Wall.Open && Hides(Turn(other, -1, 0m, 0m), Turn(other, -1, faces[other].Wall.Length.Ticks, 0m)))
+            if (other != face && other != patch.Frame && !walls[other].Open && Hides(Turn(other, -1, 0m, 0m), Turn(other, -1, faces[other].Length.Ticks, 0m)))
             {
                 return true;
             }
@@ -77,6 +77,5 @@ internal sealed partial class WallPlan
         return (from != 0 || to != 0) && from * to <= 0 && Side(c, d, a) * Side(c, d, b) <= 0;
     }
 
-    private static int Side((decimal X, decimal Y) a, (decimal X, decimal Y) b, (decimal X, decimal Y) c) =>
-        Math.Sign(((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X)));
+    private static int Side((decimal X, decimal Y) a, (decimal X, decimal Y) b, (decimal X, decimal Y) c) => Math.Sign(PlanOutline.TwiceArea(a, b, c));
 }

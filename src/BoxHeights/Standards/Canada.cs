@@ -12,21 +12,19 @@ internal static class Canada
 
     private static Items<RoomKind> CounterRooms { get; } = new[] { RoomKind.Kitchen, new("kitchenette"), new("great-room") };
 
-    private static OutletsThatCount Outlets { get; } = new()
+    private static ServingReceptacles Outlets { get; } = new()
     {
         Devices = DeviceLists.GeneralReceptacles,
-        LowestVolts = 110,
-        HighestVolts = 127,
         Amperes = new[] { 15, 20 },
         Highest = HighestThatCounts,
     };
 
-    private static OutletsThatCount CounterOutlets { get; } = Outlets with
+    private static ServingReceptacles CounterOutlets { get; } = Outlets with
     {
         Highest = null,
         AboveCounter = Distance.MaxValue,
         ExceptDedicated = true,
-        ExceptPurposes = new[] { BoxPurpose.Refrigerator, BoxPurpose.Range, BoxPurpose.Dishwasher, BoxPurpose.SinkBase, BoxPurpose.Hood },
+        ExceptPurposes = DeviceLists.BehindAppliances,
     };
 
     private static DeviceBox WallBox { get; } = new DeviceBox("added", BoxPurpose.General)

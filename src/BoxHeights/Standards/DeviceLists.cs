@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Standards;
 
-/// <summary>Families of devices, and of what breaks a wall, that rows speak of.</summary>
+/// <summary>Families of devices and purposes, and of what breaks a wall, that rows speak of.</summary>
 internal static class DeviceLists
 {
     public static Items<DeviceKind> Switches { get; } = Of(kind => kind.IsSwitch);
@@ -14,6 +14,12 @@ internal static class DeviceLists
 
     /// <summary>Switches, thermostats and bell buttons.</summary>
     public static Items<DeviceKind> Controls { get; } = Of(kind => kind.IsSwitch || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton);
+
+    /// <summary>Purposes of receptacles that sit behind, over or under an appliance or a sink, and serve no counter.</summary>
+    public static Items<BoxPurpose> BehindAppliances { get; } = new[]
+    {
+        BoxPurpose.Refrigerator, BoxPurpose.Range, BoxPurpose.Dishwasher, BoxPurpose.SinkBase, BoxPurpose.Hood,
+    };
 
     /// <summary>Openings that a person walks through; sliding closet doors and bifolds are read as such too.</summary>
     public static Items<OpeningKind> Doorways { get; } = new[]

@@ -41,23 +41,21 @@ internal static class NecSpacing
     };
 
     /// <summary>125 V, 15 or 20 A, by whichever nominal voltage a drawing calls that.</summary>
-    internal static OutletsThatCount Outlets { get; } = new()
+    internal static ServingReceptacles Outlets { get; } = new()
     {
         Devices = DeviceLists.GeneralReceptacles,
-        LowestVolts = 110,
-        HighestVolts = 127,
         Amperes = new[] { 15, 20 },
         Highest = HighestThatCounts,
         InFloorWithin = Distance.FromInches(18),
     };
 
-    private static OutletsThatCount CounterOutlets { get; } = Outlets with
+    private static ServingReceptacles CounterOutlets { get; } = Outlets with
     {
         Highest = null,
         InFloorWithin = null,
         AboveCounter = AboveCounter,
         ExceptDedicated = true,
-        ExceptPurposes = new[] { BoxPurpose.Refrigerator, BoxPurpose.Range, BoxPurpose.Dishwasher, BoxPurpose.SinkBase, BoxPurpose.Hood },
+        ExceptPurposes = DeviceLists.BehindAppliances,
     };
 
     // A common height of each; common practice, no source.
@@ -143,7 +141,7 @@ internal static class NecSpacing
             FloorOverSquareFeet = 60m,
         };
 
-    private static OutletsThatCount IslandCounting { get; } = CounterOutlets with { AboveCounter = null, OnCabinets = true };
+    private static ServingReceptacles IslandCounting { get; } = CounterOutlets with { AboveCounter = null, OnCabinets = true };
 
     private static IslandOutlets Island(Citation citation) =>
         new("island-outlets", "served by outlets at its top, or up to 12 in below one that reaches out no more than 6 in", Severity.Violation, citation, IslandCounting)

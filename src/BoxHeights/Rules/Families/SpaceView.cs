@@ -138,4 +138,28 @@ public sealed class SpaceBox
 
         return true;
     }
+
+    /// <summary>Whether one of its lines lies between two heights above a datum, both allowed.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="datum">The datum.</param>
+    /// <param name="low">The lowest.</param>
+    /// <param name="high">The highest.</param>
+    /// <param name="needs">Takes what would decide it where that isn't known.</param>
+    internal Verdict IsWithin(TargetLine line, Datum datum, Distance low, Distance high, ref Facts needs)
+    {
+        if (!TryHeightOf(line, datum, out DistanceRange height, out Facts missing))
+        {
+            needs |= missing == Facts.None ? Facts.Datum : missing;
+            return Verdict.Unknown;
+        }
+
+        if (height.From >= low && height.To <= high)
+        {
+            return Verdict.Passes;
+        }
+
+        bool some = height.To >= low && height.From <= high;
+        needs |= some ? missing : Facts.None;
+        return some ? Verdict.Unknown : Verdict.Fails;
+    }
 }

@@ -2,7 +2,11 @@ using System;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Which boxes count for what a row requires.</summary>
+/// <summary>Which boxes are counted where a row requires so many: of any kind, receptacles, lights, switches or alarms.</summary>
+/// <remarks>
+/// A box whose devices aren't stated is taken at its purpose's word, and where along its wall it is doesn't matter. <see cref="ServingReceptacles"/> are what serves
+/// a stretch of wall or counter from where it stands, and there such a box is a doubt.
+/// </remarks>
 public sealed record CountedOutlet
 {
     /// <summary>Names what counts.</summary>
@@ -28,12 +32,12 @@ public sealed record CountedOutlet
     public bool IsForGeneralUse { get; init; }
 
     /// <summary>Whose ratings count; null where any does.</summary>
-    public OutletsThatCount? RatedAs { get; init; }
+    public ServingReceptacles? RatedAs { get; init; }
 
     /// <summary>Whether boxes in cabinets count.</summary>
     public bool InCabinets { get; init; }
 
-    /// <summary>How much of a receptacle a switch has to control; null where that doesn't matter.</summary>
+    /// <summary>Whether only receptacles count of which a switch controls some part.</summary>
     public bool OnlySwitched { get; init; }
 
     /// <summary>The highest that the center of one may be, itself allowed; null for any height.</summary>
@@ -58,20 +62,8 @@ public sealed record CountedOutlet
 
         Verdict rated = RatingOf(box.Traits.Source);
         needs = rated == Verdict.Unknown ? Facts.Devices : Facts.None;
-        if (highest is not { } high || box.Traits.Surface == BoxSurface.Floor)
-        {
-            return rated;
-        }
-
-        if (!box.TryHeightOf(TargetLine.Center, high.Datum, out DistanceRange height, out Facts missing))
-        {
-            needs |= missing == Facts.None ? Facts.Datum : missing;
-            return Verdict.Unknown;
-        }
-
-        needs |= missing;
-        Verdict low = height.To <= high.Offset ? Verdict.Passes : height.From > high.Offset ? Verdict.Fails : Verdict.Unknown;
-        return low > rated ? low : rated;
+        return highest is not { } high || box.Traits.Surface == BoxSurface.Floor ? rated
+            : rated.And(box.IsWithin(TargetLine.Center, high.Datum, Distance.MinValue, high.Offset, ref needs));
     }
 
     /// <summary>Whether a dwelling lists any such box, wherever it is: where it lists none, nothing can be said of them.</summary>

@@ -19,7 +19,7 @@ public sealed record Coverage : SpaceRule
     /// <param name="shortest">The shortest run that has to be served, itself included.</param>
     /// <param name="reach">How far an outlet serves along its run, itself allowed; null where one anywhere on it serves all of it.</param>
     /// <param name="usual">The box that a remedy adds, without id and place; its height where the room has no box of its purpose.</param>
-    public Coverage(string id, string summary, Severity severity, Citation citation, RunSpaces spaces, OutletsThatCount outlets, Distance shortest, Distance? reach, DeviceBox usual)
+    public Coverage(string id, string summary, Severity severity, Citation citation, RunSpaces spaces, ServingReceptacles outlets, Distance shortest, Distance? reach, DeviceBox usual)
         : base(id, summary, severity, citation)
     {
         Spaces = spaces;
@@ -36,7 +36,7 @@ public sealed record Coverage : SpaceRule
     public RunSpaces Spaces { get; init; }
 
     /// <summary>What counts as an outlet.</summary>
-    public OutletsThatCount Outlets { get; init; }
+    public ServingReceptacles Outlets { get; init; }
 
     /// <summary>The shortest run that has to be served, itself included.</summary>
     public Distance Shortest { get; init; }

@@ -190,11 +190,12 @@ public sealed record FaceOutlet : SpaceRule
         Wall wall = face.Walls[0];
         Distance step = Distance.FromInches(4, 0, 1);
         string address = face.Id + "/" + wall.Id;
+        DistanceSet free = FreePlaces.On(space, wall);
         for (Distance at = Distance.Max(left, Distance.Zero) + step + step; at < wall.Length - step - step && at <= right && at.Ticks < 1L << 33; at += step)
         {
-            if (OutletCure.IsFree(space, wall, address, at))
+            if (free.Contains(at))
             {
-                DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id)).WithAt(at);
+                DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id)).WithAt(at);
                 return new[] { new PlacedBox(address, surface is { } walked ? box.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : box) };
             }
         }

@@ -124,8 +124,8 @@ public sealed record FixtureOutlet : SpaceRule
             }
 
             Verdict one = Outlet.Of(box, out Facts missing);
-            one = Worse(one, Within(space, plan, box, thing, ref missing, out Distance? gap));
-            one = one == Verdict.Fails ? one : Worse(one, HighEnough(space, box, thing, ref missing));
+            one = one.And(Within(space, plan, box, thing, ref missing, out Distance? gap));
+            one = one == Verdict.Fails ? one : one.And(HighEnough(box, thing, ref missing));
             one = one == Verdict.Fails || !NotAcrossAnother || !IsAcross(space, box, things, thing) ? one : Verdict.Fails;
             best = one < best ? one : best;
             needs |= one == Verdict.Unknown ? missing : Facts.None;
@@ -189,22 +189,14 @@ public sealed record FixtureOutlet : SpaceRule
         return Verdict.Unknown;
     }
 
-    private Verdict HighEnough(SpaceView space, SpaceBox box, ThingInPlan thing, ref Facts needs)
+    private Verdict HighEnough(SpaceBox box, ThingInPlan thing, ref Facts needs)
     {
         if (MostBelowTop is not { } most || thing.Top is not { } top || box.Traits.Surface == BoxSurface.Floor)
         {
             return Verdict.Passes;
         }
 
-        if (!box.TryHeightOf(TargetLine.Center, top.Datum, out DistanceRange height, out Facts missing))
-        {
-            needs |= missing == Facts.None ? Facts.Datum : missing;
-            return Verdict.Unknown;
-        }
-
-        Distance lowest = top.Offset - most;
-        needs |= missing;
-        return height.From >= lowest ? Verdict.Passes : height.To < lowest ? Verdict.Fails : Verdict.Unknown;
+        return box.IsWithin(TargetLine.Center, top.Datum, top.Offset - most, Distance.MaxValue, ref needs);
     }
 
     /// <summary>Whether another thing of the wall lies between an outlet and what it would serve.</summary>
@@ -227,10 +219,8 @@ public sealed record FixtureOutlet : SpaceRule
             return default;
         }
 
-        DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
+        DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
         return OutletCure.OnWall(space, plan, box, (face, at) =>
             plan.Gap(face, at, thing.Sure) is var gap && gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible) ? gap.RoundedDown.Ticks : null);
     }
-
-    private static Verdict Worse(Verdict one, Verdict other) => one > other ? one : other;
 }

@@ -14,14 +14,14 @@ public sealed record IslandOutlets : SpaceRule
     /// <param name="severity">How much a finding weighs.</param>
     /// <param name="citation">Where the rule comes from.</param>
     /// <param name="outlets">What counts as an outlet, apart from where it is.</param>
-    public IslandOutlets(string id, string summary, Severity severity, Citation citation, OutletsThatCount outlets)
+    public IslandOutlets(string id, string summary, Severity severity, Citation citation, ServingReceptacles outlets)
         : base(id, summary, severity, citation) => Outlets = outlets;
 
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <summary>What counts as an outlet, apart from where it is.</summary>
-    public OutletsThatCount Outlets { get; init; }
+    public ServingReceptacles Outlets { get; init; }
 
     /// <summary>What it speaks of.</summary>
     public Items<FreestandingKind> Kinds { get; init; } = new[] { FreestandingKind.Island, FreestandingKind.Peninsula };
@@ -125,7 +125,6 @@ public sealed record IslandOutlets : SpaceRule
 
         // Below the top it serves only where the top doesn't reach out too far; unstated, it doesn't.
         Distance below = island.Overhang is { } out1 && out1 > OverhangAtMost ? Distance.Zero : Below;
-        Verdict height = OutletsThatCount.Within(box, TargetLine.Center, top.Datum, top.Offset - below, top.Offset + Above, ref needs);
-        return height > verdict ? height : verdict;
+        return verdict.And(box.IsWithin(TargetLine.Center, top.Datum, top.Offset - below, top.Offset + Above, ref needs));
     }
 }

@@ -3,11 +3,12 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Looks for a place where a box that is lacking could go: clear of openings, coverings and other boxes. Whether it may be there is tried by whoever offers it.</summary>
+/// <summary>Looks for the place where one box that a room lacks could go: on the wall where it is nearest to something, or in the ceiling. <see cref="RunCure"/> spreads boxes along a run instead.</summary>
 internal static class OutletCure
 {
     private static readonly Distance Step = Distance.FromInches(1, 0, 1);
-    private static readonly Distance Beside = Distance.FromInches(6, 0, 1);
+
+    /// <summary>How far from a wall's end a box is set: 8 in. Common practice, no source.</summary>
     private static readonly Distance FromCorner = Distance.FromInches(8, 0, 1);
 
     /// <summary>3 ft from tubs and showers, where a room has such places.</summary>
@@ -33,9 +34,10 @@ internal static class OutletCure
         for (int face = 0; face < plan.Count; face++)
         {
             Wall wall = plan.WallOf(face);
-            for (Distance at = FromCorner; !wall.Open && at <= wall.Length - FromCorner && at.Ticks < 1L << 33; at += Step)
+            DistanceSet free = FreePlaces.On(space, wall);
+            for (Distance at = FromCorner; at <= wall.Length - FromCorner && at.Ticks < 1L << 33; at += Step)
             {
-                if (far(face, at) is { } off && off < least && IsFree(space, wall, room.Id + "/" + wall.Id, at)
+                if (free.Contains(at) && far(face, at) is { } off && off < least
                     && !water.Exists(thing => thing.HasPlace && plan.Gap(face, at, thing.Possible).IsClearOf(FromWater) != true))
                 {
                     least = off;
@@ -54,46 +56,5 @@ internal static class OutletCure
             ? new(Distance.FromTicks(room.Walls[0].Length.Ticks / part), Distance.FromTicks(room.Walls[1].Length.Ticks / part))
             : null;
         return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(box.Kind ?? BoxKind.Octagon).WithPlan(place)) };
-    }
-
-    /// <summary>An id that no box has yet.</summary>
-    public static string FreeId(Dwelling dwelling, string wanted)
-    {
-        string id = wanted;
-        for (int n = 2; dwelling.FindBox(id) is not null; n++)
-        {
-            id = wanted + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        }
-
-        return id;
-    }
-
-    public static bool IsFree(SpaceView space, Wall wall, string address, Distance at)
-    {
-        foreach (Opening one in wall.Openings)
-        {
-            if (one.Left - Beside < at && at < one.Right + Beside)
-            {
-                return false;
-            }
-        }
-
-        foreach (Covering one in wall.Coverings)
-        {
-            if (one.Left - Beside < at && at < one.Right + Beside)
-            {
-                return false;
-            }
-        }
-
-        foreach (SpaceBox box in space.Boxes)
-        {
-            if (box.Address == address && (box.Along is not { } other || (other - at).Abs() < Beside))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 }

@@ -14,7 +14,7 @@ public sealed record PassageOutlet : SpaceRule
     /// <param name="walls">What is wall in it, for the place of a box to add.</param>
     /// <param name="outlets">What counts as an outlet.</param>
     /// <param name="usual">The box that a remedy adds, without id and place.</param>
-    public PassageOutlet(string id, string summary, Severity severity, Citation citation, Distance shortest, WallSpaces walls, OutletsThatCount outlets, DeviceBox usual)
+    public PassageOutlet(string id, string summary, Severity severity, Citation citation, Distance shortest, WallSpaces walls, ServingReceptacles outlets, DeviceBox usual)
         : base(id, summary, severity, citation)
     {
         Shortest = shortest;
@@ -33,7 +33,7 @@ public sealed record PassageOutlet : SpaceRule
     public WallSpaces Walls { get; init; }
 
     /// <summary>What counts as an outlet.</summary>
-    public OutletsThatCount Outlets { get; init; }
+    public ServingReceptacles Outlets { get; init; }
 
     /// <summary>The box that a remedy adds.</summary>
     public DeviceBox Usual { get; init; }
@@ -44,12 +44,12 @@ public sealed record PassageOutlet : SpaceRule
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        if (space.Room is not { } room)
+        if (space.Room is null)
         {
             return;
         }
 
-        if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(room.Walls, out Distance middle))
+        if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(out Distance middle))
         {
             statement.NotJudged("its walls don't describe a rectangle or an L, so that its length along the middle isn't known");
             return;

@@ -127,7 +127,7 @@ public sealed record RoomOutlet : SpaceRule
         }
 
         WallPlan plan = RoomInPlan.Of(space).Plan;
-        DeviceBox box = cure.WithId(OutletCure.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
+        DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
         return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => face);
     }
 }

@@ -81,7 +81,7 @@ public sealed record StoreyOutlet : SpaceRule
         foreach (Room room in space.Dwelling.Rooms)
         {
             if (Cure is { } cure && room.Storey == space.Id && !NotIn.Contains(room.Kind)
-                && OutletCure.InCeiling(room, cure.WithId(OutletCure.FreeId(space.Dwelling, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
+                && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space.Dwelling, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
             {
                 if (room.Kind == RoomKind.Hall)
                 {

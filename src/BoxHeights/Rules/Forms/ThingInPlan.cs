@@ -70,13 +70,13 @@ internal sealed class ThingInPlan
             {
                 if (IsDoorway(opening))
                 {
-                    found.Add(Exactly(opening.Id, WallPlan.Stretch(face, opening.Left, opening.Right)));
+                    found.Add(Exactly(opening.Id, PlanPatch.Stretch(face, opening.Left, opening.Right)));
                 }
             }
 
             if (!wall.Open && (tied.Walls == TiedWalls.All || (tied.Walls == TiedWalls.SidesAndBack && !HasDoorway(wall))))
             {
-                found.Add(Exactly(wall.Id, WallPlan.Stretch(face, Distance.Zero, wall.Length)));
+                found.Add(Exactly(wall.Id, PlanPatch.Stretch(face, Distance.Zero, wall.Length)));
             }
         }
 
@@ -88,7 +88,7 @@ internal sealed class ThingInPlan
     {
         if (fixture.Plan.Count >= 2 && IsInAHouse(fixture.Plan))
         {
-            PlanPatch around = WallPlan.Around(fixture.Plan);
+            PlanPatch around = PlanPatch.Around(fixture.Plan);
             return new(fixture.Id, around, around, fixture);
         }
 
@@ -100,8 +100,8 @@ internal sealed class ThingInPlan
 
         return new(
             fixture.Id,
-            WallPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
-            WallPlan.Against(face, left, right, Distance.Zero, fixture.Depth ?? MostDepth),
+            PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
+            PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? MostDepth),
             fixture);
     }
 
@@ -131,7 +131,7 @@ internal sealed class ThingInPlan
 
         // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
         return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)
-            : new(name, WallPlan.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), WallPlan.Against(face, part.Left, part.Right, behind, depth),
+            : new(name, PlanPatch.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), PlanPatch.Against(face, part.Left, part.Right, behind, depth),
                 null, ResolvedSurface.TopOf(counter) is { Datum: not Datum.Countertop } top ? top : null);
     }
 

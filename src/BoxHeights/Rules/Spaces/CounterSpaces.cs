@@ -28,7 +28,7 @@ public sealed record CounterSpaces : RunSpaces
     // Twenty inches over a counter of 36 in, and what frames an opening above it.
     internal override Distance ClearBelow => Distance.FromInches(58);
 
-    internal override RoomRuns In(Room room, FloorPlan plan)
+    internal override RoomRuns In(Room room, WallPlan plan)
     {
         RunJoiner joiner = new();
         Distance around = Distance.Zero;
@@ -37,12 +37,12 @@ public sealed record CounterSpaces : RunSpaces
         for (int i = 0; i < plan.Count; i++)
         {
             bool atLeft = true;
-            foreach ((Distance from, Distance to) in Stretches(room.Walls, i, plan.Closes))
+            foreach ((Distance from, Distance to) in Stretches(room.Walls, i, plan.GoesRound))
             {
                 RunStretch stretch = new(room.Id + "/" + room.Walls[i].Id, i, plan[i], from, to, around + from)
                 {
-                    IsOpenLeft = !plan.Closes && i == 0 && from == Distance.Zero,
-                    IsOpenRight = !plan.Closes && i == plan.Count - 1 && to == plan[i].Length,
+                    IsOpenLeft = !plan.GoesRound && i == 0 && from == Distance.Zero,
+                    IsOpenRight = !plan.GoesRound && i == plan.Count - 1 && to == plan[i].Length,
                 };
                 joiner.Add(stretch);
                 if (atLeft && from == Distance.Zero && last is not null && last.Wall == i - 1 && last.To == plan[i - 1].Length)
@@ -58,7 +58,7 @@ public sealed record CounterSpaces : RunSpaces
             around += plan[i].Length;
         }
 
-        if (plan.Closes && first is { Wall: 0 } && first.From == Distance.Zero && last!.Wall == plan.Count - 1 && last.To == plan[last.Wall].Length)
+        if (plan.GoesRound && first is { Wall: 0 } && first.From == Distance.Zero && last!.Wall == plan.Count - 1 && last.To == plan[last.Wall].Length)
         {
             joiner.Join(last, first);
         }

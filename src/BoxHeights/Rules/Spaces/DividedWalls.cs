@@ -9,13 +9,13 @@ internal sealed class DividedWalls
     private static readonly Distance Gap = Distance.FromInches(4);
 
     private readonly Room room;
-    private readonly FloorPlan plan;
+    private readonly WallPlan plan;
     private readonly Items<FreestandingKind> kinds;
     private readonly List<RunStretch> pieces = [];
     private readonly List<Freestanding> dividers = [];
     private readonly RunJoiner joiner = new();
 
-    public DividedWalls(Room room, FloorPlan plan, Items<FreestandingKind> kinds)
+    public DividedWalls(Room room, WallPlan plan, Items<FreestandingKind> kinds)
     {
         this.room = room;
         this.plan = plan;
@@ -82,7 +82,7 @@ internal sealed class DividedWalls
         {
             foreach (RunStretch right in pieces)
             {
-                bool follows = right.Wall == left.Wall + 1 || (plan.Closes && left.Wall == plan.Count - 1 && right.Wall == 0);
+                bool follows = right.Wall == left.Wall + 1 || (plan.GoesRound && left.Wall == plan.Count - 1 && right.Wall == 0);
                 if (follows && left.To == plan[left.Wall].Length && right.From == Distance.Zero)
                 {
                     joiner.Join(left, right);
@@ -109,8 +109,8 @@ internal sealed class DividedWalls
         // Where the walls don't go once round the room, something that was left out may stand between any two of them.
         RunStretch piece = new(room.Id + "/" + room.Walls[wall].Id, wall, plan[wall], from, to, around + from)
         {
-            IsOpenLeft = !plan.Closes && from == Distance.Zero,
-            IsOpenRight = !plan.Closes && to == plan[wall].Length,
+            IsOpenLeft = !plan.GoesRound && from == Distance.Zero,
+            IsOpenRight = !plan.GoesRound && to == plan[wall].Length,
         };
         pieces.Add(piece);
         joiner.Add(piece);
@@ -222,7 +222,7 @@ internal sealed class DividedWalls
         bool has = false;
         foreach (PlanPoint point in one.Line)
         {
-            if (!FloorPlan.IsWithinReason(point))
+            if (!WallPlan.IsInAHouse(point))
             {
                 return false;
             }

@@ -3,6 +3,12 @@ namespace BoxHeights.Rules;
 /// <summary>What the rating on a drawing says: "125 V 20 A", "15A 125V". Of "125/250 V" the voltage between its two hot conductors is read.</summary>
 internal readonly struct ReceptacleRating
 {
+    /// <summary>The lowest nominal voltage by which drawings call a 125 V receptacle's circuit: 110 V. From memory.</summary>
+    public const int LeastUsualVolts = 110;
+
+    /// <summary>The highest: 127 V. From memory.</summary>
+    public const int MostUsualVolts = 127;
+
     private int? Volts { get; init; }
 
     private int? Amperes { get; init; }

@@ -2,11 +2,10 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Finds where boxes on a run's own walls would close its gaps.</summary>
+/// <summary>Finds where boxes on a run's own walls would close its gaps, as few and as evenly as they do. <see cref="OutletCure"/> looks for the one place that a room's own box could have.</summary>
 internal static class RunCure
 {
-    // Beside an opening stand a jack and a king stud, and the box is nailed to the king; in need, as close as a box goes. Common practice, no source.
-    private static readonly Distance Usual = Distance.FromInches(6);
+    /// <summary>In need, as close to an opening or a corner as a box goes: 2 in to its center. Common practice, no source.</summary>
     private static readonly Distance Least = Distance.FromInches(2);
 
     private const int MostInOneGap = 12;
@@ -16,7 +15,7 @@ internal static class RunCure
     public static List<Distance> Find(Room room, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, LengthUnits units)
     {
         Distance step = units == LengthUnits.Millimeters ? Distance.FromMillimeters(1) : Distance.FromInches(0, 1, 4);
-        foreach (Distance aside in new[] { Usual, Least })
+        foreach (Distance aside in new[] { FreePlaces.Beside, Least })
         {
             DistanceSet places = Places(room, run, aside, clearBelow);
             List<Distance> found = [];
@@ -37,7 +36,7 @@ internal static class RunCure
 
     /// <summary>The boxes that would close the gaps: like those of their purpose in the room, under ids that the dwelling doesn't have.</summary>
     public static Items<PlacedBox> Boxes(
-        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, DeviceBox usual, OutletsThatCount outlets)
+        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, DeviceBox usual, ServingReceptacles outlets)
     {
         Room room = space.Room!;
         BoxHeight? height = usual.Height;
@@ -50,16 +49,10 @@ internal static class RunCure
         }
 
         List<PlacedBox> boxes = [];
-        int number = 0;
         foreach (Distance at in Find(room, run, gaps, reach, clearBelow, space.Dwelling.Units))
         {
             RunStretch stretch = run.At(at, out Distance along);
-            string id;
-            do
-            {
-                id = room.Id + "-" + usual.Purpose + "-" + ++number;
-            }
-            while (space.Dwelling.FindBox(id) is not null);
+            string id = FreePlaces.FreeId(space.Dwelling, room.Id + "-" + usual.Purpose, boxes);
             boxes.Add(new(stretch.Address, usual.WithId(id).WithAt(along).WithHeight(height)));
         }
 
@@ -100,19 +93,13 @@ internal static class RunCure
         DistanceSet places = DistanceSet.Empty;
         foreach (RunStretch stretch in run.Stretches)
         {
-            if (stretch.Wall < 0 || room.Walls[stretch.Wall].Open)
+            if (stretch.Wall < 0)
             {
                 continue;
             }
 
             Wall wall = room.Walls[stretch.Wall];
-            DistanceSet free = DistanceSet.Between(stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
-            foreach (Opening opening in wall.Openings)
-            {
-                bool isInTheWay = opening.Sill is not { } sill || sill.Offset < clearBelow;
-                free &= isInTheWay ? DistanceSet.Outside(opening.Left - aside, opening.Right + aside) : DistanceSet.All;
-            }
-
+            DistanceSet free = FreePlaces.OffOpenings(wall, aside, clearBelow) & DistanceSet.Between(stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
             for (int i = 0; i < free.Count; i++)
             {
                 places |= DistanceSet.Between(free[i].From - stretch.From + stretch.Start, free[i].To - stretch.From + stretch.Start);

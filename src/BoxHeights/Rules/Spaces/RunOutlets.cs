@@ -17,7 +17,7 @@ internal sealed class RunOutlets
     /// <param name="count">What counts.</param>
     /// <param name="runs">Its runs.</param>
     /// <param name="nextSpaces">Whether an outlet serves beyond what breaks its run, measured along the wall line across the break.</param>
-    public void Take(SpaceView space, OutletsThatCount count, RoomRuns runs, bool nextSpaces)
+    public void Take(SpaceView space, ServingReceptacles count, RoomRuns runs, bool nextSpaces)
     {
         inFloorWithin = count.InFloorWithin;
         this.runs = runs;
@@ -97,7 +97,7 @@ internal sealed class RunOutlets
                 Distance from = stretch.Around + along - stretch.From - run.Stretches[0].Around;
                 DistanceRange one = new(from, from + place.Width);
                 found.Add(one);
-                if (runs.Plan.Closes)
+                if (runs.Plan.GoesRound)
                 {
                     found.Add(one + runs.Around);
                     found.Add(one - runs.Around);
@@ -144,7 +144,7 @@ internal sealed class RunOutlets
             return;
         }
 
-        if (!FloorPlan.IsWithinReason(plan))
+        if (!WallPlan.IsInAHouse(plan))
         {
             return;
         }

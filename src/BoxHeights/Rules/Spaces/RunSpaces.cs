@@ -16,7 +16,7 @@ public abstract record RunSpaces
     internal abstract Distance ClearBelow { get; }
 
     /// <summary>The runs of a room.</summary>
-    internal abstract RoomRuns In(Room room, FloorPlan plan);
+    internal abstract RoomRuns In(Room room, WallPlan plan);
 
     /// <summary>The runs of a room, worked out once while a layout is open; null where its walls aren't described.</summary>
     internal RoomRuns? Of(SpaceView view) => view.Prepared(static _ => new Kept()).Of(view, this);
@@ -36,7 +36,7 @@ public abstract record RunSpaces
                 }
             }
 
-            RoomRuns? found = view.Room is { } room && FloorPlan.Of(room.Walls) is { } plan ? spaces.In(room, plan) : null;
+            RoomRuns? found = view.Room is { Walls.Count: > 0 } room && RoomInPlan.Of(view).Plan is { IsTooLarge: false } plan ? spaces.In(room, plan) : null;
             kept.Add((spaces, found));
             return found;
         }
@@ -46,14 +46,14 @@ public abstract record RunSpaces
 /// <summary>The runs of a room under what is surely a break, and under everything that may be one.</summary>
 internal sealed class RoomRuns
 {
-    public RoomRuns(FloorPlan plan, List<Run> sure, List<Run>? atMost)
+    public RoomRuns(WallPlan plan, List<Run> sure, List<Run>? atMost)
     {
         Plan = plan;
         Sure = sure;
         AtMost = atMost;
     }
 
-    public FloorPlan Plan { get; }
+    public WallPlan Plan { get; }
 
     /// <summary>The runs between what surely breaks them.</summary>
     public List<Run> Sure { get; }

@@ -49,7 +49,7 @@ public sealed record WallSpaces : RunSpaces
     // The top of a receptacle as it is usually set, 16 in, and what frames an opening above it.
     internal override Distance ClearBelow => Distance.FromInches(20);
 
-    internal override RoomRuns In(Room room, FloorPlan plan)
+    internal override RoomRuns In(Room room, WallPlan plan)
     {
         Breaks[] breaks = new Breaks[plan.Count];
         bool inDoubt = false;
@@ -60,7 +60,7 @@ public sealed record WallSpaces : RunSpaces
 
         for (int i = 0; OpenLeavesBreak && i < breaks.Length; i++)
         {
-            OpenLeaves.Add(room.Walls, i, plan.Closes, breaks);
+            OpenLeaves.Add(room.Walls, i, plan.GoesRound, breaks);
         }
 
         foreach (Breaks one in breaks)
@@ -135,7 +135,7 @@ public sealed record WallSpaces : RunSpaces
             : Verdict.Unknown;
     }
 
-    private List<Run> Runs(Room room, FloorPlan plan, Breaks[] breaks, bool possible)
+    private List<Run> Runs(Room room, WallPlan plan, Breaks[] breaks, bool possible)
     {
         DividedWalls walls = new(room, plan, Dividers);
         Distance around = Distance.Zero;

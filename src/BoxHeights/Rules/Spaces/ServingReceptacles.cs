@@ -1,7 +1,12 @@
 namespace BoxHeights.Rules;
 
-/// <summary>Which boxes a document takes for an outlet that serves a wall or a counter: row data.</summary>
-public sealed record OutletsThatCount
+/// <summary>Which receptacles a document takes to serve a wall, a counter or an island from where they stand: row data.</summary>
+/// <remarks>
+/// It speaks of general receptacles alone, and of their place: over a counter, in the floor before a wall. A box whose devices aren't stated may hold one, so that
+/// in doubt the wall is neither served nor bare. <see cref="CountedOutlet"/> counts boxes of any kind in a room, takes a box's purpose for its word, and asks nothing
+/// of where along a wall they are.
+/// </remarks>
+public sealed record ServingReceptacles
 {
     // A box whose devices aren't stated may hold a receptacle, unless its purpose says otherwise.
     private static readonly Items<BoxPurpose> NeverReceptacles = new[]
@@ -13,11 +18,11 @@ public sealed record OutletsThatCount
     /// <summary>Devices that count where their rating isn't stated.</summary>
     public Items<DeviceKind> Devices { get; init; }
 
-    /// <summary>The lowest voltage that counts.</summary>
-    public int LowestVolts { get; init; }
+    /// <summary>The lowest voltage that counts; 110 V unless a row says otherwise.</summary>
+    public int LowestVolts { get; init; } = ReceptacleRating.LeastUsualVolts;
 
-    /// <summary>The highest voltage that counts.</summary>
-    public int HighestVolts { get; init; }
+    /// <summary>The highest voltage that counts; 127 V unless a row says otherwise.</summary>
+    public int HighestVolts { get; init; } = ReceptacleRating.MostUsualVolts;
 
     /// <summary>The current ratings that count.</summary>
     public Items<int> Amperes { get; init; }
@@ -73,7 +78,7 @@ public sealed record OutletsThatCount
             return box.Traits.Surface == BoxSurface.Floor && InFloorWithin is null ? Verdict.Fails : verdict;
         }
 
-        return Worse(verdict, Height(box, ref needs));
+        return verdict.And(Height(box, ref needs));
     }
 
     private Verdict Kind(BoxTraits box)
@@ -92,7 +97,7 @@ public sealed record OutletsThatCount
                 : device;
         }
 
-        return device == Verdict.Fails || box.Rating is not { } rating ? device : Worse(device, OfRating(rating));
+        return device == Verdict.Fails || box.Rating is not { } rating ? device : device.And(OfRating(rating));
     }
 
     private Verdict Height(SpaceBox box, ref Facts needs)
@@ -100,7 +105,7 @@ public sealed record OutletsThatCount
         Verdict verdict = Verdict.Passes;
         if (Highest is { } highest)
         {
-            verdict = Within(box, Line, Datum.FinishedFloor, Distance.MinValue, highest, ref needs);
+            verdict = box.IsWithin(Line, Datum.FinishedFloor, Distance.MinValue, highest, ref needs);
         }
 
         if (AboveCounter is { } above && box.Traits.Purpose != BoxPurpose.Counter)
@@ -108,32 +113,12 @@ public sealed record OutletsThatCount
             if (box.CounterTop is not { } top)
             {
                 needs |= Facts.ObstructionHeight;
-                return Worse(verdict, Verdict.Unknown);
+                return verdict.And(Verdict.Unknown);
             }
 
-            verdict = Worse(verdict, Within(box, TargetLine.Center, top.Datum, top.Offset, above == Distance.MaxValue ? above : top.Offset + above, ref needs));
+            verdict = verdict.And(box.IsWithin(TargetLine.Center, top.Datum, top.Offset, above == Distance.MaxValue ? above : top.Offset + above, ref needs));
         }
 
         return verdict;
     }
-
-    internal static Verdict Within(SpaceBox box, TargetLine line, Datum datum, Distance low, Distance high, ref Facts needs)
-    {
-        if (!box.TryHeightOf(line, datum, out DistanceRange height, out Facts missing))
-        {
-            needs |= missing == Facts.None ? Facts.Datum : missing;
-            return Verdict.Unknown;
-        }
-
-        if (height.From >= low && height.To <= high)
-        {
-            return Verdict.Passes;
-        }
-
-        bool some = height.To >= low && height.From <= high;
-        needs |= some ? missing : Facts.None;
-        return some ? Verdict.Unknown : Verdict.Fails;
-    }
-
-    private static Verdict Worse(Verdict one, Verdict other) => one > other ? one : other;
 }

@@ -1,0 +1,62 @@
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Where along a wall there is room for a box that is lacking, and what it can be called. Whether it may be there is tried by whoever offers it.</summary>
+internal static class FreePlaces
+{
+    /// <summary>How far from an opening a box usually is: beside it stand a jack and a king stud, and the box is nailed to the king; 6 in to its center. Common practice, no source.</summary>
+    public static readonly Distance Beside = Distance.FromInches(6);
+
+    /// <summary>Places off a wall's openings; none on an open side.</summary>
+    /// <param name="wall">The wall.</param>
+    /// <param name="aside">How far off, itself allowed.</param>
+    /// <param name="clearBelow">Openings whose sill is known to be this high or higher aren't in the way; null where every one is.</param>
+    public static DistanceSet OffOpenings(Wall wall, Distance aside, Distance? clearBelow)
+    {
+        DistanceSet free = wall.Open ? DistanceSet.Empty : DistanceSet.All;
+        foreach (Opening opening in wall.Openings)
+        {
+            bool isInTheWay = opening.Sill is not { } sill || clearBelow is not { } clear || sill.Offset < clear;
+            free &= isInTheWay ? DistanceSet.Outside(opening.Left - aside, opening.Right + aside) : DistanceSet.All;
+        }
+
+        return free;
+    }
+
+    /// <summary>Places off a wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is.</summary>
+    public static DistanceSet On(SpaceView space, Wall wall)
+    {
+        DistanceSet free = OffOpenings(wall, Beside, null);
+        foreach (Covering covering in wall.Coverings)
+        {
+            free &= DistanceSet.Outside(covering.Left - Beside, covering.Right + Beside);
+        }
+
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (box.Address == space.Id + "/" + wall.Id)
+            {
+                free &= box.Along is { } at ? DistanceSet.Outside(at - Beside, at + Beside) : DistanceSet.Empty;
+            }
+        }
+
+        return free;
+    }
+
+    /// <summary>An id that no box has yet.</summary>
+    /// <param name="dwelling">Where it must be free.</param>
+    /// <param name="wanted">What it should be, or begin with.</param>
+    /// <param name="others">Boxes that are added with it.</param>
+    public static string FreeId(Dwelling dwelling, string wanted, List<PlacedBox>? others = null)
+    {
+        string id = wanted;
+        for (int n = 2; dwelling.FindBox(id) is not null || others?.Exists(other => other.Box.Id == id) == true; n++)
+        {
+            id = wanted + "-" + n.ToString(CultureInfo.InvariantCulture);
+        }
+
+        return id;
+    }
+}
