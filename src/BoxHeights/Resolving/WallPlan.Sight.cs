@@ -40,7 +40,7 @@ internal sealed partial class WallPlan
     {
         decimal least = IsExact(wall, face) && IsExact(wall, patch.Frame) ? 0m : -1m;
         return Turn(face, wall, Math.Max(from, 0), 0m).Away >= least
-            && Turn(face, wall, Math.Min(to, faces[face].Wall.Length.Ticks), 0m).Away >= least
+            && Turn(face, wall, Math.Min(to, faces[face].Length.Ticks), 0m).Away >= least
             && Seen(patch, wall).Near >= least;
     }
 
