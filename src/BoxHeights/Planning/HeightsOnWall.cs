@@ -179,15 +179,17 @@ internal sealed class HeightsOnWall
         long[] edges = site.Edges;
         for (int i = 0; i + 1 < edges.Length; i++)
         {
-            if (edges[i + 1] - edges[i] < 2)
+            long left = System.Math.Max(edges[i], 0);
+            long right = System.Math.Min(edges[i + 1], site.Site.Surface.Length.Ticks);
+            if (right - left < 2)
             {
                 continue;
             }
 
-            long middle = edges[i] + ((edges[i + 1] - edges[i]) / 2);
+            long middle = left + ((right - left) / 2);
             DistanceSet firm = site.SureOfFirmRulesAt(middle);
             DistanceSet all = site.SureAt(middle);
-            foreach (DistanceSet allowed in new[] { all & firm.Shrink(options.HeightMargin), all })
+            foreach (DistanceSet allowed in new[] { all & firm.Shrink(options.HeightMargin), all, firm.Shrink(options.HeightMargin), firm })
             {
                 if (allowed.TryNearestSnapped(wanted, options.HeightStep, out Distance reading))
                 {

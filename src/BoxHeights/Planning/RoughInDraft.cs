@@ -83,19 +83,52 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             known.Add((finding.RuleId, finding.Subject));
         }
 
-        Take(before.WithBox(new(address, named)));
-        foreach (Finding finding in Found())
+        Dwelling after = before.WithBox(new(address, named));
+        if (!Holds(after, known) && (OnOneStick(after, address, named) is not { } level || !Holds(level, known)))
         {
-            // What lacks something may lack less, and what lacked more has less: only what is new about boxes counts.
-            if (finding.Space is null && !known.Contains((finding.RuleId, finding.Subject)))
-            {
-                Take(before);
-                return false;
-            }
+            Take(before);
+            return false;
         }
 
         reasons.Add(new(id, address, reason));
         return true;
+    }
+
+    /// <summary>Takes a dwelling, if nothing is found there that wasn't before. What lacks something may lack less, and what lacked more has less: only what is new about boxes counts.</summary>
+    private bool Holds(Dwelling changed, HashSet<(string RuleId, string Subject)> known)
+    {
+        Take(changed);
+        return !Found().Exists(finding => finding.Space is null && !known.Contains((finding.RuleId, finding.Subject)));
+    }
+
+    /// <summary>The dwelling with all boxes of a purpose that were planned in a storey set by the stick of the last: one room may not allow the height that did for those before.</summary>
+    private Dwelling? OnOneStick(Dwelling dwelling, string address, DeviceBox last)
+    {
+        string? storey = StoreyOf(address);
+        HashSet<string> others = new(StringComparer.Ordinal);
+        foreach (PlannedBox planned in reasons)
+        {
+            if (storey is not null && StoreyOf(planned.Address) == storey && dwelling.FindBox(planned.Id) is { Box: var box } && box.Purpose == last.Purpose && box.Height != last.Height)
+            {
+                others.Add(planned.Id);
+            }
+        }
+
+        return others.Count == 0 ? null : dwelling.WithBoxes(box => others.Contains(box.Id) ? box.WithHeight(last.Height) : box);
+    }
+
+    private string? StoreyOf(string address)
+    {
+        string id = address.Split('/')[0];
+        foreach (Room room in Dwelling.Rooms)
+        {
+            if (room.Id == id)
+            {
+                return room.Storey;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Ends the plan of a room, or of the dwelling.</summary>

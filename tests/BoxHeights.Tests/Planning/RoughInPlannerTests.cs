@@ -36,7 +36,28 @@ public sealed class RoughInPlannerTests
         string[] sloped = plan.Dwelling.Rooms.Where(room => room.Walls.Any(wall => wall.Top.Count > 0)).Select(room => room.Id + "/").ToArray();
         Assert.True(plan.Obstacles.All(obstacle => sloped.Any(room => obstacle.StartsWith(room, StringComparison.Ordinal))), what + plan.ToText());
         Assert.Equal(plan.Reasons.Count, plan.Dwelling.PlacedBoxes().Count);
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+
+    // A storey whose first room judges no seam, and whose second has one at 48 in: the stick of both comes down.
+    [Theory]
+    [InlineData(916138046, 8)]
+    [InlineData(1079768328, 8)]
+    public void Plan_WhereALaterRoomForbidsTheHeight_TakesTheWholeStickDown(int seed, int rooms)
+    {
+        RoomPlan plan = Planner.Plan(Bare(seed, rooms));
+        Assert.Empty(plan.Obstacles);
+        Assert.DoesNotContain(Evaluator.Evaluate(plan.Dwelling).Findings, finding => finding.Severity > Severity.Note || finding.Outcome == Outcome.Unknown);
+    }
+
+    // What reach documents ask is firmer than where boxes are usually set: 16 in to the top is too low for them.
+    [Fact]
+    public void Plan_UnderAReachDocument_SetsReceptaclesWithinReach()
+    {
+        RuleSet reach = Rules + RuleSets.FairHousing;
+        RoomPlan plan = new RoughInPlanner(reach).Plan(Bedroom(), "bed");
+        Assert.Empty(plan.Obstacles);
+        Assert.DoesNotContain(new LayoutEvaluator(reach).Evaluate(plan.Dwelling).Findings, finding => finding.Severity > Severity.Note);
+    }
 
     [Fact]
     public void Plan_TwiceOfTheSame_IsTheSame() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
