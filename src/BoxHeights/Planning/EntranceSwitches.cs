@@ -1,3 +1,5 @@
+using BoxHeights.Standards;
+
 namespace BoxHeights;
 
 /// <summary>A switch at each entrance of a room that has none yet, on the side that the trade takes.</summary>
@@ -7,8 +9,6 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     {
         OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.Cased,
     };
-
-    private static readonly BoxHeight Usual = BoxHeight.ToTop(Distance.FromInches(48, 0, 1), Datum.Subfloor);
 
     public void Plan(Room room)
     {
@@ -29,7 +29,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
             }
         }
 
-        DeviceBox box = new DeviceBox("switch", BoxPurpose.Switch).WithHeight(Usual).WithDevices(new[] { entrances > 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.Switch });
+        DeviceBox box = new DeviceBox("switch", BoxPurpose.Switch).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)).WithDevices(new[] { entrances > 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.Switch });
         foreach (Wall wall in room.Walls)
         {
             foreach (Opening opening in wall.Openings)

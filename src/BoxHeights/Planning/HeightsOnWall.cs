@@ -125,13 +125,7 @@ internal sealed class HeightsOnWall
     /// <summary>The height that most boxes of the purpose have in the storey; the lowest of several that as many have.</summary>
     private static BoxHeight? Shared(RoughInDraft draft, string address, DeviceBox box)
     {
-        string room = address.Split('/')[0];
-        string? storey = null;
-        foreach (Room one in draft.Dwelling.Rooms)
-        {
-            storey = one.Id == room ? one.Storey : storey;
-        }
-
+        string? storey = draft.StoreyOf(address);
         Dictionary<BoxHeight, int> counts = [];
         foreach (Room one in draft.Dwelling.Rooms)
         {

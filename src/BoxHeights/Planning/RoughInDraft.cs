@@ -74,7 +74,7 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
     /// <returns>Whether it stayed.</returns>
     public bool TryAdd(string address, DeviceBox box, string reason)
     {
-        string id = FreeId(address, box.Purpose);
+        string id = FreePlaces.FreeId(Dwelling, address.Split('/')[0] + "-" + box.Purpose);
         DeviceBox named = box.WithId(id);
         Dwelling before = Dwelling;
         HashSet<(string, string)> known = [];
@@ -117,7 +117,8 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
         return others.Count == 0 ? null : dwelling.WithBoxes(box => others.Contains(box.Id) ? box.WithHeight(last.Height) : box);
     }
 
-    private string? StoreyOf(string address)
+    /// <summary>The storey of the room that a surface is in; null outside.</summary>
+    public string? StoreyOf(string address)
     {
         string id = address.Split('/')[0];
         foreach (Room room in Dwelling.Rooms)
@@ -198,17 +199,4 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
     }
 
     private static bool IsOf(Finding finding, string room) => finding.Address == room || finding.Address.StartsWith(room + "/", StringComparison.Ordinal);
-
-    private string FreeId(string address, BoxPurpose purpose)
-    {
-        string room = address.Split('/')[0];
-        for (int n = 1; ; n++)
-        {
-            string id = room + "-" + purpose + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            if (Dwelling.FindBox(id) is null)
-            {
-                return id;
-            }
-        }
-    }
 }

@@ -6,11 +6,6 @@ namespace BoxHeights;
 /// <summary>Boxes along the runs of a room's walls and counters that lack some: the exact plan of each run, from the places that its walls offer.</summary>
 internal sealed class RunBoxes(RoughInDraft draft)
 {
-    // 66 of 72 in, 20 of 24 in. Common practice, no source.
-    private static readonly Distance MostSlack = Distance.FromInches(6, 0, 1);
-    private const int SlackParts = 6;
-    private static readonly Distance LongFace = Distance.FromFeet(6m);
-
     public void Plan(Room room)
     {
         foreach (SpaceRule rule in draft.State.Rules.Space)
@@ -77,10 +72,9 @@ internal sealed class RunBoxes(RoughInDraft draft)
         foreach ((Distance from, Distance to, bool isLoop) in Legs(rule, run))
         {
             Distance limit = rule.Reach ?? to - from;
-            RunPlannerOptions aims = new(limit)
+            RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(limit) with
             {
-                Reach = limit - Distance.Min(MostSlack, limit.Split(SlackParts)[0]),
-                FaceLength = rule.Spaces is WallSpaces ? LongFace : null,
+                FaceLength = rule.Spaces is WallSpaces ? RunPlannerOptions.Walls.FaceLength : null,
                 CodeMinimum = draft.Options.CodeMinimum,
             };
             RunToPlan toPlan = new(new(from, to))

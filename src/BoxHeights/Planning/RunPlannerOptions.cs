@@ -7,10 +7,14 @@ namespace BoxHeights;
 public sealed record RunPlannerOptions
 {
     /// <summary>Along walls: every point within 6 ft (NEC 210.52(A)(1)), planned for 5 ft 6 in, and a box on each face of 6 ft or more. The slack and the face are common practice, no source.</summary>
-    public static RunPlannerOptions Walls { get; } = new(Distance.FromFeetInches(6, 0)) { Reach = Distance.FromFeetInches(5, 6), FaceLength = Distance.FromFeetInches(6, 0) };
+    public static RunPlannerOptions Walls { get; } = WithSlackFor(Distance.FromFeetInches(6, 0)).WithFaceLength(Distance.FromFeetInches(6, 0));
 
     /// <summary>Behind counters: every point within 24 in (NEC 210.52(C)(1)), planned for 20 in. The slack is common practice, no source.</summary>
-    public static RunPlannerOptions Counters { get; } = new(Distance.FromFeetInches(2, 0)) { Reach = Distance.FromFeetInches(1, 8) };
+    public static RunPlannerOptions Counters { get; } = WithSlackFor(Distance.FromFeetInches(2, 0));
+
+    /// <summary>Plans for a limit with the usual slack: a sixth of it, 6 in at most, so that studs can be met. Common practice, no source.</summary>
+    /// <param name="limit">How far any point of a run may be from a box, along the run; more than zero.</param>
+    public static RunPlannerOptions WithSlackFor(Distance limit) => new(limit) { Reach = limit - Distance.Min(Distance.FromInches(6, 0, 1), limit.Split(6)[0]) };
 
     /// <summary>Plans for a limit, without slack.</summary>
     /// <param name="limit">How far any point of a run may be from a box, along the run; more than zero.</param>

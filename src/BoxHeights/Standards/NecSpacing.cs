@@ -58,12 +58,11 @@ internal static class NecSpacing
         ExceptPurposes = DeviceLists.BehindAppliances,
     };
 
-    // A common height of each; common practice, no source.
     private static DeviceBox WallBox { get; } = new DeviceBox("added", BoxPurpose.General)
-        .WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithHeight(BoxHeight.ToTop(Distance.FromInches(16), Datum.Subfloor));
+        .WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithHeight(TradePractice.HeightFor(BoxPurpose.General));
 
     private static DeviceBox CounterBox { get; } = new DeviceBox("added", BoxPurpose.Counter)
-        .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(BoxHeight.ToTop(Distance.FromInches(48), Datum.Subfloor));
+        .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(TradePractice.HeightFor(BoxPurpose.Counter));
 
     public static RuleSet Rows(NecEdition edition)
     {

@@ -44,6 +44,20 @@ internal static class TradePractice
         Habit(BoxPurpose.Thermostat, (Edge.Center, 60), (Edge.Center, 44), (Edge.Center, 64)),
     });
 
+    /// <summary>The usual height of boxes for a purpose; null where there is no usual one.</summary>
+    public static BoxHeight? HeightFor(BoxPurpose purpose)
+    {
+        foreach (PracticeHeight habit in Usual.Heights)
+        {
+            if (habit.Purpose == purpose)
+            {
+                return habit.Height;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The trade's habits with a builder's own heights: those take the place of the usual ones for the same purposes.</summary>
     public static RuleSet With(PracticeTable own)
     {

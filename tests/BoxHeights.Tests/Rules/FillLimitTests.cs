@@ -60,7 +60,7 @@ public sealed class FillLimitTests
     [InlineData("nail-on", 2, "22", Verdict.Unknown)]
     [InlineData("nail-on", 2, "24", Verdict.Passes)]
     public void State_ClampsNotStated_MatterOnlyWhereTheyTurnTheVerdict(string kind, int devices, string volume, Verdict expected) =>
-        Says(Box("14-2,14-2,14-2", devices).WithKind(new BoxKind(kind)), volume, expected, Facts.Clamps);
+        AssertSays(Box("14-2,14-2,14-2", devices).WithKind(new BoxKind(kind)), volume, expected, Facts.Clamps);
 
     // Two cables of 14-2 fill 10 in³ without a device and 14 with one; whether a timer sits on a yoke, or what a box is for at all, isn't known here.
     [Theory]
@@ -71,7 +71,7 @@ public sealed class FillLimitTests
     [InlineData("thermostat", "13.9", Verdict.Fails)]
     [InlineData("blank", "10", Verdict.Passes)]
     public void State_DevicesOfEveryKind_TakeTheirRoom(string device, string volume, Verdict expected) =>
-        Says(Box("14-2,14-2", 1).WithDevices(device.Length == 0 ? default : new[] { new DeviceKind(device) }), volume, expected, Facts.Devices);
+        AssertSays(Box("14-2,14-2", 1).WithDevices(device.Length == 0 ? default : new[] { new DeviceKind(device) }), volume, expected, Facts.Devices);
 
     // 12-2 and 14-2: 4.5 + 4 + 2.25 of ground, and the switch 4 or 4.5, whichever it is connected to.
     [Theory]
@@ -81,7 +81,7 @@ public sealed class FillLimitTests
     [InlineData("14 AWG", "14.75", Verdict.Passes)]
     [InlineData("12 AWG", "15.2", Verdict.Fails)]
     public void State_CablesOfTwoSizes_DependsOnWhatTheDeviceIsConnectedTo(string connected, string volume, Verdict expected) =>
-        Says(Box("12-2,14-2", 1).WithConnected(connected.Length == 0 ? default : new[] { ConductorSize.Parse(connected) }), volume, expected, Facts.Devices);
+        AssertSays(Box("12-2,14-2", 1).WithConnected(connected.Length == 0 ? default : new[] { ConductorSize.Parse(connected) }), volume, expected, Facts.Devices);
 
     // A ring marked 3.8 in³ on a box of 15.5: 19.3 in³ together (NEC 314.16(A)).
     [Theory]
@@ -90,7 +90,7 @@ public sealed class FillLimitTests
     public void State_MarkedRing_AddsItsRoom(double ring, Verdict expected)
     {
         DeviceBox box = Box("14-2,14-2,14-2", 1).WithExtension(Volume.FromCubicInches((decimal)ring));
-        Says(box, "15.5", expected, Facts.None);
+        AssertSays(box, "15.5", expected, Facts.None);
     }
 
     [Fact]
@@ -150,7 +150,7 @@ public sealed class FillLimitTests
         Assert.Equal(["box-fill"], remedy.Conflicting.ToArray());
     }
 
-    private static void Says(DeviceBox box, string volume, Verdict expected, Facts ifUnknown)
+    private static void AssertSays(DeviceBox box, string volume, Verdict expected, Facts ifUnknown)
     {
         Check check = BoxFillCaseTests.Placed(NecEdition.Nec2023, box.WithVolume(Volume.FromCubicInches(decimal.Parse(volume, CultureInfo.InvariantCulture)))).Check()!.Value;
         Assert.Equal(expected, check.Verdict);

@@ -15,44 +15,44 @@ public sealed class LayoutFaultTests
 
     [Fact]
     public void DuplicateId_TwoBoxes_IsNamed() =>
-        Finds(House(wall => wall.Add(Box("twin", "40")).Add(Box("twin", "60"))), LayoutFaultKind.DuplicateId, "twin", "id");
+        AssertFinds(House(wall => wall.Add(Box("twin", "40")).Add(Box("twin", "60"))), LayoutFaultKind.DuplicateId, "twin", "id");
 
     [Fact]
     public void DuplicateId_TwoPartsOfAWall_IsNamed() =>
-        Finds(House(wall => wall.Add(Counter("same", "10", "20")).Add(Counter("same", "30", "40"))), LayoutFaultKind.DuplicateId, "room/wall/same", "counter", false);
+        AssertFinds(House(wall => wall.Add(Counter("same", "10", "20")).Add(Counter("same", "30", "40"))), LayoutFaultKind.DuplicateId, "room/wall/same", "counter", false);
 
     [Fact]
     public void DuplicateId_RoomAndStorey_IsNamed()
     {
         Dwelling dwelling = House(_ => { });
-        Finds(dwelling.WithStoreys(dwelling.Storeys.With(new Storey("room"))), LayoutFaultKind.DuplicateId, "room", "id");
+        AssertFinds(dwelling.WithStoreys(dwelling.Storeys.With(new Storey("room"))), LayoutFaultKind.DuplicateId, "room", "id");
     }
 
     [Fact]
     public void UnknownReference_NoSuchStorey_IsNamed()
     {
         Dwelling dwelling = House(_ => { });
-        Finds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithStorey("attic"))), LayoutFaultKind.UnknownReference, "room", "\"attic\"");
+        AssertFinds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithStorey("attic"))), LayoutFaultKind.UnknownReference, "room", "\"attic\"");
     }
 
     [Fact]
     public void UnknownReference_NoSuchWallBehind_IsNamed() =>
-        Finds(House(wall => wall.With(one => one.WithBackOf("bath/east"))), LayoutFaultKind.UnknownReference, "room/wall", "\"bath/east\"");
+        AssertFinds(House(wall => wall.With(one => one.WithBackOf("bath/east"))), LayoutFaultKind.UnknownReference, "room/wall", "\"bath/east\"");
 
     [Fact]
     public void UnknownReference_FixtureOnNoWall_IsNamed()
     {
         Dwelling dwelling = House(_ => { });
         Fixture washer = new("washer", FixtureKind.Washer) { Wall = "west" };
-        Finds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithFixtures(new[] { washer }))), LayoutFaultKind.UnknownReference, "room/washer", "\"west\"");
+        AssertFinds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithFixtures(new[] { washer }))), LayoutFaultKind.UnknownReference, "room/washer", "\"west\"");
     }
 
     [Fact]
     public void UnknownReference_FlightToNoStorey_IsNamed() =>
-        Finds(House(_ => { }).WithFlights(new[] { new StairFlight("stairs", "ground", "attic", 14) }), LayoutFaultKind.UnknownReference, "stairs", "\"attic\"");
+        AssertFinds(House(_ => { }).WithFlights(new[] { new StairFlight("stairs", "ground", "attic", 14) }), LayoutFaultKind.UnknownReference, "stairs", "\"attic\"");
 
     [Fact]
-    public void UnknownReference_StudThatIsNotThere_IsNamedAndNotJudged() => NotJudged(
+    public void UnknownReference_StudThatIsNotThere_IsNamedAndNotJudged() => AssertNotJudged(
         Box("far", "0").WithAt(null).WithMounting(new Mounting(MountingMethod.Stud).WithStud(40).WithSide(StudSide.Left)),
         LayoutFaultKind.UnknownReference,
         "stud 40");
@@ -61,7 +61,7 @@ public sealed class LayoutFaultTests
     [InlineData(Datum.Countertop, "no counter")]
     [InlineData(Datum.SplashTop, "no finish")]
     public void UnknownReference_CountertopThatIsNotThere_IsNamedAndNotJudged(Datum datum, string words) =>
-        NotJudged(Box("above", "60").WithHeight(BoxHeight.ToBottom(CaseFile.Inches("8"), datum)), LayoutFaultKind.UnknownReference, words);
+        AssertNotJudged(Box("above", "60").WithHeight(BoxHeight.ToBottom(CaseFile.Inches("8"), datum)), LayoutFaultKind.UnknownReference, words);
 
     // A one-gang box is 2-1/4 in wide and 3-3/4 tall: common practice, no source.
     [Theory]
@@ -88,40 +88,40 @@ public sealed class LayoutFaultTests
     }
 
     [Fact]
-    public void OutsideItsWall_BoxBeyondItsEnd_IsNamedAndNotJudged() => NotJudged(Box("beyond", "144-1/16"), LayoutFaultKind.OutsideItsWall, "144 in");
+    public void OutsideItsWall_BoxBeyondItsEnd_IsNamedAndNotJudged() => AssertNotJudged(Box("beyond", "144-1/16"), LayoutFaultKind.OutsideItsWall, "144 in");
 
     // A stud near the left corner, and a box so wide that it would stand in the next wall.
     [Fact]
-    public void OutsideItsWall_BoxLeftOfItsStart_IsNamedAndNotJudged() => NotJudged(
+    public void OutsideItsWall_BoxLeftOfItsStart_IsNamedAndNotJudged() => AssertNotJudged(
         Box("before", "0").WithAt(null).WithSize(new BoxSize(CaseFile.Inches("60"), CaseFile.Inches("4"))).WithMounting(new Mounting(MountingMethod.Stud).WithStud(1).WithSide(StudSide.Left)),
         LayoutFaultKind.OutsideItsWall,
         "before");
 
     [Fact]
     public void OutsideItsWall_BoxOverTheCeiling_IsNamedAndNotJudged() =>
-        NotJudged(Box("up", "60").WithHeight(BoxHeight.ToTop(CaseFile.Inches("98"), Datum.Subfloor)), LayoutFaultKind.OutsideItsWall, "ceiling");
+        AssertNotJudged(Box("up", "60").WithHeight(BoxHeight.ToTop(CaseFile.Inches("98"), Datum.Subfloor)), LayoutFaultKind.OutsideItsWall, "ceiling");
 
     [Fact]
-    public void OutsideItsWall_CounterBeyondItsEnd_IsNamed() => Finds(House(wall => wall.Add(Counter("long", "100", "150"))), LayoutFaultKind.OutsideItsWall, "room/wall/long", "150 in", false);
+    public void OutsideItsWall_CounterBeyondItsEnd_IsNamed() => AssertFinds(House(wall => wall.Add(Counter("long", "100", "150"))), LayoutFaultKind.OutsideItsWall, "room/wall/long", "150 in", false);
 
     [Fact]
     public void OutsideItsWall_WallThatIsOpen_IsNamedAndNotJudged()
     {
         Dwelling dwelling = House(_ => { });
         dwelling = dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("side", CaseFile.Inches("144")) { Open = true, Boxes = new[] { Box("nowhere", "20") } }))));
-        Evaluation evaluation = Finds(dwelling, LayoutFaultKind.OutsideItsWall, "nowhere", "no wall");
+        Evaluation evaluation = AssertFinds(dwelling, LayoutFaultKind.OutsideItsWall, "nowhere", "no wall");
         Assert.DoesNotContain(evaluation.Checks, check => check.Subject == "nowhere");
     }
 
     [Fact]
-    public void NoExtent_CounterFromRightToLeft_IsNamed() => Finds(House(wall => wall.Add(Counter("thin", "40", "40"))), LayoutFaultKind.NoExtent, "room/wall/thin", "40 in", false);
+    public void NoExtent_CounterFromRightToLeft_IsNamed() => AssertFinds(House(wall => wall.Add(Counter("thin", "40", "40"))), LayoutFaultKind.NoExtent, "room/wall/thin", "40 in", false);
 
     [Fact]
-    public void NoHeight_BoxOnAWall_IsNamedAndNotJudged() => NotJudged(Box("somewhere", "60").WithHeight(null), LayoutFaultKind.NoHeight, "height");
+    public void NoHeight_BoxOnAWall_IsNamedAndNotJudged() => AssertNotJudged(Box("somewhere", "60").WithHeight(null), LayoutFaultKind.NoHeight, "height");
 
     [Fact]
     public void BeyondMeasure_BoxAsHighAsNoHouse_IsNamedAndNotJudged() =>
-        NotJudged(Box("far", "60").WithHeight(BoxHeight.ToTop(Distance.FromTicks(long.MaxValue - 1), Datum.Subfloor)), LayoutFaultKind.BeyondMeasure, "larger than anything in a house");
+        AssertNotJudged(Box("far", "60").WithHeight(BoxHeight.ToTop(Distance.FromTicks(long.MaxValue - 1), Datum.Subfloor)), LayoutFaultKind.BeyondMeasure, "larger than anything in a house");
 
     [Fact]
     public void OverlappingOpenings_BothWays_IsNamed()
@@ -129,7 +129,7 @@ public sealed class LayoutFaultTests
         Opening door = new("door", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("96")) { Head = new Level(CaseFile.Inches("82"), Datum.Subfloor) };
         Opening window = new("window", OpeningKind.Window, CaseFile.Inches("90"), CaseFile.Inches("110"));
         Opening Sill(string sill) => window.WithSill(new Level(CaseFile.Inches(sill), Datum.Subfloor));
-        Finds(House(wall => wall.Add(door).Add(Sill("40"))), LayoutFaultKind.OverlappingOpenings, "room/wall/door", "\"window\"", false);
+        AssertFinds(House(wall => wall.Add(door).Add(Sill("40"))), LayoutFaultKind.OverlappingOpenings, "room/wall/door", "\"window\"", false);
         Assert.DoesNotContain(Evaluator.Evaluate(House(wall => wall.Add(door).Add(Sill("82")))).Findings, finding => finding.Fault is not null);
         Assert.DoesNotContain(Evaluator.Evaluate(House(wall => wall.Add(door).Add(Sill("40").WithLeft(CaseFile.Inches("96"))))).Findings, finding => finding.Fault is not null);
     }
@@ -202,14 +202,14 @@ public sealed class LayoutFaultTests
         Assert.All(Enum.GetNames<LayoutFaultKind>(), kind => Assert.Contains(kind, tested));
     }
 
-    private static void NotJudged(DeviceBox box, LayoutFaultKind kind, string words)
+    private static void AssertNotJudged(DeviceBox box, LayoutFaultKind kind, string words)
     {
-        Evaluation evaluation = Finds(House(wall => wall.Add(box)), kind, box.Id, words);
+        Evaluation evaluation = AssertFinds(House(wall => wall.Add(box)), kind, box.Id, words);
         Assert.DoesNotContain(evaluation.Checks, check => check.Subject == box.Id);
         Assert.Contains(evaluation.NotChecked, line => line.Contains("(" + box.Id + ")", StringComparison.Ordinal));
     }
 
-    private static Evaluation Finds(Dwelling dwelling, LayoutFaultKind kind, string subject, string words, bool othersAreJudged = true)
+    private static Evaluation AssertFinds(Dwelling dwelling, LayoutFaultKind kind, string subject, string words, bool othersAreJudged = true)
     {
         Evaluation evaluation = Evaluator.Evaluate(dwelling);
         Finding finding = evaluation.Findings.Single(one => one.Fault is not null);

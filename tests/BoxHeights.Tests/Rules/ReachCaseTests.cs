@@ -106,7 +106,7 @@ public sealed class ReachCaseTests
     [InlineData("25", "0", "42", Verdict.Fails, Facts.None)]
     [InlineData("25", "0", "20", Verdict.Passes, Facts.None)]
     public void AdaReach_ApproachNotStated_IsUnknownOnlyWhereItMatters(string depth, string knee, string center, Verdict expected, Facts needs) =>
-        Says(Before("counter", "34", depth, knee).At(Center(center)), expected, needs);
+        AssertSays(Before("counter", "34", depth, knee).At(Center(center)), expected, needs);
 
     [Theory]
     [InlineData(Approach.Forward, "20", "46", Verdict.Unknown, Facts.KneeSpace)]
@@ -118,14 +118,14 @@ public sealed class ReachCaseTests
     public void AdaReach_KneeSpaceNotStated_IsUnknownOnlyWhereItMatters(Approach approach, string depth, string center, Verdict expected, Facts needs)
     {
         OneBox box = Before("counter", "34", depth, "");
-        Says(box with { Box = box.Box.WithApproach(approach).WithHeight(Center(center)) }, expected, needs);
+        AssertSays(box with { Box = box.Box.WithApproach(approach).WithHeight(Center(center)) }, expected, needs);
     }
 
     [Theory]
     [InlineData("40", Verdict.Passes)]
     [InlineData("46.69", Verdict.Passes)]
     [InlineData("47", Verdict.Fails)]
-    public void AdaReach_NothingInTheWay_AsksForNoApproach(string center, Verdict expected) => Says(Before("", "", "", "").At(Center(center)), expected, Facts.None);
+    public void AdaReach_NothingInTheWay_AsksForNoApproach(string center, Verdict expected) => AssertSays(Before("", "", "", "").At(Center(center)), expected, Facts.None);
 
     // A counter 35 in above the subfloor is 34 in above a floor 1 in thick, which is as high as a side reach goes.
     [Fact]
@@ -150,11 +150,11 @@ public sealed class ReachCaseTests
     {
         OneBox box = Before("", "", "", "") with { Room = room => room.WithFloor(OneBox.Floor(new DistanceRange(Distance.Zero, CaseFile.Inches("1-1/4")))) };
         box = box.At(BoxHeight.ToCenter(CaseFile.Inches("16.81"), Datum.Subfloor));
-        Says(box, Verdict.Unknown, Facts.FloorFinish);
+        AssertSays(box, Verdict.Unknown, Facts.FloorFinish);
         Assert.Contains("good for any floor up to 1/2 in", box.Evaluate().Findings.Single().Message, StringComparison.Ordinal);
     }
 
-    private static void Says(OneBox box, Verdict expected, Facts needs)
+    private static void AssertSays(OneBox box, Verdict expected, Facts needs)
     {
         Check check = box.Check()!.Value;
         Assert.Equal(expected, check.Verdict);

@@ -18,6 +18,7 @@ internal sealed partial class LayoutState
     private readonly long[] reading;
     private readonly DistanceRange?[] center;
     private readonly Area[] safe;
+    private readonly bool[] mayMissLimits;
     private readonly List<Finding>?[] placementFindings;
     private readonly List<Finding>?[] limitFindings;
     private readonly List<Finding>?[] groupFindings;
@@ -40,6 +41,7 @@ internal sealed partial class LayoutState
         reading = new long[count];
         center = new DistanceRange?[count];
         safe = new Area[count];
+        mayMissLimits = new bool[count];
         placementFindings = new List<Finding>?[count];
         limitFindings = new List<Finding>?[count];
         for (int i = 0; i < count; i++)
@@ -135,6 +137,7 @@ internal sealed partial class LayoutState
         {
             sites[box] = [];
             safe[box] = Area.Empty;
+            mayMissLimits[box] = false;
             return;
         }
 
@@ -147,6 +150,8 @@ internal sealed partial class LayoutState
             safe[box] = Area.Empty;
         }
 
+        // Kept beside the box: asking its site costs more than judging it.
+        mayMissLimits[box] = sites[box].Length > 1 || Array.Exists(sites[box][0].Limits, limit => limit.MayFail);
         bool hasCenter = sites[box].Length == 1 && HasReading(box) && sites[box][0].HasCenter;
         center[box] = hasCenter ? sites[box][0].CenterAboveReading + PlaceOf(box).Readings : null;
     }
@@ -283,7 +288,14 @@ internal sealed partial class LayoutState
             return Verdict.Passes;
         }
 
+        // Most boxes can be anywhere there: one look at the lowest height tells, without sets.
         StatedSite site = sites[box][0];
+        Place lowest = new(at[box], at[box], -site.CenterAboveReading + above[0].From);
+        if (Array.TrueForAll(site.Placements, Allows))
+        {
+            return Verdict.Passes;
+        }
+
         DistanceSet sure = above.ErodeShift(-site.CenterAboveReading);
         DistanceSet possible = above.DilateShift(-site.CenterAboveReading);
         foreach (StatedPlacement placement in site.Placements)
@@ -297,12 +309,15 @@ internal sealed partial class LayoutState
         }
 
         return !sure.IsEmpty ? Verdict.Passes : possible.IsEmpty ? Verdict.Fails : Verdict.Unknown;
+
+        bool Allows(StatedPlacement placement) =>
+            (!habitsToo && placement.Rule.YieldsWhenForced) || SlabJudge.Verdict(placement.Slabs, lowest) == Verdict.Passes;
     }
 
     private void JudgeLimits(int box)
     {
         limitFindings[box]?.Clear();
-        for (int i = 0; sites[box].Length > 0 && i < sites[box][0].Limits.Length; i++)
+        for (int i = 0; mayMissLimits[box] && i < sites[box][0].Limits.Length; i++)
         {
             if ((sites[box][0].Limits[i].MayFail || sites[box].Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
             {

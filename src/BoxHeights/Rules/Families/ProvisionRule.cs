@@ -114,7 +114,7 @@ public sealed class ProvisionGroup
         int count = 0;
         for (int i = 0; i < members.Length; i++)
         {
-            if (state.TryNominalCenter(members[i], out Distance one) && (measured || (TryCenter(i, out DistanceRange exactly) && exactly.IsExact)))
+            if (measured ? state.TryNominalCenter(members[i], out Distance one) : TryExactCenter(i, out one))
             {
                 exact[count++] = one.Ticks;
             }
@@ -136,6 +136,13 @@ public sealed class ProvisionGroup
 
         center = Distance.FromTicks(best);
         return most > 0;
+    }
+
+    private bool TryExactCenter(int index, out Distance exactly)
+    {
+        bool known = TryCenter(index, out DistanceRange center) && center.IsExact;
+        exactly = center.From;
+        return known;
     }
 
     /// <summary>Whether the placement rules let a box, where it is along its wall, have its center at some of these heights above the storey's subfloor.</summary>
