@@ -21,7 +21,7 @@ public sealed class RatedWallTests
         .WithSize(new BoxSize(In("2"), In("4"))).WithHeight(BoxHeight.Parse("16 in to top above subfloor")).WithFireProtection(FireProtection.None);
 
     /// <summary>Two rooms with one wall of 144 in between them, a box on each face: 60 in from the left end of its own, and so many inches away along the wall.</summary>
-    private static Evaluation Evaluate(Distance away, Func<Wall, Wall>? wall = null, Func<DeviceBox, DeviceBox>? box = null)
+    private static Evaluation Evaluate(Distance away, Func<Wall, Wall>? wall = null, Func<DeviceBox, DeviceBox>? box = null, RuleSet? rules = null)
     {
         wall ??= one => one;
         box ??= one => one;
@@ -31,7 +31,7 @@ public sealed class RatedWallTests
 
         // The other face runs the other way: its place 84 in is right behind 60 in.
         house.Room("other", RoomKind.Bedroom, "main").Wall("west", In("144")).Add(box(Box("b", In("84") + away)));
-        return new LayoutEvaluator(Separation).Evaluate(house.Build());
+        return new LayoutEvaluator(rules ?? Separation).Evaluate(house.Build());
     }
 
     // Boxes 2 in wide: side to side 24 in is 26 in from center to center.
@@ -47,12 +47,18 @@ public sealed class RatedWallTests
     }
 
     [Fact]
-    public void Apart_FromCenters_IsTheOtherReading()
+    public void Apart_TooNear_IsAViolationThatNamesTheOtherBox()
     {
         Finding finding = Assert.Single(Evaluate(In("24")).Findings);
-        Assert.Equal(Severity.Violation, finding.Severity);
-        Assert.Contains("near ", finding.Message, StringComparison.Ordinal);
+        Assert.Equal((Outcome.Fails, Severity.Violation), (finding.Outcome, finding.Severity));
+        Assert.Contains("near " + (finding.Subject == "a" ? "b" : "a") + " on the other face", finding.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(-1, false)]
+    public void Apart_ReadFromCenters_IsEnoughAt24Inches(int ticks, bool good) =>
+        Assert.Equal(good, Evaluate(In("24") + Distance.FromTicks(ticks), null, null, Separation.WithReading("rated-separation", "centers")).IsClean);
 
     [Fact]
     public void FilledCavity_NeedsItsDepthBetweenTheBoxes()
