@@ -114,7 +114,7 @@ public readonly partial struct DistanceSet
     private struct Gatherer
     {
         private int count;
-        private long low0, high0, low1, high1, low2, high2, low3, high3;
+        private long low0, high0, low1, high1;
         private long[]? more;
         private long low, high;
         private bool open;
@@ -146,7 +146,7 @@ public readonly partial struct DistanceSet
                 Array.Resize(ref more, 2 * (count - Inline));
             }
 
-            return new(count, low0, high0, low1, high1, low2, high2, low3, high3, more);
+            return new(count, low0, high0, low1, high1, more);
         }
 
         private void Close()
@@ -163,12 +163,6 @@ public readonly partial struct DistanceSet
                     break;
                 case 1:
                     (low1, high1) = (low, high);
-                    break;
-                case 2:
-                    (low2, high2) = (low, high);
-                    break;
-                case 3:
-                    (low3, high3) = (low, high);
                     break;
                 default:
                     int at = 2 * (count - Inline);

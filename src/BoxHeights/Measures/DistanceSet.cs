@@ -5,37 +5,34 @@ namespace BoxHeights;
 /// <summary>The distances that something allows: any number of stretches, ends included, on the grid of 12.5 nm.</summary>
 /// <remarks>
 /// <para><c>default</c> is the empty set. Stretches are held from low to high, apart from each other by at least one missing tick, so that
-/// sets with the same members are equal. Up to four stretches take no memory of their own.</para>
+/// sets with the same members are equal. Up to two stretches take no memory of their own.</para>
 /// <para><see cref="Distance.MinValue"/> and <see cref="Distance.MaxValue"/> as an end mean no bound on that side; shifting and shrinking leave them.</para>
 /// </remarks>
 public readonly partial struct DistanceSet : IEquatable<DistanceSet>
 {
-    private const int Inline = 4;
+    // Bands and keep-outs have one or two, and a set is copied far more often than it is made.
+    private const int Inline = 2;
     private const long Lowest = long.MinValue;
     private const long Highest = long.MaxValue;
 
     private readonly int count;
-    private readonly long low0, high0, low1, high1, low2, high2, low3, high3;
+    private readonly long low0, high0, low1, high1;
 
-    // The stretches after the fourth, low and high in turn.
+    // The stretches after the second, low and high in turn.
     private readonly long[]? more;
 
     private DistanceSet(long low, long high)
-        : this(1, low, high, 0, 0, 0, 0, 0, 0, null)
+        : this(1, low, high, 0, 0, null)
     {
     }
 
-    private DistanceSet(int count, long low0, long high0, long low1, long high1, long low2, long high2, long low3, long high3, long[]? more)
+    private DistanceSet(int count, long low0, long high0, long low1, long high1, long[]? more)
     {
         this.count = count;
         this.low0 = low0;
         this.high0 = high0;
         this.low1 = low1;
         this.high1 = high1;
-        this.low2 = low2;
-        this.high2 = high2;
-        this.low3 = low3;
-        this.high3 = high3;
         this.more = more;
     }
 
@@ -181,8 +178,6 @@ public readonly partial struct DistanceSet : IEquatable<DistanceSet>
     {
         0 => low0,
         1 => low1,
-        2 => low2,
-        3 => low3,
         _ => more![2 * (index - Inline)],
     };
 
@@ -190,8 +185,6 @@ public readonly partial struct DistanceSet : IEquatable<DistanceSet>
     {
         0 => high0,
         1 => high1,
-        2 => high2,
-        3 => high3,
         _ => more![(2 * (index - Inline)) + 1],
     };
 

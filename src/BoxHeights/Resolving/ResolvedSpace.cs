@@ -111,6 +111,11 @@ internal sealed class ResolvedSpace
 
     private static Items<T> Of<T>(Items<T> all, System.Predicate<T> which)
     {
+        if (all.Count == 0)
+        {
+            return default;
+        }
+
         List<T> found = [];
         foreach (T one in all)
         {

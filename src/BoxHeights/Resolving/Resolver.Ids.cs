@@ -6,9 +6,10 @@ namespace BoxHeights;
 /// <content>What has to have an id of its own in the dwelling.</content>
 internal sealed partial class Resolver
 {
+    /// <summary>After the boxes are resolved.</summary>
     private void UniqueIds(Dwelling dwelling)
     {
-        Dictionary<string, string> seen = new(StringComparer.Ordinal);
+        Dictionary<string, string> seen = new(Boxes.Count + dwelling.Rooms.Count, StringComparer.Ordinal);
         foreach (Storey storey in dwelling.Storeys)
         {
             Once(storey.Id, storey.Id, "a storey");
@@ -29,9 +30,9 @@ internal sealed partial class Resolver
             Once(flight.Id, flight.Id, "a flight");
         }
 
-        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        foreach (ResolvedBox box in Boxes)
         {
-            Once(placed.Box.Id, placed.Address, null);
+            Once(box.Source.Id, box.Surface.Address, null);
         }
 
         // What names a place is put into words only for a fault: a house has many boxes.

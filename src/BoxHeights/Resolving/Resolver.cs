@@ -33,7 +33,6 @@ internal sealed partial class Resolver
     {
         Resolver resolver = new(catalog, dwelling.Units);
         resolver.Storeys(dwelling);
-        resolver.UniqueIds(dwelling);
         foreach (StairFlight flight in dwelling.Flights)
         {
             resolver.Within(flight.Id, () => resolver.Stairs(dwelling, flight));
@@ -49,6 +48,7 @@ internal sealed partial class Resolver
             resolver.Within(face.Id, () => resolver.Outside(face, dwelling));
         }
 
+        resolver.UniqueIds(dwelling);
         resolver.Flights(dwelling);
         foreach ((string subject, string back) in resolver.backs)
         {

@@ -20,7 +20,7 @@ public sealed class Evaluation
         this.evaluator = evaluator;
         this.state = state;
         state.Evaluation = () => this;
-        List<Finding> found = new(state.JudgeAll());
+        List<Finding> found = new(state.JudgeEntered());
         state.CollectInto(found);
         Findings = new(found);
         foreach (Finding finding in found)

@@ -131,7 +131,7 @@ public sealed class LayoutSession
     {
         state = taken;
         state.Evaluation = Evaluate;
-        state.JudgeAll();
+        state.JudgeEntered();
         moved = new bool[state.Boxes.Length];
         indexOf.Clear();
         for (int i = state.Boxes.Length - 1; i >= 0; i--)

@@ -62,7 +62,7 @@ internal sealed partial class LayoutState
         {
             Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
             JudgeLimits(box);
-            JudgePlacement(box);
+            JudgeRules(box);
         }
         catch (OverflowException)
         {
@@ -160,11 +160,32 @@ internal sealed partial class LayoutState
     /// <returns>How many findings there are. Nothing is allocated for what passes.</returns>
     public int JudgeAll()
     {
-        int found = Faults.Count;
         for (int i = 0; i < at.Length; i++)
         {
             JudgeLimits(i);
             JudgePlacement(i);
+        }
+
+        return JudgeGroupsAndSpaces();
+    }
+
+    /// <summary>Judges the rest of what was just entered: each box was judged by itself, but where others may let one off, before all others were there.</summary>
+    /// <returns>How many findings there are.</returns>
+    public int JudgeEntered()
+    {
+        for (int i = 0; Rules.HasRelief && i < at.Length; i++)
+        {
+            JudgeRules(i);
+        }
+
+        return JudgeGroupsAndSpaces();
+    }
+
+    private int JudgeGroupsAndSpaces()
+    {
+        int found = Faults.Count;
+        for (int i = 0; i < at.Length; i++)
+        {
             found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]);
         }
 
@@ -329,8 +350,21 @@ internal sealed partial class LayoutState
     /// <summary>Judges a box by itself, from where it is now.</summary>
     public void JudgePlacement(int box)
     {
+        if (safe[box].Holds(at[box], reading[box]) || TrySafe(box))
+        {
+            placementFindings[box]?.Clear();
+        }
+        else
+        {
+            JudgeRules(box);
+        }
+    }
+
+    /// <summary>Judges a box rule by rule. For a first look that's less work than finding the places around it where it would pass.</summary>
+    private void JudgeRules(int box)
+    {
         placementFindings[box]?.Clear();
-        if (safe[box].Holds(at[box], reading[box]) || reading[box] == NotKnown || sites[box].Length == 0 || TrySafe(box))
+        if (reading[box] == NotKnown || sites[box].Length == 0)
         {
             return;
         }
@@ -347,9 +381,8 @@ internal sealed partial class LayoutState
 
     private bool TrySafe(int box)
     {
-        StatedSite site = sites[box][0];
-        if (sites[box].Length != 1 || at[box] == NotKnown || Boxes[box].Spread != Distance.Zero
-            || !site.TryStretch(at[box], out long left, out long right, out DistanceSet allowed))
+        if (sites[box].Length != 1 || at[box] == NotKnown || reading[box] == NotKnown || Boxes[box].Spread != Distance.Zero
+            || !sites[box][0].TryStretch(at[box], out long left, out long right, out DistanceSet allowed))
         {
             return false;
         }

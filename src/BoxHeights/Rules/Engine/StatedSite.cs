@@ -5,74 +5,16 @@ namespace BoxHeights.Rules;
 /// <summary>What all rules state at a site: worked out once, and true for every box that is alike, wherever it is along the surface.</summary>
 internal sealed class StatedSite
 {
-    private readonly long[] edges;
-    private readonly DistanceSet[] sure;
+    private Stretches? stretches;
 
-    public StatedSite(PlacementSite site, Level? anchor, DistanceRange? nosing, CompiledRules rules, PlacementStatement statement)
+    public StatedSite(PlacementSite site, Level? anchor, DistanceRange? nosing, StatedPlacement[] placements, StatedLimit[] limits, (string Rule, string Why)[] notJudged)
     {
         Site = site;
         Anchor = anchor;
         Nosing = nosing;
-        List<StatedPlacement> placements = [];
-        List<StatedLimit> limits = [];
-        List<(string Rule, string Why)> notJudged = [];
-        LimitStatement limitStatement = new();
-        foreach (PlacementRule rule in rules.Placement)
-        {
-            if (!rule.Scope.Covers(site.Box, site.Room))
-            {
-                continue;
-            }
-
-            statement.Clear();
-            if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
-            {
-                statement.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
-            }
-            else
-            {
-                rule.State(site, statement);
-            }
-
-            if (statement.NotJudgedBecause is { } why)
-            {
-                notJudged.Add((rule.Id, why));
-            }
-            else if (statement.Take() is { Length: > 0 } slabs)
-            {
-                placements.Add(new(rule, slabs, site));
-            }
-        }
-
-        foreach (LimitRule rule in rules.Limit)
-        {
-            if (!rule.Scope.Covers(site.Box, site.Room))
-            {
-                continue;
-            }
-
-            limitStatement.Clear();
-            rule.State(site, limitStatement);
-            if (limitStatement.NotJudgedBecause is { } why)
-            {
-                notJudged.Add((rule.Id, why));
-            }
-            else if (limitStatement.Take() is { Length: > 0 } cases)
-            {
-                limits.Add(new(rule, site, cases));
-            }
-        }
-
-        Placements = placements.ToArray();
-        Limits = limits.ToArray();
+        Placements = placements;
+        Limits = limits;
         NotJudged = notJudged;
-        edges = EdgesOf(placements);
-        sure = new DistanceSet[edges.Length - 1];
-        for (int i = 0; i < sure.Length; i++)
-        {
-            sure[i] = SureWithin(edges[i], edges[i + 1], firmOnly: false);
-        }
-
         HasCenter = site.Levels.TryGet(site.Box.Datum, out DistanceRange datum);
         CenterAboveReading = datum + CenterAboveEdge(site.Box);
         CenterNeeds = HasCenter ? CenterAboveReading.IsExact ? Facts.None : Facts.FloorFinish : Facts.Datum;
@@ -90,7 +32,7 @@ internal sealed class StatedSite
 
     public StatedLimit[] Limits { get; }
 
-    public List<(string Rule, string Why)> NotJudged { get; }
+    public (string Rule, string Why)[] NotJudged { get; }
 
     /// <summary>Whether the center's height above the storey's subfloor can be told from the stick's reading.</summary>
     public bool HasCenter { get; }
@@ -132,8 +74,10 @@ internal sealed class StatedSite
     /// <returns>False right at the end of a stretch, where both neighbors count.</returns>
     public bool TryStretch(long along, out long left, out long right, out DistanceSet allowed)
     {
+        Stretches all = stretches ??= new(this);
+        long[] edges = all.Edges;
         int low = 0;
-        int high = sure.Length - 1;
+        int high = edges.Length - 2;
         while (low < high)
         {
             int middle = (low + high) >> 1;
@@ -149,7 +93,7 @@ internal sealed class StatedSite
 
         left = edges[low];
         right = edges[low + 1];
-        allowed = sure[low];
+        allowed = all.Sure[low];
         return left < along && along < right;
     }
 
@@ -161,7 +105,7 @@ internal sealed class StatedSite
     public DistanceSet SureOfFirmRulesAt(long along) => SureWithin(along, along, firmOnly: true);
 
     /// <summary>The ends of the stretches over which the statements don't change.</summary>
-    public long[] Edges => edges;
+    public long[] Edges => (stretches ??= new(this)).Edges;
 
     /// <summary>From the edge that a box is set by up to its center, by its nominal size: boxes of a kind are of one size, whichever that is.</summary>
     private static Distance CenterAboveEdge(BoxTraits box) => box.Edge switch
@@ -170,30 +114,6 @@ internal sealed class StatedSite
         Edge.Top => -box.Size.HalfHeight,
         _ => Distance.Zero,
     };
-
-    private static long[] EdgesOf(List<StatedPlacement> placements)
-    {
-        List<long> found = [long.MinValue, long.MaxValue];
-        foreach (StatedPlacement placement in placements)
-        {
-            for (int i = 0; i < placement.Slabs.Length; i++)
-            {
-                Note(placement.Slabs[i].LeftTicks);
-                Note(placement.Slabs[i].RightTicks);
-            }
-        }
-
-        return found.ToArray();
-
-        void Note(long edge)
-        {
-            int place = found.BinarySearch(edge);
-            if (place < 0)
-            {
-                found.Insert(~place, edge);
-            }
-        }
-    }
 
     private DistanceSet SureWithin(long left, long right, bool firmOnly)
     {
@@ -211,6 +131,43 @@ internal sealed class StatedSite
         }
 
         return all;
+    }
+
+    /// <summary>The wall cut where a statement begins or ends, and what every rule surely allows in between. Only moves and remedies ask for it.</summary>
+    private sealed class Stretches
+    {
+        public Stretches(StatedSite site)
+        {
+            List<long> found = [long.MinValue, long.MaxValue];
+            foreach (StatedPlacement placement in site.Placements)
+            {
+                foreach (Slab slab in placement.Slabs)
+                {
+                    Note(found, slab.LeftTicks);
+                    Note(found, slab.RightTicks);
+                }
+            }
+
+            Edges = found.ToArray();
+            Sure = new DistanceSet[Edges.Length - 1];
+            for (int i = 0; i < Sure.Length; i++)
+            {
+                Sure[i] = site.SureWithin(Edges[i], Edges[i + 1], firmOnly: false);
+            }
+        }
+
+        public long[] Edges { get; }
+
+        public DistanceSet[] Sure { get; }
+
+        private static void Note(List<long> found, long edge)
+        {
+            int place = found.BinarySearch(edge);
+            if (place < 0)
+            {
+                found.Insert(~place, edge);
+            }
+        }
     }
 }
 

@@ -6,7 +6,13 @@ namespace BoxHeights.Rules;
 internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalog catalog)
 {
     private readonly List<StatedSite>?[] known = new List<StatedSite>?[surfaces];
-    private readonly PlacementStatement statement = new();
+
+    // Used again for every site.
+    private readonly PlacementStatement placed = new();
+    private readonly LimitStatement limited = new();
+    private readonly List<StatedPlacement> placements = [];
+    private readonly List<StatedLimit> limits = [];
+    private readonly List<(string Rule, string Why)> notJudged = [];
 
     /// <summary>What the rules state for a box whose height is measured to an edge from a datum.</summary>
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
@@ -37,8 +43,63 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog);
-        StatedSite site = new(new PlacementSite(surface, traits, levels), anchor, nosing, rules, statement);
+        StatedSite site = State(new(surface, traits, levels), anchor, nosing);
         here.Add(site);
         return site;
+    }
+
+    /// <summary>Asks every rule that speaks of the box.</summary>
+    private StatedSite State(PlacementSite site, Level? anchor, DistanceRange? nosing)
+    {
+        placements.Clear();
+        limits.Clear();
+        notJudged.Clear();
+        foreach (PlacementRule rule in rules.Placement)
+        {
+            if (!rule.Scope.Covers(site.Box, site.Room))
+            {
+                continue;
+            }
+
+            placed.Clear();
+            if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
+            {
+                placed.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
+            }
+            else
+            {
+                rule.State(site, placed);
+            }
+
+            if (placed.NotJudgedBecause is { } why)
+            {
+                notJudged.Add((rule.Id, why));
+            }
+            else if (placed.Take() is { Length: > 0 } slabs)
+            {
+                placements.Add(new(rule, slabs, site));
+            }
+        }
+
+        foreach (LimitRule rule in rules.Limit)
+        {
+            if (!rule.Scope.Covers(site.Box, site.Room))
+            {
+                continue;
+            }
+
+            limited.Clear();
+            rule.State(site, limited);
+            if (limited.NotJudgedBecause is { } why)
+            {
+                notJudged.Add((rule.Id, why));
+            }
+            else if (limited.Take() is { Length: > 0 } cases)
+            {
+                limits.Add(new(rule, site, cases));
+            }
+        }
+
+        return new(site, anchor, nosing, placements.ToArray(), limits.ToArray(), notJudged.ToArray());
     }
 }

@@ -11,24 +11,28 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed class BoxFill
 {
-    // An unmarked barrier, from memory: 314.16(A).
-    private static readonly Volume MetalBarrier = Volume.FromCubicInches(0.5m);
-    private static readonly Volume PlasticBarrier = Volume.FromCubicInches(1.0m);
+    private readonly DeviceBox box;
+    private readonly FillCounting counting;
+    private readonly FillContents contents;
 
-    private BoxFill(Items<FillLine> lines)
+    private BoxFill(DeviceBox box, FillCounting counting, bool most)
     {
-        Lines = lines;
-        Volume total = Volume.Zero;
-        foreach (FillLine line in lines)
-        {
-            total += line.Volume;
-        }
-
-        Total = total;
+        this.box = box;
+        this.counting = counting;
+        contents = new(box, counting.FlapIsClamp, most);
+        Total = FillSum.Of(contents, counting, null);
     }
 
-    /// <summary>The lines of the sum.</summary>
-    public Items<FillLine> Lines { get; }
+    /// <summary>The lines of the sum, written down as they are asked for.</summary>
+    public Items<FillLine> Lines
+    {
+        get
+        {
+            List<FillLine> lines = [];
+            _ = FillSum.Of(contents, counting, lines);
+            return new(lines);
+        }
+    }
 
     /// <summary>The sum.</summary>
     public Volume Total { get; }
@@ -109,83 +113,19 @@ public sealed class BoxFill
     /// <summary>The sum in one line.</summary>
     public override string ToString() => "fill " + Total + " (" + string.Join("; ", Lines) + ")";
 
+    /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
+    internal Facts LeftOpen =>
+        (FillContents.MayHoldMore(box) || !contents.IsOfOneSize ? Facts.Devices : Facts.None) | (FillContents.MayHaveClamps(box) ? Facts.Clamps : Facts.None);
+
     /// <summary>Whether there is anything to count from.</summary>
     internal static bool IsCountable(DeviceBox box) => box.Cables.Count + box.Conductors.Count > 0;
 
     // No box is so large that more would fit: there is no need to lay them out.
     private const int MostCables = 10_000;
 
-    private static BoxFill Of(DeviceBox box, FillCounting counting, bool most)
-    {
-        if (!IsCountable(NotNull(box, nameof(box))))
-        {
-            throw new ArgumentException("Fill is counted from cables and conductors, and there are none.", nameof(box));
-        }
-
-        FillContents contents = new(box, NotNull(counting, nameof(counting)).FlapIsClamp, most);
-        List<FillLine> lines = [];
-        AddBySize("conductors", "conductors", contents.ConductorsOf, 4, "(B)(1)");
-        if (contents.HasClamps)
-        {
-            lines.Add(new("internal clamps", 4, contents.Largest.Allowance, "(B)(2)"));
-        }
-
-        AddFitting(BoxFitting.LuminaireStud, "luminaire stud", contents.Largest.Allowance, "(B)(3)", asOne: true);
-        AddFitting(BoxFitting.Hickey, "hickey", contents.Largest.Allowance, "(B)(3)", asOne: true);
-        AddBySize("device", "devices", contents.YokesOn, 8, "(B)(4)");
-        AddGrounds(contents, counting.Grounds, lines);
-        if (counting.CountsTerminalBlocks)
-        {
-            AddFitting(BoxFitting.TerminalBlock, "terminal blocks", contents.OnTerminals.Allowance, "(B)(6)");
-        }
-
-        AddFitting(BoxFitting.MetalBarrier, "metal barriers", MetalBarrier, "(A)");
-        AddFitting(BoxFitting.PlasticBarrier, "nonmetallic barriers", PlasticBarrier, "(A)");
-        return new(new(lines));
-
-        void AddBySize(string one, string several, Func<int, int> countOf, int quarters, string paragraph)
-        {
-            for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
-            {
-                if (countOf(awg) is > 0 and var count)
-                {
-                    ConductorSize size = ConductorSize.FromAwg(awg);
-                    string what = count == 1 ? one : several;
-                    lines.Add(new(quarters == 4 ? size + " " + what : what + " on " + size, quarters * count, size.Allowance, paragraph));
-                }
-            }
-        }
-
-        // Of studs and hickeys each type counts once, however many there are.
-        void AddFitting(BoxFitting fitting, string what, Volume allowance, string paragraph, bool asOne = false)
-        {
-            if (contents.CountOf(fitting) is > 0 and var count)
-            {
-                lines.Add(new(what, asOne ? 4 : 4 * count, allowance, paragraph));
-            }
-        }
-    }
-
-    private static void AddGrounds(FillContents contents, GroundCounting grounds, List<FillLine> lines)
-    {
-        if (grounds == GroundCounting.QuarterBeyondFour)
-        {
-            ConductorSize largest = contents.LargestGround > contents.LargestIsolatedGround ? contents.LargestGround : contents.LargestIsolatedGround;
-            AddGround("equipment grounds", contents.Grounds + contents.IsolatedGrounds, largest, true);
-            return;
-        }
-
-        AddGround("equipment grounds", contents.Grounds, contents.LargestGround, false);
-        AddGround("isolated grounds", contents.IsolatedGrounds, contents.LargestIsolatedGround, false);
-
-        void AddGround(string what, int count, ConductorSize largest, bool quarters)
-        {
-            if (count > 0)
-            {
-                lines.Add(new(what, quarters ? 4 + Math.Max(0, count - 4) : 4, largest.Allowance, "(B)(5)"));
-            }
-        }
-    }
+    private static BoxFill Of(DeviceBox box, FillCounting counting, bool most) => IsCountable(NotNull(box, nameof(box)))
+        ? new(box, NotNull(counting, nameof(counting)), most)
+        : throw new ArgumentException("Fill is counted from cables and conductors, and there are none.", nameof(box));
 
     private static Items<CableType> Joined(Items<CableType> cables, CableType more, int count)
     {

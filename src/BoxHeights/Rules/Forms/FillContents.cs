@@ -3,9 +3,10 @@ namespace BoxHeights.Rules;
 /// <summary>What is in a box, counted so that it takes the least, or the most, of what the description leaves open.</summary>
 internal sealed class FillContents
 {
-    private readonly int[] conductors = new int[ConductorSize.Awg18.Awg + 1];
-    private readonly int[] yokes = new int[ConductorSize.Awg18.Awg + 1];
-    private readonly int[] fittings = new int[(int)BoxFitting.PlasticBarrier + 1];
+    private static readonly int Gauges = ConductorSize.Awg18.Awg + 1;
+
+    // Conductors by gauge, then yokes by gauge, then fittings by kind.
+    private readonly int[] counts = new int[(2 * Gauges) + (int)BoxFitting.PlasticBarrier + 1];
     private ConductorSize thinnest;
     private ConductorSize thickest;
 
@@ -35,7 +36,7 @@ internal sealed class FillContents
 
         foreach (BoxFitting fitting in box.Fittings)
         {
-            fittings[(int)fitting]++;
+            counts[(2 * Gauges) + (int)fitting]++;
         }
 
         Yokes(box, most);
@@ -63,12 +64,12 @@ internal sealed class FillContents
     public bool IsOfOneSize => thinnest == thickest;
 
     /// <summary>How many conductors of a size there are, loops twice; grounds aren't among them.</summary>
-    public int ConductorsOf(int awg) => conductors[awg];
+    public int ConductorsOf(int awg) => counts[awg];
 
     /// <summary>How many device widths are fed by conductors of a size.</summary>
-    public int YokesOn(int awg) => yokes[awg];
+    public int YokesOn(int awg) => counts[Gauges + awg];
 
-    public int CountOf(BoxFitting fitting) => fittings[(int)fitting];
+    public int CountOf(BoxFitting fitting) => counts[(2 * Gauges) + (int)fitting];
 
     /// <summary>A device box whose devices aren't stated holds some in the end; a device of an unknown kind may sit on a yoke. Junction boxes hold none.</summary>
     public static bool MayHoldMore(DeviceBox box)
@@ -104,19 +105,19 @@ internal sealed class FillContents
             if (device.IsOperated && (device.IsKnown || most))
             {
                 ConductorSize stated = i < box.Connected.Count ? box.Connected[i] : default;
-                yokes[(stated != default ? stated : most ? thickest : thinnest).Awg] += WidthsOf(device);
+                counts[Gauges + (stated != default ? stated : most ? thickest : thinnest).Awg] += WidthsOf(device);
             }
         }
 
         if (most && box.Devices.Count == 0 && MayHoldMore(box))
         {
-            yokes[thickest.Awg] += ResolvedBox.GangsOf(box);
+            counts[Gauges + thickest.Awg] += ResolvedBox.GangsOf(box);
         }
     }
 
     private void Count(ConductorSize size, int count, int each, bool mayFeed)
     {
-        conductors[size.Awg] += count * each;
+        counts[size.Awg] += count * each;
         Largest = Thicker(Largest, size);
         if (mayFeed)
         {

@@ -40,9 +40,9 @@ public sealed record FillLimit : LimitRule
         }
 
         // What isn't stated may take room as well: it matters only where it would turn the verdict.
-        if (least.Total <= volume && BoxFill.Most(box, Counting) is var most && most.Total > volume)
+        if (least.Total <= volume && least.LeftOpen is var open && open != Facts.None && BoxFill.Most(box, Counting) is var most && most.Total > volume)
         {
-            statement.DependsOn(most.Total, LeftOpen(box), most.ToString);
+            statement.DependsOn(most.Total, open, most.ToString);
         }
         else
         {
@@ -53,10 +53,4 @@ public sealed record FillLimit : LimitRule
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
         BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? [box.Source.WithVolume(volume)] : [];
-
-    private Facts LeftOpen(DeviceBox box)
-    {
-        bool devices = FillContents.MayHoldMore(box) || !new FillContents(box, Counting.FlapIsClamp, true).IsOfOneSize;
-        return (devices ? Facts.Devices : Facts.None) | (FillContents.MayHaveClamps(box) ? Facts.Clamps : Facts.None);
-    }
 }

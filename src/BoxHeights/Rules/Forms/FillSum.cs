@@ -1,0 +1,91 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The sum of NEC 314.16(B). Most boxes are asked for their total alone, so lines are written down only where there is a list for them.</summary>
+internal sealed class FillSum
+{
+    // An unmarked barrier, from memory: 314.16(A).
+    private static readonly Volume MetalBarrier = Volume.FromCubicInches(0.5m);
+    private static readonly Volume PlasticBarrier = Volume.FromCubicInches(1.0m);
+
+    private readonly FillContents contents;
+    private readonly List<FillLine>? lines;
+    private Volume total;
+
+    private FillSum(FillContents contents, List<FillLine>? lines)
+    {
+        this.contents = contents;
+        this.lines = lines;
+    }
+
+    /// <summary>Adds up what is in a box.</summary>
+    /// <param name="contents">What is in it.</param>
+    /// <param name="counting">How things count.</param>
+    /// <param name="lines">Takes the lines of the sum; null where only the total is wanted.</param>
+    public static Volume Of(FillContents contents, FillCounting counting, List<FillLine>? lines)
+    {
+        FillSum sum = new(contents, lines);
+        sum.Add(counting);
+        return sum.total;
+    }
+
+    private void Add(FillCounting counting)
+    {
+        for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
+        {
+            if (contents.ConductorsOf(awg) is > 0 and var count)
+            {
+                ConductorSize size = ConductorSize.FromAwg(awg);
+                Take(lines is null ? "" : size + " conductors", 4 * count, size.Allowance, "(B)(1)");
+            }
+        }
+
+        Take("internal clamps", contents.HasClamps ? 4 : 0, contents.Largest.Allowance, "(B)(2)");
+
+        // Of studs and hickeys each type counts once, however many there are.
+        Take("luminaire stud", 4 * Math.Min(1, contents.CountOf(BoxFitting.LuminaireStud)), contents.Largest.Allowance, "(B)(3)");
+        Take("hickey", 4 * Math.Min(1, contents.CountOf(BoxFitting.Hickey)), contents.Largest.Allowance, "(B)(3)");
+        for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
+        {
+            if (contents.YokesOn(awg) is > 0 and var count)
+            {
+                ConductorSize size = ConductorSize.FromAwg(awg);
+                Take(lines is null ? "" : (count == 1 ? "device on " : "devices on ") + size, 8 * count, size.Allowance, "(B)(4)");
+            }
+        }
+
+        AddGrounds(counting.Grounds);
+        if (counting.CountsTerminalBlocks)
+        {
+            Take("terminal blocks", 4 * contents.CountOf(BoxFitting.TerminalBlock), contents.OnTerminals.Allowance, "(B)(6)");
+        }
+
+        Take("metal barriers", 4 * contents.CountOf(BoxFitting.MetalBarrier), MetalBarrier, "(A)");
+        Take("nonmetallic barriers", 4 * contents.CountOf(BoxFitting.PlasticBarrier), PlasticBarrier, "(A)");
+    }
+
+    private void AddGrounds(GroundCounting grounds)
+    {
+        if (grounds == GroundCounting.QuarterBeyondFour)
+        {
+            ConductorSize largest = contents.LargestGround > contents.LargestIsolatedGround ? contents.LargestGround : contents.LargestIsolatedGround;
+            int count = contents.Grounds + contents.IsolatedGrounds;
+            Take("equipment grounds", count == 0 ? 0 : Math.Max(4, count), largest.Allowance, "(B)(5)");
+            return;
+        }
+
+        Take("equipment grounds", 4 * Math.Min(1, contents.Grounds), contents.LargestGround.Allowance, "(B)(5)");
+        Take("isolated grounds", 4 * Math.Min(1, contents.IsolatedGrounds), contents.LargestIsolatedGround.Allowance, "(B)(5)");
+    }
+
+    private void Take(string what, int quarters, Volume allowance, string paragraph)
+    {
+        if (quarters > 0)
+        {
+            total += allowance.MultiplyQuarters(quarters);
+            lines?.Add(new(what, quarters, allowance, paragraph));
+        }
+    }
+}
