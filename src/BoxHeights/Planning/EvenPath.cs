@@ -37,7 +37,7 @@ internal sealed class EvenPath
     private readonly SquareSum[] squares;
     private readonly int[] next;
 
-    // Of one stage: the rows and columns that are alive, and how many of the columns a row reaches, less one.
+    // Of one stage: the rows and columns that are worth a look, and how many of the columns a row reaches, less one.
     private readonly int[] liveRows;
     private readonly int[] liveColumns;
     private readonly int[] reached;
@@ -58,8 +58,8 @@ internal sealed class EvenPath
         alive = new bool[count];
         squares = new SquareSum[count];
         next = new int[count];
-        liveRows = new int[rows.Length];
-        liveColumns = new int[rows.Length];
+        liveRows = new int[rows.Length + 1];
+        liveColumns = new int[rows.Length + 1];
         reached = new int[rows.Length];
     }
 
@@ -82,16 +82,16 @@ internal sealed class EvenPath
             worst[rows[r]] = 2 * (steps.Length - at[rows[r]]);
         }
 
-        int[] kept = new int[columns.Length];
+        int[] kept = liveColumns;
         for (int stage = stages - 2; stage > 0; stage--)
         {
             int count = 0;
+            long least = long.MaxValue;
             for (int c = columnEnd[stage - 1]; c < columnEnd[stage]; c++)
             {
-                if (count == 0 || worst[columns[c]] < worst[kept[count - 1]])
-                {
-                    kept[count++] = columns[c];
-                }
+                kept[count] = columns[c];
+                count += worst[columns[c]] < least ? 1 : 0;
+                least = Math.Min(least, worst[columns[c]]);
             }
 
             int crossing = 0, end = 0;
@@ -201,13 +201,13 @@ internal sealed class EvenPath
 
     private int Gather(int[] places, int from, int to, int[] gathered)
     {
+        // Written whether it stays or not, since which are alive can't be foreseen and a jump mistaken costs more than a number written.
+        bool[] alive = this.alive;
         int count = 0;
         for (int i = from; i < to; i++)
         {
-            if (alive[places[i]])
-            {
-                gathered[count++] = places[i];
-            }
+            gathered[count] = places[i];
+            count += alive[places[i]] ? 1 : 0;
         }
 
         return count;

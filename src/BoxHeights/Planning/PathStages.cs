@@ -19,8 +19,8 @@ internal sealed class PathStages
         before = new long[steps.At.Length];
         paid = new long[steps.At.Length];
         int[] live = LivePlaces(steps);
-        Rows = SortedBy(paid, (int[])live.Clone());
-        Columns = SortedBy(before, live);
+        Rows = steps.IsOfOneWeight ? live : SortedBy(paid, (int[])live.Clone());
+        Columns = steps.IsOfOneWeight ? live : SortedBy(before, live);
         RowEnd = new int[live.Length + 1];
         ColumnEnd = new int[live.Length + 1];
         Count = Stages();
@@ -43,10 +43,78 @@ internal sealed class PathStages
 
     private int[] LivePlaces(PathSteps steps)
     {
+        long[] weight = steps.Weight;
+        int count = weight.Length;
+        int[] live = new int[count];
+        long[] after = new long[count];
+        if (steps.IsOfOneWeight)
+        {
+            PayByLeaps(steps, after);
+        }
+        else
+        {
+            PayByWindows(steps, after, live);
+        }
+
+        long least = after[0];
+        for (int i = 1; i <= steps.First; i++)
+        {
+            least = Math.Min(least, after[i]);
+        }
+
+        int many = 0;
+        for (int i = 0; i < count; i++)
+        {
+            live[many] = i;
+            many += before[i] + after[i] == least ? 1 : 0;
+        }
+
+        Array.Resize(ref live, many);
+        return live;
+    }
+
+    /// <summary>Where all places weigh the same, the fewest before a place are as many as the longest leaps that lead to it, and so from the other end.</summary>
+    private void PayByLeaps(PathSteps steps, long[] after)
+    {
+        int[] furthest = steps.Furthest;
+        int count = furthest.Length;
+        long weight = steps.Weight[0];
+        int end = steps.First;
+        long cost = 0;
+        for (int i = 0; i < count; cost += weight)
+        {
+            int last = end;
+            for (; i <= last; i++)
+            {
+                before[i] = cost;
+                paid[i] = cost + weight;
+            }
+
+            end = i < count ? furthest[last] : end;
+        }
+
+        int start = steps.Last;
+        cost = weight;
+        for (int i = count - 1; i >= 0; cost += weight)
+        {
+            int first = start;
+            for (; i >= first; i--)
+            {
+                after[i] = cost;
+            }
+
+            while (start > 0 && furthest[start - 1] >= first)
+            {
+                start--;
+            }
+        }
+    }
+
+    private void PayByWindows(PathSteps steps, long[] after, int[] queue)
+    {
         long[] weight = steps.Weight, before = this.before, paid = this.paid;
         int[] furthest = steps.Furthest;
         int count = weight.Length;
-        int[] queue = new int[count];
         int head = 0, tail = 0;
         for (int i = 0; i < count; i++)
         {
@@ -69,8 +137,6 @@ internal sealed class PathStages
             queue[tail++] = i;
         }
 
-        long[] after = new long[count];
-        long least = long.MaxValue;
         head = tail = 0;
         for (int i = count - 1; i >= 0; i--)
         {
@@ -91,23 +157,10 @@ internal sealed class PathStages
             }
 
             queue[tail++] = i;
-            least = i <= steps.First && after[i] < least ? after[i] : least;
         }
-
-        int live = 0;
-        for (int i = 0; i < count; i++)
-        {
-            if (before[i] + after[i] == least)
-            {
-                queue[live++] = i;
-            }
-        }
-
-        Array.Resize(ref queue, live);
-        return queue;
     }
 
-    // By insertion: with one weight they are in order already, and elsewhere nearly so.
+    // By insertion: they are nearly in order.
     private static int[] SortedBy(long[] key, int[] places)
     {
         for (int i = 1; i < places.Length; i++)

@@ -3,7 +3,7 @@ namespace BoxHeights;
 /// <summary>Places in order along a line from 0, what each costs, and how far apart two neighbors of a plan may be.</summary>
 internal sealed class PathSteps
 {
-    public PathSteps(long[] at, long[] weight, int[] furthest, int first, int last, long length)
+    public PathSteps(long[] at, long[] weight, int[] furthest, int first, int last, long length, bool isOfOneWeight)
     {
         At = at;
         Weight = weight;
@@ -11,6 +11,7 @@ internal sealed class PathSteps
         First = first;
         Last = last;
         Length = length;
+        IsOfOneWeight = isOfOneWeight;
     }
 
     /// <summary>The places, each right of the one before.</summary>
@@ -30,4 +31,7 @@ internal sealed class PathSteps
 
     /// <summary>The length of the line.</summary>
     public long Length { get; }
+
+    /// <summary>Whether all places cost the same, as is usual.</summary>
+    public bool IsOfOneWeight { get; }
 }

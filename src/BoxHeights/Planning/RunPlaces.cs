@@ -42,6 +42,7 @@ internal sealed class RunPlaces
             throw new ArgumentException("A run from " + run.Line.From + " to " + run.Line.To + (length == 0 ? " has no length." : " is longer than can be planned."), nameof(run));
         }
 
+        bool isLoop = run.IsLoop;
         int count = run.Fixed.Count + run.Candidates.Count;
         if (count > Most)
         {
@@ -77,13 +78,24 @@ internal sealed class RunPlaces
         if (!IsInOrder(at))
         {
             Array.Sort(at, rank);
+            KeepOnce(ref at, ref rank);
         }
 
-        return Once(at, rank, stays, from, (long)length);
+        bool[] isFixed = new bool[at.Length];
+        for (int i = 0; run.Fixed.Count > 0 && i < at.Length; i++)
+        {
+            isFixed[i] = rank[i] == stays;
+            rank[i] = isFixed[i] ? CandidateRank.Good : rank[i];
+        }
 
-        long Within(Distance place) => run.Line.Contains(place)
-            ? run.IsLoop && place == run.Line.To ? 0 : place.Ticks - from
-            : throw new ArgumentException(FormattableString.Invariant($"{place} isn't on the run from {run.Line.From} to {run.Line.To}."), nameof(run));
+        return new(at, rank, isFixed, from, (long)length);
+
+        long Within(Distance place)
+        {
+            // Left of the run is beyond any length when it is read without a sign.
+            ulong along = unchecked((ulong)place.Ticks - (ulong)from);
+            return along < length || (along == length && !isLoop) ? (long)along : along == length ? 0 : throw Elsewhere(place, run);
+        }
     }
 
     /// <summary>The places in a range, as indices from the first to before the last.</summary>
@@ -131,11 +143,15 @@ internal sealed class RunPlaces
         return low;
     }
 
+    private static ArgumentException Elsewhere(Distance place, RunToPlan run) =>
+        new(FormattableString.Invariant($"{place} isn't on the run from {run.Line.From} to {run.Line.To}."), nameof(run));
+
+    /// <summary>Whether each lies right of the one before.</summary>
     private static bool IsInOrder(long[] at)
     {
         for (int i = 1; i < at.Length; i++)
         {
-            if (at[i] < at[i - 1])
+            if (at[i] <= at[i - 1])
             {
                 return false;
             }
@@ -144,7 +160,7 @@ internal sealed class RunPlaces
         return true;
     }
 
-    private static RunPlaces Once(long[] at, CandidateRank[] rank, CandidateRank stays, long from, long length)
+    private static void KeepOnce(ref long[] at, ref CandidateRank[] rank)
     {
         int count = 0;
         for (int i = 0; i < at.Length; i++)
@@ -160,19 +176,7 @@ internal sealed class RunPlaces
             }
         }
 
-        if (count < at.Length)
-        {
-            Array.Resize(ref at, count);
-            Array.Resize(ref rank, count);
-        }
-
-        bool[] isFixed = new bool[count];
-        for (int i = 0; i < count; i++)
-        {
-            isFixed[i] = rank[i] == stays;
-            rank[i] = isFixed[i] ? CandidateRank.Good : rank[i];
-        }
-
-        return new(at, rank, isFixed, from, length);
+        Array.Resize(ref at, count);
+        Array.Resize(ref rank, count);
     }
 }

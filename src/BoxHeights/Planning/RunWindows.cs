@@ -71,6 +71,7 @@ internal sealed class RunWindows
         // One box more weighs more than any number of blocks, a last resort more than any number of boxes.
         long box = count + 1L;
         long[] weight = new long[count];
+        bool isOfOneWeight = true;
         for (int i = 0; i < count; i++)
         {
             weight[i] = box + places.Rank[i] switch
@@ -79,9 +80,10 @@ internal sealed class RunWindows
                 CandidateRank.LastResort when lastResortCosts => box * box,
                 _ => 1,
             };
+            isOfOneWeight &= weight[i] == weight[0];
         }
 
-        return new(places.At, weight, furthest, Math.Min(First, nearest), last, places.Length);
+        return new(places.At, weight, furthest, Math.Min(First, nearest), last, places.Length, isOfOneWeight);
     }
 
     private int[] Coverage()
