@@ -9,8 +9,8 @@ public sealed class BoxHeightsOptions
     /// <summary>The rules to judge by; <c>RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice</c> unless set.</summary>
     public RuleSet Rules { get; set; } = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice;
 
-    /// <summary>What the evaluator takes for granted; the usual options for each dwelling's own units unless set.</summary>
-    public EvaluatorOptions? Evaluator { get; set; }
+    /// <summary>What the evaluator takes for granted; the usual options unless set, which follow each dwelling's own units.</summary>
+    public EvaluatorOptions Evaluator { get; set; } = EvaluatorOptions.Default;
 }
 
 /// <summary>Registers the library with a container.</summary>
@@ -31,7 +31,6 @@ public static class ServiceCollectionExtensions
 
         BoxHeightsOptions options = new();
         configure?.Invoke(options);
-        LayoutEvaluator evaluator = options.Evaluator is { } own ? new(options.Rules, own) : new(options.Rules);
-        return services.AddSingleton(evaluator);
+        return services.AddSingleton(new LayoutEvaluator(options.Rules, options.Evaluator));
     }
 }

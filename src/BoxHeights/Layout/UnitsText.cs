@@ -9,6 +9,9 @@ internal static class UnitsText
     /// <summary>A distance as <see cref="Distance.Parse(string)"/> reads it back.</summary>
     public static string Exactly(this Distance distance, LengthUnits units) => distance.ToString(units.ExactFormat());
 
+    /// <summary>A distance that may not be known exactly, as <see cref="DistanceRange.Parse"/> reads it back.</summary>
+    public static string Exactly(this in DistanceRange range, LengthUnits units) => range.ToString(units.ExactFormat());
+
     /// <summary>A height in words, as <see cref="BoxHeight.Parse"/> reads them back.</summary>
     public static string Exactly(this BoxHeight height, LengthUnits units) => height.ToString(units.ExactFormat());
 }

@@ -22,7 +22,7 @@ public static class ExistingWork
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is negative.</exception>
     public static ExistingLevel? LevelOf(Dwelling dwelling, string roomOrStorey, BoxPurpose purpose, Distance tolerance)
     {
-        EvaluatorOptions options = EvaluatorOptions.For((dwelling ?? throw new ArgumentNullException(nameof(dwelling))).Units);
+        SettledOptions options = SettledOptions.Usual(dwelling);
         Valid.NotNegative(tolerance, nameof(tolerance));
         bool isRoom = HasRoom(dwelling, roomOrStorey ?? throw new ArgumentNullException(nameof(roomOrStorey)));
         if (!isRoom && !HasStorey(dwelling, roomOrStorey))

@@ -77,7 +77,7 @@ internal static class MarkOf
     /// <summary>The nearest place that can be marked at which every placement rule says what it says of the exact place.</summary>
     private static (Distance Mark, Distance? Along) Markable(LayoutState state, int box, Edge edge, Distance exact, Distance? at)
     {
-        EvaluatorOptions options = state.Options;
+        SettledOptions options = state.Options;
 
         // A box that is placed by its stud is where its stud is: nothing to round.
         ResolvedBox resolved = state.Boxes[box];

@@ -13,11 +13,11 @@ namespace BoxHeights;
 public sealed class MarkSheet
 {
     private readonly Dwelling dwelling;
-    private readonly EvaluatorOptions print;
+    private readonly SettledOptions print;
 
     private readonly string title;
 
-    private MarkSheet(Dwelling dwelling, EvaluatorOptions print, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut)
+    private MarkSheet(Dwelling dwelling, SettledOptions print, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut)
     {
         this.dwelling = dwelling;
         this.title = title;

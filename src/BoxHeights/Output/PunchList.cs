@@ -43,7 +43,7 @@ public sealed class PunchList
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is negative.</exception>
     public static PunchList For(Dwelling dwelling, Distance tolerance)
     {
-        EvaluatorOptions options = EvaluatorOptions.For((dwelling ?? throw new ArgumentNullException(nameof(dwelling))).Units);
+        SettledOptions options = SettledOptions.Usual(dwelling);
         Valid.NotNegative(tolerance, nameof(tolerance));
         List<PunchRow> rows = [];
         List<string> clearlyIn = [];
@@ -98,7 +98,7 @@ public sealed class PunchList
     private static BoxHeight? PlannedFor(DeviceBox box) =>
         box.Specified is { Edge: not null } asked ? asked : box.Height ?? box.Specified;
 
-    private static PunchRow Compare(PunchRow row, ResolvedBox box, Distance tolerance, EvaluatorOptions options)
+    private static PunchRow Compare(PunchRow row, ResolvedBox box, Distance tolerance, SettledOptions options)
     {
         if (row.Planned.Edge is not { } planned)
         {

@@ -37,7 +37,7 @@ public sealed class StoryPole
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
     public static StoryPole For(Dwelling dwelling)
     {
-        EvaluatorOptions options = EvaluatorOptions.For((dwelling ?? throw new ArgumentNullException(nameof(dwelling))).Units);
+        SettledOptions options = SettledOptions.Usual(dwelling);
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
         Dictionary<Stand, List<string>> stands = [];
         Dictionary<(Stand, BoxHeight, DistanceRange), List<ResolvedBox>> heights = [];
@@ -175,7 +175,7 @@ public sealed class StoryPole
             : Reasons.NotKnown(becauseOf);
     }
 
-    private static PoleMark MarkOf(Stand stand, Items<string> rooms, BoxHeight height, List<ResolvedBox> boxes, EvaluatorOptions options)
+    private static PoleMark MarkOf(Stand stand, Items<string> rooms, BoxHeight height, List<ResolvedBox> boxes, SettledOptions options)
     {
         // Each reading is rounded from the exact height: never twice.
         Distance step = options.HeightStep;

@@ -167,7 +167,7 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>The heights worth trying on a wall: the wanted one, then the nearest to it that each part of the wall allows, nearest first.</summary>
-    private static List<Distance> Readings(StatedSite site, Distance wanted, EvaluatorOptions options)
+    private static List<Distance> Readings(StatedSite site, Distance wanted, SettledOptions options)
     {
         List<Distance> others = [];
         long[] edges = site.Edges;

@@ -15,8 +15,8 @@ public sealed record RoughInOptions
     /// <summary>Practice extras: purposes whose boxes are set beside or behind furniture and fixtures (<see cref="BoxPurpose.Bedside"/>, <see cref="BoxPurpose.Television"/>). Each thing of the kind gets its boxes.</summary>
     public Items<BoxPurpose> Extras { get; init; }
 
-    /// <summary>How boxes are judged and marks rounded; null for what suits the dwelling's units.</summary>
-    public EvaluatorOptions? Evaluation { get; init; }
+    /// <summary>How boxes are judged and marks rounded; as each dwelling is marked unless it states otherwise. A plan takes every box to be described.</summary>
+    public EvaluatorOptions Evaluation { get; init; } = EvaluatorOptions.Default;
 
     /// <summary>The same with another <see cref="CodeMinimum"/>.</summary>
     /// <param name="codeMinimum">Whether runs get the fewest boxes.</param>
@@ -32,5 +32,5 @@ public sealed record RoughInOptions
 
     /// <summary>The same with another <see cref="Evaluation"/>.</summary>
     /// <param name="evaluation">How boxes are judged and marks rounded.</param>
-    public RoughInOptions WithEvaluation(EvaluatorOptions? evaluation) => this with { Evaluation = evaluation };
+    public RoughInOptions WithEvaluation(EvaluatorOptions evaluation) => this with { Evaluation = evaluation };
 }

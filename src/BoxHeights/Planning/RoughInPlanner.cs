@@ -33,7 +33,7 @@ public sealed class RoughInPlanner
     {
         this.rules = rules ?? throw new ArgumentNullException(nameof(rules));
         this.options = options ?? throw new ArgumentNullException(nameof(options));
-        _ = options.Evaluation?.Checked();
+        _ = (options.Evaluation ?? throw new ArgumentException("Evaluation is null.", nameof(options))).Checked();
     }
 
     /// <summary>Plans one room.</summary>
@@ -71,7 +71,7 @@ public sealed class RoughInPlanner
         return draft.Finish(null);
     }
 
-    private RoughInDraft Draft(Dwelling dwelling) => new(dwelling, new LayoutEvaluator(rules, (options.Evaluation ?? EvaluatorOptions.For(dwelling.Units)).WithAllBoxesAreDescribed(true)), options);
+    private RoughInDraft Draft(Dwelling dwelling) => new(dwelling, new LayoutEvaluator(rules, options.Evaluation.WithAllBoxesAreDescribed(true)), options);
 
     private static Room Find(Dwelling dwelling, string room)
     {

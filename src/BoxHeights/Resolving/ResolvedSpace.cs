@@ -54,6 +54,9 @@ internal sealed class ResolvedSpace
 
     public string Id { get; }
 
+    /// <summary>How measures in it are printed.</summary>
+    public LengthUnits Units { get; init; }
+
     public RoomKind Kind { get; }
 
     public bool IsOutside => face is not null;

@@ -64,7 +64,7 @@ internal sealed partial class Resolver
         else if (!surface.Space.Holds(height, size))
         {
             Found(LayoutFaultKind.OutsideItsWall, "it is set " + height.Exactly(units) + ", so that it doesn't lie between the subfloor and the ceiling framing"
-                + (surface.Space.Framing is { } framing ? " at " + framing.ToString(units.ExactFormat()) : ""));
+                + (surface.Space.Framing is { } framing ? " at " + framing.Exactly(units) : ""));
         }
 
         return Faults.Count == before ? resolved : new(box, surface, true);

@@ -9,6 +9,16 @@ internal sealed partial class Resolver
     private void NoExtent(string subject, string what, Distance left, Distance right) =>
         Fault(LayoutFaultKind.NoExtent, subject, "this " + what + " runs from " + Text(left) + " to " + Text(right) + ": its right end isn't right of its left end");
 
+    /// <summary>A fixture is listed under its room, so that its wall has to be named.</summary>
+    private void BeyondItsWall(string subject, Fixture fixture, Wall wall)
+    {
+        if ((fixture.Right ?? fixture.Left) is { } end && end > wall.Length)
+        {
+            Fault(LayoutFaultKind.OutsideItsWall, subject,
+                "this fixture " + (fixture.Right is null ? "begins" : "ends") + " at " + Text(end) + " along its wall \"" + wall.Id + "\", but the wall is " + Text(wall.Length) + " long");
+        }
+    }
+
     private void Parts(string address, Wall wall)
     {
         Dictionary<string, string> seen = new(StringComparer.Ordinal);

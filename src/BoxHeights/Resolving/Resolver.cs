@@ -29,9 +29,13 @@ internal sealed partial class Resolver
 
     public int SurfaceCount { get; private set; }
 
-    public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog)
+    /// <summary>Resolves a dwelling.</summary>
+    /// <param name="dwelling">The description.</param>
+    /// <param name="catalog">Sizes that it doesn't state.</param>
+    /// <param name="units">How faults are printed; null for the dwelling's own units.</param>
+    public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog, LengthUnits? units = null)
     {
-        Resolver resolver = new(catalog, dwelling.Units);
+        Resolver resolver = new(catalog, units ?? dwelling.Units);
         resolver.Storeys(dwelling);
         foreach (StairFlight flight in dwelling.Flights)
         {
@@ -100,7 +104,7 @@ internal sealed partial class Resolver
     private void Room(Room room, Dwelling dwelling)
     {
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
-        ResolvedSpace space = new(room, storey, dwelling);
+        ResolvedSpace space = new(room, storey, dwelling) { Units = units };
         Spaces.Add(space);
         Walls(space, room.Walls);
         foreach (Fixture fixture in room.Fixtures)
@@ -128,7 +132,7 @@ internal sealed partial class Resolver
             Refers(storeys.TryGetValue(id, out storey), face.Id, "storey", id, "storey");
         }
 
-        ResolvedSpace space = new(face, storey);
+        ResolvedSpace space = new(face, storey) { Units = units };
         Spaces.Add(space);
         Walls(space, face.Walls);
     }
@@ -207,6 +211,11 @@ internal sealed partial class Resolver
             }
 
             Parts(address, wall);
+            foreach (Fixture fixture in space.FixturesOn(wall.Id))
+            {
+                BeyondItsWall(space.Id + "/" + fixture.Id, fixture, wall);
+            }
+
             ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog)
             {
                 HasBrokenParts = Faults.Count > before,

@@ -4,38 +4,32 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>What an evaluator takes for granted and how its remedies are rounded. Immutable; checked when the evaluator is made.</summary>
+/// <remarks>
+/// Units, slack and steps that aren't stated follow each dwelling's own <see cref="Dwelling.Units"/>: one evaluator marks a house in inches on the tape's fractions and
+/// the next in whole millimeters. What is stated here holds for every dwelling.
+/// </remarks>
 public sealed record EvaluatorOptions
 {
-    /// <summary>The usual ones: generic parts, 1/4 in of slack in height and 1 in along the wall, marks on 1/8 in and 1/4 in. Common practice, no source.</summary>
+    /// <summary>The usual ones: generic parts, and all else as each dwelling is marked.</summary>
     public static EvaluatorOptions Default { get; } = new();
-
-    /// <summary>The same for marks in millimeters.</summary>
-    public static EvaluatorOptions Metric { get; } = new()
-    {
-        Units = LengthUnits.Millimeters,
-        HeightMargin = Distance.FromMillimeters(6),
-        AlongMargin = Distance.FromMillimeters(25),
-        HeightStep = Distance.FromMillimeters(1),
-        AlongStep = Distance.FromMillimeters(1),
-    };
 
     /// <summary>Sizes of boxes and plates, and operable parts of devices, that a dwelling doesn't state.</summary>
     public PartsCatalog Catalog { get; init; } = PartsCatalog.Generic;
 
-    /// <summary>How marks are printed.</summary>
-    public LengthUnits Units { get; init; }
+    /// <summary>The units in which measures are printed, and those of the usual slack and steps; null for the dwelling's own.</summary>
+    public LengthUnits? Units { get; init; }
 
-    /// <summary>How far from every limit a remedy keeps in height; not negative.</summary>
-    public Distance HeightMargin { get; init; } = Distance.FromInches(0, 1, 4);
+    /// <summary>How far from every limit a remedy keeps in height; not negative. Null for 1/4 in, or 6 mm in millimeters: common practice, no source.</summary>
+    public Distance? HeightMargin { get; init; }
 
-    /// <summary>How far from every limit a remedy keeps along the wall; not negative.</summary>
-    public Distance AlongMargin { get; init; } = Distance.FromInches(1, 0, 1);
+    /// <summary>How far from every limit a remedy keeps along the wall; not negative. Null for 1 in, or 25 mm in millimeters: common practice, no source.</summary>
+    public Distance? AlongMargin { get; init; }
 
-    /// <summary>What heights are rounded to; more than zero.</summary>
-    public Distance HeightStep { get; init; } = Distance.FromInches(0, 1, 8);
+    /// <summary>What heights are rounded to; more than zero. Null for 1/8 in, or 1 mm in millimeters: common practice, no source.</summary>
+    public Distance? HeightStep { get; init; }
 
-    /// <summary>What places along a wall are rounded to; more than zero.</summary>
-    public Distance AlongStep { get; init; } = Distance.FromInches(0, 1, 4);
+    /// <summary>What places along a wall are rounded to; more than zero. Null for 1/4 in, or 1 mm in millimeters: common practice, no source.</summary>
+    public Distance? AlongStep { get; init; }
 
     /// <summary>
     /// Whether every box that there will be is described, so that what isn't described is lacking. Otherwise rules that ask for an outlet say nothing of rooms
@@ -43,17 +37,33 @@ public sealed record EvaluatorOptions
     /// </summary>
     public bool AllBoxesAreDescribed { get; init; }
 
-    /// <summary>The same with another <see cref="AllBoxesAreDescribed"/>.</summary>
-    /// <param name="allBoxesAreDescribed">Whether what isn't described is lacking.</param>
-    public EvaluatorOptions WithAllBoxesAreDescribed(bool allBoxesAreDescribed) => this with { AllBoxesAreDescribed = allBoxesAreDescribed };
-
     /// <summary>The same with another <see cref="Catalog"/>.</summary>
     /// <param name="catalog">Sizes and operable parts.</param>
     public EvaluatorOptions WithCatalog(PartsCatalog catalog) => this with { Catalog = catalog };
 
-    /// <summary>The usual ones for a dwelling that is marked in these units.</summary>
-    /// <param name="units">Those of <see cref="Dwelling.Units"/>.</param>
-    public static EvaluatorOptions For(LengthUnits units) => units == LengthUnits.Millimeters ? Metric : Default;
+    /// <summary>The same with other <see cref="Units"/>.</summary>
+    /// <param name="units">The units in which measures are printed.</param>
+    public EvaluatorOptions WithUnits(LengthUnits? units) => this with { Units = units };
+
+    /// <summary>The same with another <see cref="HeightMargin"/>.</summary>
+    /// <param name="heightMargin">How far from every limit a remedy keeps in height.</param>
+    public EvaluatorOptions WithHeightMargin(Distance? heightMargin) => this with { HeightMargin = heightMargin };
+
+    /// <summary>The same with another <see cref="AlongMargin"/>.</summary>
+    /// <param name="alongMargin">How far from every limit a remedy keeps along the wall.</param>
+    public EvaluatorOptions WithAlongMargin(Distance? alongMargin) => this with { AlongMargin = alongMargin };
+
+    /// <summary>The same with another <see cref="HeightStep"/>.</summary>
+    /// <param name="heightStep">What heights are rounded to.</param>
+    public EvaluatorOptions WithHeightStep(Distance? heightStep) => this with { HeightStep = heightStep };
+
+    /// <summary>The same with another <see cref="AlongStep"/>.</summary>
+    /// <param name="alongStep">What places along a wall are rounded to.</param>
+    public EvaluatorOptions WithAlongStep(Distance? alongStep) => this with { AlongStep = alongStep };
+
+    /// <summary>The same with another <see cref="AllBoxesAreDescribed"/>.</summary>
+    /// <param name="allBoxesAreDescribed">Whether what isn't described is lacking.</param>
+    public EvaluatorOptions WithAllBoxesAreDescribed(bool allBoxesAreDescribed) => this with { AllBoxesAreDescribed = allBoxesAreDescribed };
 
     internal EvaluatorOptions Checked()
     {
@@ -67,10 +77,11 @@ public sealed record EvaluatorOptions
         }
 
         Require(Catalog is not null, "Catalog is null");
-        Require(HeightMargin >= Distance.Zero, "HeightMargin is negative");
-        Require(AlongMargin >= Distance.Zero, "AlongMargin is negative");
-        Require(HeightStep > Distance.Zero, "HeightStep isn't more than zero");
-        Require(AlongStep > Distance.Zero, "AlongStep isn't more than zero");
+        Require(Units is null or LengthUnits.Inches or LengthUnits.Millimeters, "Units is neither inches nor millimeters");
+        Require(HeightMargin is not { } height || height >= Distance.Zero, "HeightMargin is negative");
+        Require(AlongMargin is not { } along || along >= Distance.Zero, "AlongMargin is negative");
+        Require(HeightStep is not { } up || up > Distance.Zero, "HeightStep isn't more than zero");
+        Require(AlongStep is not { } aside || aside > Distance.Zero, "AlongStep isn't more than zero");
         return faults.Count == 0 ? this : throw new ArgumentException("These options don't do: " + string.Join("; ", faults) + ".", "options");
     }
 }

@@ -7,12 +7,15 @@ namespace BoxHeights;
 public sealed class LayoutEvaluator
 {
     private readonly CompiledRules rules;
-    private readonly EvaluatorOptions? options;
+    private readonly EvaluatorOptions options;
 
-    /// <summary>An evaluator with the usual options for the dwelling's own units.</summary>
+    /// <summary>An evaluator with the usual options: each dwelling is printed, and its remedies rounded, in its own units.</summary>
     /// <param name="rules">The rules to judge by.</param>
     /// <exception cref="ArgumentNullException"><paramref name="rules"/> is null.</exception>
-    public LayoutEvaluator(RuleSet rules) => this.rules = new(rules ?? throw new ArgumentNullException(nameof(rules)));
+    public LayoutEvaluator(RuleSet rules)
+        : this(rules, EvaluatorOptions.Default)
+    {
+    }
 
     /// <summary>An evaluator with options of its own.</summary>
     /// <param name="rules">The rules to judge by.</param>
@@ -20,7 +23,10 @@ public sealed class LayoutEvaluator
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The options don't do; the message says all that is wrong with them.</exception>
     public LayoutEvaluator(RuleSet rules, EvaluatorOptions options)
-        : this(rules) => this.options = (options ?? throw new ArgumentNullException(nameof(options))).Checked();
+    {
+        this.rules = new(rules ?? throw new ArgumentNullException(nameof(rules)));
+        this.options = (options ?? throw new ArgumentNullException(nameof(options))).Checked();
+    }
 
     /// <summary>The rules it judges by.</summary>
     public RuleSet Rules => rules.Set;
@@ -36,5 +42,5 @@ public sealed class LayoutEvaluator
     public LayoutSession Open(Dwelling dwelling) => new(this, StateOf(dwelling));
 
     internal LayoutState StateOf(Dwelling dwelling) =>
-        new(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), rules, options ?? EvaluatorOptions.For(dwelling.Units));
+        new(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), rules, SettledOptions.Of(options, dwelling));
 }

@@ -202,9 +202,29 @@ public sealed class SessionChange
 
     internal static SessionChange Between(List<Finding> before, List<Finding> after)
     {
-        List<Finding> changed = after.FindAll(now => before.Exists(then => then.IsAbout(now) && !then.Agrees(now)));
-        List<Finding> appeared = after.FindAll(now => !before.Exists(then => then.IsAbout(now)));
-        List<Finding> cleared = before.FindAll(then => !after.Exists(now => now.IsAbout(then)));
+        Dictionary<(string, string, LayoutFault?), List<Finding>> known = [];
+        foreach (Finding then in before)
+        {
+            known.ListOf(then.About).Add(then);
+        }
+
+        List<Finding> appeared = [];
+        List<Finding> changed = [];
+        HashSet<(string, string, LayoutFault?)> left = [];
+        foreach (Finding now in after)
+        {
+            left.Add(now.About);
+            if (!known.TryGetValue(now.About, out List<Finding>? then))
+            {
+                appeared.Add(now);
+            }
+            else if (!then.Exists(one => one.Agrees(now)))
+            {
+                changed.Add(now);
+            }
+        }
+
+        List<Finding> cleared = before.FindAll(then => !left.Contains(then.About));
         return appeared.Count + cleared.Count + changed.Count == 0 ? None : new(new(appeared), new(cleared), new(changed));
     }
 }

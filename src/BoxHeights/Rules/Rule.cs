@@ -33,7 +33,7 @@ public abstract record Rule
     /// <summary>The row's id.</summary>
     public string Id { get; init; }
 
-    /// <summary>What is allowed, in one plain phrase.</summary>
+    /// <summary>What is allowed, in one plain phrase. Its measures (6 ft, 900 mm, 34 to 38 in) are as the document prints them; findings add the dwelling's own units where those are others.</summary>
     public string Summary { get; init; }
 
     /// <summary>How much a finding weighs.</summary>

@@ -53,6 +53,6 @@ internal static class Stairs
             ReadingId = "at-the-stair",
             LeavesOut = "landings between floors that have an entryway; which lights a switch controls",
         };
-        return row with { Readings = new[] { new Reading("on-the-level", "a switch anywhere on that floor", row with { AnywhereOnLevel = true }) } };
+        return row with { Readings = new[] { new Reading("anywhere-on-that-floor", "a switch in any room of that floor counts", row with { AnywhereOnLevel = true }) } };
     }
 }

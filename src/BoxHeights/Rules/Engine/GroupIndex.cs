@@ -77,6 +77,37 @@ internal sealed class GroupIndex
         return found == groupsOf[box].Length;
     }
 
+    /// <summary>The readings of a rule's text under which a box of a group that fails would meet it, from where boxes are now. A reading may group boxes in its own way.</summary>
+    public Items<string> DisputedBy(int group, int box, LayoutState state)
+    {
+        List<string> disputed = [];
+        foreach (Reading reading in groups[group].Rule.Readings)
+        {
+            ProvisionRule other = (ProvisionRule)reading.Rule;
+            string? name = NameOf(other, box, state);
+            int[] members = name is null ? [] : Array.FindAll(AllBoxes(), one => NameOf(other, one, state) == name);
+            ProvisionStatement statement = new();
+            other.Judge(new(state, members), statement);
+            if (!statement.Speaks(Array.IndexOf(members, box)))
+            {
+                disputed.Add(reading.Id);
+            }
+        }
+
+        return new(disputed);
+    }
+
+    private int[] AllBoxes()
+    {
+        int[] all = new int[groupsOf.Length];
+        for (int i = 0; i < all.Length; i++)
+        {
+            all[i] = i;
+        }
+
+        return all;
+    }
+
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>
     private static string? NameOf(ProvisionRule rule, int box, LayoutState state)
     {

@@ -25,12 +25,12 @@ internal sealed partial class LayoutState
     private readonly DistanceSet[] keeps;
     private readonly ProvisionStatement answer = new();
 
-    public LayoutState(Dwelling dwelling, CompiledRules rules, EvaluatorOptions options)
+    public LayoutState(Dwelling dwelling, CompiledRules rules, SettledOptions options)
     {
         Dwelling = dwelling;
         Rules = rules;
         Options = options;
-        Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
+        Resolver resolved = Resolver.Resolve(dwelling, options.Catalog, options.Units);
         Boxes = resolved.Boxes.ToArray();
         Faults = resolved.Faults;
         SurfaceCount = resolved.SurfaceCount;
@@ -81,7 +81,7 @@ internal sealed partial class LayoutState
 
     public CompiledRules Rules { get; }
 
-    public EvaluatorOptions Options { get; }
+    public SettledOptions Options { get; }
 
     public ResolvedBox[] Boxes { get; }
 

@@ -29,7 +29,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
                 IdsOf(boxes),
                 new[] { cause.RuleId },
                 cause.Outcome == Outcome.Unknown ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                    : ways.Count == 0 ? rule.ElseDo
+                    : ways.Count == 0 ? BothUnits.Of(rule.ElseDo, state.Options.Units)
                     : "nothing that mends " + IdsOf(boxes) + " does so without another finding"));
         }
 

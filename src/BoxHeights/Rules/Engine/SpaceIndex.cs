@@ -54,13 +54,13 @@ internal sealed class SpaceIndex
         SpaceView View(SpaceKind kind, string id, Predicate<SpaceBox> has, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null)
         {
             ResolvedSpace? space = kind is SpaceKind.Room or SpaceKind.OutsideFace ? resolved.Spaces.Find(one => one.Id == id && one.IsOutside == face is not null) : null;
-            return new(kind, id, dwelling, space?.Levels ?? Levels.Default, new(boxes.FindAll(has)))
+            return new(state.Options, kind, id, dwelling, space?.Levels ?? Levels.Default, new(boxes.FindAll(has)))
             {
                 Room = room,
                 Face = face,
                 Flight = flight,
                 Storey = storey,
-                IsWhole = state.Options.AllBoxesAreDescribed,
+                OfDwelling = boxes,
                 HasBrokenParts = space is { HasBrokenParts: true },
             };
         }
@@ -95,6 +95,7 @@ internal sealed class SpaceIndex
     internal sealed class Judged(SpaceRule rule, SpaceView view)
     {
         private readonly SpaceStatement statement = new();
+        private readonly List<string> notJudged = [];
 
         public SpaceRule Rule { get; } = rule;
 
@@ -102,17 +103,18 @@ internal sealed class SpaceIndex
 
         public List<Finding> Findings { get; } = [];
 
-        /// <summary>Why it couldn't be judged; null when it was.</summary>
-        public string? NotJudgedBecause { get; private set; }
+        /// <summary>Why it couldn't be judged, or not in every part; empty when it was.</summary>
+        public IReadOnlyList<string> NotJudged => notJudged;
 
         /// <summary>Judges it from where its boxes are now.</summary>
         /// <returns>How many findings there are.</returns>
         public int Judge(LayoutState state)
         {
             Findings.Clear();
+            notJudged.Clear();
             if (View.HasBrokenParts)
             {
-                NotJudgedBecause = "a fault of the description keeps it from being judged";
+                notJudged.Add("a fault of the description keeps it from being judged");
                 return 0;
             }
 
@@ -120,7 +122,11 @@ internal sealed class SpaceIndex
             try
             {
                 Rule.Judge(View, statement);
-                NotJudgedBecause = statement.NotJudgedBecause;
+                foreach ((string reason, _) in statement.Open)
+                {
+                    notJudged.Add(reason);
+                }
+
                 foreach (SpaceAnswer answer in statement.Answers)
                 {
                     Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
@@ -130,7 +136,7 @@ internal sealed class SpaceIndex
             {
                 // What can't be added up any more is no measure of a house, and the rest goes on.
                 Findings.Clear();
-                NotJudgedBecause = "a measure in it is larger than anything in a house";
+                notJudged.Add("a measure in it is larger than anything in a house");
             }
 
             return Findings.Count;
@@ -144,7 +150,7 @@ internal sealed class SpaceIndex
             {
                 SpaceStatement other = new();
                 ((SpaceRule)reading.Rule).Judge(View, other);
-                if (other.NotJudgedBecause is null && !other.Fails(subject))
+                if (other.Meets(subject, statement))
                 {
                     disputed.Add(reading.Id);
                 }

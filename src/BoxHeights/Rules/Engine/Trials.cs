@@ -45,9 +45,44 @@ internal sealed class Trials
         return true;
     }
 
+    /// <summary>What is found after a remedy that adds boxes; null where it adds a finding. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.</summary>
+    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy)
+    {
+        Dictionary<string, DeviceBox> added = new(StringComparer.Ordinal);
+        foreach (PlacedBox placed in remedy.Placed)
+        {
+            added[placed.Box.Id] = placed.Box;
+        }
+
+        List<Finding> found = [.. evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings];
+        return LeftOf(found.FindAll(finding => finding.IsViolation || finding.Space is not null || !added.TryGetValue(finding.Subject, out DeviceBox? box) || !IsFoundOfItsLike(finding, box)));
+    }
+
+    private bool IsFoundOfItsLike(Finding finding, DeviceBox box)
+    {
+        foreach (List<Finding> about in known.Values)
+        {
+            foreach (Finding one in about)
+            {
+                if (one.RuleId == finding.RuleId && one.Box >= 0 && one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose
+                    && one.Outcome >= finding.Outcome && one.Severity >= finding.Severity)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>What is found after a remedy about what it touches and about some boxes more; null where it adds a finding, or makes one worse.</summary>
     public HashSet<(string RuleId, string Subject)>? LeftAfter(Remedy remedy, List<int> boxes)
     {
+        if (remedy is AddBox more)
+        {
+            return LeftAfter(more);
+        }
+
         if (remedy.Changes.Count == 0)
         {
             return LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings);

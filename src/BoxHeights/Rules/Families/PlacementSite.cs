@@ -20,6 +20,9 @@ public sealed class PlacementSite
     /// <summary>The box.</summary>
     public BoxTraits Box { get; }
 
+    /// <summary>The units in which findings are printed.</summary>
+    public LengthUnits Units => Surface.Space.Units;
+
     /// <summary>The kind of room; the empty kind outside.</summary>
     public RoomKind Room => Surface.RoomKind;
 

@@ -204,6 +204,9 @@ public sealed class ProvisionStatement
     /// <param name="centers">The heights.</param>
     public void KeepWithin(in DistanceSet centers) => Keep = centers;
 
+    /// <summary>Whether something is said of a box.</summary>
+    internal bool Speaks(int index) => answers.Exists(answer => answer.Index == index);
+
     internal void Clear()
     {
         answers.Clear();

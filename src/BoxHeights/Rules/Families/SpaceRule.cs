@@ -47,11 +47,12 @@ public enum SpaceKind
 public sealed class SpaceStatement
 {
     private readonly List<SpaceAnswer> answers = [];
+    private readonly List<(string Reason, string? Subject)> open = [];
 
     internal IReadOnlyList<SpaceAnswer> Answers => answers;
 
-    /// <summary>Why the rule couldn't be judged for this subject; null when it was.</summary>
-    internal string? NotJudgedBecause { get; private set; }
+    /// <summary>Why the rule couldn't be judged, or not in every part.</summary>
+    internal IReadOnlyList<(string Reason, string? Subject)> Open => open;
 
     /// <summary>Something isn't met, or may not be.</summary>
     /// <param name="subject">What it is about, by a name that stays while boxes move: a room's id, a stretch of wall.</param>
@@ -73,17 +74,19 @@ public sealed class SpaceStatement
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure));
     }
 
-    /// <summary>The rule says nothing about this subject, because something that it needs isn't described at all.</summary>
+    /// <summary>The rule says nothing here, because something that it needs isn't described at all.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
-    public void NotJudged(string reason) => NotJudgedBecause = reason;
+    /// <param name="subject">What alone isn't judged, or not in every part, by the name that a finding about it has; null where nothing here is.</param>
+    public void NotJudged(string reason, string? subject = null) => open.Add((reason, subject));
 
-    /// <summary>Whether something is said to fail.</summary>
-    internal bool Fails(string subject) => answers.Exists(answer => answer.Subject == subject && answer.Verdict == Verdict.Fails);
+    /// <summary>Whether something that another reading finds is met here: nothing is found of it, and nothing more of it is left open.</summary>
+    internal bool Meets(string subject, SpaceStatement reading) =>
+        !answers.Exists(answer => answer.Subject == subject) && open.TrueForAll(one => (one.Subject is { } only && only != subject) || reading.open.Contains(one));
 
     internal void Clear()
     {
         answers.Clear();
-        NotJudgedBecause = null;
+        open.Clear();
     }
 }
 

@@ -8,9 +8,11 @@ namespace BoxHeights.Rules;
 public sealed class SpaceView
 {
     private readonly Dictionary<Type, object> prepared = [];
+    private readonly SettledOptions options;
 
-    internal SpaceView(SpaceKind kind, string id, Dwelling dwelling, Levels levels, Items<SpaceBox> boxes)
+    internal SpaceView(SettledOptions options, SpaceKind kind, string id, Dwelling dwelling, Levels levels, Items<SpaceBox> boxes)
     {
+        this.options = options;
         Kind = kind;
         Id = id;
         Dwelling = dwelling;
@@ -46,7 +48,16 @@ public sealed class SpaceView
     public Items<SpaceBox> Boxes { get; }
 
     /// <summary>Whether every box that there will be is described, so that what isn't described is lacking.</summary>
-    public bool IsWhole { get; internal init; }
+    public bool IsWhole => options.AllBoxesAreDescribed;
+
+    /// <summary>The units in which findings are printed.</summary>
+    public LengthUnits Units => options.Units;
+
+    /// <summary>Every box of the dwelling.</summary>
+    internal IReadOnlyList<SpaceBox> OfDwelling { get; init; } = [];
+
+    /// <summary>What places of boxes to add are rounded to along a wall.</summary>
+    internal Distance AlongStep => options.AlongStep;
 
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     internal bool HasBrokenParts { get; init; }
@@ -99,6 +110,12 @@ public sealed class SpaceBox
     public PlanPoint? Plan => state.Boxes[Index].Source.Plan;
 
     internal int Index { get; }
+
+    /// <summary>The storey that it is on.</summary>
+    internal string StoreyId => state.Boxes[Index].Surface.Space.StoreyId;
+
+    /// <summary>Its height as it is now, in the terms in which it was given; null where it has none.</summary>
+    internal BoxHeight? Height => state.HeightOf(Index);
 
     /// <summary>The top of the counter that stands where it is on its wall; null where none does, or its top isn't known.</summary>
     internal Level? CounterTop =>

@@ -128,7 +128,7 @@ public sealed record Coverage : SpaceRule
             Facts needs = Find(run, runs.Sure, work);
             if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
             {
-                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known");
+                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known", NameOf(space, run));
             }
 
             if (work.Open.Count == 0 && maybeBroken.IsEmpty)
@@ -210,7 +210,8 @@ public sealed record Coverage : SpaceRule
 
     private bool IsExcused(Room room, Run run, Work work)
     {
-        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(room, run, work.Gaps, reach, Spaces.ClearBelow, LengthUnits.Inches).Count > 0)
+        // Asked to the tick: how marks are rounded decides no verdict.
+        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(room, run, work.Gaps, reach, Spaces.ClearBelow, Distance.FromTicks(1)).Count > 0)
         {
             return false;
         }
@@ -221,9 +222,9 @@ public sealed record Coverage : SpaceRule
 
     private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, Facts needs, SpaceStatement statement)
     {
-        LengthUnits units = space.Dwelling.Units;
+        LengthUnits units = space.Units;
         statement.Finds(
-            RunWords.Name(run),
+            NameOf(space, run),
             run.Stretches[0].Address,
             verdict,
             lacking,
@@ -232,6 +233,8 @@ public sealed record Coverage : SpaceRule
             needs,
             verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
     }
+
+    private static string NameOf(SpaceView space, Run run) => RunWords.Name(run, space.Dwelling.Units);
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)
     {

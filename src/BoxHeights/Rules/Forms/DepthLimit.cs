@@ -48,7 +48,7 @@ public sealed record DepthLimit : LimitRule
         }
 
         (Distance least, Distance most) = Needed(site.Box);
-        Func<string> because = () => depth + " deep";
+        Func<string> because = () => depth.Exactly(site.Units) + " deep";
         if (depth < least || depth >= most)
         {
             statement.Judge(depth, DistanceSet.AtLeast(depth < least ? least : most), because);

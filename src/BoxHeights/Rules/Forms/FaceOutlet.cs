@@ -128,12 +128,13 @@ public sealed record FaceOutlet : SpaceRule
         }
 
         string address = face.Id + "/" + face.Walls[0].Id;
-        Level? highest = Outlet.Highest is { } high && platform.Surface is { } surface ? new Level(surface.Offset + high.Offset, surface.Datum) : null;
         bool possible = false;
         Facts needs = Facts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Verdict counts = box.Address == address ? Outlet.Of(box, highest, out Facts missing) : Missing(out missing);
+            Facts missing = Facts.None;
+            Verdict counts = box.Address == address ? Outlet.Of(box, null, out missing) : Verdict.Fails;
+            counts = counts == Verdict.Fails ? counts : counts.And(LowEnough(box, platform, ref missing));
             if (counts == Verdict.Fails || (box.Along is { } at && (at < platform.Left - ArmsLength || at > platform.Right + ArmsLength)))
             {
                 continue;
@@ -156,12 +157,34 @@ public sealed record FaceOutlet : SpaceRule
         }
 
         Finds(statement, face.Id + " " + platform.Id, address, possible, needs, CureOn(space, face, platform.Left, platform.Right, platform.Surface));
+    }
 
-        static Verdict Missing(out Facts none)
+    /// <summary>Whether a box is low enough above a platform. Where its surface isn't stated, that is known of a box that is set from it, or that is low enough above the ground under it.</summary>
+    private Verdict LowEnough(SpaceBox box, Platform platform, ref Facts needs)
+    {
+        if (Outlet.Highest is not { } highest)
         {
-            none = Facts.None;
-            return Verdict.Fails;
+            return Verdict.Passes;
         }
+
+        Facts unknown = Facts.None;
+        if (box.IsWithin(TargetLine.Center, Datum.WalkingSurface, Distance.MinValue, highest.Offset, ref unknown) is var above && above != Verdict.Unknown)
+        {
+            return above;
+        }
+
+        if (platform.Surface is { } surface)
+        {
+            return box.IsWithin(TargetLine.Center, surface.Datum, Distance.MinValue, surface.Offset + highest.Offset, ref needs);
+        }
+
+        if (box.IsWithin(TargetLine.Center, highest.Datum, Distance.MinValue, highest.Offset, ref unknown) == Verdict.Passes)
+        {
+            return Verdict.Passes;
+        }
+
+        needs |= Facts.Datum;
+        return Verdict.Unknown;
     }
 
     private void Finds(SpaceStatement statement, string subject, string address, bool possible, Facts needs, Items<PlacedBox> cure) =>
@@ -193,9 +216,9 @@ public sealed record FaceOutlet : SpaceRule
         DistanceSet free = FreePlaces.On(space, wall);
         for (Distance at = Distance.Max(left, Distance.Zero) + step + step; at < wall.Length - step - step && at <= right && at.Ticks < 1L << 33; at += step)
         {
-            if (free.Contains(at))
+            if (at.RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
             {
-                DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id)).WithAt(at);
+                DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id)).WithAt(marked);
                 return new[] { new PlacedBox(address, surface is { } walked ? box.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : box) };
             }
         }

@@ -41,7 +41,8 @@ internal sealed class FinishLayer
             return layers;
         }
 
-        layers.Add(new(default, board.From, board.To, false, board + " of board"));
+        string boarded = board.Exactly(site.Units) + " of board";
+        layers.Add(new(default, board.From, board.To, false, boarded));
         foreach (Finish finish in site.Wall?.Finishes ?? default)
         {
             DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? UsualBed : Distance.Zero);
@@ -51,7 +52,7 @@ internal sealed class FinishLayer
                 under.From + (finish.Thickness?.From ?? Distance.Zero),
                 finish.Thickness is { } thickness ? under.To + thickness.To : null,
                 finish.Burns,
-                board + " of board and " + (bed == Distance.Zero ? "" : bed + " of bed under ") + (finish.Thickness is { } known ? known + " of " : "") + finish.Kind));
+                boarded + " and " + (bed == Distance.Zero ? "" : bed.Exactly(site.Units) + " of bed under ") + (finish.Thickness is { } known ? known.Exactly(site.Units) + " of " : "") + finish.Kind));
         }
 
         return layers;

@@ -64,7 +64,7 @@ public sealed record IslandOutlets : SpaceRule
 
             if (!PlanOutline.TryOf(one.Corners, out PlanOutline? outline))
             {
-                statement.NotJudged("the outline of " + one.Id + " isn't described");
+                statement.NotJudged("the outline of " + one.Id + " isn't described", space.Id + "/" + one.Id);
                 continue;
             }
 

@@ -37,11 +37,12 @@ internal static class OutletCure
             DistanceSet free = FreePlaces.On(space, wall);
             for (Distance at = FromCorner; at <= wall.Length - FromCorner && at.Ticks < 1L << 33; at += Step)
             {
-                if (free.Contains(at) && far(face, at) is { } off && off < least
-                    && !water.Exists(thing => thing.HasPlace && plan.Gap(face, at, thing.Possible).IsClearOf(FromWater) != true))
+                Distance marked = at.RoundNearest(space.AlongStep);
+                if (free.Contains(marked) && far(face, marked) is { } off && off < least
+                    && !water.Exists(thing => thing.HasPlace && plan.Gap(face, marked, thing.Possible).IsClearOf(FromWater) != true))
                 {
                     least = off;
-                    best = new(room.Id + "/" + wall.Id, box.WithAt(at));
+                    best = new(room.Id + "/" + wall.Id, box.WithAt(marked));
                 }
             }
         }

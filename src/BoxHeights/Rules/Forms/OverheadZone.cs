@@ -71,7 +71,7 @@ public sealed record OverheadZone : SpaceRule
                 return;
             }
 
-            if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace) || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
+            if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
             {
                 statement.NotJudged("it isn't said where everything stands in plan");
                 return;
@@ -81,6 +81,12 @@ public sealed record OverheadZone : SpaceRule
             {
                 statement.NotJudged("its walls don't close");
                 return;
+            }
+
+            if (box.Plan is not { } point || !WallPlan.IsInAHouse(point))
+            {
+                statement.NotJudged("it isn't said where everything stands in plan", box.Id);
+                continue;
             }
 
             Judge(space, statement, plan, things, box, point);
@@ -105,7 +111,7 @@ public sealed record OverheadZone : SpaceRule
 
         if (nearest is not null)
         {
-            Finds(statement, space.Dwelling.Units, box, nearest, worst, measured, needs);
+            Finds(statement, space.Units, box, nearest, worst, measured, needs);
         }
     }
 

@@ -34,7 +34,7 @@ public sealed record RatedOpening : LimitRule
         }
 
         Quantity area = Quantity.Area(site.Box.Size.Width, site.Box.Size.Height);
-        statement.Judge(area, QuantitySet.AtMost(Largest), () => "a metal box of " + area + " in a rated wall");
+        statement.Judge(area, QuantitySet.AtMost(Largest), () => "a metal box of " + area.ToString(site.Units) + " in a rated wall");
     }
 
     /// <inheritdoc/>

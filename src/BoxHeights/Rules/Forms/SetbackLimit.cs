@@ -49,7 +49,7 @@ public sealed record SetbackLimit : LimitRule
 
         foreach (FinishLayer layer in FinishLayer.Of(site))
         {
-            State(layer, setFor, statement);
+            State(layer, setFor, site.Units, statement);
         }
     }
 
@@ -61,7 +61,7 @@ public sealed record SetbackLimit : LimitRule
     internal static bool IsFlush(BoxTraits box) =>
         box.Surface is BoxSurface.Wall or BoxSurface.Ceiling && box.Mounting is not (MountingMethod.Surface or MountingMethod.Cabinet);
 
-    private void State(FinishLayer layer, Distance setFor, LimitStatement statement)
+    private void State(FinishLayer layer, Distance setFor, LengthUnits units, LimitStatement statement)
     {
         Distance near = layer.Nearest - setFor;
         Distance? far = layer.Deepest - setFor;
@@ -82,7 +82,7 @@ public sealed record SetbackLimit : LimitRule
             statement.DependsOn(far ?? near, (thickness ? Facts.FinishThickness : Facts.None) | (burns ? Facts.Combustible : Facts.None), Because, layer.Zone);
         }
 
-        string Because() => "set to stand " + setFor + " out from the framing, where there is " + layer.Text + ", so that it is "
-            + (far is { } most && most <= Distance.Zero ? "not" : (far is null ? "at least " : far == near ? "" : "up to ") + (far ?? near)) + " behind the finished surface";
+        string Because() => "set to stand " + setFor.Exactly(units) + " out from the framing, where there is " + layer.Text + ", so that it is "
+            + (far is { } most && most <= Distance.Zero ? "not" : (far is null ? "at least " : far == near ? "" : "up to ") + (far ?? near).Exactly(units)) + " behind the finished surface";
     }
 }

@@ -58,12 +58,12 @@ public sealed record StairPathLights : SpaceRule
             if (along > MostAlong)
             {
                 statement.Finds(light.Id, wall, Verdict.Fails, along.RoundUp(), DistanceSet.AtMost(MostAlong),
-                    () => "it sits " + along.RoundUp().RoundNearest(Distance.FromInches(0, 1, 16)) + " off the place on the tread that the others have");
+                    () => "it sits " + Printed.OffBy(along.RoundUp(), space.Units) + " off the place on the tread that the others have");
             }
             else if (up > MostInHeight)
             {
                 statement.Finds(light.Id, wall, Verdict.Fails, up.RoundUp(), DistanceSet.AtMost(MostInHeight),
-                    () => "it sits " + up.RoundUp().RoundNearest(Distance.FromInches(0, 1, 16)) + " off the height above the tread that the others have");
+                    () => "it sits " + Printed.OffBy(up.RoundUp(), space.Units) + " off the height above the tread that the others have");
             }
         }
 

@@ -42,6 +42,7 @@ public sealed record StairSwitches : SpaceRule
 
         foreach (string storey in new[] { flight.From, flight.To })
         {
+            string subject = flight.Id + " on " + storey;
             HashSet<string> rooms = RoomsOn(space.Dwelling, flight, storey);
             int boxes = 0;
             int switches = 0;
@@ -54,12 +55,12 @@ public sealed record StairSwitches : SpaceRule
 
             if (boxes == 0)
             {
-                statement.NotJudged("no room with boxes is described at the stair on \"" + storey + "\"");
+                statement.NotJudged("no room with boxes is described at the stair on \"" + storey + "\"", subject);
             }
             else if (switches == 0)
             {
-                statement.Finds(flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
-                    () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", cure: CureOf(space.Dwelling, flight, storey));
+                statement.Finds(subject, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
+                    () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", cure: CureOf(space, flight, storey));
             }
         }
     }
@@ -95,25 +96,25 @@ public sealed record StairSwitches : SpaceRule
         return ids;
     }
 
-    /// <summary>A three-way switch on the flight's own wall, a foot before its first nosing or beyond its last, where that wall is on this storey.</summary>
-    private static Items<PlacedBox> CureOf(Dwelling dwelling, StairFlight flight, string storey)
+    /// <summary>
+    /// A three-way switch on the flight's own wall, a foot before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
+    /// storey the flight arrives isn't described: there it goes where their walls first have room.
+    /// </summary>
+    private static Items<PlacedBox> CureOf(SpaceView space, StairFlight flight, string storey)
     {
         bool atHead = storey == flight.To;
-        if (flight.Wall is not { } address || !StairRun.TryOf(flight, out StairRun? run))
-        {
-            return default;
-        }
-
-        Distance along = run!.Along(atHead ? (run.Tread * new Ratio(flight.Risers - 1)) + Aside : -Aside).RoundNearest();
-        foreach (Room room in StairGeometry.RoomsAt(dwelling, flight, storey))
+        foreach (Room room in StairGeometry.RoomsAt(space.Dwelling, flight, storey))
         {
             foreach (Wall wall in room.Walls)
             {
-                if (room.Id + "/" + wall.Id == address && along > Distance.Zero && along < wall.Length)
+                string address = room.Id + "/" + wall.Id;
+                if ((flight.Wall == address ? Beyond(flight, atHead) : FirstFree(space, room, wall)) is { } place
+                    && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
                 {
+                    string id = FreePlaces.FreeId(space.Dwelling, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
                     return new[]
                     {
-                        new PlacedBox(address, new DeviceBox(flight.Id + (atHead ? "-head-switch" : "-foot-switch"), BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch })
+                        new PlacedBox(address, new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch })
                             .WithAt(along).WithHeight(BoxHeight.ToTop(Distance.FromInches(48, 0, 1), Datum.Subfloor))),
                     };
                 }
@@ -121,5 +122,20 @@ public sealed record StairSwitches : SpaceRule
         }
 
         return default;
+    }
+
+    private static Distance? Beyond(StairFlight flight, bool atHead) =>
+        StairRun.TryOf(flight, out StairRun? run) ? run!.Along(atHead ? (run.Tread * new Ratio(flight.Risers - 1)) + Aside : -Aside).RoundNearest() : null;
+
+    /// <summary>The first place a foot or more from both of a wall's ends that nothing takes, and no door that stands open covers.</summary>
+    private static Distance? FirstFree(SpaceView space, Room room, Wall wall)
+    {
+        DistanceSet free = FreePlaces.On(space, wall, room.Id + "/" + wall.Id) & DistanceSet.Between(Aside, Distance.Max(Aside, wall.Length - Aside));
+        foreach (DoorCover cover in DoorCover.In(room.Walls))
+        {
+            free &= cover.Wall == wall.Id ? DistanceSet.Outside(cover.Left, cover.Right) : DistanceSet.All;
+        }
+
+        return !free.IsEmpty && free[0].From.RoundUp(space.AlongStep) is var place && free.Contains(place) && place <= wall.Length - Aside ? place : null;
     }
 }

@@ -49,7 +49,7 @@ public sealed class Finding
         : this(state, state.Groups[group].Rule, state.Groups[group].Boxes.Member(answer.Index), answer.Verdict)
     {
         Group = group;
-        details = FindingDetails.Of(state.Options.Units, state.Groups[group].Rule, answer);
+        details = FindingDetails.Of(state.Options.Units, state.Groups[group].Rule, answer, answer.Verdict == Verdict.Fails ? state.Groups.DisputedBy(group, Box, state) : default);
     }
 
     internal Finding(LayoutState state, SpaceRule rule, SpaceAnswer answer, Items<string> disputedBy)

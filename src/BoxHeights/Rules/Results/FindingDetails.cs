@@ -32,12 +32,13 @@ internal sealed class FindingDetails
             DisputedBy = judged.Verdict == Verdict.Fails ? limit.DisputedBy(place) : default,
         };
 
-    public static FindingDetails Of(LengthUnits units, ProvisionRule rule, in ProvisionStatement.Answer answer) => new(FindingText.Of(units, rule, answer.Because))
+    public static FindingDetails Of(LengthUnits units, ProvisionRule rule, in ProvisionStatement.Answer answer, Items<string> disputedBy) => new(FindingText.Of(units, rule, answer.Because))
     {
         Measured = answer.Measured,
         Allowed = answer.Allowed,
         Margin = answer.Allowed.Margin(answer.Measured),
         Needs = answer.Needs,
+        DisputedBy = disputedBy,
     };
 
     public static FindingDetails Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer, Items<string> disputedBy) => new(FindingText.Of(units, rule, answer))

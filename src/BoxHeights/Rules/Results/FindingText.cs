@@ -53,7 +53,7 @@ internal sealed class FindingText
 
         string what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
         what += rule is ProvisionRule ? ofThisBox : "";
-        string must = ", must be " + rule!.Summary + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "");
+        string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "");
         string text;
         if (finding.Outcome == Outcome.Unknown)
         {

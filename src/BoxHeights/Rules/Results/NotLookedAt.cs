@@ -23,7 +23,7 @@ internal sealed class NotLookedAt(LayoutState state)
 
             if (spoke.Contains(rule.Id))
             {
-                all.Add(rule.Id + ": " + part);
+                all.Add(rule.Id + ": " + BothUnits.Of(part, state.Options.Units));
             }
             else
             {
@@ -111,7 +111,7 @@ internal sealed class NotLookedAt(LayoutState state)
     {
         for (int space = 0; space < state.Spaces.Count; space++)
         {
-            if (state.Spaces[space].NotJudgedBecause is { } why)
+            foreach (string why in state.Spaces[space].NotJudged)
             {
                 Add(state.Spaces[space].Rule.Id + ": " + why, state.Spaces[space].View.Id);
             }

@@ -9,6 +9,9 @@ internal static class Printed
 
     public static string Of(Distance distance, LengthUnits units) => Text(IsWhole(distance, units) ? distance : distance.RoundNearest(Step(units)), units);
 
+    /// <summary>A distance in units that it wasn't given in: what they can't show exactly is rounded, and says so.</summary>
+    public static string About(Distance distance, LengthUnits units) => (IsWhole(distance, units) ? "" : "about ") + Of(distance, units);
+
     /// <summary>A distance exactly and with its sign, plus as well as minus.</summary>
     public static string Signed(Distance distance, LengthUnits units) => (distance < Distance.Zero ? "" : "+") + distance.Exactly(units);
 
@@ -33,10 +36,13 @@ internal static class Printed
     public static string OffBy(Quantity margin, LengthUnits units)
     {
         Quantity off = margin.Abs();
-        return off.Kind != QuantityKind.Distance ? off.ToString()
+        return off.Kind != QuantityKind.Distance ? off.ToString(units)
             : off.AsDistance() is var distance && IsWhole(distance, units) ? Text(distance, units)
             : Text(distance.RoundUp(Step(units)), units);
     }
+
+    /// <summary>How much something differs or is out by, where that may not be known exactly; the most of it never too little.</summary>
+    public static string OffBy(in DistanceRange range, LengthUnits units) => (range.IsExact ? "" : Of(range.From, units) + " to ") + OffBy(range.To, units);
 
     /// <summary>What is allowed, each stretch no wider than it is; a stretch that would be rounded away is printed as it is.</summary>
     /// <param name="allowed">The amounts.</param>
@@ -46,7 +52,7 @@ internal static class Printed
     {
         if (allowed.Kind != QuantityKind.Distance)
         {
-            return allowed.ToString();
+            return allowed.ToString(units);
         }
 
         DistanceSet exact = allowed.AsDistances();

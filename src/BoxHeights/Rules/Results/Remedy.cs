@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>Something to do about a finding. Those that the library offers have been tried: applied to the dwelling, each clears the finding and adds none.</summary>
+/// <summary>Something to do about a finding. Those that the library offers have been tried: applied to the dwelling, each clears the finding and adds none. A box to add may share what is short of a violation with boxes that are set alike.</summary>
 public abstract class Remedy
 {
     private protected Remedy(string text) => Text = text;

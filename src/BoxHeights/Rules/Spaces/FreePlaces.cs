@@ -26,8 +26,12 @@ internal static class FreePlaces
     }
 
     /// <summary>Places off a wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is.</summary>
-    public static DistanceSet On(SpaceView space, Wall wall)
+    /// <param name="space">Whose boxes are looked through.</param>
+    /// <param name="wall">The wall.</param>
+    /// <param name="address">The wall's address; null for a wall of the space itself.</param>
+    public static DistanceSet On(SpaceView space, Wall wall, string? address = null)
     {
+        address ??= space.Id + "/" + wall.Id;
         DistanceSet free = OffOpenings(wall, Beside, null);
         foreach (Covering covering in wall.Coverings)
         {
@@ -36,7 +40,7 @@ internal static class FreePlaces
 
         foreach (SpaceBox box in space.Boxes)
         {
-            if (box.Address == space.Id + "/" + wall.Id)
+            if (box.Address == address)
             {
                 free &= box.Along is { } at ? DistanceSet.Outside(at - Beside, at + Beside) : DistanceSet.Empty;
             }

@@ -10,11 +10,10 @@ internal static class RunCure
 
     private const int MostInOneGap = 12;
 
-    /// <summary>Places along the run for as few boxes as each gap needs, evenly, on the tape's quarter inches or on millimeters.</summary>
+    /// <summary>Places along the run for as few boxes as each gap needs, evenly, on the marks that places are rounded to.</summary>
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
-    public static List<Distance> Find(Room room, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, LengthUnits units)
+    public static List<Distance> Find(Room room, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, Distance step)
     {
-        Distance step = units == LengthUnits.Millimeters ? Distance.FromMillimeters(1) : Distance.FromInches(0, 1, 4);
         foreach (Distance aside in new[] { FreePlaces.Beside, Least })
         {
             DistanceSet places = Places(room, run, aside, clearBelow);
@@ -22,7 +21,7 @@ internal static class RunCure
             bool all = true;
             foreach (DistanceRange gap in gaps)
             {
-                all = all && Close(gap, reach, places, step, found);
+                all = all && Close(run, gap, reach, places, step, found);
             }
 
             if (all)
@@ -34,22 +33,14 @@ internal static class RunCure
         return [];
     }
 
-    /// <summary>The boxes that would close the gaps: like those of their purpose in the room, under ids that the dwelling doesn't have.</summary>
+    /// <summary>The boxes that would close the gaps: set like those of their purpose nearby, under ids that the dwelling doesn't have.</summary>
     public static Items<PlacedBox> Boxes(
         SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, DeviceBox usual, ServingReceptacles outlets)
     {
         Room room = space.Room!;
-        BoxHeight? height = usual.Height;
-        foreach (SpaceBox box in space.Boxes)
-        {
-            if (box.Traits.Purpose == usual.Purpose && box.Traits.Surface == BoxSurface.Wall && outlets.Judge(box, out _) == Verdict.Passes)
-            {
-                height = box.Traits.Source.Height ?? height;
-            }
-        }
-
+        BoxHeight? height = NeighborHeight.Of(space, usual, box => outlets.Judge(box, out _) == Verdict.Passes);
         List<PlacedBox> boxes = [];
-        foreach (Distance at in Find(room, run, gaps, reach, clearBelow, space.Dwelling.Units))
+        foreach (Distance at in Find(room, run, gaps, reach, clearBelow, space.AlongStep))
         {
             RunStretch stretch = run.At(at, out Distance along);
             string id = FreePlaces.FreeId(space.Dwelling, room.Id + "-" + usual.Purpose, boxes);
@@ -59,7 +50,7 @@ internal static class RunCure
         return new(boxes);
     }
 
-    private static bool Close(DistanceRange gap, Distance? reach, DistanceSet places, Distance step, List<Distance> found)
+    private static bool Close(Run run, DistanceRange gap, Distance? reach, DistanceSet places, Distance step, List<Distance> found)
     {
         for (int parts = 1; parts <= MostInOneGap; parts++)
         {
@@ -69,7 +60,7 @@ internal static class RunCure
             {
                 Distance middle = at + Distance.FromTicks(part.Ticks / 2);
                 DistanceSet serving = reach is { } far ? places & DistanceSet.Between(at + part - far, at + far) : places;
-                if (!serving.TryNearestSnapped(middle, step, out Distance place))
+                if (!serving.TryNearestSnapped(middle, Distance.FromTicks(1), out Distance nearest) || Marked(run, serving, nearest, step) is not { } place)
                 {
                     break;
                 }
@@ -86,6 +77,21 @@ internal static class RunCure
         }
 
         return false;
+    }
+
+    /// <summary>The place beside another that can be marked: on the steps from its wall's own left end.</summary>
+    private static Distance? Marked(Run run, in DistanceSet serving, Distance place, Distance step)
+    {
+        run.At(place, out Distance along);
+        foreach (Distance marked in new[] { along.RoundNearest(step), along.RoundDown(step), along.RoundUp(step) })
+        {
+            if (serving.Contains(place + marked - along))
+            {
+                return place + marked - along;
+            }
+        }
+
+        return null;
     }
 
     private static DistanceSet Places(Room room, Run run, Distance aside, Distance clearBelow)

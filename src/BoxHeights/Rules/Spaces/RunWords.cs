@@ -5,13 +5,13 @@ namespace BoxHeights.Rules;
 /// <summary>Says runs and their gaps in words.</summary>
 internal static class RunWords
 {
-    /// <summary>A run by its ends, the same in all units: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in".</summary>
-    public static string Name(Run run)
+    /// <summary>A run by its ends, exactly, in the units of its dwelling, so that a name stays: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in".</summary>
+    public static string Name(Run run, LengthUnits units)
     {
         RunStretch first = run.Stretches[0];
         RunStretch last = run.Stretches[run.Stretches.Count - 1];
         return run.IsLoop ? first.Address + " and all round"
-            : first.Address + " " + first.From + " to " + (run.Stretches.Count == 1 ? "" : last.Address + " ") + last.To;
+            : first.Address + " " + first.From.Exactly(units) + " to " + (run.Stretches.Count == 1 ? "" : last.Address + " ") + last.To.Exactly(units);
     }
 
     /// <summary>What of a run isn't reached, and where that is worst.</summary>

@@ -1,0 +1,41 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The height for a box to add: that of its like, from the surface that they are set from, so that one stick does for all.</summary>
+internal static class NeighborHeight
+{
+    /// <summary>The height that most boxes of its purpose in the room share; where it has none, in the storey; the added box's own where that has none either.</summary>
+    /// <param name="space">The room.</param>
+    /// <param name="added">The box to add.</param>
+    /// <param name="counts">Whether a box is one to go by.</param>
+    public static BoxHeight? Of(SpaceView space, DeviceBox added, Predicate<SpaceBox> counts)
+    {
+        return Shared(space.Boxes, IsLike) ?? Shared(space.OfDwelling, box => box.StoreyId == space.Room?.Storey && IsLike(box)) ?? added.Height;
+
+        bool IsLike(SpaceBox box) => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts(box);
+    }
+
+    /// <summary>Of several that as many share, the one that is listed first.</summary>
+    private static BoxHeight? Shared(IEnumerable<SpaceBox> boxes, Predicate<SpaceBox> isLike)
+    {
+        Dictionary<BoxHeight, int> shared = [];
+        BoxHeight? best = null;
+        foreach (SpaceBox box in boxes)
+        {
+            if (isLike(box) && box.Height is { } height)
+            {
+                shared.TryGetValue(height, out int before);
+                shared[height] = before + 1;
+            }
+        }
+
+        foreach (SpaceBox box in boxes)
+        {
+            best = box.Height is { } height && shared.TryGetValue(height, out int share) && (best is not { } most || share > shared[most]) ? height : best;
+        }
+
+        return best;
+    }
+}
