@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>A thing that inspectors look at before a wall is closed, and the boxes that it is looked at. All of them are rows of one table.</summary>
-/// <remarks>Numbers are printed in inches as the document has them: it gives rounded metric figures that don't convert back.</remarks>
+/// <remarks>Numbers are in inches as the document has them: it gives rounded metric figures that don't convert back.</remarks>
 internal sealed class InspectionItem
 {
     private readonly Func<InspectedBox, bool> appliesTo;

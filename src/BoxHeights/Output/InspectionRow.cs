@@ -3,14 +3,14 @@ namespace BoxHeights;
 /// <summary>One thing to look at, at one box, before the inspector does.</summary>
 public sealed record InspectionRow
 {
-    internal InspectionRow(string address, DeviceBox box, InspectionItem item)
+    internal InspectionRow(string address, DeviceBox box, InspectionItem item, LengthUnits units)
     {
         Address = address;
         BoxId = box.Id;
         Purpose = box.Purpose;
         ItemId = item.Id;
         Limit = item.Limit;
-        Text = item.Text;
+        Text = BothUnits.Of(item.Text, units);
         Citation = item.Citation;
     }
 
@@ -29,7 +29,7 @@ public sealed record InspectionRow
     /// <summary>The distance asked for; null where none is.</summary>
     public Distance? Limit { get; }
 
-    /// <summary>What should be found, with its numbers in the units of the document.</summary>
+    /// <summary>What should be found, with its numbers in the units of the document, and in the dwelling's own where those are others.</summary>
     public string Text { get; }
 
     /// <summary>Where it comes from, and how sure that is.</summary>

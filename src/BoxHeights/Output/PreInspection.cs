@@ -47,7 +47,7 @@ public sealed class PreInspection
             {
                 foreach (InspectionItem item in InspectionItem.For(new(box, catalog)))
                 {
-                    rows.Add(new(box.Surface.Address, box.Source, item));
+                    rows.Add(new(box.Surface.Address, box.Source, item, dwelling.Units));
                 }
             }
             catch (OverflowException)

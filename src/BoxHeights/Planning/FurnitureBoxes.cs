@@ -95,13 +95,13 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         {
             foreach (RunCandidate candidate in heights.NearestTo(wish))
             {
-                if (within.Contains(candidate.At) && draft.TryAdd(address, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "for " + fixture.Id + ", " + rule.Summary))
+                if (within.Contains(candidate.At) && draft.TryAdd(address, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "for " + fixture.Id, rule))
                 {
                     return;
                 }
             }
         }
 
-        draft.Obstacle(address + ": no place for a " + box.Purpose + " box " + rule.Summary + " (" + fixture.Id + ")");
+        draft.Obstacle(address + ": no place for a " + box.Purpose + " box " + draft.Asked(rule) + " (" + fixture.Id + ")");
     }
 }

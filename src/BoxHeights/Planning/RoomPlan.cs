@@ -5,11 +5,12 @@ namespace BoxHeights;
 /// <summary>A box that a plan added, and why.</summary>
 public sealed class PlannedBox
 {
-    internal PlannedBox(string id, string address, string reason)
+    internal PlannedBox(string id, string address, string reason, string? ruleId)
     {
         Id = id;
         Address = address;
         Reason = reason;
+        RuleId = ruleId;
     }
 
     /// <summary>The box's id.</summary>
@@ -18,8 +19,11 @@ public sealed class PlannedBox
     /// <summary>The surface it is on.</summary>
     public string Address { get; }
 
-    /// <summary>Why it is there, in one line.</summary>
+    /// <summary>Why it is there, in one clause.</summary>
     public string Reason { get; }
+
+    /// <summary>The id of the rule that asks for it, or that ties it to a thing; null where only the planner's own practice does. <see cref="RoomPlan.Requirements"/> says what the rule asks.</summary>
+    public string? RuleId { get; }
 
     /// <summary>The box and its reason.</summary>
     public override string ToString() => Id + " (" + Address + "): " + Reason;
@@ -28,10 +32,11 @@ public sealed class PlannedBox
 /// <summary>A proposal: the dwelling with boxes added, why each is there, and what couldn't be planned. A planning aid, never an approval.</summary>
 public sealed class RoomPlan
 {
-    internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> obstacles)
+    internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> requirements, Items<string> obstacles)
     {
         Dwelling = dwelling;
         Reasons = reasons;
+        Requirements = requirements;
         Obstacles = obstacles;
     }
 
@@ -41,10 +46,13 @@ public sealed class RoomPlan
     /// <summary>The boxes that were added, in the order in which they were planned, each with its reason.</summary>
     public Items<PlannedBox> Reasons { get; }
 
+    /// <summary>What the rules behind the boxes ask, each once: id, requirement, source.</summary>
+    public Items<string> Requirements { get; }
+
     /// <summary>What couldn't be planned, a line each: stretches that no place for a box covers, things without room, findings that are left.</summary>
     public Items<string> Obstacles { get; }
 
-    /// <summary>The plan as plain text: boxes with their reasons, then what couldn't be planned.</summary>
+    /// <summary>The plan as plain text: boxes with their reasons, what the rules behind them ask, then what couldn't be planned.</summary>
     public string ToText()
     {
         StringBuilder text = new();
@@ -52,6 +60,11 @@ public sealed class RoomPlan
         foreach (PlannedBox box in Reasons)
         {
             text.Append("- ").Append(box).Append('\n');
+        }
+
+        foreach (string requirement in Requirements)
+        {
+            text.Append("* ").Append(requirement).Append('\n');
         }
 
         foreach (string obstacle in Obstacles)

@@ -53,7 +53,7 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
         {
             if (wall.Length > LongestWall)
             {
-                Obstacle(room.Id + "/" + wall.Id + ": it is " + wall.Length.Exactly(Dwelling.Units) + " long; no room with a wall longer than 300 ft is planned");
+                Obstacle(room.Id + "/" + wall.Id + ": it is " + wall.Length.Exactly(Units) + " long; no room with a wall longer than " + BothUnits.Of(LongestWall.ToString("ft"), Units) + " is planned");
                 return;
             }
         }
@@ -71,8 +71,12 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
     }
 
     /// <summary>Adds a box, unless it brings a finding with it.</summary>
+    /// <param name="address">The surface.</param>
+    /// <param name="box">The box.</param>
+    /// <param name="reason">Why it is there, in one clause.</param>
+    /// <param name="rule">What asks for it, named after the reason.</param>
     /// <returns>Whether it stayed.</returns>
-    public bool TryAdd(string address, DeviceBox box, string reason)
+    public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null)
     {
         string id = FreePlaces.FreeId(Dwelling, address.Split('/')[0] + "-" + box.Purpose);
         DeviceBox named = box.WithId(id);
@@ -90,7 +94,7 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             return false;
         }
 
-        reasons.Add(new(id, address, reason));
+        reasons.Add(new(id, address, reason + (rule is null ? "" : " (" + rule.Id + ")"), rule?.Id));
         return true;
     }
 
@@ -154,8 +158,29 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             Obstacle(fault.Subject + ": " + fault.Message);
         }
 
-        return new(Dwelling, new(reasons), new(obstacles));
+        return new(Dwelling, new(reasons), new(Requirements()), new(obstacles));
     }
+
+    /// <summary>What the rules that boxes were added for ask, in the order in which they first did.</summary>
+    private List<string> Requirements()
+    {
+        List<string> ids = [];
+        foreach (PlannedBox box in reasons)
+        {
+            if (box.RuleId is { } id && !ids.Contains(id))
+            {
+                ids.Add(id);
+            }
+        }
+
+        return ids.ConvertAll(id => id + ": must be " + Asked(Evaluator.Rules.Find(id)) + " [" + Evaluator.Rules.Find(id).Citation + "]");
+    }
+
+    /// <summary>How measures are printed.</summary>
+    public LengthUnits Units => Options.Evaluation.Units ?? Dwelling.Units;
+
+    /// <summary>What a rule asks, in the units that the dwelling is marked in.</summary>
+    public string Asked(Rule rule) => BothUnits.Of(rule.Summary, Units);
 
     /// <summary>Adds the boxes that findings of what is lacking offer, one finding after another.</summary>
     private void Cure(Predicate<Finding> which)
@@ -175,7 +200,7 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             Rule rule = Evaluator.Rules.Find(next.RuleId);
             foreach (PlacedBox placed in next.Space!.Cure)
             {
-                TryAdd(placed.Address, placed.Box, "so that it is " + rule.Summary + " [" + rule.Citation + "]");
+                TryAdd(placed.Address, placed.Box, "for " + next.Subject, rule);
             }
         }
     }

@@ -93,16 +93,20 @@ internal sealed class RunBoxes(RoughInDraft draft)
             {
                 if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
                 {
-                    draft.TryAdd(place.Address, place.Box, position.Reason == PositionReason.Face ? "one to each wall of 6 ft or more. Common practice" : "so that the run is " + rule.Summary + " [" + rule.Citation + "]");
+                    bool ofItsOwn = position.Reason == PositionReason.Face;
+                    draft.TryAdd(place.Address, place.Box, ofItsOwn ? OneToEachWall(aims) : rule.Spaces is CounterSpaces ? "serves its counter" : "serves its stretch of wall", ofItsOwn ? null : rule);
                 }
             }
 
             foreach (RunObstacle obstacle in plan.Obstacles)
             {
-                draft.Obstacle(room.Id + ": " + obstacle + " (" + rule.Id + ")");
+                draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")");
             }
         }
     }
+
+    private string OneToEachWall(RunPlannerOptions aims) =>
+        BothUnits.Of("one to each wall of " + aims.FaceLength!.Value.ToString("ft") + " or more, common practice", draft.Units);
 
     private RunPlan Planned(Coverage rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
     {

@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights;
 
 /// <summary>Why a plan has a box where it has one.</summary>
@@ -46,9 +44,13 @@ public sealed class RunObstacle
     /// <summary>The limit.</summary>
     public Distance Limit { get; }
 
+    /// <summary>The stretch in words, in inches.</summary>
+    public override string ToString() => ToString(LengthUnits.Inches);
+
     /// <summary>The stretch in words.</summary>
-    public override string ToString() => FormattableString.Invariant(
-        $"{(Faces.Count == 0 ? "the run" : string.Join(", ", Faces))}: no place for a box within {Limit.ToString("in16")} of {Uncovered.From.ToString("ft16")} to {Uncovered.To.ToString("ft16")}");
+    /// <param name="units">The units, such as <see cref="Dwelling.Units"/>.</param>
+    public string ToString(LengthUnits units) => (Faces.Count == 0 ? "the run" : string.Join(", ", Faces)) + ": no place for a box within " + Printed.NoMoreThan(Limit, units)
+        + " of " + Printed.Of(Uncovered.From, units) + " to " + Printed.Of(Uncovered.To, units);
 }
 
 /// <summary>Where a run gets boxes.</summary>

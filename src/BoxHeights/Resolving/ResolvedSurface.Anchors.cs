@@ -17,7 +17,7 @@ internal sealed partial class ResolvedSurface
         Datum.CabinetUnderside => "no wall cabinet of known height hangs where it is",
         Datum.WindowHead => "no window with a known head is in its wall",
         Datum.Rim => "no tub or shower with a known rim stands against its wall",
-        Datum.WalkingSurface => "no deck or porch lies before it",
+        Datum.WalkingSurface => "no deck or porch of known height lies before it",
         Datum.ExistingPlate => "no existing box of known height is on its wall",
         _ => null,
     };

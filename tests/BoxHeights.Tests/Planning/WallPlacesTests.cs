@@ -125,7 +125,7 @@ public sealed class WallPlacesTests
 
     private static StudLayout Studs(StudKnowledge known) => new StudLayout().WithSpacing(Inches("16")).WithKnown(known);
 
-    private static StatedSite Site(Dwelling house) => new LayoutState(house, new CompiledRules(Rules), EvaluatorOptions.Default).SitesOf(0)[0];
+    private static StatedSite Site(Dwelling house) => new LayoutState(house, new CompiledRules(Rules), SettledOptions.Usual(house)).SitesOf(0)[0];
 
     /// <summary>A bedroom wall of 20 ft: a door from 16 to 48, a window from 72 to 108, a tall cabinet from 130 to 146, a mirror from 180 to 204.</summary>
     private static Dwelling House(decimal top, Func<Wall, Wall> change, params Fixture[] fixtures)

@@ -188,6 +188,26 @@ public sealed class LayoutFaultTests
         Assert.Contains(Evaluator.Evaluate(parts).Findings, finding => finding.Message == "room/wall/same: the counter from 10 in and the counter from 30 in have the same id");
     }
 
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public void OutsideItsWall_FixtureBeyondTheEnd_IsNamedWithItsWall(int ticks, bool isFault)
+    {
+        Dwelling dwelling = House(_ => { });
+        Distance length = dwelling.Rooms[0].Walls[0].Length;
+        Fixture tub = new Fixture("tub", FixtureKind.Tub).WithWall("wall").WithLeft(length - CaseFile.Inches("60")).WithRight(length + Distance.FromTicks(ticks));
+        dwelling = dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithFixtures(new[] { tub })));
+        if (!isFault)
+        {
+            Assert.DoesNotContain(Evaluator.Evaluate(dwelling).Findings, finding => finding.Fault is not null);
+            return;
+        }
+
+        AssertFinds(dwelling, LayoutFaultKind.OutsideItsWall, "room/tub", "along its wall \"wall\", but the wall is 144 in long", false);
+        tub = tub.WithLeft(CaseFile.Inches("150")).WithRight(null);
+        AssertFinds(dwelling.WithRooms(dwelling.Rooms.Select(room => room.WithFixtures(new[] { tub }))), LayoutFaultKind.OutsideItsWall, "room/tub", "this fixture begins at 150 in along its wall \"wall\"", false);
+    }
+
     [Fact]
     public void Message_InAMetricHouse_IsInMillimeters()
     {

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
@@ -59,6 +60,27 @@ public sealed class RatedWallTests
     [InlineData(-1, false)]
     public void Apart_ReadFromCenters_IsEnoughAt24Inches(int ticks, bool good) =>
         Assert.Equal(good, Evaluate(In("24") + Distance.FromTicks(ticks), null, null, Separation.WithReading("rated-separation", "centers")).IsClean);
+
+    // 24 in from center to center is 22 in from side to side.
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(-1, false)]
+    public void Apart_TooNearFromSideToSide_IsDisputedWhereCentersAreFarEnough(int ticks, bool disputed)
+    {
+        Finding finding = Assert.Single(Evaluate(In("24") + Distance.FromTicks(ticks)).Findings);
+        Assert.Equal(disputed ? ["centers"] : [], finding.DisputedBy);
+        Assert.Equal(disputed, finding.Message.Contains("met if read as centers", StringComparison.Ordinal));
+    }
+
+    // A town that asks it only of boxes of its own listing groups no box of these: read so, it is met.
+    [Fact]
+    public void Apart_AReadingThatSpeaksOfOtherBoxes_IsMetByThese()
+    {
+        RatedSeparation row = (RatedSeparation)Separation.Find("rated-separation");
+        RatedSeparation others = row with { Scope = new RuleScope { Purposes = new[] { BoxPurpose.Dryer } } };
+        RuleSet rules = new([row with { Readings = new[] { new Reading("dryers-alone", "it speaks of dryers' boxes alone", others), new Reading("all-the-same", "as it is", row with { Readings = default }) } }]);
+        Assert.Equal(["dryers-alone"], Assert.Single(Evaluate(In("10"), null, null, rules).Findings).DisputedBy);
+    }
 
     [Fact]
     public void FilledCavity_NeedsItsDepthBetweenTheBoxes()

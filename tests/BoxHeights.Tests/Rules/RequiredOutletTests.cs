@@ -283,6 +283,23 @@ public sealed class RequiredOutletTests
         Assert.Equal((Outcome.Unknown, Facts.PlanPlace), (open.Outcome, open.Needs));
     }
 
+    // 78 in above grade is no more than that above a deck that stands on it; higher up the deck's surface decides.
+    [Fact]
+    public void Deck_OfUnstatedSurface_IsUnknownOnlyWhereThatDecides()
+    {
+        Distance limit = In(CaseFile.Table("required-outlets.csv").Single(row => row["what"] == "above the deck")["value"]);
+        Finding? Found(BoxHeight height)
+        {
+            Dwelling house = Deck(In("1"), In("20")).WithBoxes(box => box.WithHeight(height));
+            return Evaluate(NecEdition.Nec2023, "deck-receptacle", house.WithOutside(house.Outside.Select(face => face.WithPlatforms(face.Platforms.Select(deck => deck.WithSurface(null)).ToArray())).ToArray())).Findings.SingleOrDefault();
+        }
+
+        Assert.Null(Found(BoxHeight.ToCenter(limit - Tick, Datum.Grade)));
+        Assert.Null(Found(BoxHeight.ToCenter(limit, Datum.Grade)));
+        Finding high = Found(BoxHeight.ToCenter(limit + Tick, Datum.Grade))!;
+        Assert.Equal((Outcome.Unknown, Facts.Datum), (high.Outcome, high.Needs));
+    }
+
     private static Dwelling House(string what, Distance off) => what switch
     {
         "off the basin along the wall" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("58") + off, "44")] }).House(),

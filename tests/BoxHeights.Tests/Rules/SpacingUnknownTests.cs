@@ -60,6 +60,37 @@ public sealed class SpacingUnknownTests
         Assert.Equal(expected == Outcome.Unknown ? Facts.FloorFinish : Facts.None, finding?.Needs ?? Facts.None);
     }
 
+    // 60 in reaches to 132 of 160, and 192 across the doorway back to 120. Beyond 264 of 330 the walls don't go on.
+    [Fact]
+    public void WallSpace_IsDisputed_ThoughAnotherIsJudgedOnlyInPart()
+    {
+        Evaluation evaluation = Walls.Evaluate(RoomSketch.House("bedroom", ["330 box:60 door:160:190 box:192"]));
+        Finding finding = Assert.Single(evaluation.Findings);
+        Assert.Equal(CaseFile.Inches("28"), finding.Measured.AsDistance());
+        Assert.Equal(["next-space"], finding.DisputedBy);
+        Assert.Contains(evaluation.NotChecked, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
+    }
+
+    // Two rooms of one storey; the floors aren't chosen. What is found of the first room's boxes for that reason is no reason to withhold the second's.
+    [Theory]
+    [InlineData("16 in to center above finished floor")]
+    [InlineData("18 in to bottom above finished floor")]
+    [InlineData("12 in to bottom above subfloor")]
+    public void BoxesToAdd_AreSetLikeTheirNeighbors_WhateverTheFloorWillBe(string height)
+    {
+        int ids = 0;
+        Room Of(string id, string at) => new Room(id, RoomKind.Bedroom, "ground").WithWalls(Enumerable.Range(0, 4).Select(wall => new Wall("w" + wall, CaseFile.Inches("120")).WithBoxes(at.Length == 0 ? default : new[]
+        {
+            new DeviceBox("b" + ++ids, BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches(at)).WithHeight(BoxHeight.Parse(height)),
+        })).ToArray());
+        Dwelling house = new Dwelling("case").WithStoreys(new[] { new Storey("ground") }).WithRooms(new[] { Of("done", "60"), Of("bare", "") });
+        LayoutEvaluator evaluator = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+        Finding lacking = Assert.Single(evaluator.Evaluate(house).Findings, finding => finding.RuleId == "wall-outlets");
+        AddBox cure = Assert.IsType<AddBox>(Assert.Single(lacking.Remedies));
+        Assert.All(cure.Placed, placed => Assert.Equal(BoxHeight.Parse(height), placed.Box.Height));
+        Assert.DoesNotContain(evaluator.Evaluate(cure.ApplyTo(house)).Findings, finding => finding.RuleId == "wall-outlets");
+    }
+
     [Fact]
     public void RoomWithoutWalls_IsNotJudged()
     {

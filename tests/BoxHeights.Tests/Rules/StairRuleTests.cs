@@ -79,6 +79,35 @@ public sealed class StairRuleTests
     }
 
     [Fact]
+    public void Switches_ElsewhereOnOneLevel_AreDisputedThoughTheOtherIsntDescribed()
+    {
+        DeviceBox receptacle = new DeviceBox("R", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches("30")).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
+        Dwelling house = House(Stair, [], [receptacle]);
+        house = house.WithRooms(new Items<Room>(house.Rooms.Select(room => room.Storey == "low" ? room.WithWalls(room.Walls.Select(wall => wall.WithBoxes(default)).ToArray()) : room)
+            .Append(new Room("study", RoomKind.Office, "high").WithWalls(new[] { new Wall("w", CaseFile.Inches("100")).WithBoxes(new[] { Switch("study-switch") }) }))));
+        Evaluation evaluation = new LayoutEvaluator(Code).Evaluate(house);
+        Assert.Equal(["anywhere-on-that-floor"], Assert.Single(evaluation.Findings).DisputedBy);
+        Assert.Contains(evaluation.NotChecked, line => line.Contains("no room with boxes is described at the stair on \"low\"", System.StringComparison.Ordinal));
+    }
+
+    // The landing's only wall is 90 in long; a door from 20 to 52 in swings over what is left of it.
+    [Theory]
+    [InlineData(false, "12")]
+    [InlineData(true, "58")]
+    public void Switches_OnlyAtTheFoot_AreMendedByOneInTheUpperHall(bool withDoor, string at)
+    {
+        Dwelling house = House(Stair, [], []);
+        house = house.WithRooms(house.Rooms.Select(room => room.Storey == "low" ? room : room.WithWalls(room.Walls.Select(wall => wall
+            .WithOpenings(withDoor ? new[] { new Opening("d", OpeningKind.Door, CaseFile.Inches("20"), CaseFile.Inches("52")).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into).WithLeaf(CaseFile.Inches("30")) } : [])
+            .WithBoxes(new[] { new DeviceBox("R", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches("80")).WithHeight(BoxHeight.Parse("16 in to top above subfloor")) })).ToArray())).ToArray());
+        Finding finding = Assert.Single(new LayoutEvaluator(Code).Evaluate(house).Findings);
+        Assert.Equal("main on high", finding.Subject);
+        AddBox cure = Assert.IsType<AddBox>(Assert.Single(finding.Remedies));
+        Assert.Equal(("landing/side", CaseFile.Inches(at)), (cure.Placed[0].Address, cure.Placed[0].Box.At));
+        Assert.True(new LayoutEvaluator(Code).Evaluate(cure.ApplyTo(house)).IsClean);
+    }
+
+    [Fact]
     public void Switches_LevelWithoutBoxes_IsNotJudged()
     {
         Evaluation evaluation = new LayoutEvaluator(Code).Evaluate(House(Stair, [], []));

@@ -159,7 +159,7 @@ public sealed record FaceOutlet : SpaceRule
         Finds(statement, face.Id + " " + platform.Id, address, possible, needs, CureOn(space, face, platform.Left, platform.Right, platform.Surface));
     }
 
-    /// <summary>Whether a box is low enough above a platform. Where its surface isn't stated, that is known of a box that is set from it, or that is low enough above the ground under it.</summary>
+    /// <summary>Whether a box is low enough above a platform. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
     private Verdict LowEnough(SpaceBox box, Platform platform, ref Facts needs)
     {
         if (Outlet.Highest is not { } highest)
@@ -167,17 +167,12 @@ public sealed record FaceOutlet : SpaceRule
             return Verdict.Passes;
         }
 
-        Facts unknown = Facts.None;
-        if (box.IsWithin(TargetLine.Center, Datum.WalkingSurface, Distance.MinValue, highest.Offset, ref unknown) is var above && above != Verdict.Unknown)
-        {
-            return above;
-        }
-
         if (platform.Surface is { } surface)
         {
             return box.IsWithin(TargetLine.Center, surface.Datum, Distance.MinValue, surface.Offset + highest.Offset, ref needs);
         }
 
+        Facts unknown = Facts.None;
         if (box.IsWithin(TargetLine.Center, highest.Datum, Distance.MinValue, highest.Offset, ref unknown) == Verdict.Passes)
         {
             return Verdict.Passes;

@@ -46,7 +46,7 @@ internal static class BothUnits
         if (DistanceText.TryRead(text, ref end, out low, out _))
         {
             high = low;
-            return true;
+            return !IsRaised(text, end);
         }
 
         high = default;
@@ -58,8 +58,11 @@ internal static class BothUnits
 
         string number = text.Substring(start, cursor.Index - start);
         end = cursor.Index + To.Length;
-        return DistanceText.TryRead(text, ref end, out high, out _) && Distance.TryParse(number + text.Substring(text.LastIndexOf(' ', end - 1), end - text.LastIndexOf(' ', end - 1)), out low);
+        return DistanceText.TryRead(text, ref end, out high, out _) && !IsRaised(text, end) && Distance.TryParse(number + text.Substring(text.LastIndexOf(' ', end - 1), end - text.LastIndexOf(' ', end - 1)), out low);
     }
+
+    /// <summary>Whether a power makes it an area or a volume: 100 ft2.</summary>
+    private static bool IsRaised(string text, int end) => end < text.Length && (TextCursor.IsDigit(text[end]) || text[end] is '²' or '³' or '^');
 
     /// <summary>Whether a measure is printed in these units already: only metric ones have an m.</summary>
     private static bool IsIn(LengthUnits units, string text, int start, int end) =>
