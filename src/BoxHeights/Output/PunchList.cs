@@ -88,7 +88,7 @@ public sealed class PunchList
         {
             int slash = row.Address.IndexOf('/');
             table.Add(
-                row.Address.Substring(0, slash), row.Address.Substring(slash + 1), row.BoxId, row.Purpose.Name, row.Planned.ToString(), row.Measured.ToString(),
+                row.Address.Substring(0, slash), row.Address.Substring(slash + 1), row.BoxId, row.Purpose.Name, row.Planned.Exactly(dwelling.Units), row.Measured.Exactly(dwelling.Units),
                 row.Within.Exactly(dwelling.Units), row.Line);
         }
 

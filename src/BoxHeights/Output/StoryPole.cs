@@ -106,7 +106,7 @@ public sealed class StoryPole
         foreach (PoleRange range in NotYet)
         {
             notYet.Add(
-                "Not yet: " + HeadingOf(range.Storey, range.Subfloor, range.Rooms), range.Height.ToString(), RangeText(range), range.Why, range.Purposes.ToString(),
+                "Not yet: " + HeadingOf(range.Storey, range.Subfloor, range.Rooms), range.Height.Exactly(dwelling.Units), RangeText(range), range.Why, range.Purposes.ToString(),
                 Count(range.BoxIds), range.BoxIds.ToString());
         }
 

@@ -15,7 +15,7 @@ internal sealed partial class Resolver
         void Found(LayoutFaultKind kind, string what) => Fault(kind, box.Id, what, surface.Address);
         if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
         {
-            Found(LayoutFaultKind.BeyondMeasure, "its height is " + resolved.Height + ", which is larger than anything in a house");
+            Found(LayoutFaultKind.BeyondMeasure, "its height is " + resolved.Height?.Exactly(units) + ", which is larger than anything in a house");
             return new(box, surface, true);
         }
 

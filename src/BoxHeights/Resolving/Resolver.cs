@@ -96,7 +96,7 @@ internal sealed partial class Resolver
             storeys[storey.Id] = storey;
             if (storey.LevelLine is { } line && line.Datum != Datum.Subfloor)
             {
-                Fault(LayoutFaultKind.UnknownReference, storey.Id, "its level line is given as " + line + "; give it above the subfloor");
+                Fault(LayoutFaultKind.UnknownReference, storey.Id, "its level line is given as " + line.Exactly(units) + "; give it above the subfloor");
             }
         }
     }

@@ -5,6 +5,8 @@ using System.Text.RegularExpressions;
 using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Standards;
+using FsCheck;
+using FsCheck.Fluent;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -81,6 +83,13 @@ public sealed class BothUnitsTests
         Assert.NotEmpty(evaluation.Causes);
         Assert.DoesNotMatch(Feet, Aside.Replace(evaluation.ToText(), ""));
     }
+
+    [Fact]
+    public void Messages_OfAnyMetricDwelling_HaveInchesOnlyAside() => Prop.ForAll(DwellingGen.Seeds, seed =>
+    {
+        Evaluation evaluation = new LayoutEvaluator(DwellingGen.Rules).Evaluate(DwellingGen.Dwelling(seed).WithUnits(LengthUnits.Millimeters));
+        Assert.All(evaluation.Findings, finding => Assert.DoesNotMatch(Feet, Aside.Replace(finding.Message, "")));
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(100));
 
     [Fact]
     public void Checklist_OfAMetricHouse_HasBoth()

@@ -80,6 +80,11 @@ internal sealed class GroupIndex
     /// <summary>The readings of a rule's text under which a box of a group that fails would meet it, from where boxes are now. A reading may group boxes in its own way.</summary>
     public Items<string> DisputedBy(int group, int box, LayoutState state)
     {
+        if (groups[group].Rule.Readings.Count == 0)
+        {
+            return default;
+        }
+
         List<string> disputed = [];
         foreach (Reading reading in groups[group].Rule.Readings)
         {
