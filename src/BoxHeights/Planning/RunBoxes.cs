@@ -37,7 +37,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
         rule.Judge(view, statement);
         foreach (Run run in runs.Sure)
         {
-            string name = RunWords.Name(run, view.Dwelling.Units);
+            string name = run.NameIn(view.Dwelling.Units);
             foreach (SpaceAnswer answer in statement.Answers)
             {
                 if (answer.Subject == name)

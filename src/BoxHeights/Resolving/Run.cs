@@ -46,6 +46,8 @@ internal sealed class RunStretch
 /// <summary>Stretches that follow each other without a break, unfolded round their corners into one length.</summary>
 internal sealed class Run
 {
+    private string? name;
+
     public Run(Items<RunStretch> stretches, bool isLoop)
     {
         Stretches = stretches;
@@ -80,6 +82,15 @@ internal sealed class Run
 
     /// <summary>Where something that isn't described may join it: at its ends, and at corners of walls that don't go once round their room.</summary>
     public Items<Distance> OpenAt { get; }
+
+    /// <summary>The run by its ends, exactly: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in". Made once, in the units of its dwelling, so that it stays.</summary>
+    public string NameIn(LengthUnits units)
+    {
+        RunStretch first = Stretches[0];
+        RunStretch last = Stretches[Stretches.Count - 1];
+        return name ??= IsLoop ? first.Address + " and all round"
+            : first.Address + " " + first.From.Exactly(units) + " to " + (Stretches.Count == 1 ? "" : last.Address + " ") + last.To.Exactly(units);
+    }
 
     /// <summary>The stretch that a place in the run is on, and the place along it.</summary>
     public RunStretch At(Distance at, out Distance along)

@@ -122,9 +122,9 @@ internal sealed class SpaceIndex
             try
             {
                 Rule.Judge(View, statement);
-                foreach ((string reason, _) in statement.Open)
+                for (int i = 0; i < statement.Open.Count; i++)
                 {
-                    notJudged.Add(reason);
+                    notJudged.Add(statement.Open[i].Reason);
                 }
 
                 foreach (SpaceAnswer answer in statement.Answers)

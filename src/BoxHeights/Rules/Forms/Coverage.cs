@@ -128,7 +128,7 @@ public sealed record Coverage : SpaceRule
             Facts needs = Find(run, runs.Sure, work);
             if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
             {
-                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known", NameOf(space, run));
+                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known", run.NameIn(space.Dwelling.Units));
             }
 
             if (work.Open.Count == 0 && maybeBroken.IsEmpty)
@@ -224,7 +224,7 @@ public sealed record Coverage : SpaceRule
     {
         LengthUnits units = space.Units;
         statement.Finds(
-            NameOf(space, run),
+            run.NameIn(space.Dwelling.Units),
             run.Stretches[0].Address,
             verdict,
             lacking,
@@ -233,8 +233,6 @@ public sealed record Coverage : SpaceRule
             needs,
             verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
     }
-
-    private static string NameOf(SpaceView space, Run run) => RunWords.Name(run, space.Dwelling.Units);
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)
     {

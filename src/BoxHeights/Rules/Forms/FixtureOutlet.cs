@@ -90,7 +90,7 @@ public sealed record FixtureOutlet : SpaceRule
         {
             if (plan.IsTooLarge || !thing.HasPlace)
             {
-                statement.NotJudged("it isn't said where everything stands in plan", SubjectOf(space, thing));
+                statement.NotJudged("it isn't said where everything stands in plan", thing.In(space.Id));
                 continue;
             }
 
@@ -140,11 +140,9 @@ public sealed record FixtureOutlet : SpaceRule
 
     private void Finds(SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
         statement.Finds(
-            SubjectOf(space, thing), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
+            thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
             () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
             verdict == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
-
-    private static string SubjectOf(SpaceView space, ThingInPlan thing) => space.Id + " " + thing.Name;
 
     private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
     {

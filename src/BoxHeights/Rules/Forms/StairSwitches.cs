@@ -42,7 +42,6 @@ public sealed record StairSwitches : SpaceRule
 
         foreach (string storey in new[] { flight.From, flight.To })
         {
-            string subject = flight.Id + " on " + storey;
             HashSet<string> rooms = RoomsOn(space.Dwelling, flight, storey);
             int boxes = 0;
             int switches = 0;
@@ -55,11 +54,11 @@ public sealed record StairSwitches : SpaceRule
 
             if (boxes == 0)
             {
-                statement.NotJudged("no room with boxes is described at the stair on \"" + storey + "\"", subject);
+                statement.NotJudged("no room with boxes is described at the stair on \"" + storey + "\"", flight.Id + " on " + storey);
             }
             else if (switches == 0)
             {
-                statement.Finds(subject, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
+                statement.Finds(flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
                     () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", cure: CureOf(space, flight, storey));
             }
         }

@@ -12,6 +12,8 @@ internal sealed class ThingInPlan
     /// <summary>How much counter may be left behind a basin or a range where that isn't stated: 6 in. Common practice, no source.</summary>
     private static readonly Distance MostBehind = Distance.FromInches(6, 0, 1);
 
+    private string? address;
+
     private ThingInPlan(string name, PlanPatch? sure, PlanPatch possible, Fixture? fixture = null, Level? top = null)
     {
         Name = name;
@@ -24,6 +26,9 @@ internal sealed class ThingInPlan
 
     /// <summary>Its id, or what and where it is.</summary>
     public string Name { get; }
+
+    /// <summary>Its room and its name: the same however often it is asked, and made once.</summary>
+    public string In(string room) => address ??= room + " " + Name;
 
     /// <summary>Whether it is said where it is.</summary>
     public bool HasPlace { get; }

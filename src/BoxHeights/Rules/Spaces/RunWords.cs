@@ -2,18 +2,9 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Says runs and their gaps in words.</summary>
+/// <summary>Says the gaps of runs in words.</summary>
 internal static class RunWords
 {
-    /// <summary>A run by its ends, exactly, in the units of its dwelling, so that a name stays: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in".</summary>
-    public static string Name(Run run, LengthUnits units)
-    {
-        RunStretch first = run.Stretches[0];
-        RunStretch last = run.Stretches[run.Stretches.Count - 1];
-        return run.IsLoop ? first.Address + " and all round"
-            : first.Address + " " + first.From.Exactly(units) + " to " + (run.Stretches.Count == 1 ? "" : last.Address + " ") + last.To.Exactly(units);
-    }
-
     /// <summary>What of a run isn't reached, and where that is worst.</summary>
     public static string Lacks(Run run, IReadOnlyList<DistanceRange> gaps, IReadOnlyList<DistanceRange> outlets, Distance? reach, Distance lacking, LengthUnits units)
     {
