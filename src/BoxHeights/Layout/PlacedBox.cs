@@ -95,6 +95,27 @@ public static class DwellingBoxes
         return done ? changed : throw new ArgumentException("The dwelling has no surface \"" + placed.Address + "\".", nameof(placed));
     }
 
+    /// <summary>The dwelling with boxes more, each behind those of its surface; the first of several surfaces of one address.</summary>
+    internal static Dwelling WithBoxes(this Dwelling dwelling, List<PlacedBox> added)
+    {
+        Dictionary<string, List<DeviceBox>> more = new(StringComparer.Ordinal);
+        foreach (PlacedBox placed in added)
+        {
+            more.ListOf(placed.Address).Add(placed.Box);
+        }
+
+        return Map(dwelling, (address, boxes) =>
+        {
+            if (!more.TryGetValue(address, out List<DeviceBox>? here))
+            {
+                return boxes;
+            }
+
+            more.Remove(address);
+            return new Items<DeviceBox>([.. boxes, .. here]);
+        });
+    }
+
     /// <summary>The dwelling without a box.</summary>
     /// <param name="dwelling">The dwelling.</param>
     /// <param name="id">The box's id.</param>

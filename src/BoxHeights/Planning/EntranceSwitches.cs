@@ -1,81 +1,102 @@
+using System.Collections.Generic;
 using BoxHeights.Standards;
 
 namespace BoxHeights;
 
-/// <summary>A switch at each entrance of a room that has none yet, on the side that the trade takes.</summary>
+/// <summary>A switch at each entrance of a room that lacks one, on the side that the trade takes; a closet's outside, in the room that its door opens from.</summary>
 internal sealed class EntranceSwitches(RoughInDraft draft)
 {
+    /// <summary>How far from where it would be looked for, or from the opening itself, a switch still serves an entrance: 24 in. Common practice, no source.</summary>
+    private static readonly Distance WithinReach = Distance.FromInches(24, 0, 1);
+
     private static readonly Items<OpeningKind> Entrances = new[]
     {
         OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.Cased,
     };
 
+    // A closet that is too shallow to be walked into has these.
+    private static readonly Items<OpeningKind> ClosetDoors = Entrances.With(OpeningKind.BifoldDoor).With(OpeningKind.BypassDoor);
+
+    /// <summary>Plans those of a room.</summary>
     public void Plan(Room room)
     {
-        int entrances = 0;
-        foreach (Wall wall in room.Walls)
+        bool isCloset = SwitchSide.IsSetOutside(room.Kind);
+        List<RoomOpening> entrances = isCloset ? Of(room, ClosetDoors) : Own(room);
+        if (entrances.Count > 0 && HasLostSwitch(room))
         {
-            foreach (DeviceBox there in wall.Boxes)
-            {
-                if (there.Purpose == BoxPurpose.Switch)
-                {
-                    return;
-                }
-            }
-
-            foreach (Opening opening in wall.Openings)
-            {
-                entrances += Entrances.Contains(opening.Kind) ? 1 : 0;
-            }
+            draft.Note(room.Id + ": a switch is described whose place along its wall isn't stated, so that none is planned");
+            return;
         }
 
-        DeviceBox box = new DeviceBox("switch", BoxPurpose.Switch).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)).WithDevices(new[] { entrances > 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.Switch });
-        foreach (Wall wall in room.Walls)
+        foreach (RoomOpening entrance in entrances)
         {
-            foreach (Opening opening in wall.Openings)
+            if (!isCloset)
             {
-                if (Entrances.Contains(opening.Kind) && opening.Left < opening.Right && opening.Right <= wall.Length)
-                {
-                    At(room, wall, opening, box);
-                }
+                DeviceKind device = entrances.Count > 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.Switch;
+                At(entrance, Switch(device), GangsNear(entrance, Switch(device), out _) > 0, "the entrance " + entrance.Opening.Id);
+            }
+            else if (draft.Doors.OtherSide(entrance) is { } outside && !SwitchSide.IsSetOutside(outside.Room.Kind))
+            {
+                Outside(room, outside);
+            }
+            else
+            {
+                draft.Note(entrance.Address + "/" + entrance.Opening.Id + ": the switch of a " + room.Kind
+                    + " goes outside, beside its door; which wall of which room that is isn't described (backOf), so that none is planned");
             }
         }
     }
 
-    private void At(Room room, Wall wall, Opening opening, DeviceBox box)
+    /// <summary>One switch beside a closet's door may be the room's own: then the closet lacks a second.</summary>
+    private void Outside(Room closet, RoomOpening door)
     {
-        SwitchSide side = SwitchSide.For(room, wall.Id, opening.Id, box, draft.State.Options.Catalog);
-        if (side.IsBetterOutside)
+        DeviceBox box = Switch(DeviceKind.Switch);
+        int gangs = GangsNear(door, box, out HashSet<int> near);
+        foreach (RoomOpening entrance in Own(door.Room))
+        {
+            GangsNear(entrance, box, out HashSet<int> own);
+            if (near.Overlaps(own))
+            {
+                gangs--;
+                break;
+            }
+        }
+
+        At(door, box, gangs > 0, "the door " + door.Opening.Id + " of " + closet.Id + ", outside it");
+    }
+
+    private void At(RoomOpening entrance, DeviceBox box, bool isThere, string where)
+    {
+        if (isThere)
         {
             return;
         }
 
+        SwitchSide side = SideOf(entrance, box);
         foreach (SwitchPlace place in side.Places)
         {
-            Wall on = WallOf(room, place.Wall);
             BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
-            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), "at the entrance " + opening.Id + ": " + place.Reason)
-                || (HeightsOnWall.Of(draft, place.Wall, on.Length, box, true) is { } heights && Nearby(heights, place, box, opening)))
+            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), "at " + where + ": " + place.Reason)
+                || (HeightsOnWall.Of(draft, place.Wall, draft.State.SurfaceAt(place.Wall)!.Length, box, true) is { } heights && Nearby(heights, place, box, "near " + where)))
             {
                 return;
             }
         }
 
-        draft.Obstacle(room.Id + "/" + wall.Id + "/" + opening.Id + ": no place for its switch" + (side.Refusals.Count == 0 ? "" : ": " + string.Join("; ", side.Refusals)));
+        draft.Obstacle(entrance.Address + "/" + entrance.Opening.Id + ": no place for its switch" + (side.Refusals.Count == 0 ? "" : ": " + string.Join("; ", side.Refusals)));
     }
 
     /// <summary>As near to the usual place as another height or a few inches make room, but not a step away.</summary>
-    private bool Nearby(HeightsOnWall heights, SwitchPlace place, DeviceBox box, Opening opening)
+    private bool Nearby(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where)
     {
-        Distance most = Distance.FromInches(24, 0, 1);
         foreach (RunCandidate candidate in heights.NearestTo(place.At))
         {
-            if ((candidate.At - place.At).Abs() > most)
+            if ((candidate.At - place.At).Abs() > WithinReach)
             {
                 return false;
             }
 
-            if (draft.TryAdd(place.Wall, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "near the entrance " + opening.Id + ": " + place.Reason))
+            if (draft.TryAdd(place.Wall, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), where + ": " + place.Reason))
             {
                 return true;
             }
@@ -84,16 +105,108 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
         return false;
     }
 
-    private static Wall WallOf(Room room, string address)
+    /// <summary>How many devices the switches that were described near an entrance hold, and which boxes these are.</summary>
+    private int GangsNear(RoomOpening entrance, DeviceBox box, out HashSet<int> near)
     {
-        foreach (Wall wall in room.Walls)
+        near = [];
+        int gangs = 0;
+        SwitchSide side = SideOf(entrance, box);
+        foreach (Wall wall in entrance.Room.Walls)
         {
-            if (room.Id + "/" + wall.Id == address)
+            foreach (int there in SwitchesOn(entrance.Room.Id + "/" + wall.Id))
             {
-                return wall;
+                if (draft.State.AtOf(there) is { } at && IsNear(entrance, side, wall, at))
+                {
+                    near.Add(there);
+                    gangs += ResolvedBox.GangsOf(draft.State.Boxes[there].Source);
+                }
             }
         }
 
-        return room.Walls[0];
+        return gangs;
     }
+
+    private static bool IsNear(RoomOpening entrance, SwitchSide side, Wall wall, Distance at)
+    {
+        foreach (SwitchPlace place in side.Places)
+        {
+            if (place.Wall == entrance.Room.Id + "/" + wall.Id && (place.At - at).Abs() <= WithinReach)
+            {
+                return true;
+            }
+        }
+
+        // However it is set, one beside the opening serves it, and so does one just round the corner.
+        Distance beforeIt = entrance.Opening.Left;
+        Distance afterIt = entrance.Wall.Length - entrance.Opening.Right;
+        return wall.Id == entrance.Wall.Id
+            ? Distance.Max(entrance.Opening.Left - at, at - entrance.Opening.Right) <= WithinReach
+            : (IsNext(entrance, WallEnd.Left, wall) && beforeIt + wall.Length - at <= WithinReach) || (IsNext(entrance, WallEnd.Right, wall) && afterIt + at <= WithinReach);
+    }
+
+    private static bool IsNext(RoomOpening entrance, WallEnd end, Wall wall)
+    {
+        int index = 0;
+        while (entrance.Room.Walls[index].Id != entrance.Wall.Id)
+        {
+            index++;
+        }
+
+        return DoorCover.Neighbor(entrance.Room.Walls, index, end) is { } next && entrance.Room.Walls[next].Id == wall.Id;
+    }
+
+    private bool HasLostSwitch(Room room)
+    {
+        foreach (Wall wall in room.Walls)
+        {
+            foreach (int there in SwitchesOn(room.Id + "/" + wall.Id))
+            {
+                if (draft.State.AtOf(there) is null)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The switches of a wall that were described: each entrance is planned as if no other had been.</summary>
+    private IEnumerable<int> SwitchesOn(string address)
+    {
+        foreach (int box in draft.State.SurfaceAt(address) is { } surface ? draft.State.BoxesOn(surface) : [])
+        {
+            if (!draft.IsPlanned(box) && draft.State.Boxes[box].Source.Purpose == BoxPurpose.Switch)
+            {
+                yield return box;
+            }
+        }
+    }
+
+    /// <summary>The openings that a room is entered by: a closet's door isn't one.</summary>
+    private List<RoomOpening> Own(Room room) =>
+        Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
+
+    private static List<RoomOpening> Of(Room room, Items<OpeningKind> kinds)
+    {
+        List<RoomOpening> found = [];
+        foreach (Wall wall in room.Walls)
+        {
+            foreach (Opening opening in wall.Openings)
+            {
+                if (kinds.Contains(opening.Kind) && opening.Left < opening.Right && opening.Right <= wall.Length)
+                {
+                    found.Add(new(room, wall, opening));
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
+        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog);
+
+    private static DeviceBox Switch(DeviceKind device) =>
+        new DeviceBox("switch", BoxPurpose.Switch).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)).WithDevices(new[] { device });
 }

@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -16,6 +17,9 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         (BoxPurpose.Dryer, FixtureKind.Dryer, DeviceKind.DryerReceptacle),
     ];
 
+    /// <summary>The extras that some thing was described for.</summary>
+    private readonly HashSet<BoxPurpose> tied = [];
+
     /// <summary>A receptacle for each appliance of the room. The washer's is the laundry's too; the others serve one appliance alone.</summary>
     public void Appliances(Room room)
     {
@@ -33,75 +37,125 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
             DeviceKind device = purpose == BoxPurpose.VanityLight || purpose == BoxPurpose.BedLight ? DeviceKind.Luminaire
                 : purpose == BoxPurpose.BedSwitch ? DeviceKind.ThreeWaySwitch
                 : DeviceKind.DuplexReceptacle;
-            Plan(room, new DeviceBox("extra", purpose).WithDevices(new[] { device }), null);
+            if (Plan(room, new DeviceBox("extra", purpose).WithDevices(new[] { device }), null))
+            {
+                tied.Add(purpose);
+            }
+        }
+    }
+
+    /// <summary>Notes the extras that no thing was described for, with what would have to be.</summary>
+    /// <param name="room">The room that was planned; null for the dwelling.</param>
+    public void TellWhatIsntTied(string? room)
+    {
+        foreach (BoxPurpose purpose in draft.Options.Extras)
+        {
+            if (tied.Contains(purpose))
+            {
+                continue;
+            }
+
+            List<string> things = [];
+            foreach (AnchoredPlace rule in RulesFor(purpose))
+            {
+                things.AddRange(rule.Anchor.Things);
+            }
+
+            draft.Note(things.Count == 0
+                ? "no " + purpose + " box is planned: no rule of the set says what such a box is set beside or behind"
+                : "no " + purpose + " box is planned: " + (room ?? "the dwelling") + " describes no " + string.Join(" or ", things) + " with its wall and its left and right end");
+        }
+    }
+
+    private IEnumerable<AnchoredPlace> RulesFor(BoxPurpose purpose)
+    {
+        foreach (Rule rule in draft.Evaluator.Rules.Rules)
+        {
+            if (rule is AnchoredPlace anchored && rule.Scope.Purposes.Contains(purpose))
+            {
+                yield return anchored;
+            }
         }
     }
 
     /// <summary>Boxes beside or behind the things that a rule of practice ties their purpose to, or those of one kind alone.</summary>
-    private void Plan(Room room, DeviceBox box, string? onlyThing)
+    /// <returns>Whether the room has such a thing whose place is known.</returns>
+    private bool Plan(Room room, DeviceBox box, string? onlyThing)
     {
-        foreach (Rule rule in draft.Evaluator.Rules.Rules)
+        bool any = false;
+        foreach (AnchoredPlace rule in RulesFor(box.Purpose))
         {
-            if (rule is not AnchoredPlace anchored || !rule.Scope.Purposes.Contains(box.Purpose))
-            {
-                continue;
-            }
-
             foreach (Fixture fixture in room.Fixtures)
             {
-                if (anchored.Anchor.Things.Contains(fixture.Kind.Name) && (onlyThing is null || fixture.Kind.Name == onlyThing) && fixture is { Left: { } left, Right: { } right } && left < right)
+                if (IsMeant(fixture.Kind.Name) && (fixture.Wall is null || fixture.Left is null || fixture.Right is null))
                 {
-                    Plan(room, fixture, left, right, box, anchored);
+                    draft.Note(room.Id + "/" + fixture.Id + ": no " + box.Purpose + " box is planned for it, since its wall and its left and right end aren't all stated");
                 }
             }
+
+            foreach (Wall wall in room.Walls)
+            {
+                List<Fixture> here = [];
+                foreach (Fixture fixture in room.Fixtures)
+                {
+                    if (fixture.Wall == wall.Id)
+                    {
+                        here.Add(fixture);
+                    }
+                }
+
+                foreach (AnchoredThing thing in rule.ThingsOn(new(here), wall))
+                {
+                    if (IsMeant(thing.Kind) && thing is { Left: { } left, Right: { } right } && left < right)
+                    {
+                        any = true;
+                        Plan(room.Id + "/" + wall.Id, wall.Length, thing.Name, left, right, box, rule);
+                    }
+                }
+            }
+
+            bool IsMeant(string kind) => rule.Anchor.Things.Contains(kind) && (onlyThing is null || onlyThing == kind);
+        }
+
+        return any;
+    }
+
+    private void Plan(string address, Distance length, string thing, Distance left, Distance right, DeviceBox box, AnchoredPlace rule)
+    {
+        Distance most = rule.Anchor.UpTo;
+        if (rule.Anchor.Beyond is { } beyond)
+        {
+            Distance aside = Distance.Min(beyond + Aside, most);
+            Place(address, length, thing, box, new(left - most, left - beyond), left - aside, rule);
+            Place(address, length, thing, box, new(right + beyond, right + most), right + aside, rule);
+        }
+        else
+        {
+            Place(address, length, thing, box, new(left - most, right + most), left + (right - left).Split(2)[0], rule);
         }
     }
 
-    private void Plan(Room room, Fixture fixture, Distance left, Distance right, DeviceBox box, AnchoredPlace rule)
+    private void Place(string address, Distance length, string thing, DeviceBox box, DistanceRange within, Distance wish, AnchoredPlace rule)
     {
-        foreach (Wall wall in room.Walls)
+        foreach (int there in draft.State.SurfaceAt(address) is { } surface ? draft.State.BoxesOn(surface) : [])
         {
-            if (wall.Id != fixture.Wall)
-            {
-                continue;
-            }
-
-            Distance most = rule.Anchor.UpTo;
-            if (rule.Anchor.Beyond is { } beyond)
-            {
-                Distance aside = Distance.Min(beyond + Aside, most);
-                Place(room, wall, fixture, box, new(left - most, left - beyond), left - aside, rule);
-                Place(room, wall, fixture, box, new(right + beyond, right + most), right + aside, rule);
-            }
-            else
-            {
-                Place(room, wall, fixture, box, new(left - most, right + most), left + (right - left).Split(2)[0], rule);
-            }
-        }
-    }
-
-    private void Place(Room room, Wall wall, Fixture fixture, DeviceBox box, DistanceRange within, Distance wish, AnchoredPlace rule)
-    {
-        foreach (DeviceBox there in wall.Boxes)
-        {
-            if (there.Purpose == box.Purpose && there.At is { } at && within.Contains(at))
+            if (draft.State.Boxes[there].Source.Purpose == box.Purpose && draft.State.AtOf(there) is { } at && within.Contains(at))
             {
                 return;
             }
         }
 
-        string address = room.Id + "/" + wall.Id;
-        if (HeightsOnWall.Of(draft, address, wall.Length, box, true) is { } heights)
+        if (HeightsOnWall.Of(draft, address, length, box, true) is { } heights)
         {
             foreach (RunCandidate candidate in heights.NearestTo(wish))
             {
-                if (within.Contains(candidate.At) && draft.TryAdd(address, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "for " + fixture.Id, rule))
+                if (within.Contains(candidate.At) && draft.TryAdd(address, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "for " + thing, rule))
                 {
                     return;
                 }
             }
         }
 
-        draft.Obstacle(address + ": no place for a " + box.Purpose + " box " + draft.Asked(rule) + " (" + fixture.Id + ")");
+        draft.Obstacle(address + ": no place for a " + box.Purpose + " box " + draft.Asked(rule) + " (" + thing + ")" + HeightsOnWall.WhyNone(draft, address, wish, box));
     }
 }

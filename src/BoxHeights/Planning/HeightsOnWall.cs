@@ -7,7 +7,7 @@ namespace BoxHeights;
 internal sealed class HeightsOnWall
 {
     // Some windows, counters and cabinets make a few heights; a wall with more has none worth looking for.
-    private const int MostHeights = 6;
+    private const int MostHeights = 8;
 
     private readonly SortedDictionary<long, (Distance Reading, CandidateRank Rank)> places = [];
 
@@ -33,7 +33,7 @@ internal sealed class HeightsOnWall
         }
     }
 
-    /// <summary>The places, nearest to one first.</summary>
+    /// <summary>The places, nearest to one first; of two as near, the left one.</summary>
     public List<RunCandidate> NearestTo(Distance wish)
     {
         List<RunCandidate> sorted = [.. Places];
@@ -57,26 +57,27 @@ internal sealed class HeightsOnWall
             return null;
         }
 
-        LayoutState state = draft.Evaluator.StateOf(draft.Dwelling.WithBox(new(address, box.WithId("a-place-to-try").WithAt(length.Split(2)[0]).WithHeight(wanted))));
-        int probe = System.Array.FindIndex(state.Boxes, one => one.Source.Id == "a-place-to-try");
-        if (probe < 0 || state.SitesOf(probe) is not { Length: 1 } sites)
+        DeviceBox probed = box.WithAt(length.Split(2)[0]).WithHeight(wanted);
+        if (draft.State.SiteFor(address, probed) is not { } site)
         {
             return null;
         }
 
+        using LayoutState.Probe probe = draft.State.ProbeFor(address, probed)!;
+        SettledOptions options = draft.State.Options;
         HeightsOnWall found = new(edge, wanted.Datum);
-        foreach (Distance reading in Readings(sites[0], wanted.Value, state.Options))
+        foreach (Distance reading in Readings(site, wanted.Value, options))
         {
-            foreach (RunCandidate place in WallPlaces.Of(sites[0], reading, state.Options.AlongMargin, state.Options.AlongStep))
+            foreach (RunCandidate place in WallPlaces.Of(site, reading, options.AlongMargin, options.AlongStep))
             {
-                found.Offer(state, probe, place, reading);
+                found.Offer(draft, site, probe, place, reading);
             }
 
             if (betweenStuds)
             {
-                foreach (RunCandidate place in WallPlaces.OnSteps(sites[0], reading, state.Options.AlongMargin, state.Options.AlongStep))
+                foreach (RunCandidate place in WallPlaces.OnSteps(site, reading, options.AlongMargin, options.AlongStep))
                 {
-                    found.Offer(state, probe, place, reading);
+                    found.Offer(draft, site, probe, place, reading);
                 }
             }
         }
@@ -84,39 +85,36 @@ internal sealed class HeightsOnWall
         return found;
     }
 
-    private void Offer(LayoutState state, int probe, RunCandidate place, Distance reading)
+    /// <summary>Offers a place where the box's plate is clear of others and where it brings no finding of its own: a habit yields only where it must.</summary>
+    private void Offer(RoughInDraft draft, StatedSite site, LayoutState.Probe probe, RunCandidate place, Distance reading)
     {
-        if (!places.ContainsKey(place.At.Ticks) && IsFree(state, probe, place.At, reading))
+        if (!places.ContainsKey(place.At.Ticks) && PlateGap.IsKept(draft, site, place.At, reading)
+            && probe.At(place.At, BoxHeight.To(Edge, reading, Datum)).IsSilent && IsOverItsCounter(probe.Box))
         {
             places.Add(place.At.Ticks, (reading, place.Rank));
         }
     }
 
-    /// <summary>Whether no other box of the wall is in the way: above or below one there is room.</summary>
-    private static bool IsFree(LayoutState state, int probe, Distance at, Distance reading)
+    /// <summary>Whether a counter's receptacle has its plate above the top: no document says so, but there is no wall to set it in.</summary>
+    private static bool IsOverItsCounter(SpaceBox box)
     {
-        StatedSite site = state.SitesOf(probe)[0];
-        PlateSize? plate = site.Site.Box.Plate;
-        Distance wide = plate?.Width ?? site.Site.Box.Size.Width;
-        Distance tall = plate?.Height ?? site.Site.Box.Size.Height;
-        for (int other = 0; other < state.Boxes.Length; other++)
-        {
-            if (other == probe || state.Boxes[other].Surface != state.Boxes[probe].Surface || state.SitesOf(other) is not { Length: > 0 } sites || state.AtOf(other) is not { } beside)
-            {
-                continue;
-            }
+        Facts needs = Facts.None;
+        return box.Traits.Purpose != BoxPurpose.Counter || box.CounterTop is not { } top || box.IsWithin(TargetLine.PlateBottom, top.Datum, top.Offset, Distance.MaxValue, ref needs) == Verdict.Passes;
+    }
 
-            PlateSize? its = sites[0].Site.Box.Plate;
-            bool clearAlong = (at - beside).Abs() * 2 >= wide + (its?.Width ?? sites[0].Site.Box.Size.Width);
-            bool clearInHeight = state.TryCenter(other, out DistanceRange center) && (site.CenterAboveReading + reading) is var mine
-                && Distance.Max(center.From - mine.To, mine.From - center.To) * 2 >= tall + (its?.Height ?? sites[0].Site.Box.Size.Height);
-            if (!clearAlong && !clearInHeight)
-            {
-                return false;
-            }
+    /// <summary>Which rules leave a box no height at a place, in words that follow what couldn't be had; nothing where there is one.</summary>
+    public static string WhyNone(RoughInDraft draft, string address, Distance at, DeviceBox box)
+    {
+        if (Wanted(draft, address, box) is not { } wanted || draft.State.SurfaceAt(address) is not { } surface
+            || draft.State.SiteFor(address, box.WithAt(surface.Length.Split(2)[0]).WithHeight(wanted)) is not { } site)
+        {
+            return "";
         }
 
-        return true;
+        DistanceSet? over = box.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter && ResolvedSurface.TopOf(counter) is { } top
+            ? site.Site.AtLeast(TargetLine.PlateBottom, top, at, at).Sure : null;
+        Items<string> rules = Conflict.At(site, at, null, over);
+        return rules.Count == 0 ? "" : "; no height there is left by " + string.Join(", ", rules);
     }
 
     /// <summary>The height to aim at: what most boxes of the purpose have in the storey, so that all are level; else what practice prefers; else the box's own; null where there is none.</summary>
@@ -125,19 +123,12 @@ internal sealed class HeightsOnWall
     /// <summary>The height that most boxes of the purpose have in the storey; the lowest of several that as many have.</summary>
     private static BoxHeight? Shared(RoughInDraft draft, string address, DeviceBox box)
     {
-        string? storey = draft.StoreyOf(address);
         Dictionary<BoxHeight, int> counts = [];
-        foreach (Room one in draft.Dwelling.Rooms)
+        foreach (int there in draft.Alike(draft.StoreyOf(address), box.Purpose))
         {
-            foreach (Wall wall in one.Storey == storey ? one.Walls : default)
+            if (draft.State.Boxes[there].Source is { Existing: false, Height: { Edge: not null } height })
             {
-                foreach (DeviceBox there in wall.Boxes)
-                {
-                    if (there.Purpose == box.Purpose && there.Height is { Edge: not null } height && !there.Existing)
-                    {
-                        counts[height] = counts.TryGetValue(height, out int count) ? count + 1 : 1;
-                    }
-                }
+                counts[height] = counts.TryGetValue(height, out int count) ? count + 1 : 1;
             }
         }
 
@@ -166,10 +157,11 @@ internal sealed class HeightsOnWall
         return null;
     }
 
-    /// <summary>The heights worth trying on a wall: the wanted one, then the nearest to it that each part of the wall allows, nearest first.</summary>
+    /// <summary>The heights worth trying on a wall: the wanted one, then the nearest to it that each part of the wall allows, nearest first; those with less slack, or that a habit is against, after all others.</summary>
     private static List<Distance> Readings(StatedSite site, Distance wanted, SettledOptions options)
     {
         List<Distance> others = [];
+        List<Distance> inNeed = [];
         long[] edges = site.Edges;
         for (int i = 0; i + 1 < edges.Length; i++)
         {
@@ -183,22 +175,30 @@ internal sealed class HeightsOnWall
             long middle = left + ((right - left) / 2);
             DistanceSet firm = site.SureOfFirmRulesAt(middle);
             DistanceSet all = site.SureAt(middle);
+            List<Distance> list = others;
             foreach (DistanceSet allowed in new[] { all & firm.Shrink(options.HeightMargin), all, firm.Shrink(options.HeightMargin), firm })
             {
                 if (allowed.TryNearestSnapped(wanted, options.HeightStep, out Distance reading))
                 {
-                    if (reading != wanted && !others.Contains(reading))
-                    {
-                        others.Add(reading);
-                    }
-
-                    break;
+                    list.Add(reading);
+                    list = inNeed;
                 }
             }
         }
 
-        others.Sort((a, b) => (a - wanted).Abs() != (b - wanted).Abs() ? (a - wanted).Abs().CompareTo((b - wanted).Abs()) : a.CompareTo(b));
-        List<Distance> readings = [wanted, .. others];
-        return readings.Count > MostHeights ? readings.GetRange(0, MostHeights) : readings;
+        others.Sort(NearerToWanted);
+        inNeed.Sort(NearerToWanted);
+        List<Distance> readings = [wanted];
+        foreach (Distance reading in (List<Distance>)[.. others, .. inNeed])
+        {
+            if (!readings.Contains(reading) && readings.Count < MostHeights)
+            {
+                readings.Add(reading);
+            }
+        }
+
+        return readings;
+
+        int NearerToWanted(Distance a, Distance b) => (a - wanted).Abs() != (b - wanted).Abs() ? (a - wanted).Abs().CompareTo((b - wanted).Abs()) : a.CompareTo(b);
     }
 }

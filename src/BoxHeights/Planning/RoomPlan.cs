@@ -32,12 +32,13 @@ public sealed class PlannedBox
 /// <summary>A proposal: the dwelling with boxes added, why each is there, and what couldn't be planned. A planning aid, never an approval.</summary>
 public sealed class RoomPlan
 {
-    internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> requirements, Items<string> obstacles)
+    internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> requirements, Items<string> obstacles, Items<string> notes)
     {
         Dwelling = dwelling;
         Reasons = reasons;
         Requirements = requirements;
         Obstacles = obstacles;
+        Notes = notes;
     }
 
     /// <summary>The dwelling with the planned boxes; what it had before is where it was.</summary>
@@ -52,7 +53,10 @@ public sealed class RoomPlan
     /// <summary>What couldn't be planned, a line each: stretches that no place for a box covers, things without room, findings that are left.</summary>
     public Items<string> Obstacles { get; }
 
-    /// <summary>The plan as plain text: boxes with their reasons, what the rules behind them ask, then what couldn't be planned.</summary>
+    /// <summary>What was left out though nothing is lacking for it, a line each, with what would have to be described: extras without a thing to tie them to, switches that go where nothing is described.</summary>
+    public Items<string> Notes { get; }
+
+    /// <summary>The plan as plain text: boxes with their reasons, what the rules behind them ask, what couldn't be planned, then what was left out.</summary>
     public string ToText()
     {
         StringBuilder text = new();
@@ -70,6 +74,11 @@ public sealed class RoomPlan
         foreach (string obstacle in Obstacles)
         {
             text.Append("! ").Append(obstacle).Append('\n');
+        }
+
+        foreach (string note in Notes)
+        {
+            text.Append("? ").Append(note).Append('\n');
         }
 
         return text.Append(Scope.Caution).Append('\n').ToString();

@@ -4,33 +4,72 @@ using BoxHeights.Rules;
 
 namespace BoxHeights;
 
-/// <summary>A plan in the making: the dwelling as it is so far, and what was added why.</summary>
-internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options)
+/// <summary>A plan in the making: one open layout that boxes are added to, and what was added why.</summary>
+internal sealed partial class RoughInDraft
 {
-    // More would mean that adding boxes never ends.
-    private const int MostCures = 400;
-
     // No house has a longer one, and the boxes along it would be without number.
     private static readonly Distance LongestWall = Distance.FromFeet(300m);
 
+    private readonly Dwelling dwelling;
+    private readonly int described;
+    private readonly HashSet<string> ids = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Storey, BoxPurpose Purpose), List<int>> alike = [];
     private readonly List<PlannedBox> reasons = [];
     private readonly List<string> obstacles = [];
-    private LayoutState? state;
+    private readonly List<string> notes = [];
 
-    public Dwelling Dwelling { get; private set; } = dwelling;
+    public RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options)
+    {
+        this.dwelling = dwelling;
+        Evaluator = evaluator;
+        Options = options;
+        State = evaluator.StateOf(dwelling);
+        State.JudgeEntered();
+        described = State.Boxes.Length;
+        Doors = new(State);
+        Furniture = new(this);
+        for (int box = 0; box < described; box++)
+        {
+            ids.Add(State.Boxes[box].Source.Id);
+            Note(box);
+        }
+    }
 
-    public LayoutEvaluator Evaluator { get; } = evaluator;
+    public LayoutEvaluator Evaluator { get; }
 
-    public RoughInOptions Options { get; } = options;
+    public RoughInOptions Options { get; }
 
-    /// <summary>What the rules state of the dwelling as it is now.</summary>
-    public LayoutState State => state ??= Evaluator.StateOf(Dwelling);
+    /// <summary>What the rules state of the dwelling as it is planned so far.</summary>
+    public LayoutState State { get; }
+
+    /// <summary>Which openings are two sides of one.</summary>
+    public DoorsThrough Doors { get; }
+
+    private FurnitureBoxes Furniture { get; }
+
+    /// <summary>Whether a box was planned, and not described.</summary>
+    public bool IsPlanned(int box) => box >= described;
+
+    /// <summary>The boxes of a purpose on the walls of a storey, by their places in the layout.</summary>
+    public IReadOnlyList<int> Alike(string? storey, BoxPurpose purpose) => storey is not null && alike.TryGetValue((storey, purpose), out List<int>? found) ? found : [];
+
+    /// <summary>The storey of the room that a surface is in; null outside.</summary>
+    public string? StoreyOf(string address) => State.SurfaceAt(address) is { Space: { IsOutside: false } space } ? space.StoreyId : null;
 
     public void Obstacle(string what)
     {
         if (!obstacles.Contains(what))
         {
             obstacles.Add(what);
+        }
+    }
+
+    /// <summary>Tells what wasn't planned though nothing is lacking for it.</summary>
+    public void Note(string what)
+    {
+        if (!notes.Contains(what))
+        {
+            notes.Add(what);
         }
     }
 
@@ -63,14 +102,13 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             new EntranceSwitches(this).Plan(room);
         }
 
-        FurnitureBoxes beside = new(this);
-        beside.Appliances(room);
-        beside.Extras(room);
+        Furniture.Appliances(room);
+        Furniture.Extras(room);
         new RunBoxes(this).Plan(room);
-        Cure(finding => IsOf(finding, room.Id));
+        Cure([.. State.Spaces.OfSpace(room.Id)], _ => true);
     }
 
-    /// <summary>Adds a box, unless it brings a finding with it.</summary>
+    /// <summary>Adds a box, unless it brings a finding with it or its plate comes too near another's.</summary>
     /// <param name="address">The surface.</param>
     /// <param name="box">The box.</param>
     /// <param name="reason">Why it is there, in one clause.</param>
@@ -78,74 +116,49 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
     /// <returns>Whether it stayed.</returns>
     public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null)
     {
-        string id = FreePlaces.FreeId(Dwelling, address.Split('/')[0] + "-" + box.Purpose);
-        DeviceBox named = box.WithId(id);
-        Dwelling before = Dwelling;
-        HashSet<(string, string)> known = [];
-        foreach (Finding finding in Found())
+        string wanted = address.Split('/')[0] + "-" + box.Purpose;
+        string id = wanted;
+        for (int n = 2; ids.Contains(id); n++)
         {
-            known.Add((finding.RuleId, finding.Subject));
+            id = wanted + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
         }
 
-        Dwelling after = before.WithBox(new(address, named));
-        if (!Holds(after, known) && (OnOneStick(after, address, named) is not { } level || !Holds(level, known)))
+        DeviceBox named = box.WithId(id);
+        if (!PlateGap.IsKept(this, address, named) || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others))))
         {
-            Take(before);
             return false;
         }
 
+        ids.Add(id);
         reasons.Add(new(id, address, reason + (rule is null ? "" : " (" + rule.Id + ")"), rule?.Id));
+        Note(State.Boxes.Length - 1);
         return true;
     }
 
-    /// <summary>Takes a dwelling, if nothing is found there that wasn't before. What lacks something may lack less, and what lacked more has less: only what is new about boxes counts.</summary>
-    private bool Holds(Dwelling changed, HashSet<(string RuleId, string Subject)> known)
+    /// <summary>The boxes of a purpose that were planned in a storey at another height than the last: one room may not allow the height that did for those before, and then all are set by its stick.</summary>
+    private List<int> OnOneStick(string address, DeviceBox last)
     {
-        Take(changed);
-        return !Found().Exists(finding => finding.Space is null && !known.Contains((finding.RuleId, finding.Subject)));
-    }
-
-    /// <summary>The dwelling with all boxes of a purpose that were planned in a storey set by the stick of the last: one room may not allow the height that did for those before.</summary>
-    private Dwelling? OnOneStick(Dwelling dwelling, string address, DeviceBox last)
-    {
-        string? storey = StoreyOf(address);
-        HashSet<string> others = new(StringComparer.Ordinal);
-        foreach (PlannedBox planned in reasons)
+        List<int> others = [];
+        foreach (int box in Alike(StoreyOf(address), last.Purpose))
         {
-            if (storey is not null && StoreyOf(planned.Address) == storey && dwelling.FindBox(planned.Id) is { Box: var box } && box.Purpose == last.Purpose && box.Height != last.Height)
+            if (IsPlanned(box) && State.Boxes[box].Source.Height != last.Height)
             {
-                others.Add(planned.Id);
+                others.Add(box);
             }
         }
 
-        return others.Count == 0 ? null : dwelling.WithBoxes(box => others.Contains(box.Id) ? box.WithHeight(last.Height) : box);
-    }
-
-    /// <summary>The storey of the room that a surface is in; null outside.</summary>
-    public string? StoreyOf(string address)
-    {
-        string id = address.Split('/')[0];
-        foreach (Room room in Dwelling.Rooms)
-        {
-            if (room.Id == id)
-            {
-                return room.Storey;
-            }
-        }
-
-        return null;
+        return others;
     }
 
     /// <summary>Ends the plan of a room, or of the dwelling.</summary>
     public RoomPlan Finish(string? room)
     {
-        if (room is null)
-        {
-            Cure(_ => true);
-        }
-
+        Cure([.. room is null ? All : State.Spaces.Wide], finding => room is null || IsOf(finding, room));
+        Furniture.TellWhatIsntTied(room);
         HashSet<string> planned = [.. reasons.ConvertAll(box => box.Id)];
-        foreach (Finding finding in Found())
+        List<Finding> found = [];
+        State.CollectInto(found);
+        foreach (Finding finding in found)
         {
             if (finding.Severity == Severity.Violation && finding.Fault is null && (finding.Space is null ? planned.Contains(finding.Subject) : room is null || IsOf(finding, room)))
             {
@@ -158,69 +171,48 @@ internal sealed class RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator,
             Obstacle(fault.Subject + ": " + fault.Message);
         }
 
-        return new(Dwelling, new(reasons), new(Requirements()), new(obstacles));
+        return new(Planned(), new(reasons), new(Requirements()), new(obstacles), new(notes));
     }
 
     /// <summary>What the rules that boxes were added for ask, in the order in which they first did.</summary>
     private List<string> Requirements()
     {
-        List<string> ids = [];
+        List<string> found = [];
         foreach (PlannedBox box in reasons)
         {
-            if (box.RuleId is { } id && !ids.Contains(id))
+            if (box.RuleId is { } id && !found.Contains(id))
             {
-                ids.Add(id);
+                found.Add(id);
             }
         }
 
-        return ids.ConvertAll(id => id + ": must be " + Asked(Evaluator.Rules.Find(id)) + " [" + Evaluator.Rules.Find(id).Citation + "]");
+        return found.ConvertAll(id => id + ": must be " + Asked(Evaluator.Rules.Find(id)) + " [" + Evaluator.Rules.Find(id).Citation + "]");
     }
 
     /// <summary>How measures are printed.</summary>
-    public LengthUnits Units => Options.Evaluation.Units ?? Dwelling.Units;
+    public LengthUnits Units => State.Options.Units;
 
     /// <summary>What a rule asks, in the units that the dwelling is marked in.</summary>
     public string Asked(Rule rule) => BothUnits.Of(rule.Summary, Units);
 
-    /// <summary>Adds the boxes that findings of what is lacking offer, one finding after another.</summary>
-    private void Cure(Predicate<Finding> which)
+    /// <summary>The dwelling with what was planned.</summary>
+    private Dwelling Planned()
     {
-        HashSet<string> given = new(StringComparer.Ordinal);
-        for (int n = 0; n < MostCures; n++)
+        List<PlacedBox> added = [];
+        for (int box = described; box < State.Boxes.Length; box++)
         {
-            // What a thing needs beside it may serve the room as well; the other way round it may not.
-            List<Finding> lacking = Found().FindAll(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(finding) && which(finding) && !given.Contains(finding.RuleId + "|" + finding.Subject));
-            Finding? next = lacking.Find(finding => Evaluator.Rules.Find(finding.RuleId) is FixtureOutlet) ?? (lacking.Count > 0 ? lacking[0] : null);
-            if (next is null)
-            {
-                return;
-            }
-
-            given.Add(next.RuleId + "|" + next.Subject);
-            Rule rule = Evaluator.Rules.Find(next.RuleId);
-            foreach (PlacedBox placed in next.Space!.Cure)
-            {
-                TryAdd(placed.Address, placed.Box, "for " + next.Subject, rule);
-            }
+            added.Add(new(State.Boxes[box].Surface.Address, State.Boxes[box].Source));
         }
+
+        return dwelling.WithBoxes(added);
     }
 
-    /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
-    private bool IsLacking(Finding finding) =>
-        finding.Outcome == Outcome.Fails || (finding is { Outcome: Outcome.Unknown, Needs: Facts.PlanPlace } && Evaluator.Rules.Find(finding.RuleId) is FixtureOutlet);
-
-    private void Take(Dwelling dwelling)
+    private void Note(int box)
     {
-        Dwelling = dwelling;
-        state = null;
-    }
-
-    private List<Finding> Found()
-    {
-        State.JudgeAll();
-        List<Finding> found = [];
-        State.CollectInto(found);
-        return found;
+        if (State.Boxes[box].Surface is { Kind: BoxSurface.Wall, Space: { IsOutside: false } space })
+        {
+            alike.ListOf((space.StoreyId, State.Boxes[box].Source.Purpose)).Add(box);
+        }
     }
 
     private static bool IsOf(Finding finding, string room) => finding.Address == room || finding.Address.StartsWith(room + "/", StringComparison.Ordinal);

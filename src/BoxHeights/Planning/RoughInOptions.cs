@@ -9,11 +9,14 @@ public sealed record RoughInOptions
     /// <summary>Whether runs get the fewest boxes that their limit asks for, without slack and without a box for each long face.</summary>
     public bool CodeMinimum { get; init; }
 
-    /// <summary>Whether entrances of a room without a switch get one.</summary>
+    /// <summary>Whether entrances that have no switch get one.</summary>
     public bool Switches { get; init; } = true;
 
-    /// <summary>Practice extras: purposes whose boxes are set beside or behind furniture and fixtures (<see cref="BoxPurpose.Bedside"/>, <see cref="BoxPurpose.Television"/>). Each thing of the kind gets its boxes.</summary>
+    /// <summary>Practice extras: purposes whose boxes are set beside or behind furniture and fixtures (<see cref="BoxPurpose.Bedside"/>, <see cref="BoxPurpose.Television"/>). Each thing of the kind gets its boxes; a plan notes those that no thing was described for.</summary>
     public Items<BoxPurpose> Extras { get; init; }
+
+    /// <summary>How much wall is left at least between the plates of two boxes that are planned, side by side or over one another: 1/2 in unless stated, not negative. Common practice, no source.</summary>
+    public Distance PlateGap { get; init => field = Valid.NotNegative(value, nameof(PlateGap)); } = Distance.FromInches(0, 1, 2);
 
     /// <summary>How boxes are judged and marks rounded; as each dwelling is marked unless it states otherwise. A plan takes every box to be described.</summary>
     public EvaluatorOptions Evaluation { get; init; } = EvaluatorOptions.Default;
@@ -29,6 +32,10 @@ public sealed record RoughInOptions
     /// <summary>The same with other <see cref="Extras"/>.</summary>
     /// <param name="extras">The purposes.</param>
     public RoughInOptions WithExtras(Items<BoxPurpose> extras) => this with { Extras = extras };
+
+    /// <summary>The same with another <see cref="PlateGap"/>.</summary>
+    /// <param name="plateGap">How much wall is left between plates.</param>
+    public RoughInOptions WithPlateGap(Distance plateGap) => this with { PlateGap = plateGap };
 
     /// <summary>The same with another <see cref="Evaluation"/>.</summary>
     /// <param name="evaluation">How boxes are judged and marks rounded.</param>

@@ -6,6 +6,9 @@ namespace BoxHeights;
 /// <summary>Boxes along the runs of a room's walls and counters that lack some: the exact plan of each run, from the places that its walls offer.</summary>
 internal sealed class RunBoxes(RoughInDraft draft)
 {
+    // Each is a place that what was planned before is in the way of; a run with more has hardly any left.
+    private const int MostRefused = 24;
+
     public void Plan(Room room)
     {
         foreach (SpaceRule rule in draft.State.Rules.Space)
@@ -37,6 +40,11 @@ internal sealed class RunBoxes(RoughInDraft draft)
         rule.Judge(view, statement);
         foreach (Run run in runs.Sure)
         {
+            if (run.OpenAt.Count > 0 && run.Length >= rule.Shortest)
+            {
+                draft.Note(room.Id + ": its walls don't go once round it. What may follow at their ends counts as if an outlet stood right there, so that what is near them has to be looked at on site");
+            }
+
             string name = run.NameIn(view.Dwelling.Units);
             foreach (SpaceAnswer answer in statement.Answers)
             {
@@ -51,9 +59,9 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
     private SpaceView? ViewOf(Room room, Coverage rule)
     {
-        for (int i = 0; i < draft.State.Spaces.Count; i++)
+        foreach (SpaceIndex.Judged judged in draft.State.Spaces.OfSpace(room.Id))
         {
-            if (draft.State.Spaces[i] is { View.Room: { } one } judged && one.Id == room.Id && judged.Rule == rule && !judged.View.HasBrokenParts)
+            if (judged.Rule == rule && judged.View is { Room: not null, HasBrokenParts: false })
             {
                 return judged.View;
             }
@@ -71,44 +79,58 @@ internal sealed class RunBoxes(RoughInDraft draft)
         outlets.On(run, runs.Sure, may, sure);
         foreach ((Distance from, Distance to, bool isLoop) in Legs(rule, run))
         {
-            Distance limit = rule.Reach ?? to - from;
-            RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(limit) with
-            {
-                FaceLength = rule.Spaces is WallSpaces ? RunPlannerOptions.Walls.FaceLength : null,
-                CodeMinimum = draft.Options.CodeMinimum,
-            };
-            RunToPlan toPlan = new(new(from, to))
-            {
-                IsLoop = isLoop,
-                Faces = new(Faces(run, from, to)),
-                Fixed = new(sure.FindAll(one => one.IsExact && one.From >= from && one.From <= to).ConvertAll(one => one.From)),
-            };
-            RunPlan plan = Planned(rule, run, toPlan, aims, false, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
+            List<Distance> stays = sure.FindAll(one => one.IsExact && one.From >= from && one.From <= to).ConvertAll(one => one.From);
+
+            // Where something that isn't described may follow, the rule counts as if an outlet stood right there.
+            stays.AddRange(new List<Distance>(run.OpenAt).FindAll(open => open >= from && open <= to));
+            Plan(room, rule, run, new(new(from, to)) { IsLoop = isLoop, Faces = new(Faces(run, from, to)) }, stays);
+        }
+    }
+
+    private void Plan(Room room, Coverage rule, Run run, RunToPlan leg, List<Distance> stays)
+    {
+        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(rule.Reach ?? leg.Line.Width) with
+        {
+            FaceLength = rule.Spaces is WallSpaces ? RunPlannerOptions.Walls.FaceLength : null,
+            CodeMinimum = draft.Options.CodeMinimum,
+        };
+        HashSet<Distance> refused = [];
+        RunPlan plan;
+        bool isRefused;
+        do
+        {
+            RunToPlan toPlan = leg.WithFixed(new(stays));
+            plan = Planned(rule, run, toPlan, aims, false, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
             if (plan.Obstacles.Count > 0)
             {
-                plan = Planned(rule, run, toPlan, aims, true, out boxes);
+                plan = Planned(rule, run, toPlan, aims, true, refused, out boxes);
             }
 
+            isRefused = false;
             foreach (PlannedPosition position in plan.Positions)
             {
                 if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
                 {
                     bool ofItsOwn = position.Reason == PositionReason.Face;
-                    draft.TryAdd(place.Address, place.Box, ofItsOwn ? OneToEachWall(aims) : rule.Spaces is CounterSpaces ? "serves its counter" : "serves its stretch of wall", ofItsOwn ? null : rule);
+                    bool isAdded = draft.TryAdd(place.Address, place.Box, ofItsOwn ? OneToEachWall(aims) : rule.Spaces is CounterSpaces ? "serves its counter" : "serves its stretch of wall", ofItsOwn ? null : rule);
+                    (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
+                    isRefused |= !isAdded;
                 }
             }
+        }
+        while (isRefused && refused.Count < MostRefused);
 
-            foreach (RunObstacle obstacle in plan.Obstacles)
-            {
-                draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")");
-            }
+        foreach (RunObstacle obstacle in plan.Obstacles)
+        {
+            RunStretch stretch = run.At(obstacle.Uncovered.From + obstacle.Uncovered.Width.Split(2)[0], out Distance along);
+            draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, rule.Usual)));
         }
     }
 
     private string OneToEachWall(RunPlannerOptions aims) =>
         BothUnits.Of("one to each wall of " + aims.FaceLength!.Value.ToString("ft") + " or more, common practice", draft.Units);
 
-    private RunPlan Planned(Coverage rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    private RunPlan Planned(Coverage rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
     {
         boxes = [];
         List<RunCandidate> candidates = [];
@@ -119,12 +141,20 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 continue;
             }
 
+            using LayoutState.Probe? probe = draft.State.ProbeFor(stretch.Address, rule.Usual.WithAt(stretch.Line.Length.Split(2)[0]).WithHeight(HeightsOnWall.Wanted(draft, stretch.Address, rule.Usual)));
             foreach (RunCandidate place in heights.Places)
             {
                 Distance at = stretch.Start + place.At - stretch.From;
-                if (place.At >= stretch.From && place.At <= stretch.To && toPlan.Line.Contains(at) && !boxes.ContainsKey(at))
+                if (place.At < stretch.From || place.At > stretch.To || !toPlan.Line.Contains(at) || refused.Contains(at) || boxes.ContainsKey(at))
                 {
-                    boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(heights.HeightAt(place.At))));
+                    continue;
+                }
+
+                // Where only a height is allowed at which an outlet doesn't count, there is no place for one.
+                BoxHeight height = heights.HeightAt(place.At);
+                if (probe is not null && rule.Outlets.Judge(probe.At(place.At, height).Box, out _) != Verdict.Fails)
+                {
+                    boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(height)));
                     candidates.Add(new(at, place.Rank));
                 }
             }
@@ -157,7 +187,9 @@ internal sealed class RunBoxes(RoughInDraft draft)
         {
             if (stretch.Start < to && stretch.Start + stretch.Length > from)
             {
-                yield return new(stretch.Address, new(stretch.Start, stretch.Start + stretch.Length));
+                // What may follow beyond an open end gives the face itself no box.
+                Distance tick = Distance.FromTicks(1);
+                yield return new(stretch.Address, new(stretch.IsOpenLeft ? stretch.Start + tick : stretch.Start, stretch.Start + stretch.Length - (stretch.IsOpenRight ? tick : Distance.Zero)));
             }
         }
     }

@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// <remarks>
 /// <para>The order of the trade: beside the latch; where that stretch of wall is too short for king, box and plate, round the corner on the wall that returns there; then the
 /// other side of the opening where no leaf stands before it; then beyond the open leaf by 3 in. Beside a cased opening, a bifold or bypass door: the side with more
-/// wall first. Of a double door: the side of the leaf that is used first. Of a pocket, barn or sliding door: the side that the panel doesn't go to.
+/// wall first, of two alike the left one. Of a double door: the side of the leaf that is used first. Of a pocket, barn or sliding door: the side that the panel doesn't go to.
 /// Common practice, no source.</para>
 /// <para>The box is nailed to the king, jack and king taking 3 in; where its plate would leave less than 1/2 in of wall beside the casing, one or two 2-bys are packed onto
 /// the king. Where even that has no room the box goes to the nearest free place within 24 in, on blocking of its own.</para>
@@ -18,7 +18,7 @@ public sealed class SwitchSide
 
     private static readonly Distance Reach = Distance.FromInches(24, 0, 1);
     private static readonly Distance CornerStuds = StudPositions.UsualThickness * 2;
-    private static readonly RoomKind Pantry = new("pantry");
+    private static readonly Items<RoomKind> Closets = new[] { RoomKind.Closet, RoomKind.Pantry, new("walk-in-closet"), new("linen-closet") };
 
     private readonly Room room;
     private readonly int index;
@@ -47,7 +47,10 @@ public sealed class SwitchSide
     public Items<string> Refusals { get; private set; }
 
     /// <summary>Whether the switch is better set outside this room, on the latch side: for a closet or a pantry it is.</summary>
-    public bool IsBetterOutside => room.Kind == RoomKind.Closet || room.Kind == Pantry;
+    public bool IsBetterOutside => IsSetOutside(room.Kind);
+
+    /// <summary>Whether the switch of such a room is set outside it.</summary>
+    internal static bool IsSetOutside(RoomKind kind) => Closets.Contains(kind);
 
     /// <summary>Finds the places for a one-gang switch with a standard plate.</summary>
     /// <param name="room">The room that is entered.</param>
@@ -118,7 +121,7 @@ public sealed class SwitchSide
         {
             Distance left = WallFrom(WallEnd.Left);
             Distance right = WallFrom(WallEnd.Right);
-            FromSide(left > right ? WallEnd.Left : WallEnd.Right, "on the side with more wall", "");
+            FromSide(left >= right ? WallEnd.Left : WallEnd.Right, "on the side with more wall", "");
         }
 
         Places = new(places);

@@ -27,7 +27,8 @@ internal sealed partial class Resolver
     /// <summary>Rooms, then outside faces.</summary>
     public List<ResolvedSpace> Spaces { get; } = [];
 
-    public int SurfaceCount { get; private set; }
+    /// <summary>Walls, ceilings and floors, each at the place of its index.</summary>
+    public List<ResolvedSurface> Surfaces { get; } = [];
 
     /// <summary>Resolves a dwelling.</summary>
     /// <param name="dwelling">The description.</param>
@@ -175,7 +176,8 @@ internal sealed partial class Resolver
 
     private void Flat(ResolvedSpace space, Items<DeviceBox> boxes, BoxSurface kind, string name)
     {
-        ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, SurfaceCount++, catalog);
+        ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, Surfaces.Count, catalog);
+        Surfaces.Add(surface);
         foreach (DeviceBox box in boxes)
         {
             Boxes.Add(new(box, surface, false));
@@ -216,13 +218,14 @@ internal sealed partial class Resolver
                 BeyondItsWall(space.Id + "/" + fixture.Id, fixture, wall);
             }
 
-            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, SurfaceCount++, catalog)
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, Surfaces.Count, catalog)
             {
                 HasBrokenParts = Faults.Count > before,
                 Stair = StairOn(address, space),
             };
             space.HasBrokenParts |= surface.HasBrokenParts;
             faces.Add(surface);
+            Surfaces.Add(surface);
             if (surface.HasTooManyStuds)
             {
                 Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");

@@ -9,14 +9,24 @@ internal static class Conflict
     /// <summary>The fewest rules, the broken one among them, that leave no height together where a box is.</summary>
     public static Items<string> At(LayoutState state, int box, string ruleId)
     {
-        StatedSite site = state.SitesOf(box)[0];
         if (state.AtOf(box) is not { } at)
         {
             return new[] { ruleId };
         }
 
+        Items<string> conflict = At(state.SitesOf(box)[0], at, ruleId);
+        return conflict.Count == 0 ? new[] { ruleId } : conflict;
+    }
+
+    /// <summary>The fewest rules that leave no height together at a place; none where there is one. Habits yield, unless one of them is the rule that has to be among them.</summary>
+    /// <param name="site">What is stated for the box.</param>
+    /// <param name="at">The place along the wall.</param>
+    /// <param name="ruleId">A rule that has to be among them; null where none has.</param>
+    /// <param name="among">The heights that would do; every one unless stated.</param>
+    public static Items<string> At(StatedSite site, Distance at, string? ruleId, DistanceSet? among = null)
+    {
         // From the end each rule is left out that can be: habits first, which are blamed only where firm rules alone would leave a place.
-        List<StatedPlacement> needed = [.. Array.FindAll(site.Placements, one => !one.Rule.YieldsWhenForced), .. Array.FindAll(site.Placements, one => one.Rule.YieldsWhenForced)];
+        List<StatedPlacement> needed = [.. Array.FindAll(site.Placements, one => !one.Rule.YieldsWhenForced), .. Array.FindAll(site.Placements, one => one.Rule.YieldsWhenForced && ruleId is not null)];
         for (int i = needed.Count - 1; i >= 0; i--)
         {
             StatedPlacement one = needed[i];
@@ -27,11 +37,11 @@ internal static class Conflict
             }
         }
 
-        return Left(needed).Count > 0 ? new[] { ruleId } : new Items<string>(needed.ConvertAll(placement => placement.Rule.Id));
+        return Left(needed).Count > 0 ? default : new Items<string>(needed.ConvertAll(placement => placement.Rule.Id));
 
         DistanceSet Left(List<StatedPlacement> placements)
         {
-            DistanceSet all = DistanceSet.All;
+            DistanceSet all = among ?? DistanceSet.All;
             foreach (StatedPlacement placement in placements)
             {
                 foreach (Slab slab in placement.Slabs)

@@ -7,7 +7,8 @@ namespace BoxHeights.Rules;
 internal sealed class GroupIndex
 {
     private readonly List<Group> groups = [];
-    private readonly int[][] groupsOf;
+    private readonly Dictionary<(ProvisionRule Rule, string Name), int> known = [];
+    private int[][] groupsOf;
 
     public GroupIndex(LayoutState state)
     {
@@ -39,6 +40,7 @@ internal sealed class GroupIndex
                     (of[box] ??= []).Add(groups.Count);
                 }
 
+                known.Add((rule, name), groups.Count);
                 groups.Add(new(rule, name, new ProvisionGroup(state, members[name].ToArray())));
             }
         }
@@ -54,6 +56,9 @@ internal sealed class GroupIndex
     public Group this[int index] => groups[index];
 
     public int[] Of(int box) => groupsOf[box];
+
+    /// <summary>Whether a box was put in its groups.</summary>
+    public bool Holds(int box) => box < groupsOf.Length;
 
     /// <summary>Whether a box that was described anew belongs to the groups that it was put in.</summary>
     public bool Holds(int box, LayoutState state)
@@ -111,6 +116,50 @@ internal sealed class GroupIndex
         }
 
         return all;
+    }
+
+    /// <summary>Puts a box that was added behind all others in its groups, and makes those that it is the first in.</summary>
+    public void Enter(LayoutState state)
+    {
+        int box = groupsOf.Length;
+        List<int> of = [];
+        foreach (ProvisionRule rule in state.Rules.Provision)
+        {
+            if (NameOf(rule, box, state) is not { } name)
+            {
+                continue;
+            }
+
+            if (!known.TryGetValue((rule, name), out int group))
+            {
+                known.Add((rule, name), group = groups.Count);
+                groups.Add(new(rule, name, new ProvisionGroup(state, [])));
+            }
+
+            groups[group].Boxes.Enter(box);
+            of.Add(group);
+        }
+
+        Array.Resize(ref groupsOf, box + 1);
+        groupsOf[box] = of.ToArray();
+    }
+
+    /// <summary>Takes the last box out again, and the groups that were made for it.</summary>
+    public void Leave()
+    {
+        int box = groupsOf.Length - 1;
+        foreach (int group in groupsOf[box])
+        {
+            groups[group].Boxes.Leave();
+        }
+
+        for (int last = groups.Count - 1; last >= 0 && groups[last].Boxes.Count == 0; last--)
+        {
+            known.Remove((groups[last].Rule, groups[last].Name));
+            groups.RemoveAt(last);
+        }
+
+        Array.Resize(ref groupsOf, box);
     }
 
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>

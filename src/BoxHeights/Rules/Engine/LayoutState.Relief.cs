@@ -10,27 +10,21 @@ internal sealed partial class LayoutState
     /// <summary>The boxes of a box's room, itself among them, where a rule may let one off for the others' sake; none elsewhere.</summary>
     private List<int> CompanionsOf(int box)
     {
-        if (!Rules.HasRelief)
-        {
-            return None;
-        }
+        return Rules.HasRelief ? Companions()[Boxes[box].Surface.Space] : None;
+    }
 
+    private Dictionary<ResolvedSpace, List<int>> Companions()
+    {
         if (companions is null)
         {
             companions = [];
             for (int i = 0; i < Boxes.Length; i++)
             {
-                ResolvedSpace space = Boxes[i].Surface.Space;
-                if (!companions.TryGetValue(space, out List<int>? list))
-                {
-                    companions.Add(space, list = []);
-                }
-
-                list.Add(i);
+                companions.ListOf(Boxes[i].Surface.Space).Add(i);
             }
         }
 
-        return companions[Boxes[box].Surface.Space];
+        return companions;
     }
 
     private static List<int> None { get; } = [];

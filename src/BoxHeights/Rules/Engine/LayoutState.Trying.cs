@@ -18,14 +18,29 @@ internal sealed partial class LayoutState
     /// <summary>Judges what some boxes are judged in together with others, each once, and gathers what is found.</summary>
     public void JudgeTogether(HashSet<int> boxes, List<Finding> findings)
     {
+        JudgeBeside(boxes, findings);
+        HashSet<int> spaces = [];
+        foreach (int box in boxes)
+        {
+            spaces.UnionWith(Spaces.Of(box));
+        }
+
+        foreach (int space in spaces)
+        {
+            Spaces[space].Judge(this);
+            findings.AddRange(Spaces[space].Findings);
+        }
+    }
+
+    /// <summary>The same of other boxes alone: what a room lacks may be judged later.</summary>
+    private void JudgeBeside(HashSet<int> boxes, List<Finding> findings)
+    {
         HashSet<int> beside = [];
         HashSet<int> groups = [];
-        HashSet<int> spaces = [];
         foreach (int box in boxes)
         {
             beside.UnionWith(CompanionsOf(box));
             groups.UnionWith(Groups.Of(box));
-            spaces.UnionWith(Spaces.Of(box));
         }
 
         beside.ExceptWith(boxes);
@@ -39,12 +54,6 @@ internal sealed partial class LayoutState
         {
             JudgeGroup(group);
             findings.AddRange(groupFindings[group] ?? []);
-        }
-
-        foreach (int space in spaces)
-        {
-            Spaces[space].Judge(this);
-            findings.AddRange(Spaces[space].Findings);
         }
     }
 }

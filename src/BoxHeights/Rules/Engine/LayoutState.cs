@@ -13,16 +13,17 @@ internal sealed partial class LayoutState
     private const long NotKnown = long.MinValue;
 
     private readonly StatedSites stated;
-    private readonly StatedSite[][] sites;
-    private readonly long[] at;
-    private readonly long[] reading;
-    private readonly DistanceRange?[] center;
-    private readonly Area[] safe;
-    private readonly bool[] mayMissLimits;
-    private readonly List<Finding>?[] placementFindings;
-    private readonly List<Finding>?[] limitFindings;
-    private readonly List<Finding>?[] groupFindings;
-    private readonly DistanceSet[] keeps;
+    private readonly List<ResolvedSurface> surfaces;
+    private StatedSite[][] sites;
+    private long[] at;
+    private long[] reading;
+    private DistanceRange?[] center;
+    private Area[] safe;
+    private bool[] mayMissLimits;
+    private List<Finding>?[] placementFindings;
+    private List<Finding>?[] limitFindings;
+    private List<Finding>?[] groupFindings;
+    private DistanceSet[] keeps;
     private readonly ProvisionStatement answer = new();
 
     public LayoutState(Dwelling dwelling, CompiledRules rules, SettledOptions options)
@@ -33,8 +34,8 @@ internal sealed partial class LayoutState
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog, options.Units);
         Boxes = resolved.Boxes.ToArray();
         Faults = resolved.Faults;
-        SurfaceCount = resolved.SurfaceCount;
-        stated = new(resolved.SurfaceCount, rules, options.Catalog);
+        surfaces = resolved.Surfaces;
+        stated = new(resolved.Surfaces.Count, rules, options.Catalog);
         int count = Boxes.Length;
         sites = new StatedSite[count][];
         at = new long[count];
@@ -83,12 +84,12 @@ internal sealed partial class LayoutState
 
     public SettledOptions Options { get; }
 
-    public ResolvedBox[] Boxes { get; }
+    public ResolvedBox[] Boxes { get; private set; }
 
     public List<LayoutFault> Faults { get; }
 
     /// <summary>How many surfaces there are, each with an index of its own.</summary>
-    public int SurfaceCount { get; }
+    public int SurfaceCount => surfaces.Count;
 
     public GroupIndex Groups { get; }
 

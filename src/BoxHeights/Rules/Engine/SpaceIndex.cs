@@ -9,7 +9,10 @@ internal sealed class SpaceIndex
     private static readonly List<int> None = [];
 
     private readonly List<Judged> judged = [];
-    private readonly List<int>?[] of;
+    private readonly List<SpaceBox> boxes = [];
+    private readonly Dictionary<string, List<Subject>> subjects = new(StringComparer.Ordinal);
+    private readonly List<Subject> wide = [];
+    private List<int>?[] of;
 
     public SpaceIndex(LayoutState state, Resolver resolved)
     {
@@ -19,7 +22,6 @@ internal sealed class SpaceIndex
             return;
         }
 
-        List<SpaceBox> boxes = [];
         for (int i = 0; i < state.Boxes.Length; i++)
         {
             if (state.SitesOf(i).Length > 0)
@@ -31,30 +33,30 @@ internal sealed class SpaceIndex
         Dwelling dwelling = state.Dwelling;
         foreach (Room room in dwelling.Rooms)
         {
-            Enter(state, View(SpaceKind.Room, room.Id, box => box.SpaceId == room.Id, room: room), room.Kind);
+            Enter(state, View(SpaceKind.Room, room.Id, box => box.SpaceId == room.Id, room: room), room.Kind, subjects.ListOf(room.Id));
         }
 
         foreach (OutsideFace face in dwelling.Outside)
         {
-            Enter(state, View(SpaceKind.OutsideFace, face.Id, box => box.SpaceId == face.Id, face: face), default);
+            Enter(state, View(SpaceKind.OutsideFace, face.Id, box => box.SpaceId == face.Id, face: face), default, subjects.ListOf(face.Id));
         }
 
         foreach (StairFlight flight in dwelling.Flights)
         {
-            Enter(state, View(SpaceKind.Flight, flight.Id, _ => true, flight: flight), default);
+            Enter(state, View(SpaceKind.Flight, flight.Id, _ => true, flight: flight), default, wide);
         }
 
         foreach (Storey storey in dwelling.Storeys)
         {
-            Enter(state, View(SpaceKind.Storey, storey.Id, box => state.Boxes[box.Index].Surface.Space is { IsOutside: false } space && space.StoreyId == storey.Id, storey: storey), default);
+            Enter(state, View(SpaceKind.Storey, storey.Id, box => state.Boxes[box.Index].Surface.Space is { IsOutside: false } space && space.StoreyId == storey.Id, storey: storey), default, wide);
         }
 
-        Enter(state, View(SpaceKind.Dwelling, dwelling.Name, _ => true), default);
+        Enter(state, View(SpaceKind.Dwelling, dwelling.Name, _ => true), default, wide);
 
-        SpaceView View(SpaceKind kind, string id, Predicate<SpaceBox> has, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null)
+        Subject View(SpaceKind kind, string id, Predicate<SpaceBox> has, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null)
         {
             ResolvedSpace? space = kind is SpaceKind.Room or SpaceKind.OutsideFace ? resolved.Spaces.Find(one => one.Id == id && one.IsOutside == face is not null) : null;
-            return new(state.Options, kind, id, dwelling, space?.Levels ?? Levels.Default, new(boxes.FindAll(has)))
+            SpaceView view = new(state.Options, kind, id, dwelling, space?.Levels ?? Levels.Default, new(boxes.FindAll(has)))
             {
                 Room = room,
                 Face = face,
@@ -63,6 +65,7 @@ internal sealed class SpaceIndex
                 OfDwelling = boxes,
                 HasBrokenParts = space is { HasBrokenParts: true },
             };
+            return new(view, has);
         }
     }
 
@@ -73,8 +76,58 @@ internal sealed class SpaceIndex
     /// <summary>What has to be judged again after a box moved.</summary>
     public List<int> Of(int box) => of[box] ?? None;
 
-    private void Enter(LayoutState state, SpaceView view, RoomKind kind)
+    /// <summary>What is judged for a room or an outside face by itself.</summary>
+    public IEnumerable<Judged> OfSpace(string id) => Of(subjects.TryGetValue(id, out List<Subject>? own) ? own : []);
+
+    /// <summary>What is judged for flights, storeys and the dwelling.</summary>
+    public IEnumerable<Judged> Wide => Of(wide);
+
+    /// <summary>Takes in a box that was added behind all others. What it belongs to has to be judged again.</summary>
+    public void Enter(LayoutState state)
     {
+        int index = of.Length;
+        Array.Resize(ref of, index + 1);
+        SpaceBox box = new(state, index);
+        boxes.Add(box);
+        foreach (List<Subject> some in new[] { subjects.TryGetValue(box.SpaceId, out List<Subject>? own) ? own : [], wide })
+        {
+            foreach (Subject subject in some)
+            {
+                if (subject.Has(box))
+                {
+                    subject.View.Enter(box);
+                    (of[index] ??= []).AddRange(subject.Judged);
+                }
+            }
+        }
+
+        SetStale(index);
+    }
+
+    /// <summary>Notes that what a box belongs to has to be judged again.</summary>
+    public void SetStale(int box)
+    {
+        foreach (int one in Of(box))
+        {
+            judged[one].IsStale = true;
+        }
+    }
+
+    private IEnumerable<Judged> Of(List<Subject> some)
+    {
+        foreach (Subject subject in some)
+        {
+            foreach (int one in subject.Judged)
+            {
+                yield return judged[one];
+            }
+        }
+    }
+
+    private void Enter(LayoutState state, Subject subject, RoomKind kind, List<Subject> among)
+    {
+        among.Add(subject);
+        SpaceView view = subject.View;
         foreach (SpaceRule rule in state.Rules.Space)
         {
             if (rule.Subject != view.Kind || (rule.Scope.Rooms.Count > 0 && !rule.Scope.Rooms.Contains(kind)))
@@ -87,8 +140,19 @@ internal sealed class SpaceIndex
                 (of[box.Index] ??= []).Add(judged.Count);
             }
 
+            subject.Judged.Add(judged.Count);
             judged.Add(new(rule, view));
         }
+    }
+
+    /// <summary>A room, outside face, flight, storey or the dwelling, which boxes belong to it, and what is judged for it.</summary>
+    private sealed class Subject(SpaceView view, Predicate<SpaceBox> has)
+    {
+        public SpaceView View { get; } = view;
+
+        public Predicate<SpaceBox> Has { get; } = has;
+
+        public List<int> Judged { get; } = [];
     }
 
     /// <summary>One space rule, what it is judged for, and what it said last.</summary>
@@ -103,6 +167,9 @@ internal sealed class SpaceIndex
 
         public List<Finding> Findings { get; } = [];
 
+        /// <summary>Whether a box of it was added or set anew since it was judged.</summary>
+        public bool IsStale { get; set; }
+
         /// <summary>Why it couldn't be judged, or not in every part; empty when it was.</summary>
         public IReadOnlyList<string> NotJudged => notJudged;
 
@@ -112,6 +179,7 @@ internal sealed class SpaceIndex
         {
             Findings.Clear();
             notJudged.Clear();
+            IsStale = false;
             if (View.HasBrokenParts)
             {
                 notJudged.Add("a fault of the description keeps it from being judged");

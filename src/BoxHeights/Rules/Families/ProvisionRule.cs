@@ -29,8 +29,8 @@ public abstract record ProvisionRule : Rule
 public sealed class ProvisionGroup
 {
     private readonly LayoutState state;
-    private readonly int[] members;
-    private readonly long[] exact;
+    private int[] members;
+    private long[] exact;
 
     internal ProvisionGroup(LayoutState state, int[] members)
     {
@@ -43,6 +43,16 @@ public sealed class ProvisionGroup
     public int Count => members.Length;
 
     internal int Member(int index) => members[index];
+
+    internal void Enter(int box)
+    {
+        Array.Resize(ref members, members.Length + 1);
+        members[members.Length - 1] = box;
+        exact = new long[members.Length];
+    }
+
+    /// <summary>Takes out the box that entered last.</summary>
+    internal void Leave() => Array.Resize(ref members, members.Length - 1);
 
     /// <summary>A box's id.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>

@@ -45,7 +45,7 @@ public sealed class SpaceView
     public Levels Levels { get; }
 
     /// <summary>The boxes on its surfaces: of a storey, of all its rooms; of a flight, of the dwelling.</summary>
-    public Items<SpaceBox> Boxes { get; }
+    public Items<SpaceBox> Boxes { get; private set; }
 
     /// <summary>Whether every box that there will be is described, so that what isn't described is lacking.</summary>
     public bool IsWhole => options.AllBoxesAreDescribed;
@@ -61,6 +61,9 @@ public sealed class SpaceView
 
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     internal bool HasBrokenParts { get; init; }
+
+    /// <summary>Takes in a box that was added while the layout is open.</summary>
+    internal void Enter(SpaceBox box) => Boxes = Boxes.With(box);
 
     /// <summary>Something worked out once from the description and kept while the layout is open, such as the runs of a room's walls.</summary>
     /// <typeparam name="T">What is worked out; one of each type is kept.</typeparam>

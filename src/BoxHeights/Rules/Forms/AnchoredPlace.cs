@@ -27,7 +27,7 @@ public sealed record AnchoredPlace : PlacementRule
     {
         bool any = false;
         List<(Distance Left, Distance Right)> allowed = [];
-        foreach ((Distance? start, Distance? end) in Outlines(site))
+        foreach ((_, _, Distance? start, Distance? end) in ThingsOn(site.Fixtures, site.Wall))
         {
             if (start is not { } left || end is not { } right)
             {
@@ -65,18 +65,20 @@ public sealed record AnchoredPlace : PlacementRule
         statement.Within(from, Distance.MaxValue, AllowedHeights.Nothing);
     }
 
-    /// <summary>The things of the anchor's kinds on the wall: fixtures, what interrupts a counter, openings with their casing, coverings.</summary>
-    private IEnumerable<(Distance? Left, Distance? Right)> Outlines(PlacementSite site)
+    /// <summary>The things of the anchor's kinds on a wall: fixtures, what interrupts a counter, openings with their casing, coverings.</summary>
+    /// <param name="fixtures">The fixtures against the wall.</param>
+    /// <param name="wall">The wall; null on a surface that is none.</param>
+    internal IEnumerable<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall)
     {
-        foreach (Fixture fixture in site.Fixtures)
+        foreach (Fixture fixture in fixtures)
         {
             if (Anchor.Things.Contains(fixture.Kind.Name))
             {
-                yield return (fixture.Left, fixture.Right);
+                yield return new(fixture.Id, fixture.Kind.Name, fixture.Left, fixture.Right);
             }
         }
 
-        if (site.Wall is not { } wall)
+        if (wall is null)
         {
             yield break;
         }
@@ -87,7 +89,7 @@ public sealed record AnchoredPlace : PlacementRule
             {
                 if (Anchor.Things.Contains(part.Kind.Name))
                 {
-                    yield return (part.Left, part.Right);
+                    yield return new(part.Kind + " of " + counter.Id, part.Kind.Name, part.Left, part.Right);
                 }
             }
         }
@@ -97,7 +99,7 @@ public sealed record AnchoredPlace : PlacementRule
             if (Anchor.Things.Contains(opening.Kind.Name))
             {
                 TrimmedOpening trimmed = TrimmedOpening.Of(opening);
-                yield return (trimmed.Left, trimmed.Right);
+                yield return new(opening.Id, opening.Kind.Name, trimmed.Left, trimmed.Right);
             }
         }
 
@@ -105,8 +107,11 @@ public sealed record AnchoredPlace : PlacementRule
         {
             if (Anchor.Things.Contains(covering.Kind.Name))
             {
-                yield return (covering.Left, covering.Right);
+                yield return new(covering.Id, covering.Kind.Name, covering.Left, covering.Right);
             }
         }
     }
 }
+
+/// <summary>A thing that boxes belong to, and where it stands along its wall where that is stated.</summary>
+internal readonly record struct AnchoredThing(string Name, string Kind, Distance? Left, Distance? Right);

@@ -212,6 +212,20 @@ public sealed record FixtureOutlet : SpaceRule
             && (at.Ticks <= other.Possible.Left ? other.Possible.Right <= thing.Possible.Left : at.Ticks >= other.Possible.Right && other.Possible.Left >= thing.Possible.Right));
     }
 
+    /// <summary>Whether an outlet at a place on a wall surely serves the thing that a finding is about.</summary>
+    internal bool ServesFrom(SpaceView space, string subject, string wall, Distance at)
+    {
+        WallPlan plan = RoomInPlan.Of(space).Plan;
+        ThingInPlan? thing = RoomInPlan.Of(space).Things(Around).Find(one => space.Id + " " + one.Name == subject);
+        return thing is { HasPlace: true } && plan.IndexOf(wall) is >= 0 and var face && Serves(plan, face, at, thing, out _);
+    }
+
+    private bool Serves(WallPlan plan, int face, Distance at, ThingInPlan thing, out PlanGap gap)
+    {
+        gap = plan.Gap(face, at, thing.Sure);
+        return gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible);
+    }
+
     private Items<PlacedBox> CureFor(SpaceView space, WallPlan plan, ThingInPlan thing)
     {
         if (Cure is not { } cure)
@@ -220,7 +234,6 @@ public sealed record FixtureOutlet : SpaceRule
         }
 
         DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
-        return OutletCure.OnWall(space, plan, box, (face, at) =>
-            plan.Gap(face, at, thing.Sure) is var gap && gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible) ? gap.RoundedDown.Ticks : null);
+        return OutletCure.OnWall(space, plan, box, (face, at) => Serves(plan, face, at, thing, out PlanGap gap) ? gap.RoundedDown.Ticks : null);
     }
 }

@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <content>What a room, a storey or the dwelling still lacks after its fixed boxes and its runs are planned.</content>
+internal sealed partial class RoughInDraft
+{
+    // More would mean that adding boxes never ends.
+    private const int MostCures = 400;
+
+    /// <summary>How far along its wall from the place that a finding offers a box may go instead: 3 ft. Common practice, no source.</summary>
+    private static readonly Distance Aside = Distance.FromFeet(3);
+
+    private IEnumerable<SpaceIndex.Judged> All
+    {
+        get
+        {
+            for (int i = 0; i < State.Spaces.Count; i++)
+            {
+                yield return State.Spaces[i];
+            }
+        }
+    }
+
+    /// <summary>Adds the boxes that findings of what is lacking offer, one finding after another.</summary>
+    /// <param name="spaces">What is judged.</param>
+    /// <param name="which">Which of its findings.</param>
+    private void Cure(List<SpaceIndex.Judged> spaces, Predicate<Finding> which)
+    {
+        HashSet<string> given = new(StringComparer.Ordinal);
+        for (int n = 0; n < MostCures; n++)
+        {
+            // What a thing needs beside it may serve the room as well; the other way round it may not.
+            (SpaceIndex.Judged Space, Finding Finding)? next = null;
+            foreach (SpaceIndex.Judged space in spaces)
+            {
+                Judge(space);
+                Finding? first = space.Findings.Find(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(space.Rule, finding) && which(finding) && !given.Contains(finding.RuleId + "|" + finding.Subject));
+                if (first is not null && (next is null || (space.Rule is FixtureOutlet && next.Value.Space.Rule is not FixtureOutlet)))
+                {
+                    next = (space, first);
+                }
+            }
+
+            if (next is not { } one)
+            {
+                return;
+            }
+
+            given.Add(one.Finding.RuleId + "|" + one.Finding.Subject);
+            foreach (PlacedBox placed in one.Finding.Space!.Cure)
+            {
+                if (!TryAdd(placed.Address, placed.Box, "for " + one.Finding.Subject, one.Space.Rule) && placed.Box.At is not null)
+                {
+                    TryNear(placed, one.Space, one.Finding);
+                }
+            }
+        }
+    }
+
+    /// <summary>As near as another height or a few inches make room, and where the thing that it is for is still within reach.</summary>
+    private void TryNear(PlacedBox placed, SpaceIndex.Judged space, Finding finding)
+    {
+        if (placed.Box.At is not { } at || State.SurfaceAt(placed.Address) is not { Wall: { } wall } || HeightsOnWall.Of(this, placed.Address, wall.Length, placed.Box, true) is not { } heights)
+        {
+            return;
+        }
+
+        foreach (RunCandidate candidate in heights.NearestTo(at))
+        {
+            DeviceBox box = placed.Box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At));
+            if (Serves(new(placed.Address, box), candidate.At, at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule))
+            {
+                return;
+            }
+        }
+    }
+
+    /// <summary>Whether a box that isn't where a finding offers it still gives what is lacking.</summary>
+    private bool Serves(PlacedBox placed, Distance at, Distance offered, SpaceIndex.Judged space, Finding finding)
+    {
+        using LayoutState.Probe? probe = State.ProbeFor(placed.Address, placed.Box);
+        return probe is not null && space.Rule switch
+        {
+            FixtureOutlet thing => thing.ServesFrom(space.View, finding.Subject, State.SurfaceAt(placed.Address)!.Wall!.Id, at) && thing.Outlet.Of(probe.Box, out _) != Verdict.Fails,
+            RoomOutlet room => (at - offered).Abs() <= Aside && room.Outlet.Of(probe.Box, out _) != Verdict.Fails,
+            PassageOutlet passage => passage.Outlets.Judge(probe.Box, out _) != Verdict.Fails,
+
+            // Of other runs every place was tried when they were planned.
+            _ => false,
+        };
+    }
+
+    private void Judge(SpaceIndex.Judged space)
+    {
+        if (space.IsStale)
+        {
+            space.Judge(State);
+        }
+    }
+
+    /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
+    private static bool IsLacking(SpaceRule rule, Finding finding) =>
+        finding.Outcome == Outcome.Fails || (finding is { Outcome: Outcome.Unknown, Needs: Facts.PlanPlace } && rule is FixtureOutlet);
+}

@@ -1,0 +1,221 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>Boxes added while a layout is open, as a planner does it: only what they touch is judged again.</content>
+internal sealed partial class LayoutState
+{
+    private Dictionary<string, ResolvedSurface>? surfaceAt;
+    private List<int>?[]? boxesOn;
+
+    /// <summary>The surface of an address, the first of several; null where there is none.</summary>
+    public ResolvedSurface? SurfaceAt(string address)
+    {
+        if (surfaceAt is null)
+        {
+            surfaceAt = new(StringComparer.Ordinal);
+            for (int i = surfaces.Count - 1; i >= 0; i--)
+            {
+                surfaceAt[surfaces[i].Address] = surfaces[i];
+            }
+        }
+
+        return surfaceAt.TryGetValue(address, out ResolvedSurface? found) ? found : null;
+    }
+
+    /// <summary>Every surface.</summary>
+    public IReadOnlyList<ResolvedSurface> Surfaces => surfaces;
+
+    /// <summary>The boxes that are listed under a surface.</summary>
+    public IReadOnlyList<int> BoxesOn(ResolvedSurface surface)
+    {
+        if (boxesOn is null)
+        {
+            boxesOn = new List<int>?[surfaces.Count];
+            for (int box = 0; box < Boxes.Length; box++)
+            {
+                (boxesOn[Boxes[box].Surface.Index] ??= []).Add(box);
+            }
+        }
+
+        return boxesOn[surface.Index] ?? None;
+    }
+
+    /// <summary>What is stated for a box that may be added; null where it can't be there, or has no height that names its edge.</summary>
+    public StatedSite? SiteFor(string address, DeviceBox box) =>
+        SurfaceAt(address) is { } surface
+        && Resolver.Again(box, surface, Options.Catalog, Options.Units) is { IsBroken: false, Height: { Edge: { } edge } height } resolved
+            ? stated.Of(resolved, edge, height.Datum, resolved.TryAlong(Options.Catalog, out Distance along) ? along : null)
+            : null;
+
+    /// <summary>Adds a box behind all others and sets some others at its height, unless that can't be, or brings a finding about a box that wasn't there before.</summary>
+    /// <param name="address">The surface it goes on.</param>
+    /// <param name="source">The box, under an id that no other has.</param>
+    /// <param name="others">The boxes that take its height.</param>
+    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others)
+    {
+        if (SurfaceAt(address) is not { } surface || Resolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
+        {
+            return false;
+        }
+
+        List<DeviceBox> before = [];
+        foreach (int other in others)
+        {
+            before.Add(Boxes[other].Source);
+        }
+
+        int added = Append(box);
+        HashSet<int> touched = [.. others, added];
+        List<Finding> found = [];
+        bool stays = false;
+        try
+        {
+            Put(added, box.Height, box.TryAlong(Options.Catalog, out Distance along) ? along : null);
+            JudgeAlone(added, found);
+            stays = found.Count == 0 && TryTogether(added, others, touched, found);
+        }
+        catch (OverflowException)
+        {
+            // Where it can't be added up, it can't be.
+        }
+
+        if (!stays)
+        {
+            Withdraw(added, others, before, touched);
+            return false;
+        }
+
+        Spaces.Enter(this);
+        foreach (int other in others)
+        {
+            Spaces.SetStale(other);
+        }
+
+        return true;
+    }
+
+    private bool TryTogether(int added, IReadOnlyList<int> others, HashSet<int> touched, List<Finding> found)
+    {
+        Groups.Enter(this);
+        Array.Resize(ref groupFindings, Groups.Count);
+        Array.Resize(ref keeps, Groups.Count);
+        HashSet<(string RuleId, string Subject)> known = [];
+        List<Finding> before = [];
+        foreach (int box in touched)
+        {
+            foreach (int companion in CompanionsOf(box))
+            {
+                CollectOwn(companion, before);
+            }
+
+            foreach (int group in Groups.Of(box))
+            {
+                before.AddRange(groupFindings[group] ?? []);
+            }
+
+            CollectOwn(box, before);
+        }
+
+        before.ForEach(finding => known.Add((finding.RuleId, finding.Subject)));
+        foreach (int other in others)
+        {
+            Describe(other, Boxes[other].Source.WithHeight(Boxes[added].Source.Height));
+
+            // A rule of a caller's own may part boxes by their heights: then there is no saying what moves with what.
+            if (Boxes[other].IsBroken || !Groups.Holds(other, this))
+            {
+                return false;
+            }
+
+            JudgeAlone(other, found);
+        }
+
+        JudgeBeside(touched, found);
+        return found.TrueForAll(finding => known.Contains((finding.RuleId, finding.Subject)));
+    }
+
+    private void JudgeAlone(int box, List<Finding> found)
+    {
+        JudgeLimits(box);
+        JudgePlacement(box);
+        CollectOwn(box, found);
+    }
+
+    private int Append(ResolvedBox box)
+    {
+        // What is listed is listed before there is one more.
+        int added = Boxes.Length;
+        _ = BoxesOn(box.Surface);
+        if (Rules.HasRelief)
+        {
+            Companions().ListOf(box.Surface.Space).Add(added);
+        }
+
+        Resize(added + 1);
+        Boxes[added] = box;
+        sites[added] = [];
+        (boxesOn![box.Surface.Index] ??= []).Add(added);
+
+        return added;
+    }
+
+    private void Withdraw(int added, IReadOnlyList<int> others, List<DeviceBox> before, HashSet<int> touched)
+    {
+        boxesOn![Boxes[added].Surface.Index]!.Remove(added);
+        touched.Remove(added);
+        if (Rules.HasRelief)
+        {
+            Companions()[Boxes[added].Surface.Space].Remove(added);
+        }
+
+        if (!Groups.Holds(added))
+        {
+            // It was judged by itself alone.
+            Resize(added);
+            return;
+        }
+
+        touched.UnionWith(CompanionsOf(added));
+        foreach (int group in Groups.Of(added))
+        {
+            if (Groups[group].Boxes.Count > 1)
+            {
+                touched.Add(Groups[group].Boxes.Member(0));
+            }
+        }
+
+        Groups.Leave();
+        Array.Resize(ref groupFindings, Groups.Count);
+        Array.Resize(ref keeps, Groups.Count);
+        Resize(added);
+        for (int i = 0; i < others.Count; i++)
+        {
+            Describe(others[i], before[i]);
+        }
+
+        List<Finding> found = [];
+        foreach (int box in touched)
+        {
+            JudgeAlone(box, found);
+        }
+
+        JudgeBeside(touched, found);
+    }
+
+    private void Resize(int count)
+    {
+        ResolvedBox[] boxes = Boxes;
+        Array.Resize(ref boxes, count);
+        Boxes = boxes;
+        Array.Resize(ref sites, count);
+        Array.Resize(ref at, count);
+        Array.Resize(ref reading, count);
+        Array.Resize(ref center, count);
+        Array.Resize(ref safe, count);
+        Array.Resize(ref mayMissLimits, count);
+        Array.Resize(ref placementFindings, count);
+        Array.Resize(ref limitFindings, count);
+    }
+}

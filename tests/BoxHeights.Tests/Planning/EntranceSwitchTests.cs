@@ -1,0 +1,109 @@
+using System;
+using System.Linq;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Each entrance that lacks a switch gets one, and a closet's goes outside, beside its door. Worked by hand from the order that <see cref="SwitchSide"/> cites: common practice, no source.</summary>
+public sealed class EntranceSwitchTests
+{
+    private static readonly RoughInPlanner Planner = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice);
+
+    // Jack and king take 3 in beside the rough opening, and half of a box is 1-1/8 in.
+    private static readonly Distance FromOpening = In(3 + 1.125m);
+
+    private static Distance In(decimal inches) => Distance.FromInches(inches);
+
+    private static Opening Door(string id, decimal left, WallEnd hinge, DoorSwing swing) =>
+        new Opening(id, OpeningKind.Door, In(left), In(left + 32)).WithLeaf(In(30)).WithHinge(hinge).WithSwing(swing).WithCasing(In(2.25m)).WithReveal(In(0.1875m));
+
+    private static DeviceBox Switch(string id, decimal? at, params DeviceKind[] devices) => new DeviceBox(id, BoxPurpose.Switch)
+        .WithDevices(devices.Length == 0 ? new[] { DeviceKind.Switch } : devices).WithAt(at is { } place ? In(place) : null).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));
+
+    /// <summary>A bedroom with a way in on its south wall, and one more on its east wall; a closet behind the west wall, whose door's latch is on its right seen from the bedroom.</summary>
+    private static Dwelling House(bool isDescribed, params (string Wall, DeviceBox Box)[] boxes)
+    {
+        Opening closet = Door("closet-door", 60, WallEnd.Left, DoorSwing.Into);
+        Room bed = new Room("bed", RoomKind.Bedroom, "first").WithWalls(new[]
+        {
+            new Wall("north", In(160)),
+            new Wall("east", In(140)).WithOpenings(new[] { Door("bath-door", 80, WallEnd.Right, DoorSwing.Away) }),
+            new Wall("south", In(160)).WithOpenings(new[] { Door("way", 20, WallEnd.Left, DoorSwing.Away) }),
+            new Wall("west", In(140)).WithOpenings(new[] { closet }),
+        });
+        bed = bed.WithWalls(bed.Walls.Select(wall => boxes.Where(one => one.Wall == wall.Id).Aggregate(wall, (on, one) => on.WithBoxes(on.Boxes.With(one.Box)))));
+        Wall front = new Wall("front", In(140)).WithOpenings(new[] { closet.WithId("back").WithLeft(In(140 - 92)).WithRight(In(140 - 60)) });
+        Room behind = new Room("closet", RoomKind.Closet, "first").WithWalls(new[] { isDescribed ? front.WithBackOf("bed/west") : front, new Wall("right", In(24)), new Wall("rear", In(140)), new Wall("left", In(24)) });
+        return new Dwelling("house").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { bed, behind });
+    }
+
+    private static string[] Switches(RoomPlan plan) =>
+        [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Switch).Select(placed => placed.Address + " " + placed.Box.At + " " + placed.Box.Devices).Order(StringComparer.Ordinal)];
+
+    private static string At(string wall, Distance at, string device) => wall + " " + at + " " + device;
+
+    [Fact]
+    public void Plan_WithoutAnySwitch_HasOneAtEachEntrance_AndTheClosetsOnTheRoomsSide()
+    {
+        RoomPlan plan = Planner.Plan(House(true));
+        Assert.Equal(
+            new[]
+            {
+                At("bed/east", In(80) - FromOpening, "three-way-switch"), At("bed/south", In(52) + FromOpening, "three-way-switch"), At("bed/west", In(92) + FromOpening, "switch"),
+            },
+            Switches(plan));
+        Assert.Contains(plan.Reasons, one => one.Address == "bed/west" && one.Reason.Contains("closet", StringComparison.Ordinal) && one.Reason.Contains("beside the latch", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Reasons, one => one.Address.StartsWith("closet/", StringComparison.Ordinal));
+        Assert.Empty(Planner.Plan(plan.Dwelling).Reasons);
+    }
+
+    // From the bedroom alone its closet's door is no entrance: two ways in, two switches.
+    [Fact]
+    public void Plan_OfTheRoomAlone_TakesAClosetsDoorForNoEntrance() => Assert.Equal(2, Switches(Planner.Plan(House(true), "bed")).Length);
+
+    [Fact]
+    public void Plan_WhereOneEntranceHasItsSwitch_AddsTheOther()
+    {
+        RoomPlan plan = Planner.Plan(House(true, ("south", Switch("own", 58))), "bed");
+        Assert.Equal(new[] { At("bed/east", In(80) - FromOpening, "three-way-switch"), At("bed/south", In(58), "switch") }, Switches(plan));
+    }
+
+    // 24 in from the rough opening is within reach of it, a step more isn't: the way ends at 52 in, and its latch side's place is 56-1/8 in.
+    [Theory]
+    [InlineData(80.125, 1)]
+    [InlineData(80.375, 2)]
+    public void Switch_FurtherAwayThanAStep_ServesNoEntrance(double at, int onTheSouthWall)
+    {
+        RoomPlan plan = Planner.Plan(House(true, ("south", Switch("own", (decimal)at))), "bed");
+        Assert.Equal(onTheSouthWall, Switches(plan).Count(one => one.StartsWith("bed/south", StringComparison.Ordinal)));
+    }
+
+    // Round the corner: seen from inside the east wall ends where the south wall begins, 20 in before the way, and the switch is 3 in before that corner.
+    [Fact]
+    public void Switch_JustRoundTheCorner_ServesTheEntrance() =>
+        Assert.DoesNotContain(Switches(Planner.Plan(House(true, ("east", Switch("own", 137))), "bed")), one => one.StartsWith("bed/south", StringComparison.Ordinal));
+
+    [Fact]
+    public void Closet_WhoseSwitchIsThere_GetsNone()
+    {
+        RoomPlan plan = Planner.Plan(House(true, ("west", Switch("own", 97))), "closet");
+        Assert.DoesNotContain(plan.Reasons, one => one.Id.Contains("switch", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Closet_WhoseOtherSideIsNotDescribed_IsNoted_WithWhatIsMissing()
+    {
+        RoomPlan plan = Planner.Plan(House(false), "closet");
+        Assert.Empty(Switches(plan));
+        Assert.Contains(plan.Notes, note => note.StartsWith("closet/front/back: ", StringComparison.Ordinal) && note.Contains("backOf", StringComparison.Ordinal));
+        Assert.Contains("\n? closet/front/back: ", plan.ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Switch_WhosePlaceIsNotStated_IsNoted_AndNoneIsPlanned()
+    {
+        RoomPlan plan = Planner.Plan(House(true, ("south", Switch("own", null))), "bed");
+        Assert.Single(Switches(plan));
+        Assert.Contains(plan.Notes, note => note.StartsWith("bed: a switch is described", StringComparison.Ordinal));
+    }
+}

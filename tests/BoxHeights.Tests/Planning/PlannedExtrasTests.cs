@@ -1,0 +1,70 @@
+using System;
+using System.Linq;
+using BoxHeights.Tests.Rules;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Boxes that practice ties to a thing: where the thing is missing the plan says so, and what was planned for one thing counts for the next.</summary>
+public sealed class PlannedExtrasTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+
+    private static Distance In(decimal inches) => Distance.FromInches(inches);
+
+    private static Fixture Thing(string id, FixtureKind kind, decimal left, decimal right) => new Fixture(id, kind).WithWall("north").WithLeft(In(left)).WithRight(In(right)).WithDepth(In(80));
+
+    private static RoomPlan Plan(Fixture[] fixtures, params BoxPurpose[] extras) => new RoughInPlanner(Rules, RoughInOptions.Default.WithExtras(extras))
+        .Plan(new SquareRoom { Kind = RoomKind.Bedroom, Wide = In(220), Deep = In(140), Fixtures = fixtures }.House(), SquareRoom.Id);
+
+    [Fact]
+    public void Television_WithoutAPlaceForOne_IsNoted_WithWhatIsNeeded()
+    {
+        RoomPlan plan = Plan([Thing("bed", FixtureKind.Bed, 60, 120)], BoxPurpose.Bedside, BoxPurpose.Television);
+        string note = Assert.Single(plan.Notes);
+        Assert.Equal("no television box is planned: square describes no television with its wall and its left and right end", note);
+        Assert.Equal(2, plan.Reasons.Count(one => one.Id.Contains("bedside", StringComparison.Ordinal)));
+        Assert.DoesNotContain(plan.Obstacles, obstacle => obstacle.Contains("television", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Bed_WhoseEndsAreNotStated_IsNoted()
+    {
+        RoomPlan plan = Plan([new Fixture("bed", FixtureKind.Bed).WithWall("north")], BoxPurpose.Bedside);
+        Assert.Contains("square/bed: no bedside box is planned for it, since its wall and its left and right end aren't all stated", plan.Notes);
+    }
+
+    [Fact]
+    public void Extra_ThatNoRowTiesToAThing_IsNoted()
+    {
+        RoomPlan plan = Plan([], BoxPurpose.Thermostat);
+        Assert.Equal("no thermostat box is planned: no rule of the set says what such a box is set beside or behind", Assert.Single(plan.Notes));
+    }
+
+    [Fact]
+    public void Extras_ThatAreAllPlanned_AreNotNoted() =>
+        Assert.Empty(Plan([Thing("bed", FixtureKind.Bed, 60, 120), Thing("screen", FixtureKind.Television, 150, 200)], BoxPurpose.Bedside, BoxPurpose.Television).Notes);
+
+    // Boxes go 10 in off each bed: the one at 70 in is 10 in off the second bed too, which counts it: 3 boxes, not 4.
+    [Fact]
+    public void Bedside_BetweenTwoBeds_ServesBoth()
+    {
+        RoomPlan plan = Plan([Thing("one", FixtureKind.Bed, 21, 60), Thing("two", FixtureKind.Bed, 80, 119)], BoxPurpose.Bedside);
+        Distance[] at = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Bedside).Select(placed => placed.Box.At!.Value).Order()];
+        Assert.Equal(3, at.Length);
+        Assert.InRange(at[1], In(62), In(78));
+    }
+
+    // A window is no fixture: what is tied to it is planned all the same, off its casing of 2-7/16 in by 4 in to 18 in.
+    [Fact]
+    public void WindowTop_IsTiedToAWindow()
+    {
+        Opening window = new Opening("window", OpeningKind.Window, In(80), In(120)).WithSill(Level.Parse("36 in above subfloor")).WithHead(Level.Parse("80 in above subfloor")).WithCasing(In(2.25m)).WithReveal(In(0.1875m));
+        RoomPlan plan = new RoughInPlanner(Rules, RoughInOptions.Default.WithExtras(new[] { BoxPurpose.WindowTop }))
+            .Plan(new SquareRoom { Kind = RoomKind.Bedroom, Wide = In(200), NorthOpenings = [window] }.House());
+        Distance[] at = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.WindowTop).Select(placed => placed.Box.At!.Value).Order()];
+        Assert.Equal(2, at.Length);
+        Assert.InRange(In(80) - at[0], In(6), In(21));
+        Assert.InRange(at[1] - In(120), In(6), In(21));
+    }
+}
