@@ -12,7 +12,7 @@ public sealed class FillCompartmentTests
 {
     private static readonly Arbitrary<int> Seeds = Arb.From(Gen.Choose(1, int.MaxValue - 1), _ => []);
 
-    // Two 12-2 and a switch fill 9 + 4.5 + 2.25 = 15.75 in³ on the left, one 14-2 and a switch 4 + 4 + 2 = 10 in³ on the right: 25.75 and a barrier's 1 in³ aren't too much for 34.
+    // Two 12-2 and a switch fill 9 + 4.5 + 2.25 = 15.75 in³ on the left, one 14-2 and a switch 4 + 4 + 2 = 10 in³ on the right. Together they share the grounds' allowance: 23.75 and a barrier's 1 in³ aren't too much for 34.
     [Theory]
     [InlineData("18", "16", Verdict.Passes, "")]
     [InlineData("15.75", "10", Verdict.Passes, "")]
@@ -34,7 +34,7 @@ public sealed class FillCompartmentTests
     public void State_SideWithoutAVolume_IsNotJudgedByItself() => Assert.Equal(Verdict.Passes, Placed(Divided("18", "")).Verdict());
 
     [Fact]
-    public void State_WholeTooFull_FailsThoughEachSideIsNot() => Assert.Equal(Verdict.Fails, Placed(Divided("18", "18").WithVolume(Volume.FromCubicInches(26.7m))).Verdict());
+    public void State_WholeTooFull_FailsThoughEachSideIsNot() => Assert.Equal(Verdict.Fails, Placed(Divided("18", "18").WithVolume(Volume.FromCubicInches(24.7m))).Verdict());
 
     // Up to three spaces, each filled at random and summed in fractions; one of them a picoliter too small, or none.
     [Fact]

@@ -58,15 +58,15 @@ public sealed class RatedTotalTests
         Assert.Equal(good, Evaluate(House(boxes, In("400"), In("96"))).IsClean);
     }
 
-    // A gable from 96 in to 120 in over 240 in: between 40 and 180 in it is (100 + 114) / 2 × 140 in² = 104 ft², under its lower side 100 ft² reach further.
+    // A slope from 96 in to 120 in over 240 in: from 2 in to x lie 96 (x − 2) + (x² − 4) / 20 in² under it, which is 14,400 in² at x = 141.56 in.
     [Fact]
     public void Strip_UnderASlope_IsAsLongAsItsOwnHeight()
     {
         Wall Sloped(Wall wall) => wall.WithTop(new[] { new WallTopPoint(Distance.Zero, In("96")), new WallTopPoint(In("240"), In("120")) });
 
-        // From 2 in: 96.2 in there and 96 + x/10 at x; (x − 2)(192.2 + x/10) / 2 = 14,400 at 145.25 less something: 145 is in, 146 isn't.
-        Assert.False(Evaluate(House([.. Squares(6, In("4")), Square("last", In("143"))], In("240"), null, Sloped)).IsClean);
-        Assert.True(Evaluate(House([.. Squares(6, In("4")), Square("last", In("144"))], In("240"), null, Sloped)).IsClean);
+        // The last box ends 2 in right of its center.
+        Assert.False(Evaluate(House([.. Squares(6, In("4")), Square("last", In("139"))], In("240"), null, Sloped)).IsClean);
+        Assert.True(Evaluate(House([.. Squares(6, In("4")), Square("last", In("140"))], In("240"), null, Sloped)).IsClean);
     }
 
     [Fact]
