@@ -87,6 +87,7 @@ public sealed class RatedTotalTests
     {
         Finding finding = Assert.Single(Evaluate(House([.. Squares(6, In("10")), Square("last", null)], In("400"), In("96"))).Findings);
         Assert.Equal((Outcome.Unknown, Facts.Along), (finding.Outcome, finding.Needs));
+        Assert.Contains("7 metal boxes open 112 in2", finding.Message, StringComparison.Ordinal);
         Assert.True(Evaluate(House([.. Squares(5, In("10")), Square("last", null)], In("400"), In("96"))).IsClean);
     }
 

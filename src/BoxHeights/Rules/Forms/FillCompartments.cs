@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 
@@ -6,8 +7,11 @@ namespace BoxHeights.Rules;
 /// <summary>The spaces that barriers divide a box into, each as a box of its own with the next of its devices, cables and conductors.</summary>
 internal static class FillCompartments
 {
+    /// <summary>A space that takes none of the box's devices holds none for certain.</summary>
+    private static readonly Items<DeviceKind> NoDevice = new[] { DeviceKind.Blank };
+
     /// <summary>None for a box that isn't divided; else the spaces from left to right, with the room in each where it is stated, and words for which it is.</summary>
-    public static IReadOnlyList<(DeviceBox Part, Volume? Volume, string Where)> Of(DeviceBox box)
+    public static (DeviceBox Part, Volume? Volume, string Where)[] Of(DeviceBox box)
     {
         if (box.Compartments.Count == 0)
         {
@@ -19,31 +23,31 @@ internal static class FillCompartments
         for (int i = 0; i < box.Compartments.Count; i++)
         {
             BoxCompartment space = box.Compartments[i];
+            int here = devices;
+            Items<DeviceKind> held = Next(box.Devices, ref devices, space.Devices);
             DeviceBox part = box with
             {
-                Devices = Next(box.Devices, devices, space.Devices),
-                Gangs = space.Devices ?? 1,
-                Connected = Next(box.Connected, devices, space.Devices),
-                Cables = Next(box.Cables, cables, space.Cables),
-                Conductors = Next(box.Conductors, conductors, space.Conductors),
+                Devices = held.Count == 0 && box.Devices.Count > 0 ? NoDevice : held,
+                Gangs = Math.Max(1, held.Count),
+                Connected = Next(box.Connected, ref here, held.Count),
+                Cables = Next(box.Cables, ref cables, space.Cables),
+                Conductors = Next(box.Conductors, ref conductors, space.Conductors),
                 Fittings = default,
                 Compartments = default,
             };
             parts.Add((part, space.Volume, "in compartment " + (i + 1).ToString(CultureInfo.InvariantCulture) + " from the left, "));
-            devices += space.Devices ?? 0;
-            cables += space.Cables ?? 0;
-            conductors += space.Conductors ?? 0;
         }
 
-        return parts;
+        return parts.ToArray();
     }
 
-    private static Items<T> Next<T>(Items<T> all, int from, int? count)
+    /// <summary>The next so many of a list, or as many as there are.</summary>
+    private static Items<T> Next<T>(Items<T> all, ref int from, int? count)
     {
         List<T> some = [];
-        for (int i = from; i < all.Count && i - from < (count ?? 0); i++)
+        while (some.Count < (count ?? 0) && from < all.Count)
         {
-            some.Add(all[i]);
+            some.Add(all[from++]);
         }
 
         return new(some);

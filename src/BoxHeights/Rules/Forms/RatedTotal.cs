@@ -78,7 +78,7 @@ public sealed record RatedTotal : SpaceRule
         Strip sure = highest is null ? default : InProportion ? openings.InProportion(wall, highest, Most, Of) : openings.Worst(highest, Of);
         Strip possible = lowest is null ? new(0, wall.Length.Ticks, openings.All, openings.Count)
             : InProportion ? openings.InProportion(wall, lowest, Most, Of)
-            : openings.Worst(lowest, Of).With(openings.Unplaced);
+            : openings.Worst(lowest, Of).With(openings.Unplaced, openings.UnplacedCount);
         if (sure.Area > Most.Raw)
         {
             Finds(Verdict.Fails, sure, Facts.None);
@@ -93,9 +93,9 @@ public sealed record RatedTotal : SpaceRule
         {
             Quantity area = new(QuantityKind.Area, strip.Area);
             LengthUnits units = space.Dwelling.Units;
-            statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most),
-                () => strip.Count + " metal boxes from " + Printed.Of(Distance.FromTicks(strip.Left), units) + " to " + Printed.Of(Distance.FromTicks(strip.Right), units) + " along it open "
-                    + area.ToString(units) + (InProportion ? " for each " + Of.ToString(units) : ""), needs);
+            statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => strip.Count + " metal boxes" + Where() + " open " + area.ToString(units) + (InProportion ? " for each " + Of.ToString(units) : ""), needs);
+
+            string Where() => (needs & Facts.Along) != 0 ? "" : " from " + Printed.Of(Distance.FromTicks(strip.Left), units) + " to " + Printed.Of(Distance.FromTicks(strip.Right), units) + " along it";
         }
     }
 
@@ -110,7 +110,7 @@ public sealed record RatedTotal : SpaceRule
 
         public int Count { get; } = count;
 
-        public Strip With(long more) => new(Left, Right, checked(Area + more), Count);
+        public Strip With(long more, int boxes) => new(Left, Right, checked(Area + more), Count + boxes);
     }
 
     /// <summary>What the metal boxes of a face open.</summary>
@@ -137,6 +137,7 @@ public sealed record RatedTotal : SpaceRule
                 else
                 {
                     Unplaced += area;
+                    UnplacedCount++;
                 }
             }
 
@@ -149,6 +150,8 @@ public sealed record RatedTotal : SpaceRule
 
         /// <summary>What boxes open of which it isn't known where they are along the wall.</summary>
         public long Unplaced { get; }
+
+        public int UnplacedCount { get; }
 
         /// <summary>The strip that holds the most, of those that begin at the left side of a box and end at the right side of one.</summary>
         public Strip Worst(FaceArea face, Quantity of)
