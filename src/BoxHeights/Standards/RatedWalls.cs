@@ -25,17 +25,18 @@ internal static class RatedWalls
     }
 
     private static RatedOpening Opening() =>
-        new("rated-opening", "at most 16 in2 of wall for one metal box", Severity.Violation, Membrane, Quantity.Area(Distance.FromInches(4, 0, 1), Distance.FromInches(4, 0, 1)));
+        new("rated-opening", "at most 16 in2 of wall for one metal box", Severity.Violation, Membrane, Quantity.Area(Distance.FromInches(4, 0, 1), Distance.FromInches(4, 0, 1)))
+        {
+            // Said here and not with the total, which speaks of every room: a report of a house without a rated wall needn't say so.
+            LeavesOut = "of the total, openings that aren't for boxes, and outside faces; doors and windows count as wall",
+        };
 
     /// <summary>Whether any 100 ft² means every such part of the wall, or so much for its whole area, isn't said.</summary>
     private static RatedTotal Total()
     {
         Quantity hundredSquareFeet = Quantity.Area(Distance.FromFeetInches(10, 0), Distance.FromFeetInches(10, 0));
         RatedTotal row = new("rated-total", "at most 100 in2 of openings for metal boxes in any 100 ft2 of one face of a rated wall", Severity.Violation, Membrane,
-            Quantity.Area(Distance.FromInches(10, 0, 1), Distance.FromInches(10, 0, 1)), hundredSquareFeet)
-        {
-            LeavesOut = "openings that aren't for boxes, outside faces; doors and windows in it count as wall",
-        };
+            Quantity.Area(Distance.FromInches(10, 0, 1), Distance.FromInches(10, 0, 1)), hundredSquareFeet);
         return row with
         {
             ReadingId = "any-part",
