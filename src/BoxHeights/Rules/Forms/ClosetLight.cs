@@ -58,11 +58,11 @@ public sealed record ClosetLight : SpaceRule
             WallPlan plan = RoomInPlan.Of(space).Plan;
             if (plan.IsTooLarge || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
             {
-                statement.NotJudged("it isn't said where everything stands in plan");
+                statement.NotJudged("it isn't said where everything stands in plan", box.Id);
             }
             else if (!plan.Closes)
             {
-                statement.NotJudged("its walls don't close");
+                statement.NotJudged("its walls don't close", box.Id);
             }
             else
             {
@@ -108,13 +108,13 @@ public sealed record ClosetLight : SpaceRule
 
         if (build is null)
         {
-            statement.NotJudged(FactText.Of(Facts.Enclosure) + " isn't stated");
+            statement.NotJudged(FactText.Of(Facts.Enclosure) + " isn't stated", box.Id);
             return;
         }
 
         statement.Finds(
             box.Id, box.Address, isClear is null ? Verdict.Unknown : Verdict.Fails, measured, DistanceSet.AtLeast(needed),
-            () => "in plan " + Printed.Of(measured, space.Dwelling.Units) + " from the storage space at " + at, isClear is null ? Facts.PlanPlace : Facts.None);
+            () => "in plan " + Printed.Of(measured, space.Units) + " from the storage space at " + at, isClear is null ? Facts.PlanPlace : Facts.None);
     }
 
     /// <summary>The storage space under the ceiling: along the sides and the back, and over every shelf that is deeper.</summary>

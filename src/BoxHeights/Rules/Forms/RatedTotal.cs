@@ -70,7 +70,7 @@ public sealed record RatedTotal : SpaceRule
 
         if (InProportion && lowest is null)
         {
-            statement.NotJudged("how high its walls are isn't stated");
+            statement.NotJudged("how high its walls are isn't stated", address);
             return;
         }
 
@@ -92,7 +92,7 @@ public sealed record RatedTotal : SpaceRule
         void Finds(Verdict verdict, Strip strip, Facts needs)
         {
             Quantity area = new(QuantityKind.Area, strip.Area);
-            LengthUnits units = space.Dwelling.Units;
+            LengthUnits units = space.Units;
             statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => strip.Count + " metal boxes" + Where() + " open " + area.ToString(units) + (InProportion ? " for each " + Of.ToString(units) : ""), needs);
 
             string Where() => (needs & Facts.Along) != 0 ? "" : " from " + Printed.Of(Distance.FromTicks(strip.Left), units) + " to " + Printed.Of(Distance.FromTicks(strip.Right), units) + " along it";
