@@ -41,6 +41,9 @@ public readonly struct BoxKind : IEquatable<BoxKind>
     /// <summary>A metal box made to be built into masonry.</summary>
     public static BoxKind Masonry { get; } = new("masonry");
 
+    /// <summary>A cast box with threaded hubs, mostly on the surface: FS, 1-3/4 in deep at the least, or FD, 2-3/8 in.</summary>
+    public static BoxKind Cast { get; } = new("cast");
+
     /// <summary>A shallow round box for a light on a thin wall or ceiling.</summary>
     public static BoxKind Pancake { get; } = new("pancake");
 
@@ -54,7 +57,7 @@ public readonly struct BoxKind : IEquatable<BoxKind>
     public static Items<BoxKind> Known { get; } = new[]
     {
         NailOn, CutIn, FourSquare, FourElevenSquare, Octagon, Handy,
-        MetalDevice, Masonry, Pancake, LowVoltageBracket, FanRated,
+        MetalDevice, Masonry, Cast, Pancake, LowVoltageBracket, FanRated,
     };
 
     /// <summary>The kind's name; empty for <c>default</c>.</summary>

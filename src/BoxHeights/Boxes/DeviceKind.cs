@@ -80,6 +80,9 @@ public readonly struct DeviceKind : IEquatable<DeviceKind>
     /// <summary>A carbon monoxide alarm mounted on the box.</summary>
     public static DeviceKind CoAlarm { get; } = new("co-alarm");
 
+    /// <summary>An alarm for smoke and carbon monoxide in one.</summary>
+    public static DeviceKind SmokeCoAlarm { get; } = new("smoke-co-alarm");
+
     /// <summary>A network or telephone jack.</summary>
     public static DeviceKind DataJack { get; } = new("data-jack");
 
@@ -95,7 +98,7 @@ public readonly struct DeviceKind : IEquatable<DeviceKind>
         Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
         DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
         FloorReceptacle, DecoratorReceptacle, UsbReceptacle, Thermostat, DoorbellButton, Chime,
-        Luminaire, SmokeAlarm, CoAlarm, DataJack, TvJack, Blank,
+        Luminaire, SmokeAlarm, CoAlarm, SmokeCoAlarm, DataJack, TvJack, Blank,
     };
 
     /// <summary>The kind's name; empty for <c>default</c>.</summary>
@@ -113,7 +116,7 @@ public readonly struct DeviceKind : IEquatable<DeviceKind>
     /// <summary>Whether a hand operates it or plugs into it, so that it sits on a yoke: all but blank covers, luminaires, alarms and chimes. A kind of one's own counts as operated.</summary>
     public bool IsOperated => !NotOperated.Contains(this);
 
-    private static Items<DeviceKind> NotOperated { get; } = new[] { Blank, Luminaire, SmokeAlarm, CoAlarm, Chime };
+    private static Items<DeviceKind> NotOperated { get; } = new[] { Blank, Luminaire, SmokeAlarm, CoAlarm, SmokeCoAlarm, Chime };
 
     // By table and not by the end of the name: a name of one's own must not join a family by its spelling.
     private static Items<DeviceKind> Switches { get; } = new[]

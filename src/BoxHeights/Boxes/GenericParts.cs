@@ -52,6 +52,12 @@ internal static class GenericParts
             Citation source = gangs == 1 ? MetalTable : MetalTable with { Confidence = Confidence.Derived };
             yield return new(BoxKind.MetalDevice, gangs, new(Ganged(Inches(2), gangs), Inches(3)), null, source);
             yield return new(BoxKind.Masonry, gangs, new(Ganged(Inches(2), gangs), GenericHeight), null, MetalTableFromMemory);
+
+            // The table names FS and FD boxes by their least depth alone. Their open face is a rim round a standard plate: no maker's figure.
+            Distance castWidth = Ganged(Distance.FromInches(2, 13, 16), gangs);
+            DistanceRange castWidths = Range(castWidth - Distance.FromInches(0, 1, 16), castWidth + Distance.FromInches(0, 1, 16));
+            BoxSize cast = new BoxSize(castWidth, Distance.FromInches(4, 9, 16)).Ranging(castWidths, Range(Distance.FromInches(4, 1, 2), Distance.FromInches(4, 5, 8)));
+            yield return new(BoxKind.Cast, gangs, cast, null, FromMemory);
         }
     }
 
@@ -99,7 +105,7 @@ internal static class GenericParts
         yield return new(DeviceKind.RangeReceptacle, new(largeOutlet, largeOutlet), FromMemory);
         yield return new(DeviceKind.DryerReceptacle, new(largeOutlet, largeOutlet), FromMemory);
 
-        // Their whole faces, since people press or turn them anywhere; for a smoke alarm, its cover, whose top is what is measured.
+        // Their whole faces, since people press or turn them anywhere; for alarms of smoke, the cover, whose top is what is measured.
         Distance button = Inches(0.4m);
         Distance jack = Inches(0.35m);
         Distance control = Inches(1.75m);
@@ -109,6 +115,7 @@ internal static class GenericParts
         yield return new(DeviceKind.TvJack, new(jack, jack), FromMemory);
         yield return new(DeviceKind.Thermostat, new(control, control), FromMemory);
         yield return new(DeviceKind.SmokeAlarm, new(cover, cover), FromMemory);
+        yield return new(DeviceKind.SmokeCoAlarm, new(cover, cover), FromMemory);
 
         // It faces up, so all of it is operated at one height.
         yield return new(DeviceKind.FloorReceptacle, default, FromMemory);
@@ -146,6 +153,7 @@ internal static class GenericParts
             Distance.FromInches(1, 1, 2), Inches(2), Distance.FromInches(2, 1, 4), Distance.FromInches(2, 1, 2), Distance.FromInches(2, 3, 4), Distance.FromInches(3, 1, 2),
         };
         Items<Distance> masonryDepths = new[] { Distance.FromInches(2, 1, 2), Distance.FromInches(3, 1, 2) };
+        Items<Distance> castDepths = new[] { Distance.FromInches(1, 3, 4), Distance.FromInches(2, 3, 8) };
         for (int gangs = 1; gangs <= MostMetalGangs; gangs++)
         {
             int sections = gangs;
@@ -153,6 +161,10 @@ internal static class GenericParts
             Items<Volume> masonry = CubicInches(14.0m, 21.0m);
             yield return new(BoxKind.MetalDevice, gangs, device.Select(one => one * sections), MetalTableFromMemory, deviceDepths);
             yield return new(BoxKind.Masonry, gangs, masonry.Select(one => one * sections), MetalTableFromMemory, masonryDepths);
+
+            // FS and FD: a gang of a wider one has more room than a box of one gang.
+            Items<Volume> cast = gangs == 1 ? CubicInches(13.5m, 18.0m) : CubicInches(18.0m, 24.0m);
+            yield return new(BoxKind.Cast, gangs, cast.Select(one => one * sections), MetalTableFromMemory, castDepths);
         }
     }
 

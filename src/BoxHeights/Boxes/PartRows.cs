@@ -79,11 +79,13 @@ public sealed record DevicePart
     /// <param name="operable">How far its operated parts reach from its center.</param>
     /// <param name="citation">Where the distances come from.</param>
     /// <param name="onItsSide">The same when it is turned by a quarter; null where that isn't known.</param>
-    /// <exception cref="ArgumentException">The kind is not stated.</exception>
+    /// <param name="depth">How far it reaches back from the front edge of its box, not negative; null where that isn't known.</param>
+    /// <exception cref="ArgumentException">The kind is not stated, or the depth is negative.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="citation"/> is null.</exception>
-    public DevicePart(DeviceKind kind, OperableParts operable, Citation citation, OperableParts? onItsSide = null)
+    public DevicePart(DeviceKind kind, OperableParts operable, Citation citation, OperableParts? onItsSide = null, Distance? depth = null)
     {
         OnItsSide = onItsSide;
+        Depth = PartRow.Stated(depth, depth is not { Ticks: < 0 }, nameof(depth));
         Kind = PartRow.Stated(kind, kind != default, nameof(kind));
         Operable = operable;
         Citation = citation ?? throw new ArgumentNullException(nameof(citation));
@@ -97,6 +99,9 @@ public sealed record DevicePart
 
     /// <summary>The same when it is turned by a quarter; null where that isn't known.</summary>
     public OperableParts? OnItsSide { get; }
+
+    /// <summary>How far it reaches back from the front edge of its box; null where that isn't known.</summary>
+    public Distance? Depth { get; }
 
     /// <summary>Where the distances come from.</summary>
     public Citation Citation { get; }

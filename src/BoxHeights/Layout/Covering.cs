@@ -41,6 +41,9 @@ public sealed record Covering
     /// <summary>How far a light rail hangs below it.</summary>
     public Distance? LightRail { get; init => field = Valid.NotNegative(value, nameof(LightRail)); }
 
+    /// <summary>How far it stands out from the wall: how deep a shelf or a cabinet is.</summary>
+    public Distance? Depth { get; init => field = Valid.Positive(value, nameof(Depth)); }
+
     /// <summary>The same with another <see cref="Id"/>.</summary>
     /// <param name="id">The name it is addressed by on its wall.</param>
     public Covering WithId(string id) => this with { Id = id };
@@ -72,4 +75,8 @@ public sealed record Covering
     /// <summary>The same with another <see cref="LightRail"/>.</summary>
     /// <param name="lightRail">How far a light rail hangs below it.</param>
     public Covering WithLightRail(Distance? lightRail) => this with { LightRail = lightRail };
+
+    /// <summary>The same with another <see cref="Depth"/>.</summary>
+    /// <param name="depth">How far it stands out from the wall.</param>
+    public Covering WithDepth(Distance? depth) => this with { Depth = depth };
 }

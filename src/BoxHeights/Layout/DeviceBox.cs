@@ -106,6 +106,21 @@ public sealed record DeviceBox
     /// <summary>What lets it be near a box on the other face of a rated wall; null where it isn't stated.</summary>
     public FireProtection? FireProtection { get; init; }
 
+    /// <summary>The widest gap, on any side, between its edge and the board, plaster or tile that it is set into; null where it isn't stated.</summary>
+    public Distance? BoardGap { get; init => field = Valid.NotNegative(value, nameof(BoardGap)); }
+
+    /// <summary>How far each of its devices reaches back from its front edge, in their order; the catalog's where they aren't stated. Zero for one that stays in front of it.</summary>
+    public Items<Distance> DeviceDepths { get; init => field = Valid.NotNegative(value, nameof(DeviceDepths)); }
+
+    /// <summary>Whether wiring is known to enter at the center of its back, behind the devices.</summary>
+    public bool BackEntry { get; init; }
+
+    /// <summary>The spaces that barriers divide it into, from left to right; none where it isn't divided, or it isn't stated what is where.</summary>
+    public Items<BoxCompartment> Compartments { get; init; }
+
+    /// <summary>How the luminaire on it is built; null where it isn't stated.</summary>
+    public LuminaireBuild? Luminaire { get; init; }
+
     /// <summary>The same with another <see cref="Id"/>.</summary>
     /// <param name="id">The name it is addressed by; one of its kind in the dwelling.</param>
     public DeviceBox WithId(string id) => this with { Id = id };
@@ -229,4 +244,24 @@ public sealed record DeviceBox
     /// <summary>The same with another <see cref="FireProtection"/>.</summary>
     /// <param name="fireProtection">What lets it be near a box on the other face of a rated wall.</param>
     public DeviceBox WithFireProtection(FireProtection? fireProtection) => this with { FireProtection = fireProtection };
+
+    /// <summary>The same with another <see cref="BoardGap"/>.</summary>
+    /// <param name="boardGap">The widest gap between its edge and what it is set into.</param>
+    public DeviceBox WithBoardGap(Distance? boardGap) => this with { BoardGap = boardGap };
+
+    /// <summary>The same with other <see cref="DeviceDepths"/>.</summary>
+    /// <param name="deviceDepths">How far each of its devices reaches back from its front edge, in their order.</param>
+    public DeviceBox WithDeviceDepths(Items<Distance> deviceDepths) => this with { DeviceDepths = deviceDepths };
+
+    /// <summary>The same with another <see cref="BackEntry"/>.</summary>
+    /// <param name="backEntry">Whether wiring is known to enter at the center of its back.</param>
+    public DeviceBox WithBackEntry(bool backEntry) => this with { BackEntry = backEntry };
+
+    /// <summary>The same with other <see cref="Compartments"/>.</summary>
+    /// <param name="compartments">The spaces that barriers divide it into, from left to right.</param>
+    public DeviceBox WithCompartments(Items<BoxCompartment> compartments) => this with { Compartments = compartments };
+
+    /// <summary>The same with another <see cref="Luminaire"/>.</summary>
+    /// <param name="luminaire">How the luminaire on it is built.</param>
+    public DeviceBox WithLuminaire(LuminaireBuild? luminaire) => this with { Luminaire = luminaire };
 }

@@ -40,7 +40,7 @@ public sealed record Fixture
     /// <summary>The height of a tub's rim or a shower's threshold.</summary>
     public Level? Rim { get; init; }
 
-    /// <summary>What closes it off ("none", "glass to ceiling").</summary>
+    /// <summary>What closes it off ("none", "glass to ceiling"). A zone round a tub or shower that barriers end goes on where nothing is stated.</summary>
     public string? Screen { get; init; }
 
     /// <summary>The same with another <see cref="Id"/>.</summary>

@@ -32,6 +32,8 @@ internal static class Valid
     public static DistanceRange? Positive(DistanceRange? value, string name) =>
         value is { } given && given.From <= Distance.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it must be more than zero.") : value;
 
+    public static Items<Distance> NotNegative(Items<Distance> value, string name) => value.Select(one => NotNegative(one, name));
+
     public static Items<Distance> Positive(Items<Distance> value, string name)
     {
         foreach (Distance one in value)

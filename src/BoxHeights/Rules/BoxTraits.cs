@@ -3,6 +3,8 @@ namespace BoxHeights.Rules;
 /// <summary>Everything about a box except where it is: what a rule may read of it.</summary>
 public sealed class BoxTraits
 {
+    private readonly PartsCatalog catalog;
+
     internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog)
     {
         Source = source;
@@ -19,6 +21,7 @@ public sealed class BoxTraits
             Plate = source.OnItsSide ? plate.Size.Turned() : plate.Size;
         }
 
+        this.catalog = catalog;
         Operable = OperableOf(source, catalog, out Distance? grip);
         GripHigh = grip;
     }
@@ -37,6 +40,9 @@ public sealed class BoxTraits
 
     /// <summary>Its size; zero where it isn't known.</summary>
     public BoxSize Size { get; }
+
+    /// <summary>From its opening to its back: as stated, or as its published volume or its kind tells; null where none of them does.</summary>
+    public DistanceRange? Depth => Size.Depth is { } deep ? deep : BoxDepths.Of(Kind, Gangs, Volume, catalog);
 
     /// <summary>The size of its plate; null where it isn't known.</summary>
     public PlateSize? Plate { get; }
@@ -92,6 +98,10 @@ public sealed class BoxTraits
     /// <summary>How far its front edge stands out from the framing; null where it isn't stated.</summary>
     public Distance? SetFor => Source.SetFor;
 
+    /// <summary>How far one of its devices reaches back from its front edge; null where that isn't known.</summary>
+    /// <param name="device">Its place among <see cref="Devices"/>.</param>
+    public Distance? DeviceDepth(int device) => device < Source.DeviceDepths.Count ? Source.DeviceDepths[device] : catalog.TryFindDevice(Devices[device], out DevicePart? part) ? part.Depth : null;
+
     /// <summary>The box as it is described. Where it is must not be read from it.</summary>
     internal DeviceBox Source { get; }
 
@@ -102,7 +112,8 @@ public sealed class BoxTraits
             && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
-            && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection);
+            && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection
+            && a.BoardGap == b.BoardGap && a.DeviceDepths == b.DeviceDepths && a.BackEntry == b.BackEntry && a.Compartments == b.Compartments && a.Luminaire == b.Luminaire);
 
     private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
     {

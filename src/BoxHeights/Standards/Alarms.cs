@@ -11,14 +11,14 @@ internal static class Alarms
         {
             LowLine = TargetLine.HighestOperable,
             Low = -Distance.FromInches(12, 0, 1),
-            Scope = RuleScope.Walls with { Devices = new[] { DeviceKind.SmokeAlarm } },
+            Scope = RuleScope.Walls with { Devices = DeviceLists.SmokeAlarms },
         },
         new HeightBand("wall-alarm-air", "with its top 4 in or more below the ceiling, as makers' instructions ask", Severity.Note,
             new("makers' instructions"), Datum.FinishedCeiling)
         {
             HighLine = TargetLine.HighestOperable,
             High = -Distance.FromInches(4, 0, 1),
-            Scope = RuleScope.Walls with { Devices = new[] { DeviceKind.SmokeAlarm } },
+            Scope = RuleScope.Walls with { Devices = DeviceLists.SmokeAlarms },
         },
     ]);
 }

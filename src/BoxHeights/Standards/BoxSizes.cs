@@ -10,7 +10,8 @@ internal static class BoxSizes
     [
         Fill(Nec.Section(edition, "314.16(A), (B)"), Counting(edition)),
         Setback(Nec.Section(edition, "314.20")),
-        Depth(Nec.Section(edition, "314.24(A), (B)")),
+        Gap(Nec.Section(edition, "314.21")),
+        Depth(edition, Nec.Section(edition, "314.24(A), (B)")),
     ]);
 
     /// <summary>Grounds beyond four count a quarter each from 2020; terminal blocks count from 2023.</summary>
@@ -21,7 +22,7 @@ internal static class BoxSizes
     {
         FillLimit row = new("box-fill", "large enough for its conductors, clamps, devices and grounds", Severity.Violation, citation, counting)
         {
-            LeavesOut = "each side of a barrier on its own, listed clamps with terminations, conductors thicker than 6 AWG",
+            LeavesOut = "a side of a barrier whose own volume isn't stated, listed clamps with terminations, conductors thicker than 6 AWG",
         };
         return row with
         {
@@ -32,17 +33,30 @@ internal static class BoxSizes
     private static SetbackLimit Setback(Citation citation) =>
         new("box-setback", "at most 1/4 in behind the finished surface, or flush with it where that burns", Severity.Violation, citation, Distance.FromInches(0, 1, 4))
         {
-            LeavesOut = "boxes of which it isn't stated how far out they are set, outside faces, the gap in the board around a box (314.21)",
+            LeavesOut = "boxes of which it isn't stated how far out they are set, outside faces",
         };
 
-    /// <summary>The numbers for 14 to 10 AWG are confirmed; the one for thicker conductors, and how the paragraphs are numbered, are from memory.</summary>
-    private static DepthLimit Depth(Citation citation) =>
+    private static GapLimit Gap(Citation citation) =>
+        new("box-gap", "cut into the board with a gap of at most 1/8 in round it", Severity.Violation, citation, Distance.FromInches(0, 1, 8))
+        {
+            LeavesOut = "boxes of which the gap round them isn't stated, outside faces",
+        };
+
+    /// <summary>
+    /// The numbers for 14 to 10 AWG and for deep devices are confirmed; the one for thicker conductors, and how the paragraphs are numbered, are from memory.
+    /// Wiring that enters at the center of the back counts from 2023.
+    /// </summary>
+    private static DepthLimit Depth(NecEdition edition, Citation citation) =>
         new("box-depth", "deep enough for its device and conductors", Severity.Violation, citation)
         {
             WithoutDevice = Distance.FromInches(0, 1, 2),
             UpToAwg14 = Distance.FromInches(0, 15, 16),
             UpToAwg10 = Distance.FromInches(1, 3, 16),
             BeyondAwg10 = Distance.FromInches(2, 1, 16),
-            LeavesOut = "how deep a device is itself, wiring that enters at the center of the back, boxes of which the depth isn't stated",
+            DeepDevice = Distance.FromInches(1, 7, 8),
+            DeepDeviceOnAwg10 = Distance.FromInches(1, 0, 1),
+            Behind = Distance.FromInches(0, 1, 4),
+            BehindAtBackEntry = Distance.FromInches(0, edition >= NecEdition.Nec2023 ? 2 : 1, 4),
+            LeavesOut = "devices of which the depth isn't stated, boxes of which the depth isn't stated, devices that are listed for their box",
         };
 }

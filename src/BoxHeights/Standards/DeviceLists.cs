@@ -15,6 +15,12 @@ internal static class DeviceLists
     /// <summary>Switches, thermostats and bell buttons.</summary>
     public static Items<DeviceKind> Controls { get; } = Of(kind => kind.IsSwitch || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton);
 
+    /// <summary>A smoke alarm alone, or one that also warns of carbon monoxide.</summary>
+    public static Items<DeviceKind> SmokeAlarms { get; } = new[] { DeviceKind.SmokeAlarm, DeviceKind.SmokeCoAlarm };
+
+    /// <summary>A luminaire that is recessed: a kind of one's own.</summary>
+    public static DeviceKind RecessedLight { get; } = new("recessed-light");
+
     /// <summary>Purposes of receptacles that sit behind, over or under an appliance or a sink, and serve no counter.</summary>
     public static Items<BoxPurpose> BehindAppliances { get; } = new[]
     {

@@ -25,7 +25,7 @@ internal static class NecRequired
         Highest = new Level(NecSpacing.HighestThatCounts, Datum.FinishedFloor),
     };
 
-    private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), new("recessed-light") })
+    private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), DeviceLists.RecessedLight })
     {
         Purposes = new[] { BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight },
         InCabinets = true,
@@ -35,7 +35,7 @@ internal static class NecRequired
 
     private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
 
-    private static CountedOutlet SmokeAlarm { get; } = new("smoke alarm", NecZones.SmokeAlarms) { Purposes = new[] { BoxPurpose.Alarm } };
+    private static CountedOutlet SmokeAlarm { get; } = new("smoke alarm", DeviceLists.SmokeAlarms) { Purposes = new[] { BoxPurpose.Alarm } };
 
     /// <summary>Rows of an edition.</summary>
     public static RuleSet Rows(NecEdition edition)
@@ -195,7 +195,7 @@ internal static class NecRequired
                 NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet },
             };
             yield return new StoreyOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
-                new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, new DeviceKind("smoke-co-alarm") }))
+                new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, DeviceKind.SmokeCoAlarm }))
             {
                 WhereThereIs = new[] { RoomKind.Bedroom },
                 NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },

@@ -64,7 +64,7 @@ internal static class NecZones
             return new Zone("tub-receptacle", "outside the space within and over a tub or shower", Severity.Violation, citation, TubOrShower, Distance.Zero) { Scope = scope };
         }
 
-        Zone row = new("tub-receptacle", "3 ft or more in plan from a tub or shower, or over 8 ft above its rim", Severity.Violation, citation, TubOrShower, ThreeFeet)
+        Zone row = new("tub-receptacle", OutsideZone(edition), Severity.Violation, citation, TubOrShower, ThreeFeet)
         {
             Top = EightFeetOverRim,
             AllowsFurthestWall = true,
@@ -94,25 +94,28 @@ internal static class NecZones
         RuleScope scope = new() { Devices = DeviceLists.Receptacles, ExceptDedicated = true };
         return edition == NecEdition.Nec2017
             ? new("tub-receptacle-overhead", "outside the space over a tub or shower", Severity.Violation, citation, TubOrShower, Distance.Zero) { Scope = scope }
-            : new("tub-receptacle-overhead", "3 ft or more in plan from a tub or shower, or over 8 ft above its rim", Severity.Violation, citation, TubOrShower, ThreeFeet)
+            : new("tub-receptacle-overhead", OutsideZone(edition), Severity.Violation, citation, TubOrShower, ThreeFeet)
             {
                 Top = EightFeetOverRim,
+                EndsAtBarriers = edition != NecEdition.Nec2020,
                 Scope = scope,
-                LeavesOut = "the exception for a listed ceiling receptacle that bears weight: a box that serves one appliance isn't judged; screens",
+                LeavesOut = "the exception for a listed ceiling receptacle that bears weight: a box that serves one appliance isn't judged",
             };
     }
 
-    /// <summary>
-    /// Over the shelf the space for storage is 12 in deep from the side and back walls; from it an enclosed surface light keeps 12 in, a recessed or fluorescent
-    /// one 6 in, and one that is listed for it may be in it. Which it is the description doesn't say, so that this never fails.
-    /// </summary>
-    private static OverheadZone ClosetLight(Citation citation) =>
-        new("closet-light", "24 in or more from the side and back walls, or of a kind that may be nearer", Severity.Violation, citation, new TiedTo { Walls = TiedWalls.SidesAndBack }, Distance.FromInches(24, 0, 1))
+    private static string OutsideZone(NecEdition edition) =>
+        "3 ft or more in plan from a tub or shower" + (edition == NecEdition.Nec2020 ? "" : " that nothing fixed closes off") + ", or over 8 ft above its rim";
+
+    /// <summary>Over the shelf the space for storage is 12 in deep from the side and back walls, or as deep as the shelf.</summary>
+    private static ClosetLight ClosetLight(Citation citation) =>
+        new("closet-light", "12 in or more in plan from the storage space if it is enclosed, 6 in if it is recessed or fluorescent, and not open", Severity.Violation, citation)
         {
-            Unless = Facts.Enclosure,
-            NeedsWholeRoom = true,
-            Scope = new RuleScope { Devices = new[] { DeviceKind.Luminaire }, Rooms = new[] { RoomKind.Closet } },
-            LeavesOut = "shelves deeper than 12 in, rods above 6 ft, lights on walls",
+            Storage = Distance.FromInches(12, 0, 1),
+            ToEnclosed = Distance.FromInches(12, 0, 1),
+            ToOthers = Distance.FromInches(6, 0, 1),
+            Recessed = new[] { DeviceLists.RecessedLight },
+            Scope = new RuleScope { Devices = new[] { DeviceKind.Luminaire, DeviceLists.RecessedLight }, Rooms = new[] { RoomKind.Closet } },
+            LeavesOut = "how wide the luminaire is, shelves whose depth isn't stated and is more than 12 in, rods above 6 ft, ceilings under 7 ft, lights on walls",
         };
 
     /// <summary>Smoke alarms: the International Residential Code repeats NFPA 72. Distances that its exceptions may shorten are advice.</summary>
@@ -122,8 +125,8 @@ internal static class NecZones
         {
             Citation door = new("International Residential Code", "R314.3.3");
             Citation cooking = new("International Residential Code", "R314.3.1");
-            RuleScope onWalls = RuleScope.Walls with { Devices = SmokeAlarms };
-            RuleScope overhead = new() { Devices = SmokeAlarms };
+            RuleScope onWalls = RuleScope.Walls with { Devices = DeviceLists.SmokeAlarms };
+            RuleScope overhead = new() { Devices = DeviceLists.SmokeAlarms };
             const string FromDoor = "3 ft or more in plan from the door of a room with a tub or shower";
             const string FromCooking = "6 ft or more in plan from a range or cooktop";
             const string Exception = "what is needed to have an alarm at all; supply registers, and the tips of fan blades";
@@ -132,13 +135,10 @@ internal static class NecZones
             yield return new OverheadZone("alarm-bath-door-overhead", FromDoor, Severity.Advice, door, DoorOfBath, ThreeFeet) { Scope = overhead };
             yield return new Zone("alarm-cooking", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = onWalls, LeavesOut = Kinds };
             yield return new OverheadZone("alarm-cooking-overhead", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = overhead };
-            yield return new OverheadZone("alarm-corner", "4 in or more from the walls, as makers' instructions ask", Severity.Note, new("makers' instructions"), new TiedTo { Walls = TiedWalls.All }, Distance.FromInches(4, 0, 1))
+            yield return new OverheadZone("alarm-corner", "4 in or more from the walls, as makers' instructions ask", Severity.Note, new("makers' instructions"), new TiedTo { EveryWall = true }, Distance.FromInches(4, 0, 1))
             {
                 Scope = overhead,
             };
         }
     }
-
-    /// <summary>A smoke alarm alone, or one that also warns of carbon monoxide: a kind of one's own.</summary>
-    internal static Items<DeviceKind> SmokeAlarms { get; } = new[] { DeviceKind.SmokeAlarm, new DeviceKind("smoke-co-alarm") };
 }

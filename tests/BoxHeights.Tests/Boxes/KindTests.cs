@@ -10,10 +10,10 @@ public class KindTests
     private const string Devices =
         "switch three-way-switch four-way-switch dimmer toggle-switch fan-control duplex-receptacle gfci-receptacle split-receptacle "
         + "single-receptacle range-receptacle dryer-receptacle floor-receptacle decorator-receptacle usb-receptacle thermostat doorbell-button "
-        + "chime luminaire smoke-alarm co-alarm data-jack tv-jack blank";
+        + "chime luminaire smoke-alarm co-alarm smoke-co-alarm data-jack tv-jack blank";
 
     private const string Boxes =
-        "nail-on cut-in four-square four-eleven-square octagon handy metal-device masonry pancake low-voltage-bracket fan-rated";
+        "nail-on cut-in four-square four-eleven-square octagon handy metal-device masonry cast pancake low-voltage-bracket fan-rated";
 
     [Fact]
     public void Known_OfEachKind_HasTheseNames()

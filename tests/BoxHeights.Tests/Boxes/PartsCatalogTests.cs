@@ -43,6 +43,8 @@ public class PartsCatalogTests
     [InlineData("metal-device", 2, "3-13/16 × 3 in", "3-13/16 in", "3 in")]
     [InlineData("masonry", 1, "2 × 3-3/4 in", "2 in", "3-3/4 in")]
     [InlineData("masonry", 3, "5-5/8 × 3-3/4 in", "5-5/8 in", "3-3/4 in")]
+    [InlineData("cast", 1, "2-13/16 × 4-9/16 in", "2-3/4 in to 2-7/8 in", "4-1/2 in to 4-5/8 in")]
+    [InlineData("cast", 2, "4-5/8 × 4-9/16 in", "4-9/16 in to 4-11/16 in", "4-1/2 in to 4-5/8 in")]
     public void TryFindBox_KnownBox_HasThisSizeAndRange(string kind, int gangs, string size, string widths, string heights)
     {
         Assert.True(Generic.TryFindBox(new BoxKind(kind), gangs, out BoxPart? part));

@@ -94,9 +94,10 @@ public sealed class BoxFillCaseTests
         foreach (Dictionary<string, string> row in CaseFile.Table("metal-boxes.csv"))
         {
             Volume volume = Volume.FromCubicInches(decimal.Parse(row["in3"], CultureInfo.InvariantCulture));
-            Assert.True(PartsCatalog.Generic.TryFindVolumes(new BoxKind(row["kind"]), 1, out VolumesPart? sold));
+            int gangs = int.Parse(row["gangs"], CultureInfo.InvariantCulture);
+            Assert.True(PartsCatalog.Generic.TryFindVolumes(new BoxKind(row["kind"]), gangs, out VolumesPart? sold));
             int which = sold.Depths.ToList().IndexOf(CaseFile.Inches(row["depth"]));
-            Assert.Equal(volume, sold.Volumes[which]);
+            Assert.Equal(volume * gangs, sold.Volumes[which]);
             foreach (string awg in new[] { "18", "16", "14", "12", "10", "8", "6" })
             {
                 bool isQuirk = awg == "8" && row["8"] != row["computed 8"];
@@ -105,9 +106,9 @@ public sealed class BoxFillCaseTests
             }
 
             // A box whose depth is measured needs no mark: as many 14 AWG as are printed fit, and one more doesn't.
-            DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.General).WithKind(new BoxKind(row["kind"])).WithClamps(CableClamps.None).WithDevices(new[] { DeviceKind.Blank })
+            DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.General).WithKind(new BoxKind(row["kind"])).WithGangs(gangs).WithClamps(CableClamps.None).WithDevices(new[] { DeviceKind.Blank })
                 .WithSize(new BoxSize(CaseFile.Inches("2"), CaseFile.Inches("3"), CaseFile.Inches(row["depth"])));
-            int most = int.Parse(row["14"], CultureInfo.InvariantCulture);
+            int most = int.Parse(row["14"], CultureInfo.InvariantCulture) * gangs;
             foreach (int more in new[] { 0, 1 })
             {
                 OneBox placed = Placed(NecEdition.Nec2023, box.WithConductors(new[] { new LooseConductors(most + more, ConductorSize.Awg14) }));

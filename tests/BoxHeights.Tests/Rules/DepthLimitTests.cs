@@ -1,6 +1,9 @@
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using BoxHeights.Tests.Cases;
+using FsCheck;
+using FsCheck.Fluent;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -8,6 +11,8 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>NEC 314.24: how deep a box is.</summary>
 public sealed class DepthLimitTests
 {
+    private static readonly int[] Gauges = [14, 12, 10, 8];
+
     [Fact]
     public void State_OneTickBelowAtAndAbove_TurnsAtTheLeastDepth()
     {
@@ -25,6 +30,118 @@ public sealed class DepthLimitTests
             }
         }
     }
+
+    // The box is 2 in wide and 4 in tall, of a kind that takes no ring; the device is a dimmer.
+    [Fact]
+    public void State_DeviceOfAKnownDepth_TurnsAtTheLeastDepth()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("device-depths.csv"))
+        {
+            DeviceBox box = DeepDevice(row).WithDeviceDepths(new[] { CaseFile.Inches(row["device depth"]) });
+            foreach (int ticks in new[] { -1, 0, 1 })
+            {
+                OneBox placed = Deep(box, CaseFile.Inches(row["least"]) + Distance.FromTicks(ticks), (NecEdition)int.Parse(row["edition"], CultureInfo.InvariantCulture));
+                Assert.True((ticks < 0 ? Verdict.Fails : Verdict.Passes) == placed.Verdict(), row["id"]);
+
+                // The catalog may know the device as well as the box does.
+                DevicePart known = new(DeviceKind.Dimmer, default, Citation.CommonPractice, null, CaseFile.Inches(row["device depth"]));
+                OneBox byCatalog = placed with { Box = placed.Box.WithDeviceDepths(default), Options = EvaluatorOptions.Default.WithCatalog(PartsCatalog.Generic.With(known)) };
+                Assert.Equal(placed.Check()!.Value.Margin, byCatalog.Check()!.Value.Margin);
+            }
+        }
+    }
+
+    // On 12 AWG 1-7/8 + 1/4 = 2-1/8, on 8 AWG 2-1/16: the thicker conductor asks for less here.
+    [Theory]
+    [InlineData("2", Verdict.Fails)]
+    [InlineData("2-1/16", Verdict.Unknown)]
+    [InlineData("2-1/8", Verdict.Passes)]
+    public void State_ThickerConductorAsksForLess_IsKnownOnlyFromTheThinner(string depth, Verdict expected)
+    {
+        DeviceBox box = DeepDevice(CaseFile.Table("device-depths.csv")[0]).WithCables(new[] { CableType.Parse("12-2"), CableType.Parse("8-2") });
+        Assert.Equal(expected, Deep(box.WithDeviceDepths(new[] { CaseFile.Inches("1-7/8") }), CaseFile.Inches(depth)).Verdict());
+    }
+
+    [Fact]
+    public void Finding_OfADeepDevice_SaysHowDeepItIs()
+    {
+        OneBox box = Deep(DeepDevice(CaseFile.Table("device-depths.csv")[0]).WithDeviceDepths(new[] { CaseFile.Inches("1-3/4") }), CaseFile.Inches("1-7/8"));
+        Finding finding = box.Evaluate().Findings.Single();
+        Assert.Contains("1-7/8 in deep with a device 1-3/4 in deep", finding.Message, System.StringComparison.Ordinal);
+        Assert.Equal(CaseFile.Inches("2-1/8"), Assert.IsType<ResizeBox>(finding.Remedies.Single()).Size!.Value.Depth);
+    }
+
+    /// <summary>Random boxes of up to three devices against the paragraphs in sixteenths: every way to connect what isn't stated is tried.</summary>
+    [Fact]
+    public void State_AnyDevices_AgreesWithEveryWayToConnectThem() => Prop.ForAll(Arb.From(Gen.Choose(1, int.MaxValue - 1), _ => []), seed =>
+    {
+        System.Random random = new(seed);
+        int[] gauges = Enumerable.Range(0, random.Next(1, 4)).Select(_ => Gauges[random.Next(4)]).ToArray();
+        int count = random.Next(1, 4);
+        int stated = random.Next(0, count + 1);
+        int[] connected = Enumerable.Range(0, stated).Select(_ => gauges[random.Next(gauges.Length)]).ToArray();
+        int[] depths = Enumerable.Range(0, count).Select(_ => random.Next(0, 40)).ToArray();
+        bool back = random.Next(2) == 0;
+        int deep = random.Next(6, 48);
+        bool[] ways = Ways(0).ToArray();
+        Verdict expected = ways.All(one => one) ? Verdict.Passes : ways.Any(one => one) ? Verdict.Unknown : Verdict.Fails;
+        DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.Switch)
+        {
+            Kind = BoxKind.MetalDevice,
+            Gangs = count,
+            Devices = Enumerable.Repeat(DeviceKind.Switch, count).ToArray(),
+            Cables = gauges.Select(awg => CableType.Parse(awg + "-2")).ToArray(),
+            Connected = connected.Select(ConductorSize.FromAwg).ToArray(),
+            DeviceDepths = depths.Select(DwellingGen.Sixteenths).ToArray(),
+            BackEntry = back,
+            At = OneBox.Middle,
+            Height = BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor),
+        };
+        Assert.True(expected == Deep(box, DwellingGen.Sixteenths(deep)).Verdict(), seed.ToString(CultureInfo.InvariantCulture));
+        return true;
+
+        IEnumerable<bool> Ways(int device) => device == count ? [true]
+            : (device < stated ? [connected[device]] : gauges.Distinct()).SelectMany(awg => Ways(device + 1).Select(rest => rest && deep >= Least(awg, depths[device], back)));
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+
+    /// <summary>314.24(B) of 2023 in sixteenths of an inch, paragraph by paragraph.</summary>
+    private static int Least(int awg, int device, bool back)
+    {
+        List<int> asked = [device];
+        if (device > 30)
+        {
+            asked.Add(device + 4);
+        }
+
+        switch (awg)
+        {
+            case 8 or 6:
+                asked.Add(33);
+                break;
+            case 12 or 10:
+                asked.Add(19);
+                if (device > 16)
+                {
+                    asked.Add(device + (back ? 8 : 4));
+                }
+
+                break;
+            default:
+                asked.Add(15);
+                break;
+        }
+
+        return asked.Max();
+    }
+
+    private static DeviceBox DeepDevice(Dictionary<string, string> row) => new DeviceBox(OneBox.Id, BoxPurpose.General)
+        .WithKind(BoxKind.Handy)
+        .WithDevices(new[] { DeviceKind.Dimmer })
+        .WithCables(row["cables"].Split(' ').Select(CableType.Parse).ToArray())
+        .WithConnected(row["connected"].Length == 0 ? default : new[] { ConductorSize.Parse(row["connected"]) })
+        .WithBackEntry(row["back entry"].Length > 0)
+        .WithAt(OneBox.Middle)
+        .WithHeight(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor));
 
     [Fact]
     public void State_DepthNotKnownOrWithARing_IsSilent()

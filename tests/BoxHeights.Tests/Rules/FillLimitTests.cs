@@ -51,13 +51,14 @@ public sealed class FillLimitTests
         Assert.Null(BoxFill.RoomFor(cable, Box("", 1), Counting, PartsCatalog.Generic));
     }
 
-    // NEC 314.16(B)(2): clamps inside take one allowance. A wider plastic box or a metal one may have some; a one-gang plastic box holds cables by its flap.
+    // NEC 314.16(B)(2): clamps inside take one allowance. A wider plastic box or a metal one may have some; a one-gang plastic box holds cables by its flap, a cast one by its hubs.
     [Theory]
     [InlineData("nail-on", 1, "18", Verdict.Passes)]
     [InlineData("metal-device", 1, "18", Verdict.Unknown)]
     [InlineData("metal-device", 1, "20", Verdict.Passes)]
     [InlineData("metal-device", 1, "17.9", Verdict.Fails)]
     [InlineData("nail-on", 2, "22", Verdict.Unknown)]
+    [InlineData("cast", 1, "18", Verdict.Passes)]
     [InlineData("nail-on", 2, "24", Verdict.Passes)]
     public void State_ClampsNotStated_MatterOnlyWhereTheyTurnTheVerdict(string kind, int devices, string volume, Verdict expected) =>
         AssertSays(Box("14-2,14-2,14-2", devices).WithKind(new BoxKind(kind)), volume, expected, Facts.Clamps);

@@ -39,6 +39,20 @@ public sealed class MendedVerdictTests
         Assert.Equal(met ? Verdict.Passes : Verdict.Fails, check.Verdict);
     }
 
+    // Two switches at 48 in, one at 48 in above a floor of 0 to 3/4 in, as a drawing asks that names no edge: whether that one is level depends on both. That the ceiling
+    // isn't known, and so no seam either, of which none is nearer than 11 in, has nothing to do with it.
+    [Fact]
+    public void UniformLevel_BoxOfWhichTheFloorIsOpen_DoesNotDependOnSeamsFarOff()
+    {
+        DeviceBox At(string id, int at, string height) => Box(id, DeviceKind.Switch).WithPurpose(BoxPurpose.Switch).WithAt(In(at)).WithHeight(BoxHeight.Parse(height)).WithSize(new BoxSize(In(2.25m), In(3.75m)));
+        DeviceBox drawn = At("c", 80, "48 in to top above finished floor").WithSpecified(BoxHeight.EdgeUnstated(In(48), Datum.FinishedFloor));
+        Wall wall = Wall(At("a", 20, "48 in to top above subfloor"), At("b", 50, "48 in to top above subfloor"), drawn).WithBoards(new BoardLayout().WithWidths(new[] { In(48), In(12), In(60) }));
+        Room room = Room(wall).WithFloor(FloorBuildup.Of(new FloorLayer("wood", new DistanceRange(In(0), In(0.75m))))).WithCeiling(new Ceiling().WithFraming(new DistanceRange(In(120), In(121))).WithBoard(In(0.5m)));
+        RuleSet rows = new([House.Find("uniform-level"), House.Find("board-seam"), House.Find("specified-height")]);
+        Finding finding = Assert.Single(Evaluate(rows, room).Findings, one => one.RuleId == "uniform-level");
+        Assert.Equal((Outcome.Unknown, "c", Facts.FloorFinish | Facts.EdgeMeant), (finding.Outcome, finding.Subject, finding.Needs));
+    }
+
     [Fact]
     public void SwitchReach_BlankBesideASwitch_LooksAtTheSwitch()
     {

@@ -24,6 +24,8 @@ internal static class PlantedMistakes
         ["plate on the casing"] = OnTheCasing,
         ["three 12-2 in 18"] = TooFull,
         ["set for the board where tile comes"] = SetForTheBoard,
+        ["board cut 1/4 in too wide"] = CutTooWide,
+        ["deep switch in a shallow box"] = TooShallow,
         ["21 in above the counter"] = FarAboveTheCounter,
         ["garage receptacle at 70"] = HighInTheGarage,
         ["outdoor receptacle at 80"] = HighOutdoors,
@@ -126,6 +128,23 @@ internal static class PlantedMistakes
         {
             House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.Id != tiled.Id ? room : room.WithWalls(room.Walls.Select(one => one.Id == wall.Id ? one.WithFinishes(new[] { tile }) : one)))),
         };
+    }
+
+    private static Planted? CutTooWide(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Found(house, one => one is { Room: not null, Wall.Finishes.Count: 0, Box.Surface: null } && one.Box.Mounting?.How is not (MountingMethod.Surface or MountingMethod.Cabinet));
+        return Change(house, Some(found, seed), box => box.WithBoardGap(In(0.25m)), false, "box-gap");
+    }
+
+    /// <summary>A device 1-7/8 in deep on 12 AWG wants 1/4 in behind it: 2-1/8 in, in a box of 2 in.</summary>
+    private static Planted? TooShallow(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Found(house, one => one.Box is { Devices.Count: 1, Kind: null, Size: null } && one.Box.Devices[0] == DeviceKind.Switch);
+        CableType[] cables = [CableType.Parse("12-2")];
+        Distance[] deep = [In(1.875m)];
+        return Change(house, Some(found, seed), box => box.WithCables(cables).WithVolume(Volume.FromCubicInches(18)).WithSize(new BoxSize(In(2.25m), In(3.75m), In(2))).WithDeviceDepths(deep), false, "box-depth");
     }
 
     private static Distance? BoardOf(Dwelling house, Room room) => house.Storeys.Single(storey => storey.Id == room.Storey).Boards?.Thickness;

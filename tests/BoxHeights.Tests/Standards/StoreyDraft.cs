@@ -108,8 +108,12 @@ internal sealed class StoreyDraft
         };
     }
 
-    /// <summary>How far out a box is set, where that is written down: flush with the board, or as far behind it as is still allowed.</summary>
-    public DeviceBox SetForBoard(DeviceBox box) => fronts.Chance(30) ? box.WithSetFor(In(BoardThickness - fronts.One(0m, 0m, 0.125m, 0.25m))) : box;
+    /// <summary>How far out a box is set, where that is written down: flush with the board, or as far behind it as is still allowed; and how closely the board is cut.</summary>
+    public DeviceBox SetForBoard(DeviceBox box)
+    {
+        box = fronts.Chance(30) ? box.WithSetFor(In(BoardThickness - fronts.One(0m, 0m, 0.125m, 0.25m))) : box;
+        return fronts.Chance(15) ? box.WithBoardGap(In(fronts.One(0m, 0.0625m, 0.125m))) : box;
+    }
 
     /// <summary>A stick's height, as a crew that has shot a line may say it.</summary>
     public BoxHeight Said(Stick stick) => Storey.LevelLine is not null && !IsOffLevel && stick.Datum == Datum.Subfloor && draw.Chance(20)

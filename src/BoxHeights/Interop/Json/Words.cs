@@ -51,6 +51,15 @@ internal static class Words
         (BoxHeights.FireProtection.PuttyPad, "putty-pad"),
         (BoxHeights.FireProtection.Listed, "listed"));
 
+    internal static Codec<LuminaireBuild> LuminaireBuild { get; } = new WordCodec<LuminaireBuild>(
+        "luminaireBuild",
+        "a way to build a luminaire",
+        (BoxHeights.LuminaireBuild.Open, "open"),
+        (BoxHeights.LuminaireBuild.Enclosed, "enclosed"),
+        (BoxHeights.LuminaireBuild.Fluorescent, "fluorescent"),
+        (BoxHeights.LuminaireBuild.Recessed, "recessed"),
+        (BoxHeights.LuminaireBuild.ForStorage, "for-storage"));
+
     internal static Codec<SwitchedPart> SwitchedPart { get; } = new WordCodec<SwitchedPart>(
         "switchedPart", "a part that is switched", (BoxHeights.SwitchedPart.None, "none"), (BoxHeights.SwitchedPart.Half, "half"), (BoxHeights.SwitchedPart.All, "all"));
 

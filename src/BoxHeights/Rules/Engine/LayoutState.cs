@@ -324,9 +324,13 @@ internal sealed partial class LayoutState
         {
             if (habitsToo || !placement.Rule.YieldsWhenForced)
             {
-                sure &= SlabJudge.SureAt(placement.Slabs, at[box]);
-                possible &= SlabJudge.PossibleAt(placement.Slabs, at[box]);
-                needs |= SlabJudge.NeedsAt(placement.Slabs, at[box]);
+                DistanceSet surely = SlabJudge.SureAt(placement.Slabs, at[box]);
+                DistanceSet possibly = SlabJudge.PossibleAt(placement.Slabs, at[box]);
+
+                // What a rule lacks matters only where it leaves one of these heights open.
+                needs |= (surely & possible).Equals(possibly & possible) ? Facts.None : SlabJudge.NeedsAt(placement.Slabs, at[box]);
+                sure &= surely;
+                possible &= possibly;
             }
         }
 

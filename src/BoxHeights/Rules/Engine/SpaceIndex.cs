@@ -63,6 +63,7 @@ internal sealed class SpaceIndex
                 Flight = flight,
                 Storey = storey,
                 OfDwelling = boxes,
+                Framing = space?.Framing,
                 HasBrokenParts = space is { HasBrokenParts: true },
             };
             return new(view, has);

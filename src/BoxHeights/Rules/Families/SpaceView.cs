@@ -44,6 +44,9 @@ public sealed class SpaceView
     /// <summary>Where the datums of the room or outside face are; the usual ones elsewhere.</summary>
     public Levels Levels { get; }
 
+    /// <summary>From the subfloor to the underside of the ceiling framing; null where that isn't stated, and for what is no room.</summary>
+    public DistanceRange? Framing { get; internal init; }
+
     /// <summary>The boxes on its surfaces: of a storey, of all its rooms; of a flight, of the dwelling.</summary>
     public Items<SpaceBox> Boxes { get; private set; }
 

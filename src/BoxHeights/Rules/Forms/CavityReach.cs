@@ -14,8 +14,7 @@ internal static class CavityReach
     public static bool TryOf(BoxTraits box, ResolvedSurface surface, out DistanceRange reach)
     {
         reach = default;
-        DistanceRange? depth = box.Size.Depth is { } stated ? stated : IsOfKnownKind(box) ? BoxDepths.Of(box.Kind, box.Gangs, box.Volume) : null;
-        if (depth is not { } deep || surface.Space.IsOutside || !BodyClear.IsRecessed(box) || box.Mounting == MountingMethod.Masonry)
+        if (box.Depth is not { } deep || (box.Size.Depth is null && !IsOfKnownKind(box)) || surface.Space.IsOutside || !BodyClear.IsRecessed(box) || box.Mounting == MountingMethod.Masonry)
         {
             return false;
         }

@@ -3,10 +3,10 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A box is deep enough for its device and the conductors that are connected to it. Silent where its depth isn't known.</summary>
+/// <summary>A box is deep enough for its devices and the conductors that are connected to them. Silent where its depth isn't stated.</summary>
 /// <remarks>
 /// The depth that is known is from the opening to the back, which is never less than the room inside: a box that is too shallow by it is too shallow. Rings
-/// and extensions add to it, so that boxes which take one aren't judged. How deep a device itself is isn't known here.
+/// and extensions add to it, so that boxes which take one aren't judged. How deep a device is counts where it is stated, or the catalog knows it.
 /// </remarks>
 public sealed record DepthLimit : LimitRule
 {
@@ -32,9 +32,22 @@ public sealed record DepthLimit : LimitRule
     /// <summary>How deep a box is whose device is connected to 8 AWG or thicker.</summary>
     public Distance BeyondAwg10 { get; init; }
 
+    /// <summary>A device that reaches back further than this has to have room behind it.</summary>
+    public Distance DeepDevice { get; init; }
+
+    /// <summary>The same for a device on 12 or 10 AWG.</summary>
+    public Distance DeepDeviceOnAwg10 { get; init; }
+
+    /// <summary>The room behind such a device.</summary>
+    public Distance Behind { get; init; }
+
+    /// <summary>The room behind one on 12 or 10 AWG where wiring enters at the center of the back.</summary>
+    public Distance BehindAtBackEntry { get; init; }
+
     /// <inheritdoc/>
     public override string Numbers =>
-        "at least " + WithoutDevice + " deep; with a device on 14 AWG or thinner " + UpToAwg14 + ", on 12 or 10 AWG " + UpToAwg10 + ", on thicker ones " + BeyondAwg10;
+        "at least " + WithoutDevice + " deep; with a device on 14 AWG or thinner " + UpToAwg14 + ", on 12 or 10 AWG " + UpToAwg10 + ", on thicker ones " + BeyondAwg10
+        + ", and never less than the device; " + Behind + " behind one deeper than " + DeepDevice + ", or than " + DeepDeviceOnAwg10 + " on 12 or 10 AWG, there " + BehindAtBackEntry + " where wiring enters at the center of the back";
 
     /// <inheritdoc/>
     public override string ElseDo => "take a deeper box";
@@ -48,7 +61,7 @@ public sealed record DepthLimit : LimitRule
         }
 
         (Distance least, Distance most) = Needed(site.Box);
-        Func<string> because = () => depth.Exactly(site.Units) + " deep";
+        Func<string> because = () => depth.Exactly(site.Units) + " deep" + WithDevices(site);
         if (depth < least || depth >= most)
         {
             statement.Judge(depth, DistanceSet.AtLeast(depth < least ? least : most), because);
@@ -78,35 +91,80 @@ public sealed record DepthLimit : LimitRule
 
     private static bool TakesRing(BoxTraits box) => box.Source.Extension is not null || box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.FourElevenSquare;
 
-    /// <summary>How deep the box has to be at the least and at the most of what isn't stated.</summary>
+    private static string WithDevices(PlacementSite site)
+    {
+        Distance? deepest = null;
+        for (int i = 0; i < site.Box.Devices.Count; i++)
+        {
+            deepest = site.Box.DeviceDepth(i) is { } depth && !(deepest > depth) ? depth : deepest;
+        }
+
+        return deepest is { } known ? " with a device " + known.Exactly(site.Units) + " deep" : "";
+    }
+
+    /// <summary>How deep the box has to be at the least and at the most of what isn't stated: the device that asks for the most decides.</summary>
     private (Distance Least, Distance Most) Needed(BoxTraits box)
     {
         DeviceBox source = box.Source;
-        if (!BoxFill.IsCountable(source))
+        List<ConductorSize> may = MayFeed(source);
+        (Distance least, Distance most) = (WithoutDevice, WithoutDevice);
+        for (int i = 0; i < source.Devices.Count; i++)
         {
-            bool holdsDevice = false;
-            foreach (DeviceKind device in source.Devices)
+            Distance? depth = box.DeviceDepth(i);
+            if (!source.Devices[i].IsOperated && depth is null)
             {
-                holdsDevice |= device.IsKnown && device.IsOperated;
+                continue;
             }
 
-            return (holdsDevice ? UpToAwg14 : WithoutDevice, FillContents.MayHoldMore(source) || holdsDevice ? BeyondAwg10 : WithoutDevice);
+            (Distance low, Distance high) = Among(i < source.Connected.Count && source.Connected[i] != default ? [source.Connected[i]] : may, depth, box.Source.BackEntry);
+            least = source.Devices[i].IsKnown || depth is not null ? Distance.Max(least, low) : least;
+            most = Distance.Max(most, high);
         }
 
-        return (For(new FillContents(source, false, false)), For(new FillContents(source, false, true)));
+        return source.Devices.Count == 0 && FillContents.MayHoldMore(source) ? (least, Distance.Max(most, Among(may, null, false).High)) : (least, most);
     }
 
-    /// <summary>The thickest conductor that a device is connected to decides.</summary>
-    private Distance For(FillContents contents)
+    /// <summary>The sizes that a device may be connected to; one of each class where nothing is said of conductors.</summary>
+    private static List<ConductorSize> MayFeed(DeviceBox box)
     {
+        FillContents contents = new(box, false, false);
+        List<ConductorSize> sizes = [];
         for (int awg = ConductorSize.Awg6.Awg; awg <= ConductorSize.Awg18.Awg; awg++)
         {
-            if (contents.YokesOn(awg) > 0)
+            if (contents.MayFeed(awg))
             {
-                return awg >= ConductorSize.Awg14.Awg ? UpToAwg14 : awg >= ConductorSize.Awg10.Awg ? UpToAwg10 : BeyondAwg10;
+                sizes.Add(ConductorSize.FromAwg(awg));
             }
         }
 
-        return WithoutDevice;
+        return sizes.Count > 0 ? sizes : [ConductorSize.Awg14, ConductorSize.Awg10, ConductorSize.Awg6];
+    }
+
+    private (Distance Low, Distance High) Among(List<ConductorSize> sizes, Distance? device, bool backEntry)
+    {
+        Distance low = For(sizes[0], device, backEntry);
+        Distance high = low;
+        for (int i = 1; i < sizes.Count; i++)
+        {
+            Distance one = For(sizes[i], device, backEntry);
+            (low, high) = (Distance.Min(low, one), Distance.Max(high, one));
+        }
+
+        return (low, high);
+    }
+
+    private Distance For(ConductorSize size, Distance? device, bool backEntry)
+    {
+        bool isThin = size <= ConductorSize.Awg14;
+        bool isMedium = !isThin && size <= ConductorSize.Awg10;
+        Distance least = isThin ? UpToAwg14 : isMedium ? UpToAwg10 : BeyondAwg10;
+        if (device is not { } depth)
+        {
+            return least;
+        }
+
+        // A box holds its device in any case.
+        Distance behind = depth <= (isMedium ? DeepDeviceOnAwg10 : DeepDevice) ? Distance.Zero : isMedium && backEntry ? BehindAtBackEntry : Behind;
+        return Distance.Max(least, depth + behind);
     }
 }

@@ -9,6 +9,7 @@ internal sealed class FillContents
     private readonly int[] counts = new int[(2 * Gauges) + (int)BoxFitting.PlasticBarrier + 1];
     private ConductorSize thinnest;
     private ConductorSize thickest;
+    private int feeding;
 
     public FillContents(DeviceBox box, bool flapIsClamp, bool most)
     {
@@ -63,6 +64,9 @@ internal sealed class FillContents
     /// <summary>Whether conductors of one size only can be connected to devices.</summary>
     public bool IsOfOneSize => thinnest == thickest;
 
+    /// <summary>Whether a device may be connected to conductors of a size.</summary>
+    public bool MayFeed(int awg) => (feeding & (1 << awg)) != 0;
+
     /// <summary>How many conductors of a size there are, loops twice; grounds aren't among them.</summary>
     public int ConductorsOf(int awg) => counts[awg];
 
@@ -87,11 +91,11 @@ internal sealed class FillContents
             && kind != BoxKind.Pancake && kind != BoxKind.FanRated;
     }
 
-    /// <summary>A one-gang plastic box holds cables by a flap unless it says otherwise; wider ones, and metal ones, often have clamps inside.</summary>
+    /// <summary>A one-gang plastic box holds cables by a flap unless it says otherwise, a cast box by its hubs; wider ones, and metal ones, often have clamps inside.</summary>
     public static bool MayHaveClamps(DeviceBox box)
     {
         BoxKind kind = ResolvedBox.KindOf(box);
-        return box.Clamps is null && !(ResolvedBox.GangsOf(box) == 1 && (kind == BoxKind.NailOn || kind == BoxKind.CutIn));
+        return box.Clamps is null && kind != BoxKind.Cast && !(ResolvedBox.GangsOf(box) == 1 && (kind == BoxKind.NailOn || kind == BoxKind.CutIn));
     }
 
     /// <summary>Receptacles for ranges and dryers need two gangs, and count for each.</summary>
@@ -121,6 +125,7 @@ internal sealed class FillContents
         Largest = Thicker(Largest, size);
         if (mayFeed)
         {
+            feeding |= 1 << size.Awg;
             thickest = Thicker(thickest, size);
             thinnest = thinnest == default || size < thinnest ? size : thinnest;
         }

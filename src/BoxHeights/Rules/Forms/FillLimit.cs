@@ -2,7 +2,10 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A box holds its conductors: the fill is at most the box's volume. Silent where no cables or conductors are described.</summary>
+/// <summary>
+/// A box holds its conductors: the fill is at most the box's volume, and that of each compartment whose volume is stated at most its own.
+/// Silent where no cables or conductors are described.
+/// </summary>
 public sealed record FillLimit : LimitRule
 {
     /// <summary>Describes the rule.</summary>
@@ -26,31 +29,40 @@ public sealed record FillLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        DeviceBox box = site.Box.Source;
+        Judge(site.Box.Source, site.Box.Volume, "", statement);
+        foreach ((DeviceBox part, Volume? volume, string where) in FillCompartments.Of(site.Box.Source))
+        {
+            if (volume is not null)
+            {
+                Judge(part, volume, where, statement);
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
+        box.Source.Compartments.Count == 0 && BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? [box.Source.WithVolume(volume)] : [];
+
+    private void Judge(DeviceBox box, Volume? room, string where, LimitStatement statement)
+    {
         if (!BoxFill.IsCountable(box))
         {
             return;
         }
 
         BoxFill least = BoxFill.Least(box, Counting);
-        if (site.Box.Volume is not { } volume)
+        if (room is not { } volume)
         {
-            statement.DependsOn(least.Total, Facts.BoxVolume, least.ToString);
-            return;
+            statement.DependsOn(least.Total, Facts.BoxVolume, () => where + least);
         }
-
-        // What isn't stated may take room as well: it matters only where it would turn the verdict.
-        if (least.Total <= volume && least.LeftOpen is var open && open != Facts.None && BoxFill.Most(box, Counting) is var most && most.Total > volume)
+        else if (least.Total <= volume && least.LeftOpen is var open && open != Facts.None && BoxFill.Most(box, Counting) is var most && most.Total > volume)
         {
-            statement.DependsOn(most.Total, open, most.ToString);
+            // What isn't stated may take room as well: it matters only where it would turn the verdict.
+            statement.DependsOn(most.Total, open, () => where + most);
         }
         else
         {
-            statement.Judge(least.Total, QuantitySet.AtMost(volume), least.ToString);
+            statement.Judge(least.Total, QuantitySet.AtMost(volume), () => where + least);
         }
     }
-
-    /// <inheritdoc/>
-    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
-        BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? [box.Source.WithVolume(volume)] : [];
 }

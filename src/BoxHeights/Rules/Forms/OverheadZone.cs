@@ -30,18 +30,15 @@ public sealed record OverheadZone : SpaceRule
     /// <summary>The height that it ends at, above a datum or the fixture's own rim: a ceiling above it isn't judged. Null where it reaches up without end.</summary>
     public Level? Top { get; init; }
 
-    /// <summary>What decides whether a box may be in the zone after all; nothing where none may.</summary>
-    public Facts Unless { get; init; }
-
-    /// <summary>Whether the row is judged only where the room's walls close.</summary>
-    public bool NeedsWholeRoom { get; init; }
+    /// <summary>Whether it ends at a fixture's screen.</summary>
+    public bool EndsAtBarriers { get; init; }
 
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>
     public override string Numbers => "outside " + Zone.Words(Around, Reach) + (Top is { } high ? ", under a ceiling up to " + high : "")
-        + (Unless == Facts.None ? "" : ", unless by " + FactText.Of(Unless)) + (NeedsWholeRoom ? ", where its walls close" : "");
+        + (EndsAtBarriers ? ", ended by fixed barriers" : "");
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
@@ -74,12 +71,6 @@ public sealed record OverheadZone : SpaceRule
             if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
             {
                 statement.NotJudged("it isn't said where everything stands in plan");
-                return;
-            }
-
-            if (NeedsWholeRoom && !plan.Closes)
-            {
-                statement.NotJudged("its walls don't close");
                 return;
             }
 
@@ -122,8 +113,9 @@ public sealed record OverheadZone : SpaceRule
 
     private (Verdict Verdict, Facts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
     {
-        Verdict certain = Outside(plan, thing.Sure, point);
-        Verdict verdict = certain == Verdict.Fails ? certain : Outside(plan, thing.Possible, point) == Verdict.Passes ? Verdict.Passes : Verdict.Unknown;
+        Distance reach = EndsAtBarriers && Zone.IsClosedOff(thing) ? Distance.Zero : Reach;
+        Verdict certain = Outside(plan, thing.Sure, point, reach);
+        Verdict verdict = certain == Verdict.Fails ? certain : Outside(plan, thing.Possible, point, reach) == Verdict.Passes ? Verdict.Passes : Verdict.Unknown;
         Facts needs = verdict == Verdict.Unknown ? Facts.PlanPlace : Facts.None;
         if (verdict == Verdict.Passes)
         {
@@ -147,12 +139,12 @@ public sealed record OverheadZone : SpaceRule
             }
         }
 
-        return Unless == Facts.None ? (verdict, needs) : (Verdict.Unknown, needs | Unless);
+        return (verdict, needs);
     }
 
-    private Verdict Outside(WallPlan plan, in PlanPatch patch, PlanPoint point)
+    private static Verdict Outside(WallPlan plan, in PlanPatch patch, PlanPoint point, Distance reach)
     {
-        bool? outside = Reach > Distance.Zero ? plan.Gap(point, patch).IsClearOf(Reach) : patch.Inside.IsEmpty ? true : !plan.Gap(point, patch.Inside).IsWithin(Distance.Zero);
+        bool? outside = reach > Distance.Zero ? plan.Gap(point, patch).IsClearOf(reach) : patch.Inside.IsEmpty ? true : !plan.Gap(point, patch.Inside).IsWithin(Distance.Zero);
         return outside switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }
 }

@@ -5,7 +5,7 @@ namespace BoxHeights.Rules;
 /// <summary>A metal box in a wall that is declared rated opens no larger area than is allowed. Plastic boxes follow their listing, so nothing is said of them.</summary>
 public sealed record RatedOpening : LimitRule
 {
-    private static readonly Items<BoxKind> Metal = new[] { BoxKind.FourSquare, BoxKind.FourElevenSquare, BoxKind.Octagon, BoxKind.Handy, BoxKind.MetalDevice, BoxKind.Masonry };
+    private static readonly Items<BoxKind> Steel = new[] { BoxKind.FourSquare, BoxKind.FourElevenSquare, BoxKind.Octagon, BoxKind.Handy, BoxKind.MetalDevice, BoxKind.Masonry };
 
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
@@ -28,15 +28,21 @@ public sealed record RatedOpening : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Wall is not { Rated: true } || !Metal.Contains(site.Box.Kind) || !site.Box.Size.IsStated || site.Box.Source.FireProtection == FireProtection.Listed)
+        if (site.Wall is not { Rated: true } || !IsOfSteel(site.Box))
         {
             return;
         }
 
-        Quantity area = Quantity.Area(site.Box.Size.Width, site.Box.Size.Height);
+        Quantity area = AreaOf(site.Box);
         statement.Judge(area, QuantitySet.AtMost(Largest), () => "a metal box of " + area.ToString(site.Units) + " in a rated wall");
     }
 
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
+
+    /// <summary>Whether a box of a known size is of steel and isn't listed for rated walls by itself: what the exception for steel boxes speaks of.</summary>
+    internal static bool IsOfSteel(BoxTraits box) => Steel.Contains(box.Kind) && box.Size.IsStated && box.Source.FireProtection != FireProtection.Listed;
+
+    /// <summary>What a box opens of the wall: its face.</summary>
+    internal static Quantity AreaOf(BoxTraits box) => Quantity.Area(box.Size.Width, box.Size.Height);
 }

@@ -79,7 +79,7 @@ internal sealed class ThingInPlan
                 }
             }
 
-            if (!wall.Open && (tied.Walls == TiedWalls.All || (tied.Walls == TiedWalls.SidesAndBack && !HasDoorway(wall))))
+            if (!wall.Open && tied.EveryWall)
             {
                 found.Add(Exactly(wall.Id, PlanPatch.Stretch(face, Distance.Zero, wall.Length)));
             }

@@ -15,8 +15,8 @@ public sealed record TiedTo
     /// <summary>Doors and cased openings to a room that has a fixture of one of these kinds. The wall has to say which wall it is the back of.</summary>
     public Items<FixtureKind> DoorsToRoomsWith { get; init; }
 
-    /// <summary>Walls.</summary>
-    public TiedWalls Walls { get; init; }
+    /// <summary>Whether it is tied to every wall.</summary>
+    public bool EveryWall { get; init; }
 
     /// <summary>What it is tied to, in words.</summary>
     public override string ToString()
@@ -24,22 +24,9 @@ public sealed record TiedTo
         string text = Fixtures.ToString();
         Add(Interruptions.ToString());
         Add(DoorsToRoomsWith.Count == 0 ? "" : "doors to a room with " + DoorsToRoomsWith);
-        Add(Walls switch { TiedWalls.All => "every wall", TiedWalls.SidesAndBack => "walls without a door", _ => "" });
+        Add(EveryWall ? "every wall" : "");
         return text.Length == 0 ? "the whole room" : text;
 
         void Add(string more) => text += text.Length == 0 || more.Length == 0 ? more : ", " + more;
     }
-}
-
-/// <summary>Which walls of a room a zone is tied to.</summary>
-public enum TiedWalls
-{
-    /// <summary>None.</summary>
-    None = 0,
-
-    /// <summary>Every wall.</summary>
-    All = 1,
-
-    /// <summary>Walls without a door: the sides and the back of a closet.</summary>
-    SidesAndBack = 2,
 }

@@ -116,25 +116,13 @@ public sealed record Zone : PlacementRule
 
     private void State(PlacementSite site, PlacementStatement statement, WallPlan plan, int face, ThingInPlan thing)
     {
-        AllowedHeights outside = Outside(site, thing);
-        string? screen = EndsAtBarriers ? thing.Fixture?.Screen : "none";
-        if (Screens(screen) is false)
-        {
-            State(statement, plan, face, thing, Reach, outside);
-            return;
-        }
-
-        // Within the fixture a screen protects nothing. Beyond a stated one the zone has ended; where none is stated, there may be one.
-        State(statement, plan, face, thing, Distance.Zero, outside);
-        if (screen is null)
-        {
-            State(statement, plan, face, thing, Reach, AllowedHeights.OneOf(outside, AllowedHeights.Anything, Facts.Barrier));
-        }
+        // Within the fixture a screen protects nothing.
+        State(statement, plan, face, thing, EndsAtBarriers && IsClosedOff(thing) ? Distance.Zero : Reach, Outside(site, thing));
     }
 
-    /// <summary>Whether what is written of a screen ends a zone: a curtain doesn't, and neither does "none".</summary>
-    private static bool? Screens(string? screen) =>
-        screen is null ? null : screen != "none" && screen.IndexOf("curtain", StringComparison.OrdinalIgnoreCase) < 0;
+    /// <summary>Whether it is stated that something fixed closes a fixture off: a curtain doesn't, and where nothing is stated nothing does.</summary>
+    internal static bool IsClosedOff(ThingInPlan thing) =>
+        thing.Fixture?.Screen is { } screen && screen != "none" && screen.IndexOf("curtain", StringComparison.OrdinalIgnoreCase) < 0;
 
     private static void State(PlacementStatement statement, WallPlan plan, int face, ThingInPlan thing, Distance reach, in AllowedHeights outside)
     {

@@ -122,7 +122,8 @@ internal static class RandomDwelling
         .With((x, v) => x.WithBottom(v), Maybe(Levels))
         .With((x, v) => x.WithTop(v), Maybe(Levels))
         .With((x, v) => x.WithOpenInside(v), Maybe(Gen.Elements(true, false)))
-        .With((x, v) => x.WithLightRail(v), Maybe(Sizes));
+        .With((x, v) => x.WithLightRail(v), Maybe(Sizes))
+        .With((x, v) => x.WithDepth(v), Maybe(Lengths));
 
     public static Gen<NoCavity> NoCavities { get; } = Placed((_, left, right) => new NoCavity(NoCavityKind.Duct, left, right))
         .With((x, v) => x.WithKind(v), Kind(name => new NoCavityKind(name)))
@@ -130,6 +131,12 @@ internal static class RandomDwelling
         .With((x, v) => x.WithTop(v), Maybe(Levels));
 
     public static Gen<ConductorSize> Conductors { get; } = Gen.Elements(18, 16, 14, 12, 10, 8, 6).Select(ConductorSize.FromAwg);
+
+    public static Gen<BoxCompartment> Compartments { get; } = Gen.Constant(new BoxCompartment())
+        .With((x, v) => x.WithDevices(v), Maybe(Counts))
+        .With((x, v) => x.WithCables(v), Maybe(Counts))
+        .With((x, v) => x.WithConductors(v), Maybe(Counts))
+        .With((x, v) => x.WithVolume(v), Maybe(Volumes));
 
     public static Gen<DeviceBox> Boxes { get; } = Ids.Select(id => new DeviceBox(id, BoxPurpose.General))
         .With((x, v) => x.WithPurpose(v), Kind(name => new BoxPurpose(name)))
@@ -158,6 +165,11 @@ internal static class RandomDwelling
         .With((x, v) => x.WithConnected(v), Few(Conductors))
         .With((x, v) => x.WithFittings(v), Few(OneOf<BoxFitting>()))
         .With((x, v) => x.WithFireProtection(v), OneOf<FireProtection>().Select(one => (FireProtection?)one))
+        .With((x, v) => x.WithBoardGap(v), Maybe(Sizes))
+        .With((x, v) => x.WithDeviceDepths(v), Few(Sizes))
+        .With((x, v) => x.WithBackEntry(v), Gen.Elements(true, false))
+        .With((x, v) => x.WithCompartments(v), Few(Compartments))
+        .With((x, v) => x.WithLuminaire(v), Maybe(OneOf<LuminaireBuild>()))
         .With((x, v) => x.WithExtension(v), Maybe(Volumes))
         .With((x, v) => x.WithSetFor(v), Maybe(Sizes))
         .With((x, v) => x.WithRating(v), Perhaps(Texts))

@@ -26,6 +26,13 @@ internal static class BoxShapes
         .Optional("within", x => x.Within, (x, v) => x.WithWithin(v), Texts.Distance, "How far off the reading may be; 1/8 in unless stated.")
         .Build(v => new(v.Get(height)));
 
+    internal static Shape<BoxCompartment> Compartment { get; } = new ShapeBuilder<BoxCompartment>("boxCompartment", "One of the spaces into which barriers divide a box. From left to right, each takes the next of the box's devices, cables and conductors.")
+        .Optional("devices", x => x.Devices, (x, v) => x.WithDevices(v), Texts.Count, "How many of the box's devices are in it; none unless stated.")
+        .Optional("cables", x => x.Cables, (x, v) => x.WithCables(v), Texts.Count, "How many of the box's cables enter it; none unless stated.")
+        .Optional("conductors", x => x.Conductors, (x, v) => x.WithConductors(v), Texts.Count, "How many entries of the box's list of conductors are in it; none unless stated.")
+        .Optional("volume", x => x.Volume, (x, v) => x.WithVolume(v), Texts.Volume, "The room inside it, with rings and extensions over it.")
+        .Build(_ => new());
+
     internal static Shape<DeviceBox> Box { get; } = new ShapeBuilder<DeviceBox>("deviceBox", "One device box: what it is for, what it holds, where it is or shall be.")
         .Required("id", x => x.Id, Texts.Id, "The name it is addressed by; one of its kind in the dwelling.", out MemberKey<string> id)
         .Required("purpose", x => x.Purpose, Kinds.BoxPurpose, "What the box is for.", out MemberKey<BoxPurpose> purpose)
@@ -51,6 +58,11 @@ internal static class BoxShapes
         .List("conductors", x => x.Conductors, (x, v) => x.WithConductors(v), Texts.Conductors, "Conductors that enter it without being counted in a cable.")
         .List("connected", x => x.Connected, (x, v) => x.WithConnected(v), Texts.Conductor, "The largest conductor connected to each of its devices, in their order.")
         .Optional("fireProtection", x => x.FireProtection, (x, v) => x.WithFireProtection(v), Words.FireProtection, "What lets it be near a box on the other face of a rated wall.")
+        .Optional("boardGap", x => x.BoardGap, (x, v) => x.WithBoardGap(v), Texts.Distance, "The widest gap, on any side, between its edge and the board, plaster or tile that it is set into.")
+        .List("deviceDepths", x => x.DeviceDepths, (x, v) => x.WithDeviceDepths(v), Texts.Distance, "How far each of its devices reaches back from its front edge, in their order.")
+        .Usual("backEntry", false, x => x.BackEntry, (x, v) => x.WithBackEntry(v), Texts.Truth, "Whether wiring is known to enter at the center of its back, behind the devices.")
+        .List("compartments", x => x.Compartments, (x, v) => x.WithCompartments(v), Compartment, "The spaces that barriers divide it into, from left to right.")
+        .Optional("luminaire", x => x.Luminaire, (x, v) => x.WithLuminaire(v), Words.LuminaireBuild, "How the luminaire on it is built.")
         .List("fittings", x => x.Fittings, (x, v) => x.WithFittings(v), Words.BoxFitting, "What else is fitted inside it.")
         .Optional("extension", x => x.Extension, (x, v) => x.WithExtension(v), Texts.Volume, "The volume marked on rings, extensions and domed covers that are assembled with it.")
         .Optional("setFor", x => x.SetFor, (x, v) => x.WithSetFor(v), Texts.Distance, "How far its front edge, or that of its ring, stands out from the stud or joist.")

@@ -61,6 +61,7 @@ internal static class SurfaceShapes
         .Optional("top", x => x.Top, (x, v) => x.WithTop(v), Texts.Level, "Its upper edge; the ceiling unless stated.")
         .Optional("openInside", x => x.OpenInside, (x, v) => x.WithOpenInside(v), Texts.Truth, "Whether a box inside it can still be reached.")
         .Optional("lightRail", x => x.LightRail, (x, v) => x.WithLightRail(v), Texts.Distance, "How far a light rail hangs below it.")
+        .Optional("depth", x => x.Depth, (x, v) => x.WithDepth(v), Texts.Distance, "How far it stands out from the wall: how deep a shelf or a cabinet is.")
         .Build(v => new(v.Get(id), v.Get(kind), v.Get(left), v.Get(right)));
 
     internal static Shape<NoCavity> NoCavity { get; } = new ShapeBuilder<NoCavity>("noCavity", "A part of a wall in which no box can be set.")

@@ -1,0 +1,140 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A luminaire in the ceiling of a clothes closet is so far from its storage space as the luminaire's build asks for. Distances are straight in plan, to the center of the box.</summary>
+/// <remarks>
+/// Over rods and clothes the storage space stands out from the side and back walls as far as a usual shelf, or a deeper one that is described as a covering, does.
+/// Where the build isn't stated a place that is right for every enclosed one passes, and any other isn't judged.
+/// </remarks>
+public sealed record ClosetLight : SpaceRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    public ClosetLight(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <summary>How far the storage space stands out from the side and back walls where no shelf is deeper.</summary>
+    public Distance Storage { get; init; }
+
+    /// <summary>From the storage space to an enclosed luminaire on the surface.</summary>
+    public Distance ToEnclosed { get; init; }
+
+    /// <summary>From the storage space to a fluorescent or a recessed luminaire.</summary>
+    public Distance ToOthers { get; init; }
+
+    /// <summary>Devices that are recessed luminaires by their kind.</summary>
+    public Items<DeviceKind> Recessed { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Room;
+
+    /// <inheritdoc/>
+    public override string Numbers => "enclosed " + ToEnclosed + ", fluorescent or recessed " + ToOthers + " in plan from storage " + Storage
+        + " out from walls without a door, or as far as a deeper shelf; listed for it anywhere, open nowhere";
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        foreach (SpaceBox box in space.Boxes)
+        {
+            LuminaireBuild? build = BuildOf(box.Traits);
+            if (box.Traits.Surface != BoxSurface.Ceiling || !Scope.Covers(box.Traits, box.Room) || build == LuminaireBuild.ForStorage)
+            {
+                continue;
+            }
+
+            if (build == LuminaireBuild.Open)
+            {
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => "with an open luminaire");
+                continue;
+            }
+
+            WallPlan plan = RoomInPlan.Of(space).Plan;
+            if (plan.IsTooLarge || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
+            {
+                statement.NotJudged("it isn't said where everything stands in plan", box.Id);
+            }
+            else if (!plan.Closes)
+            {
+                statement.NotJudged("its walls don't close", box.Id);
+            }
+            else
+            {
+                Judge(space, plan, box, point, build, statement);
+            }
+        }
+    }
+
+    private LuminaireBuild? BuildOf(BoxTraits box)
+    {
+        foreach (DeviceKind device in box.Devices)
+        {
+            if (Recessed.Contains(device))
+            {
+                return box.Source.Luminaire ?? LuminaireBuild.Recessed;
+            }
+        }
+
+        return box.Source.Luminaire;
+    }
+
+    private void Judge(SpaceView space, WallPlan plan, SpaceBox box, PlanPoint point, LuminaireBuild? build, SpaceStatement statement)
+    {
+        Distance needed = build is null or LuminaireBuild.Enclosed ? ToEnclosed : ToOthers;
+        (Distance gap, string name)? nearest = null;
+        bool? isClear = true;
+        foreach ((string name, PlanPatch patch) in StorageOf(plan))
+        {
+            PlanGap gap = plan.Gap(point, patch);
+            bool? clear = gap.IsClearOf(needed);
+            if (clear != true && (nearest is not { } near || gap.RoundedDown < near.gap))
+            {
+                nearest = (gap.RoundedDown, name);
+            }
+
+            isClear = isClear == false || clear == false ? false : clear is null ? null : isClear;
+        }
+
+        if (nearest is not var (measured, at))
+        {
+            return;
+        }
+
+        if (build is null)
+        {
+            statement.NotJudged(FactText.Of(Facts.Enclosure) + " isn't stated", box.Id);
+            return;
+        }
+
+        statement.Finds(
+            box.Id, box.Address, isClear is null ? Verdict.Unknown : Verdict.Fails, measured, DistanceSet.AtLeast(needed),
+            () => "in plan " + Printed.Of(measured, space.Units) + " from the storage space at " + at, isClear is null ? Facts.PlanPlace : Facts.None);
+    }
+
+    /// <summary>The storage space under the ceiling: along the sides and the back, and over every shelf that is deeper.</summary>
+    private IEnumerable<(string Name, PlanPatch Patch)> StorageOf(WallPlan plan)
+    {
+        for (int face = 0; face < plan.Count; face++)
+        {
+            Wall wall = plan.WallOf(face);
+            if (!wall.Open && !ThingInPlan.HasDoorway(wall))
+            {
+                yield return (wall.Id, PlanPatch.Against(face, Distance.Zero, wall.Length, Distance.Zero, Storage));
+            }
+
+            foreach (Covering shelf in wall.Coverings)
+            {
+                if (shelf.Kind == CoveringKind.Shelf && shelf.Depth is { } depth && depth > Storage)
+                {
+                    yield return (shelf.Id, PlanPatch.Against(face, shelf.Left, shelf.Right, Distance.Zero, depth));
+                }
+            }
+        }
+    }
+}

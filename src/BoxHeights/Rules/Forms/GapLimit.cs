@@ -1,0 +1,101 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Where board, plaster or tile that doesn't burn is cut round a flush box, the gap at the box's edge is at most so wide. Silent where the gap isn't stated.</summary>
+/// <remarks>A box that lies wholly in a finish that burns is cut into that alone: nothing is said of its gap, unless the rule asks for it in rated walls, of whose board the gap is.</remarks>
+public sealed record GapLimit : LimitRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the number comes from.</param>
+    /// <param name="most">The widest gap, itself allowed.</param>
+    public GapLimit(string id, string summary, Severity severity, Citation citation, Distance most)
+        : base(id, summary, severity, citation) => Most = most;
+
+    /// <summary>The widest gap, itself allowed.</summary>
+    public Distance Most { get; init; }
+
+    /// <summary>Whether the rule speaks of walls that are declared rated, and of no other surface.</summary>
+    public bool InRatedWalls { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "a gap of at most " + Most + " between the edge of a flush box and " + (InRatedWalls ? "the board of a rated wall" : "a surface that doesn't burn");
+
+    /// <inheritdoc/>
+    public override string ElseDo => "fill the gap with joint compound, or patch the board up to the box";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, LimitStatement statement)
+    {
+        if (site.Box.Source.BoardGap is not { } gap || !SetbackLimit.IsFlush(site.Box) || site.IsOutside)
+        {
+            return;
+        }
+
+        if (InRatedWalls)
+        {
+            if (site.Wall is { Rated: true } && site.Box.Source.FireProtection != FireProtection.Listed)
+            {
+                statement.Judge(gap, DistanceSet.AtMost(Most), Because);
+            }
+
+            return;
+        }
+
+        if (gap > Most && site.Surface.HasBrokenParts)
+        {
+            statement.NotJudged("a part of the wall is at fault");
+            return;
+        }
+
+        foreach (LimitZone zone in gap > Most ? WhereNothingBurns(site) : [default])
+        {
+            statement.Judge(gap, DistanceSet.AtMost(Most), Because, zone);
+        }
+
+        string Because() => "with a gap of " + gap.Exactly(site.Units) + " round it";
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
+
+    /// <summary>The whole surface but for where a box lies wholly in a finish that burns: between the ends of such finishes the same of them lie on the wall.</summary>
+    private static List<LimitZone> WhereNothingBurns(PlacementSite site)
+    {
+        Distance half = site.Box.Size.HalfWidth;
+        List<(Distance Left, Distance Right, AllowedHeights Within)> burning = [];
+        SortedSet<long> cuts = [long.MinValue];
+        foreach (Finish finish in site.Wall?.Finishes ?? default)
+        {
+            Distance left = finish.Left + half;
+            Distance right = finish.Right - half;
+            if (finish.Burns != false && left <= right)
+            {
+                AllowedHeights within = (finish.Bottom is { } bottom ? site.AtLeast(TargetLine.BoxBottom, bottom, finish.Left, finish.Right) : AllowedHeights.Anything)
+                    & (finish.Top is { } top ? site.AtMost(TargetLine.BoxTop, top, finish.Left, finish.Right) : AllowedHeights.Anything);
+                burning.Add((left, right, finish.Burns == true ? within : within.If(Facts.Combustible)));
+                cuts.Add(left.Ticks);
+                cuts.Add(right.Ticks + 1);
+            }
+        }
+
+        List<LimitZone> zones = [];
+        List<long> ends = [.. cuts, long.MaxValue];
+        for (int i = 1; i < ends.Count; i++)
+        {
+            Distance from = Distance.FromTicks(ends[i - 1]);
+            AllowedHeights clear = AllowedHeights.Nothing;
+            foreach ((Distance left, Distance right, AllowedHeights within) in burning)
+            {
+                clear |= left <= from && from <= right ? within : AllowedHeights.Nothing;
+            }
+
+            zones.Add(new(from, ends[i] == long.MaxValue ? Distance.MaxValue : Distance.FromTicks(ends[i] - 1), clear));
+        }
+
+        return zones;
+    }
+}
