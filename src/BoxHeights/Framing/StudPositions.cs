@@ -98,6 +98,26 @@ public sealed class StudPositions
         return true;
     }
 
+    /// <summary>The stud that a box is nailed to where its center is at a place, and the side of it.</summary>
+    /// <param name="center">The center, from the wall's left end.</param>
+    /// <param name="boxWidth">The box's outside width.</param>
+    /// <returns>Null where the box is set against no stud.</returns>
+    public (int Stud, StudSide Side)? Holding(Distance center, Distance boxWidth)
+    {
+        for (int stud = 1; stud <= faces.Length; stud++)
+        {
+            foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
+            {
+                if (TryCenter(stud, side, boxWidth, out Distance against) && against == center)
+                {
+                    return (stud, side);
+                }
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The two faces of a stud.</summary>
     /// <param name="stud">The stud, from 1 at the left.</param>
     /// <param name="left">Its left face, from the wall's left end.</param>

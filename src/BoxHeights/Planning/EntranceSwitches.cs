@@ -44,7 +44,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
 
     private void At(Room room, Wall wall, Opening opening, DeviceBox box)
     {
-        SwitchSide side = SwitchSide.For(room, wall.Id, opening.Id, box, draft.State.Options.Catalog);
+        SwitchSide side = SwitchSide.For(room, wall.Id, opening.Id, box, draft.State.Options.Catalog, StoreyOf(room));
         if (side.IsBetterOutside)
         {
             return;
@@ -82,6 +82,19 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
         }
 
         return false;
+    }
+
+    private Storey? StoreyOf(Room room)
+    {
+        foreach (Storey storey in draft.Dwelling.Storeys)
+        {
+            if (storey.Id == room.Storey)
+            {
+                return storey;
+            }
+        }
+
+        return null;
     }
 
     private static Wall WallOf(Room room, string address)

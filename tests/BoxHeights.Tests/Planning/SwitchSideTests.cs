@@ -13,7 +13,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Where a switch goes at an entrance.</summary>
 public sealed class SwitchSideTests
 {
-    private static readonly string[] AtDoors = ["trim-clearance", "casing-gap", "behind-open-door", "behind-barn-door", "pocket-side", "not-buried"];
+    private static readonly string[] AtDoors = ["trim-clearance", "casing-gap", "behind-open-door", "behind-barn-door", "in-cavity", "not-buried"];
 
     public static TheoryData<string> Cases => new(CaseFile.Table("switch-sides.csv").Select(row => row["id"]));
 
