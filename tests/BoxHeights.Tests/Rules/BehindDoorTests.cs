@@ -78,13 +78,13 @@ public sealed class BehindDoorTests
         Assert.Empty(Found(door.WithPocketOn(WallEnd.Right), CaseFile.Inches("40")));
     }
 
-    // A leaf of 24 in: frame of 49 in from the strike side at 92; the pocket is from 43 to 68 in. A box 2-1/4 in wide lies beside it from 1-1/8 in off.
+    // A leaf of 24 in: frame of 49 in from the strike side at 92; the pocket is from 43 to 68 in. The narrowest box of its kind, 2-1/8 in wide, lies beside it from 1-1/16 in off.
     [Fact]
     public void Pocket_HoldsNoPartOfABox_AndIsToldOnce()
     {
         Opening door = new Opening("d", OpeningKind.PocketDoor, CaseFile.Inches("68"), CaseFile.Inches("92")).WithLeaf(CaseFile.Inches("24")).WithPocketOn(WallEnd.Left);
-        Assert.Empty(Found(door, CaseFile.Inches("41-7/8")));
-        Assert.Equal(["in-cavity"], Found(door, CaseFile.Inches("41-7/8") + Tick));
+        Assert.Empty(Found(door, CaseFile.Inches("41-15/16")));
+        Assert.Equal(["in-cavity"], Found(door, CaseFile.Inches("41-15/16") + Tick));
         Finding finding = Assert.Single((Box(door, CaseFile.Inches("56")) with { Rules = RuleSets.RoughInPractice }).Evaluate().Findings);
         Assert.Equal("in-cavity", finding.RuleId);
         Assert.Null(RuleSets.RoughInPractice.Find("pocket-side"));
