@@ -106,12 +106,11 @@ public sealed class StudPositions
     {
         for (int stud = 1; stud <= faces.Length; stud++)
         {
-            foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
+            TryCenter(stud, StudSide.Left, boxWidth, out Distance left);
+            TryCenter(stud, StudSide.Right, boxWidth, out Distance right);
+            if (center == left || center == right)
             {
-                if (TryCenter(stud, side, boxWidth, out Distance against) && against == center)
-                {
-                    return (stud, side);
-                }
+                return (stud, center == left ? StudSide.Left : StudSide.Right);
             }
         }
 

@@ -2,7 +2,7 @@ namespace BoxHeights;
 
 /// <summary>Where along a wall a switch box with its plate has room: off corners, openings with their framing and casing, what covers the wall, and open doors.</summary>
 /// <remarks>
-/// Where studs are stated a box is clear of all that surely stand; else jack and king take 3 in beside an opening (two dressed 2-bys), and so do the studs of a corner. Board of 1/2 in on the wall round a corner comes off the end of this one, where its thickness isn't stated.
+/// Where studs are stated a box is clear of whatever surely stands; else jack and king take 3 in beside an opening (two dressed 2-bys), and so do the studs of a corner. Board of 1/2 in on the wall round a corner comes off the end of this one, where its thickness isn't stated.
 /// A covering counts unless it is known to end below 40 in or to start above 52 in, the band in which switches are set. Common practice, no source.
 /// </remarks>
 internal sealed class FreeWall

@@ -10,7 +10,7 @@ namespace BoxHeights;
 /// wall first. Of a double door: the side of the leaf that is used first. Of a pocket, barn or sliding door: the side that the panel doesn't go to.
 /// Common practice, no source.</para>
 /// <para>The box is nailed to the outermost of the studs beside the opening: of those that the wall's layout gives, listed one by one or by a rule, else of jack and king, which
-/// take 3 in. Where the next stud is too close for the box, it is nailed to that one. It is clear of all that surely stand. Where its plate would leave less than 1/2 in of wall beside the casing, one or two 2-bys are packed onto
+/// take 3 in. Where the next stud is too close for the box, it is nailed to that one. It is clear of whatever surely stands. Where its plate would leave less than 1/2 in of wall beside the casing, one or two 2-bys are packed onto
 /// the king. Where even that has no room the box goes to the nearest free place within 24 in, on blocking of its own.</para>
 /// </remarks>
 public sealed partial class SwitchSide

@@ -27,9 +27,13 @@ internal sealed record FramingSketch(int Length, int Spacing, bool FromRight, in
         int thick = ThickOf(open);
 
         // Near a stud's side or a jack's or a king's more often than not.
-        int side = random.Next(4) switch
+        bool fromRight = random.Next(2) == 0;
+        int near = (random.Next(1, length / spacing) * spacing) - (thick / 2);
+        int stud = fromRight ? length - near - thick : near;
+        int side = random.Next(6) switch
         {
-            0 => (random.Next(1, length / spacing) * spacing) + (thick / 2 * random.Next(-1, 2)),
+            0 or 3 => stud + thick,
+            4 => stud - wide,
             1 => left + width + (thick * random.Next(0, 3)),
             2 => left - (thick * random.Next(0, 3)) - wide,
             _ => random.Next(0, length),
@@ -37,8 +41,8 @@ internal sealed record FramingSketch(int Length, int Spacing, bool FromRight, in
         int at = Math.Min(Math.Max((wide / 2) + side + random.Next(-4, 5), wide / 2), length - (wide / 2));
         int least = new[] { 100, 110, 115, 116, 117, 118, 119, 180 }[random.Next(8)];
         return new FramingSketch(
-            length, spacing, random.Next(2) == 0, left, left + width, random.Next(2) == 0 ? null : random.Next(100, 400), random.Next(3) == 0 ? null : random.Next(500, 680),
-            part, part + random.Next(10, 60), random.Next(2) == 0, new[] { "stud", "bar", "cut-in" }[random.Next(3)], wide, at, random.Next(20, 700), open, (least, least + random.Next(0, 70)));
+            length, spacing, fromRight, left, left + width, random.Next(2) == 0 ? null : random.Next(100, 400), random.Next(3) == 0 ? null : random.Next(500, 680),
+            part, part + random.Next(10, 60), random.Next(2) == 0, new[] { "stud", "stud", "bar", "bar", "cut-in" }[random.Next(5)], wide, at, random.Next(20, 700), open, (least, least + random.Next(0, 70)));
     }));
 
     public static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
