@@ -151,7 +151,7 @@ public sealed class WallFraming
         for (int stud = 1; layout.Faces.Count > 0 && stud <= studs.Count; stud++)
         {
             studs.TryFaces(stud, out Distance left, out Distance right);
-            if (left < packRight && packLeft < right)
+            if (left < packRight && packLeft < right && !IsInOpening(left, right))
             {
                 return;
             }

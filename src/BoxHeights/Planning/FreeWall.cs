@@ -97,27 +97,29 @@ internal sealed class FreeWall
     /// <param name="start">The opening's side or the corner.</param>
     /// <param name="box">The box.</param>
     /// <param name="isNext">Whether it is the next stud's.</param>
-    public Distance FaceToNailTo(WallEnd way, Distance start, BoxSize box, out bool isNext)
+    /// <returns>Null where studs are stated and none of them is there.</returns>
+    public Distance? FaceToNailTo(WallEnd way, Distance start, BoxSize box, out bool isNext)
     {
         isNext = false;
-        Distance face = framing?.FaceOfPack(start, way) ?? start;
-        if (framing is null || face == start)
+        if (framing is null)
         {
             return way == WallEnd.Left ? start - TwoStuds : start + TwoStuds;
         }
 
         Distance end = EndToward(way, start);
+        Distance face = framing.FaceOfPack(start, way);
         while (true)
         {
             Distance room = framing.RoomBeside(face, way == WallEnd.Left ? StudSide.Left : StudSide.Right);
             Distance next = way == WallEnd.Left ? face - room : face + room;
             if (room >= box.WidthRange.To || (way == WallEnd.Left ? next <= end : next >= end))
             {
-                return face;
+                return face == start ? null : face;
             }
 
+            // Studs that were measured one by one may seem to stand a little apart.
+            isNext |= face != start && room > ResolvedBox.UsualTapeError;
             face = framing.FaceOfPack(next, way);
-            isNext = true;
         }
     }
 

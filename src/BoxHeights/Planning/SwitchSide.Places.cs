@@ -7,11 +7,11 @@ public sealed partial class SwitchSide
     private bool TryBeside(WallEnd side, SwitchPlaceKind kind, string where)
     {
         DistanceSet free = Free(index).Centers;
-        Distance face = Free(index).FaceToNailTo(side, Side(side), box, out bool isNext);
+        Distance? face = Free(index).FaceToNailTo(side, Side(side), box, out bool isNext);
         string stud = isNext ? "stud beside the king" : "king";
-        for (int packs = 0; packs <= (Free(index).IsLumber ? MostPacks : 0); packs++)
+        for (int packs = 0; face is { } nailTo && packs <= (Free(index).IsLumber ? MostPacks : 0); packs++)
         {
-            Distance center = Beyond(side, face, box.HalfWidth + (StudPositions.UsualThickness * packs));
+            Distance center = Beyond(side, nailTo, box.HalfWidth + (StudPositions.UsualThickness * packs));
             if (free.Contains(center))
             {
                 Add(kind, center, packs, where + (packs == 0 ? ", nailed to the " + stud + (isNext ? "" : " stud") : ", the " + stud + " packed out with " + (packs == 1 ? "one 2-by" : "two 2-bys")));
@@ -25,7 +25,7 @@ public sealed partial class SwitchSide
             return false;
         }
 
-        if (TryNearest(free, side, Beyond(side, face, box.HalfWidth), Free(index).EndToward(side, RoughEdge(side)), out Distance nearest))
+        if (TryNearest(free, side, Beyond(side, face ?? Side(side), box.HalfWidth), Free(index).EndToward(side, RoughEdge(side)), out Distance nearest))
         {
             Add(kind, nearest, 0, where + ", on blocking of its own");
             return true;
@@ -47,7 +47,7 @@ public sealed partial class SwitchSide
         Wall wall = room.Walls[next];
         FreeWall there = Free(next);
         Distance corner = side == WallEnd.Right ? Distance.Zero : wall.Length;
-        Distance start = Beyond(side, there.FaceToNailTo(side, corner, box, out _), box.HalfWidth);
+        Distance start = Beyond(side, there.FaceToNailTo(side, corner, box, out _) ?? corner, box.HalfWidth);
         if (!TryNearest(there.Centers, side, start, there.EndToward(side, corner), out Distance center))
         {
             refusals.Add("round the corner: no room on \"" + wall.Id + "\" within " + Reach);
