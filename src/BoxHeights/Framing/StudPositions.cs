@@ -98,6 +98,25 @@ public sealed class StudPositions
         return true;
     }
 
+    /// <summary>The stud that a box is nailed to where its center is at a place, and the side of it.</summary>
+    /// <param name="center">The center, from the wall's left end.</param>
+    /// <param name="boxWidth">The box's outside width.</param>
+    /// <returns>Null where the box is set against no stud.</returns>
+    public (int Stud, StudSide Side)? Holding(Distance center, Distance boxWidth)
+    {
+        for (int stud = 1; stud <= faces.Length; stud++)
+        {
+            TryCenter(stud, StudSide.Left, boxWidth, out Distance left);
+            TryCenter(stud, StudSide.Right, boxWidth, out Distance right);
+            if (center == left || center == right)
+            {
+                return (stud, center == left ? StudSide.Left : StudSide.Right);
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The two faces of a stud.</summary>
     /// <param name="stud">The stud, from 1 at the left.</param>
     /// <param name="left">Its left face, from the wall's left end.</param>

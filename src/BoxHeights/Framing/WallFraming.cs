@@ -11,6 +11,9 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class WallFraming
 {
+    /// <summary>More pieces than a wall of 100 ft has aren't worked through one by one where each costs work.</summary>
+    internal const int MostWorkedThrough = 1_000;
+
     private readonly List<FramingMember> members = [];
     private readonly Wall wall;
     private readonly StudLayout layout;
@@ -40,8 +43,14 @@ public sealed class WallFraming
     /// <summary>How well the layout is known.</summary>
     public StudKnowledge Known => studs.Known;
 
+    /// <summary>The side that the open side of its metal studs faces; null for lumber, or where it isn't stated.</summary>
+    public StudSide? OpenSide => layout.OpenSide;
+
     /// <summary>The thickness of a piece, along the wall: a stud's edge, or a metal stud's flange.</summary>
     public Distance Thickness { get; }
+
+    /// <summary>Whether it is of dressed lumber by its thickness: metal studs have thinner flanges, and a track where lumber has plates.</summary>
+    internal bool IsLumber => Thickness >= StudPositions.UsualThickness;
 
     /// <summary>The pieces, from left to right; none where neither spacing nor faces are stated.</summary>
     public Items<FramingMember> Members { get; }
@@ -72,6 +81,31 @@ public sealed class WallFraming
 
         return Distance.Max(room, Distance.Zero);
     }
+
+    /// <summary>The outermost face of the pieces that stand one against the other from a place outward: corner studs from a wall's end, jack and king from an opening's side.</summary>
+    /// <param name="start">The place, from the wall's left end.</param>
+    /// <param name="way">The way to go from there.</param>
+    /// <returns>The place itself where no piece that surely stands is there.</returns>
+    public Distance FaceOfPack(Distance start, WallEnd way)
+    {
+        Distance face = start;
+        bool grew = true;
+        while (grew)
+        {
+            grew = false;
+            foreach (FramingMember member in Members)
+            {
+                bool isNext = member.IsSure && (way == WallEnd.Right ? member.Left <= face && face < member.Right : member.Left < face && face <= member.Right);
+                face = !isNext ? face : way == WallEnd.Right ? member.Right : member.Left;
+                grew |= isNext;
+            }
+        }
+
+        return face;
+    }
+
+    /// <summary>Whether where a piece stands is only assumed: a stud of an assumed layout, and not what corners and openings add.</summary>
+    internal bool IsAssumed(in FramingMember member) => Known == StudKnowledge.Assumed && (member.Part is FramingPart.Stud or FramingPart.Cripple);
 
     private void Corners()
     {
@@ -117,7 +151,7 @@ public sealed class WallFraming
         for (int stud = 1; layout.Faces.Count > 0 && stud <= studs.Count; stud++)
         {
             studs.TryFaces(stud, out Distance left, out Distance right);
-            if (left < packRight && packLeft < right)
+            if (left < packRight && packLeft < right && !IsInOpening(left, right))
             {
                 return;
             }

@@ -19,6 +19,9 @@ public sealed record Mounting
     /// <summary>The side of that stud.</summary>
     public StudSide? Side { get; init; }
 
+    /// <summary>The clear bays that a bar, or a bracket held at both ends, spans from one stud's face to the next: a range for one that adjusts. As its maker states it.</summary>
+    public DistanceRange? Span { get; init => field = Valid.Positive(value, nameof(Span)); }
+
     /// <summary>The same with another <see cref="How"/>.</summary>
     /// <param name="how">The method.</param>
     public Mounting WithHow(MountingMethod how) => this with { How = how };
@@ -30,4 +33,8 @@ public sealed record Mounting
     /// <summary>The same with another <see cref="Side"/>.</summary>
     /// <param name="side">The side of that stud.</param>
     public Mounting WithSide(StudSide? side) => this with { Side = side };
+
+    /// <summary>The same with another <see cref="Span"/>.</summary>
+    /// <param name="span">The clear bays that a bar, or a bracket held at both ends, spans.</param>
+    public Mounting WithSpan(DistanceRange? span) => this with { Span = span };
 }

@@ -21,6 +21,9 @@ public sealed record StudLayout
     /// <summary>Whether the layout is assumed, declared by the framer, or measured.</summary>
     public StudKnowledge Known { get; init; }
 
+    /// <summary>The side that the open, lipped side of metal studs faces, the other being the web: all of a wall face one way. Null for lumber, or where nobody has looked.</summary>
+    public StudSide? OpenSide { get; init; }
+
     /// <summary>The same with another <see cref="Spacing"/>.</summary>
     /// <param name="spacing">From center to center.</param>
     public StudLayout WithSpacing(Distance? spacing) => this with { Spacing = spacing };
@@ -44,4 +47,8 @@ public sealed record StudLayout
     /// <summary>The same with another <see cref="Known"/>.</summary>
     /// <param name="known">Whether the layout is assumed, declared by the framer, or measured.</param>
     public StudLayout WithKnown(StudKnowledge known) => this with { Known = known };
+
+    /// <summary>The same with another <see cref="OpenSide"/>.</summary>
+    /// <param name="openSide">The side that the open, lipped side of metal studs faces.</param>
+    public StudLayout WithOpenSide(StudSide? openSide) => this with { OpenSide = openSide };
 }

@@ -148,7 +148,7 @@ internal static class MarkOf
         string side = nearest.Side == StudSide.Left ? "left" : "right";
         if (isAtIt && traits.Mounting is null or MountingMethod.Stud)
         {
-            return "stud " + nearest.Stud + ", " + side + " side";
+            return "stud " + nearest.Stud + ", " + side + " side" + (resolved.Surface.StudLayout?.OpenSide is { } open ? open == nearest.Side ? " (open side)" : " (web)" : "");
         }
 
         // From the face of the stud, where a tape is hooked; a box whose center is over a stud has no such distance.

@@ -205,7 +205,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
-        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog);
+        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey);
 
     private static DeviceBox Switch(DeviceKind device) =>
         new DeviceBox("switch", BoxPurpose.Switch).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)).WithDevices(new[] { device });

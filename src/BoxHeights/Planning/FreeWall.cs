@@ -2,17 +2,16 @@ namespace BoxHeights;
 
 /// <summary>Where along a wall a switch box with its plate has room: off corners, openings with their framing and casing, what covers the wall, and open doors.</summary>
 /// <remarks>
-/// Jack and king take 3 in beside an opening (two dressed 2-bys). Board of 1/2 in on the wall round a corner comes off the end of this one, where its thickness isn't stated.
+/// Where studs are stated a box is clear of whatever surely stands; else jack and king take 3 in beside an opening (two dressed 2-bys), and so do the studs of a corner. Board of 1/2 in on the wall round a corner comes off the end of this one, where its thickness isn't stated.
 /// A covering counts unless it is known to end below 40 in or to start above 52 in, the band in which switches are set. Common practice, no source.
 /// </remarks>
 internal sealed class FreeWall
 {
-    /// <summary>What jack and king take beside a rough opening.</summary>
-    public static readonly Distance JackAndKing = StudPositions.UsualThickness * 2;
-
     /// <summary>How far beyond an open leaf or panel a plate is set: 3 in.</summary>
     public static readonly Distance BeyondLeaf = Distance.FromInches(3, 0, 1);
 
+    // What jack and king take beside a rough opening, and the studs of a corner.
+    private static readonly Distance TwoStuds = StudPositions.UsualThickness * 2;
     private static readonly Distance UsualBoard = Distance.FromInches(0, 1, 2);
     private static readonly Distance SwitchesFrom = Distance.FromInches(40, 0, 1);
     private static readonly Distance SwitchesTo = Distance.FromInches(52, 0, 1);
@@ -21,6 +20,7 @@ internal sealed class FreeWall
     private readonly int index;
     private readonly Distance halfBox;
     private readonly Distance halfPlate;
+    private readonly WallFraming? framing;
 
     public FreeWall(Room room, int index, Distance halfBox, Distance halfPlate, Distance gap)
     {
@@ -29,12 +29,22 @@ internal sealed class FreeWall
         this.halfBox = halfBox;
         this.halfPlate = halfPlate;
         Wall wall = room.Walls[index];
+        framing = FramingOf(wall);
         Centers = wall.Open ? DistanceSet.Empty : DistanceSet.Between(CornerBoard(WallEnd.Left) + halfPlate, wall.Length - CornerBoard(WallEnd.Right) - halfPlate);
         foreach (Opening opening in wall.Openings)
         {
             TrimmedOpening trimmed = TrimmedOpening.Of(opening);
             Keep(trimmed.Left - gap, trimmed.Right + gap, halfPlate);
-            Keep(opening.Left - JackAndKing, opening.Right + JackAndKing, halfBox);
+            Distance studs = framing is null ? TwoStuds : Distance.Zero;
+            Keep(opening.Left - studs, opening.Right + studs, halfBox);
+        }
+
+        foreach (FramingMember member in framing?.Members ?? default)
+        {
+            if (member.IsSure)
+            {
+                Keep(member.Left, member.Right, halfBox);
+            }
         }
 
         foreach (Covering covering in wall.Coverings)
@@ -54,6 +64,9 @@ internal sealed class FreeWall
             }
         }
     }
+
+    /// <summary>Whether its studs can be packed out with 2-bys; they are taken for lumber where nothing is said of them.</summary>
+    public bool IsLumber => framing?.IsLumber ?? true;
 
     /// <summary>Where a center may be.</summary>
     public DistanceSet Centers { get; private set; }
@@ -75,6 +88,44 @@ internal sealed class FreeWall
 
         return end;
     }
+
+    /// <summary>
+    /// The face that a box is nailed to beside an opening, or beside the corner at a wall's end: of the outermost of the studs that stand there one against the other,
+    /// or of the next one where too little room is between them for the box.
+    /// </summary>
+    /// <param name="way">The way to go from the opening's side or the corner.</param>
+    /// <param name="start">The opening's side or the corner.</param>
+    /// <param name="box">The box.</param>
+    /// <param name="isNext">Whether it is the next stud's.</param>
+    /// <returns>Null where studs are stated and none of them is there.</returns>
+    public Distance? FaceToNailTo(WallEnd way, Distance start, BoxSize box, out bool isNext)
+    {
+        isNext = false;
+        if (framing is null)
+        {
+            return way == WallEnd.Left ? start - TwoStuds : start + TwoStuds;
+        }
+
+        Distance end = EndToward(way, start);
+        Distance face = framing.FaceOfPack(start, way);
+        while (true)
+        {
+            Distance room = framing.RoomBeside(face, way == WallEnd.Left ? StudSide.Left : StudSide.Right);
+            Distance next = way == WallEnd.Left ? face - room : face + room;
+            if (room >= box.WidthRange.To || (way == WallEnd.Left ? next <= end : next >= end))
+            {
+                return face == start ? null : face;
+            }
+
+            // Studs that were measured one by one may seem to stand a little apart.
+            isNext |= face != start && room > ResolvedBox.UsualTapeError;
+            face = framing.FaceOfPack(next, way);
+        }
+    }
+
+    /// <summary>What stands in a wall, where that is stated and few enough pieces are to be worked through.</summary>
+    private static WallFraming? FramingOf(Wall wall) =>
+        wall.Studs is { } layout && StudPositions.IsCountable(layout, wall.Length) && WallFraming.Of(wall, layout) is { Members.Count: > 0 and <= WallFraming.MostWorkedThrough } known ? known : null;
 
     private static bool IsAtLeast(Level? level, Distance height) =>
         level is { Datum: Datum.Subfloor or Datum.FinishedFloor } line && line.Offset >= height;

@@ -9,20 +9,21 @@ namespace BoxHeights;
 /// other side of the opening where no leaf stands before it; then beyond the open leaf by 3 in. Beside a cased opening, a bifold or bypass door: the side with more
 /// wall first, of two alike the left one. Of a double door: the side of the leaf that is used first. Of a pocket, barn or sliding door: the side that the panel doesn't go to.
 /// Common practice, no source.</para>
-/// <para>The box is nailed to the king, jack and king taking 3 in; where its plate would leave less than 1/2 in of wall beside the casing, one or two 2-bys are packed onto
+/// <para>The box is nailed to the outermost of the studs beside the opening: of those that the wall's layout gives, listed one by one or by a rule, else of jack and king, which
+/// take 3 in. Where the next stud is too close for the box, it is nailed to that one. It is clear of whatever surely stands. Where its plate would leave less than 1/2 in of wall beside the casing, one or two 2-bys are packed onto
 /// the king. Where even that has no room the box goes to the nearest free place within 24 in, on blocking of its own.</para>
 /// </remarks>
-public sealed class SwitchSide
+public sealed partial class SwitchSide
 {
     private const int MostPacks = 2;
 
     private static readonly Distance Reach = Distance.FromInches(24, 0, 1);
-    private static readonly Distance CornerStuds = StudPositions.UsualThickness * 2;
     private static readonly Items<RoomKind> Closets = new[] { RoomKind.Closet, RoomKind.Pantry, new("walk-in-closet"), new("linen-closet") };
 
     private readonly Room room;
     private readonly int index;
     private readonly TrimmedOpening trimmed;
+    private readonly FreeWall?[] free;
     private readonly BoxSize box;
     private readonly PlateSize plate;
     private readonly List<SwitchPlace> places = [];
@@ -35,6 +36,7 @@ public sealed class SwitchSide
         this.box = box;
         this.plate = plate;
         trimmed = TrimmedOpening.Of(opening);
+        free = new FreeWall?[room.Walls.Count];
     }
 
     /// <summary>How much wall is wanted between plate and casing: 1/2 in. Common practice, no source.</summary>
@@ -57,7 +59,7 @@ public sealed class SwitchSide
     /// <param name="wall">The id of the wall that the opening is in.</param>
     /// <param name="opening">The id of the opening.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The room has no such wall, or the wall no such opening.</exception>
+    /// <exception cref="ArgumentException">The room has no such wall, the wall no such opening, or the opening lies beyond its wall.</exception>
     public static SwitchSide For(Room room, string wall, string opening) =>
         For(room, wall, opening, new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }), PartsCatalog.Generic);
 
@@ -68,8 +70,18 @@ public sealed class SwitchSide
     /// <param name="box">The box: its gangs, kind, size and plate are read.</param>
     /// <param name="catalog">Sizes that the box doesn't state.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The room has no such wall, the wall no such opening, the size of the box or its plate isn't known, or a measure is larger than anything in a house.</exception>
-    public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog)
+    /// <exception cref="ArgumentException">The room has no such wall, the wall no such opening, the opening lies beyond its wall, the size of the box or its plate isn't known, or a measure is larger than anything in a house.</exception>
+    public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog) => For(room, wall, opening, box, catalog, null);
+
+    /// <summary>Finds the places for a box in a room of a storey.</summary>
+    /// <param name="room">The room that is entered.</param>
+    /// <param name="wall">The id of the wall that the opening is in.</param>
+    /// <param name="opening">The id of the opening.</param>
+    /// <param name="box">The box: its gangs, kind, size and plate are read.</param>
+    /// <param name="catalog">Sizes that the box doesn't state.</param>
+    /// <param name="storey">Its studs and board are those of walls that state none of their own; null where it states none either.</param>
+    /// <inheritdoc cref="For(Room, string, string, DeviceBox, PartsCatalog)" path="/exception"/>
+    public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey)
     {
         if (room is null || box is null || catalog is null)
         {
@@ -86,16 +98,26 @@ public sealed class SwitchSide
         {
             foreach (Opening one in room.Walls[i].Openings)
             {
-                if (room.Walls[i].Id == wall && one.Id == opening && one.Right > one.Left)
+                if (room.Walls[i].Id != wall || one.Id != opening || one.Right <= one.Left)
                 {
-                    int index = i;
-                    return Valid.WithinReason(() => new SwitchSide(room, index, one, size, plate.Size).Find(), "the room", nameof(room));
+                    continue;
                 }
+
+                if (one.Right > room.Walls[i].Length)
+                {
+                    throw new ArgumentException("The opening \"" + wall + "/" + opening + "\" runs to " + one.Right + ", but its wall is " + room.Walls[i].Length + " long.", nameof(opening));
+                }
+
+                int index = i;
+                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate.Size).Find(), "the room", nameof(room));
             }
         }
 
         throw new ArgumentException("The room \"" + room.Id + "\" has no opening \"" + wall + "/" + opening + "\" of any width.", nameof(opening));
     }
+
+    private static Room InStorey(Room room, Storey? storey) => storey is null ? room
+        : room.WithWalls(room.Walls.Select(wall => wall.WithStuds(wall.Studs ?? storey.Studs).WithBoards(wall.Boards ?? storey.Boards)));
 
     private SwitchSide Find()
     {
@@ -137,7 +159,7 @@ public sealed class SwitchSide
 
     private Distance RoughEdge(WallEnd side) => side == WallEnd.Left ? trimmed.Opening.Left : trimmed.Opening.Right;
 
-    private FreeWall Free(int wall) => new(room, wall, box.HalfWidth, plate.HalfWidth, WantedGap);
+    private FreeWall Free(int wall) => free[wall] ??= new(room, wall, box.HalfWidth, plate.HalfWidth, WantedGap);
 
     private void FromSide(WallEnd? best, string where, string needs)
     {
@@ -180,119 +202,4 @@ public sealed class SwitchSide
         bool takesWall = swings ? opening.Swing != DoorSwing.Away : opening.Kind == OpeningKind.PocketDoor || opening.Kind == OpeningKind.BarnDoor;
         return swings && opening.Swing is null ? "whether it swings into the room" : takesWall && opening.Leaf is null ? "how wide the leaf is" : "";
     }
-
-    /// <summary>Nailed to the king, packed out as far as the casing asks for, or on blocking close by.</summary>
-    private bool TryBeside(WallEnd side, SwitchPlaceKind kind, string where)
-    {
-        DistanceSet free = Free(index).Centers;
-        for (int packs = 0; packs <= MostPacks; packs++)
-        {
-            Distance center = FromKing(side, box.HalfWidth + (StudPositions.UsualThickness * packs));
-            if (free.Contains(center))
-            {
-                Add(kind, center, packs, where + (packs == 0 ? ", nailed to the king stud" : packs == 1 ? ", the king packed out with one 2-by" : ", the king packed out with two 2-bys"));
-                return true;
-            }
-        }
-
-        if (Covered(side))
-        {
-            refusals.Add(where + ": an open door or a pocket takes that wall");
-            return false;
-        }
-
-        if (TryNearest(free, side, FromKing(side, box.HalfWidth), Free(index).EndToward(side, RoughEdge(side)), out Distance nearest))
-        {
-            Add(kind, nearest, 0, where + ", on blocking of its own");
-            return true;
-        }
-
-        refusals.Add(where + ": too little wall for the studs of the opening, a box and its plate");
-        return false;
-    }
-
-    private void TryReturn(WallEnd side)
-    {
-        Distance toCorner = side == WallEnd.Left ? trimmed.Opening.Left : room.Walls[index].Length - trimmed.Opening.Right;
-        if (toCorner > Reach || DoorCover.Neighbor(room.Walls, index, side) is not { } next)
-        {
-            return;
-        }
-
-        // On the wall to the right one counts from its left end, on the wall to the left from its right end.
-        Wall wall = room.Walls[next];
-        Distance start = CornerStuds + box.HalfWidth;
-        DistanceSet free = Free(next).Centers;
-        Distance end = Free(next).EndToward(side, side == WallEnd.Right ? Distance.Zero : wall.Length);
-        if (!TryNearest(free, side, side == WallEnd.Right ? start : wall.Length - start, end, out Distance center))
-        {
-            refusals.Add("round the corner: no room on \"" + wall.Id + "\" within " + Reach);
-            return;
-        }
-
-        Distance fromCorner = side == WallEnd.Right ? center : wall.Length - center;
-        places.Add(new(SwitchPlaceKind.ReturnWall, room.Id + "/" + wall.Id, center, fromCorner - plate.HalfWidth - Free(next).CornerBoard(Opposite(side)), 0,
-            "round the corner on the wall that returns beside the latch"));
-    }
-
-    private void TryBeyond(WallEnd side)
-    {
-        Distance beyond = Distance.MinValue;
-        string what = "";
-        foreach (DoorCover cover in DoorCover.In(room))
-        {
-            if (ReferenceEquals(cover.Opening, trimmed.Opening) && cover.Wall == room.Walls[index].Id && IsOn(cover, side))
-            {
-                Distance edge = side == WallEnd.Left ? -cover.Left : cover.Right;
-                beyond = edge + plate.HalfWidth + (cover.Kind == DoorCoverKind.Pocket ? Distance.Zero : FreeWall.BeyondLeaf);
-                what = cover.Kind == DoorCoverKind.Pocket ? "beyond the pocket" : cover.Kind == DoorCoverKind.Panel ? "beyond the open panel" : "beyond the open leaf";
-            }
-        }
-
-        if (beyond == Distance.MinValue)
-        {
-            return;
-        }
-
-        Distance end = Free(index).EndToward(side, RoughEdge(side));
-        if (TryNearest(Free(index).Centers, side, side == WallEnd.Left ? -beyond : beyond, end, out Distance center))
-        {
-            Add(SwitchPlaceKind.BeyondLeaf, center, 0, what);
-        }
-        else
-        {
-            refusals.Add(what + ": no room on the wall within " + Reach);
-        }
-    }
-
-    private bool Covered(WallEnd side)
-    {
-        foreach (DoorCover cover in DoorCover.In(room))
-        {
-            if (cover.Wall == room.Walls[index].Id && ReferenceEquals(cover.Opening, trimmed.Opening) && IsOn(cover, side))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private bool IsOn(DoorCover cover, WallEnd side) => side == WallEnd.Left ? cover.Right <= trimmed.JambLeft : cover.Left >= trimmed.JambRight;
-
-    private Distance FromKing(WallEnd side, Distance beyond) => side == WallEnd.Left
-        ? trimmed.Doorway.From - FreeWall.JackAndKing - beyond
-        : trimmed.Doorway.To + FreeWall.JackAndKing + beyond;
-
-    /// <summary>The nearest free center from a place, going one way, no farther than a reach and not past an end.</summary>
-    private static bool TryNearest(DistanceSet free, WallEnd way, Distance from, Distance end, out Distance center)
-    {
-        DistanceSet ahead = way == WallEnd.Left
-            ? DistanceSet.Between(Distance.Max(from - Reach, end), from)
-            : DistanceSet.Between(from, Distance.Min(from + Reach, end));
-        return (free & ahead).TryNearest(from, out center);
-    }
-
-    private void Add(SwitchPlaceKind kind, Distance center, int packs, string reason) =>
-        places.Add(new(kind, room.Id + "/" + room.Walls[index].Id, center, trimmed.Clearance(center, plate), packs, reason));
 }

@@ -45,6 +45,14 @@ internal sealed class ResolvedBox
             && studs.TryCenter(stud, side, size.Width, out along);
     }
 
+    /// <summary>How it is held once it is set to another place along its wall: by the stud that it is then against where studs are known, else by none that is named.</summary>
+    public Mounting? HeldAt(Distance along, PartsCatalog catalog)
+    {
+        (int Stud, StudSide Side)? on = Source.Mounting?.How == MountingMethod.Stud && Surface.Studs is { Known: not StudKnowledge.Assumed } studs
+            && SizeOf(Source, catalog) is { IsStated: true } size ? studs.Holding(along, size.Width) : null;
+        return Source.Mounting?.WithStud(on?.Stud).WithSide(on?.Side);
+    }
+
     /// <summary>Whether a stud or the face of a wall is where it is set: not a cabinet, though it be listed under a wall.</summary>
     public bool IsOnWall => Surface.Kind == BoxSurface.Wall && Source.Surface is null or BoxSurface.Wall;
 

@@ -4,7 +4,6 @@ namespace BoxHeights;
 internal sealed partial class ResolvedSurface
 {
     private readonly PartsCatalog catalog;
-    private readonly StudLayout? studLayout;
     private WallFraming? framing;
 
     public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index, PartsCatalog catalog)
@@ -21,9 +20,9 @@ internal sealed partial class ResolvedSurface
 
             // A storey's usual studs and board are seen from inside; an outside face says its own.
             Storey? usual = space.IsOutside ? null : space.Storey;
-            studLayout = wall.Studs ?? usual?.Studs;
-            HasTooManyStuds = studLayout is not null && !StudPositions.IsCountable(studLayout, wall.Length);
-            Studs = studLayout is null || HasTooManyStuds ? null : StudPositions.Along(studLayout, wall.Length);
+            StudLayout = wall.Studs ?? usual?.Studs;
+            HasTooManyStuds = StudLayout is not null && !StudPositions.IsCountable(StudLayout, wall.Length);
+            Studs = StudLayout is null || HasTooManyStuds ? null : StudPositions.Along(StudLayout, wall.Length);
             BoardLayout? boards = wall.Boards ?? usual?.Boards;
             BoardThickness = boards?.Thickness;
             Boards = boards is not null && (space.BoardWall is not null || !HungBoards.CountsFromTop(boards)) ? HungBoards.Under(boards, space.BoardWall) : null;
@@ -49,12 +48,15 @@ internal sealed partial class ResolvedSurface
 
     public Wall? WallWithoutBoxes { get; }
 
+    /// <summary>The layout of the wall's studs, its own or the storey's; null where nothing is said of them.</summary>
+    public StudLayout? StudLayout { get; }
+
     public StudPositions? Studs { get; }
 
     public bool HasTooManyStuds { get; }
 
     /// <summary>What stands upright in the wall, worked out when it is asked for; null where nothing is said of its studs.</summary>
-    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(Wall!, studLayout!);
+    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(Wall!, StudLayout!);
 
     public HungBoards? Boards { get; }
 

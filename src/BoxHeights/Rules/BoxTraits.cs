@@ -71,6 +71,9 @@ public sealed class BoxTraits
     /// <summary>How it is held; null where it isn't stated.</summary>
     public MountingMethod? Mounting => Source.Mounting?.How;
 
+    /// <summary>The clear bays that its bar or bracket spans; null where that isn't stated.</summary>
+    public DistanceRange? Span => Source.Mounting?.Span;
+
     /// <summary>The sides that a person can reach it from; null where it isn't stated.</summary>
     public Approach? Approach => Source.Approach;
 
@@ -110,7 +113,7 @@ public sealed class BoxTraits
         ReferenceEquals(a, b)
         || (a.Purpose == b.Purpose && a.Gangs == b.Gangs && a.Kind == b.Kind && a.Plate == b.Plate && a.OnItsSide == b.OnItsSide
             && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
-            && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How
+            && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How && a.Mounting?.Span == b.Mounting?.Span
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
             && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection
             && a.BoardGap == b.BoardGap && a.DeviceDepths == b.DeviceDepths && a.BackEntry == b.BackEntry && a.Compartments == b.Compartments && a.Luminaire == b.Luminaire);

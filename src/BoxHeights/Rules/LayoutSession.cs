@@ -107,7 +107,7 @@ public sealed class LayoutSession
     /// <summary>The dwelling as it is now.</summary>
     public Dwelling ToDwelling() => state.Dwelling.WithBoxes(box =>
         indexOf.TryGetValue(box.Id, out int index) && moved[index] && ReferenceEquals(state.Boxes[index].Source, box)
-            ? Moved(box, Stays(index, state.AtOf(index)) ? null : state.AtOf(index), state.HeightOf(index)!.Value)
+            ? Moved(index, box, Stays(index, state.AtOf(index)) ? null : state.AtOf(index), state.HeightOf(index)!.Value)
             : box);
 
     /// <summary>Everything that there is to say about the dwelling as it is now.</summary>
@@ -118,13 +118,13 @@ public sealed class LayoutSession
 
     private static ArgumentOutOfRangeException NoHouse(string name, object value, string text) => new(name, value, "No house is as large as " + text + ".");
 
-    /// <summary>A box at another height, and at another place where one is given: then it is on its stud no more.</summary>
-    private static DeviceBox Moved(DeviceBox box, Distance? along, BoxHeight height) => box with
+    /// <summary>A box at another height, and at another place where one is given: then it is on its stud no more, but on the one that it is set against.</summary>
+    private DeviceBox Moved(int index, DeviceBox box, Distance? along, BoxHeight height) => box with
     {
         At = along ?? box.At,
         Height = height,
         Measured = null,
-        Mounting = along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null),
+        Mounting = along is { } place ? state.Boxes[index].HeldAt(place, state.Options.Catalog) : box.Mounting,
     };
 
     private void Take(LayoutState taken)
@@ -143,8 +143,9 @@ public sealed class LayoutSession
     // On its own, because what a lambda captures is allocated where its method begins.
     private SessionChange ReopenWith(string id, Distance? along, BoxHeight height)
     {
-        Distance? to = Stays(Find(id), along) ? null : along;
-        return Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(one, to, height) : one));
+        int index = Find(id);
+        Distance? to = Stays(index, along) ? null : along;
+        return Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(index, one, to, height) : one));
     }
 
     /// <summary>Whether a place is where a box is described to be, by its stud or by a distance; a place that isn't known is.</summary>

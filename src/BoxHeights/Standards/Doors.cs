@@ -16,6 +16,5 @@ internal static class Doors
         },
         new BehindDoor("behind-open-door", "clear of the door that opens onto the wall", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Leaf) { Scope = UsedAtTheDoor },
         new BehindDoor("behind-barn-door", "clear of the wall that a barn door's panel covers when it is open", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Panel) { Scope = UsedAtTheDoor },
-        new BehindDoor("pocket-side", "off the pocket that a door slides into, on the strike side", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Pocket) { Scope = UsedAtTheDoor },
     ]);
 }

@@ -13,7 +13,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Where a switch goes at an entrance.</summary>
 public sealed class SwitchSideTests
 {
-    private static readonly string[] AtDoors = ["trim-clearance", "casing-gap", "behind-open-door", "behind-barn-door", "pocket-side", "not-buried"];
+    private static readonly string[] AtDoors = ["trim-clearance", "casing-gap", "behind-open-door", "behind-barn-door", "in-cavity", "not-buried", "framing-fit"];
 
     public static TheoryData<string> Cases => new(CaseFile.Table("switch-sides.csv").Select(row => row["id"]));
 
@@ -46,14 +46,15 @@ public sealed class SwitchSideTests
         foreach (SwitchPlace place in side.Places)
         {
             Room switched = room.WithWalls(room.Walls.Select(wall => room.Id + "/" + wall.Id == place.Wall
-                ? wall.WithBoxes(new[] { Switch(1).WithAt(place.At).WithHeight(BoxHeight.Parse("48 in to top above subfloor")) })
+                ? wall.WithBoxes(new[] { Switch(1).WithAt(place.At).WithHeight(BoxHeight.Parse("48 in to top above subfloor")).WithMounting(new Mounting(
+                    place.Reason.Contains(", nailed to", StringComparison.Ordinal) && wall.Studs is not null ? MountingMethod.Stud : MountingMethod.Blocking)) })
                 : wall));
             Evaluation evaluation = practice.Evaluate(HouseOf(switched));
             Assert.True(evaluation.IsClean, place + "\n" + string.Join("\n", evaluation.Findings.Select(finding => finding.Message)));
         }
 
         AssertMirrored(room, side, For(Mirror.Of(HouseOf(room)).Rooms[0], 1));
-    }).QuickCheckThrowOnFailure();
+    }).Check(Config.QuickThrowOnFailure.WithMaxTest(1000));
 
     [Fact]
     public void For_TallCabinetBesideTheLatch_GoesRoundIt()
@@ -69,6 +70,34 @@ public sealed class SwitchSideTests
         // An upper cabinet is over the switch's head.
         Room upper = covered.WithWalls(covered.Walls.Select(wall => wall.WithCoverings(wall.Coverings.Select(one => one.WithBottom(Level.Parse("54 in above finished floor"))))));
         Assert.Equal(CaseFile.Inches("96-1/8"), For(upper, 1).Places[0].At);
+    }
+
+    [Fact]
+    public void For_StudsThatAreStated_NailsToWhatStandsThere()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("switch-studs.csv"))
+        {
+            StudLayout studs = new StudLayout()
+                .WithSpacing(Perhaps(row["spacing"])).WithFirstFace(Perhaps(row["first"])).WithThickness(Perhaps(row["thickness"]))
+                .WithFaces(row["faces"].Length == 0 ? default : new Items<Distance>(row["faces"].Split(';').Select(CaseFile.Inches)))
+                .WithKnown(Enum.Parse<StudKnowledge>(row["known"], true));
+            Opening door = new Opening("entrance", OpeningKind.Door, CaseFile.Inches(row["left"]), CaseFile.Inches(row["right"]))
+                .WithLeaf(CaseFile.Inches("30")).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Away).WithCasing(CaseFile.Inches("2-1/4")).WithReveal(CaseFile.Inches("3/16"));
+            Room room = RoomWith("bedroom", door);
+            room = room.WithWalls(room.Walls.Select(wall => wall.Id == row["on"] ? wall.WithStuds(studs) : wall));
+            Storey? storey = row["on"] == "storey" ? new Storey("first").WithStuds(studs) : null;
+            SwitchSide side = SwitchSide.For(room, "north", "entrance", Switch(1), PartsCatalog.Generic, storey);
+            Assert.Equal(row["id"] + ": " + row["places"], row["id"] + ": " + string.Join("; ", side.Places.Select(place => Said(place) + " packs " + place.Packs)));
+        }
+    }
+
+    [Fact]
+    public void For_AnOpeningBeyondItsWall_SaysWhere()
+    {
+        Room room = RoomWith("bedroom", new Opening("entrance", OpeningKind.Door, CaseFile.Inches("120"), CaseFile.Inches("144")).WithHinge(WallEnd.Left));
+        Assert.NotEmpty(SwitchSide.For(room, "north", "entrance").Refusals);
+        Room beyond = room.WithWalls(room.Walls.Select(wall => wall.WithOpenings(wall.Openings.Select(one => one.WithRight(one.Right + Distance.FromTicks(1))))));
+        Assert.Contains("but its wall is 144 in long", Assert.Throws<ArgumentException>(() => SwitchSide.For(beyond, "north", "entrance")).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -139,7 +168,22 @@ public sealed class SwitchSideTests
             .WithCasing(Eighths(casing)).WithReveal(CaseFile.Inches("3/16"))
         let beside = new Opening("beside", OpeningKind.Door, Eighths(left + width + other), Eighths(left + width + other + 208)).WithLeaf(Eighths(192)).WithHinge(hinge).WithSwing(swing)
             .WithCasing(Eighths(18)).WithReveal(CaseFile.Inches("3/16"))
-        select RoomWith("bedroom", left + width + other + 208 < 1100 ? [entrance, beside] : [entrance]));
+        from studs in Studs
+        let room = RoomWith("bedroom", left + width + other + 208 < 1100 ? [entrance, beside] : [entrance])
+        select room.WithWalls(room.Walls.Select(wall => wall.WithStuds(studs))));
+
+    private static Gen<StudLayout?> Studs { get; } =
+        from isStated in Gen.Frequency((1, Gen.Constant(false)), (3, Gen.Constant(true)))
+        from spacing in Gen.Elements(128, 192)
+        from first in Gen.Choose(40, 128)
+        from end in Gen.Elements(WallEnd.Left, WallEnd.Right)
+        from thick in Gen.Elements(10, 12)
+        from known in Gen.Elements(StudKnowledge.Assumed, StudKnowledge.Declared)
+        from faces in Gen.OneOf(Gen.Constant<int[]>([]), Gen.Choose(1, 78).ArrayOf(6).Select(places => places.Distinct().Select(place => place * 12).ToArray()))
+        select !isStated ? null : new StudLayout().WithSpacing(Eighths(spacing)).WithFirstFace(Eighths(first)).WithFrom(end).WithThickness(Eighths(thick)).WithKnown(known)
+            .WithFaces(faces.Select(Eighths).ToArray());
+
+    private static Distance? Perhaps(string inches) => inches.Length == 0 ? null : CaseFile.Inches(inches);
 
     private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
 }

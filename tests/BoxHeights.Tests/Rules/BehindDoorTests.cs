@@ -1,4 +1,6 @@
+using System;
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using FsCheck;
 using FsCheck.Fluent;
@@ -6,10 +8,10 @@ using Xunit;
 
 namespace BoxHeights.Tests.Rules;
 
-/// <summary>Switches behind open leaves and panels, and in pockets. Common practice, no source; recomputed by hand from jambs and leaves.</summary>
+/// <summary>Switches behind open leaves and panels; and in pockets, which is one fault and told once. Common practice, no source; recomputed by hand from jambs and leaves.</summary>
 public sealed class BehindDoorTests
 {
-    private static readonly RuleSet Rules = new(new[] { "behind-open-door", "behind-barn-door", "pocket-side" }.Select(id => RuleSets.RoughInPractice.Find(id)!));
+    private static readonly RuleSet Rules = new(new[] { "behind-open-door", "behind-barn-door", "in-cavity" }.Select(id => RuleSets.RoughInPractice.Find(id)!));
 
     private static Distance Tick => Distance.FromTicks(1);
 
@@ -76,13 +78,16 @@ public sealed class BehindDoorTests
         Assert.Empty(Found(door.WithPocketOn(WallEnd.Right), CaseFile.Inches("40")));
     }
 
-    // A leaf of 24 in: frame of 49 in from the strike side at 92; the pocket is from 43 to 68 in. A box 2-1/4 in wide lies beside it from 1-1/8 in off.
+    // A leaf of 24 in: frame of 49 in from the strike side at 92; the pocket is from 43 to 68 in. The narrowest box of its kind, 2-1/8 in wide, lies beside it from 1-1/16 in off.
     [Fact]
-    public void Pocket_HoldsNoPartOfABox()
+    public void Pocket_HoldsNoPartOfABox_AndIsToldOnce()
     {
         Opening door = new Opening("d", OpeningKind.PocketDoor, CaseFile.Inches("68"), CaseFile.Inches("92")).WithLeaf(CaseFile.Inches("24")).WithPocketOn(WallEnd.Left);
-        Assert.Empty(Found(door, CaseFile.Inches("41-7/8")));
-        Assert.Equal(["pocket-side"], Found(door, CaseFile.Inches("41-7/8") + Tick));
+        Assert.Empty(Found(door, CaseFile.Inches("41-15/16")));
+        Assert.Equal(["in-cavity"], Found(door, CaseFile.Inches("41-15/16") + Tick));
+        Finding finding = Assert.Single((Box(door, CaseFile.Inches("56")) with { Rules = RuleSets.RoughInPractice }).Evaluate().Findings);
+        Assert.Equal("in-cavity", finding.RuleId);
+        Assert.Throws<ArgumentException>(() => new BehindDoor("pocket", "off the pocket", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Pocket));
         Assert.Empty(Found(door, CaseFile.Inches("98")));
     }
 

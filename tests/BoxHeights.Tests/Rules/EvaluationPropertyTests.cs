@@ -80,6 +80,7 @@ public sealed class EvaluationPropertyTests
                     MoveBoxes move => move.Ids,
                     SetProjection outward => outward.Ids,
                     AddBlocking block => new[] { block.Id },
+                    ChangeMounting held => new[] { held.Id },
                     AddBox => cause.Subjects,
                     _ => ((ResizeBox)remedy).Ids,
                 };

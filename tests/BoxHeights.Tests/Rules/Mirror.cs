@@ -5,7 +5,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>The same dwelling seen in a mirror: left and right change places, heights stay.</summary>
 internal static class Mirror
 {
-    public static Dwelling Of(Dwelling dwelling) => dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(Of(storey.Studs))))
+    public static Dwelling Of(Dwelling dwelling) => dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(Of(storey.Studs, null))))
         .WithRooms(dwelling.Rooms.Select(room => room
             .WithWalls(new Items<Wall>(room.Walls.Select((wall, i) => Of(wall, StudsOf(dwelling, room, wall)).WithTurnDegrees(room.Walls[i > 0 ? i - 1 : room.Walls.Count - 1].TurnDegrees)).Reverse()))
             .WithFixtures(room.Fixtures.Select(fixture => OnWall(room, fixture)))));
@@ -17,7 +17,7 @@ internal static class Mirror
     {
         Distance length = wall.Length;
         return wall
-            .WithStuds(Of(wall.Studs))
+            .WithStuds(Of(wall.Studs, length))
             .WithNoCavity(wall.NoCavity.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)))
             .WithCounters(wall.Counters.Select(one => one.WithLeft(length - one.Right).WithRight(length - one.Left)
                 .WithInterruptions(one.Interruptions.Select(cut => cut.WithLeft(length - cut.Right).WithRight(length - cut.Left)))))
@@ -27,13 +27,19 @@ internal static class Mirror
             .WithBoxes(new Items<DeviceBox>(wall.Boxes.Reverse().Select(box => box
                 .WithAt(box.At is { } at ? length - at : null)
                 .WithMounting(box.Mounting is { Stud: { } stud, Side: { } side } on && stud <= studs
-                    ? on.WithStud(studs + 1 - stud).WithSide(side == StudSide.Left ? StudSide.Right : StudSide.Left)
+                    ? on.WithStud(studs + 1 - stud).WithSide(Other(side))
                     : box.Mounting))));
     }
 
     private static WallEnd? Other(WallEnd? end) => end is { } one ? (one == WallEnd.Left ? WallEnd.Right : WallEnd.Left) : null;
 
-    private static StudLayout? Of(StudLayout? studs) => studs?.WithFrom(studs.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left);
+    private static StudSide Other(StudSide side) => side == StudSide.Left ? StudSide.Right : StudSide.Left;
+
+    /// <summary>Studs that are listed one by one are a wall's own.</summary>
+    private static StudLayout? Of(StudLayout? studs, Distance? length) => studs?
+        .WithFrom(studs.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left)
+        .WithOpenSide(studs.OpenSide is { } open ? Other(open) : null)
+        .WithFaces(length is { } end ? studs.Faces.Select(face => end - face - (studs.Thickness ?? StudPositions.UsualThickness)) : studs.Faces);
 
     private static Fixture OnWall(Room room, Fixture fixture) =>
         fixture is { Wall: { } id, Left: { } left, Right: { } right } && room.Walls.FirstOrDefault(wall => wall.Id == id) is { } wall

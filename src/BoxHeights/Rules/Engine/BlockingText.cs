@@ -3,14 +3,20 @@ namespace BoxHeights.Rules;
 /// <summary>Says what to nail in for a box that nothing holds where it is.</summary>
 internal static class BlockingText
 {
-    // One or two: the trade packs a king out with doubled 2-by blocking; beyond that a block between the studs is less work.
-    private const int MostPacked = 2;
+    /// <summary>One or two 2-bys: the trade packs a king out with doubled 2-by blocking; beyond that a block between the studs is less work.</summary>
+    public const int MostPacked = 2;
 
     private static readonly Distance Near = Distance.FromInches(0, 1, 4);
 
     /// <summary>The cure in one line: a 2-by or two against the stud beside the box if they just fill the gap, else a block across the bay.</summary>
-    public static string For(string id, WallFraming framing, Distance at, BoxSize size, LengthUnits units)
+    /// <param name="id">The box.</param>
+    /// <param name="surface">Its wall face, whose studs are stated.</param>
+    /// <param name="at">Its center.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="units">How to print lengths.</param>
+    public static string For(string id, ResolvedSurface surface, Distance at, BoxSize size, LengthUnits units)
     {
+        WallFraming framing = surface.Framing!;
         Distance left = at - size.HalfWidth;
         Distance right = at + size.HalfWidth;
         Distance toLeft = framing.RoomBeside(left, StudSide.Left);
@@ -26,7 +32,10 @@ internal static class BlockingText
             }
         }
 
-        return "add a block " + Printed.Of(right + toRight - left + toLeft, units) + " long for " + id + " between the studs beside it, "
-            + Printed.Of(left - toLeft, units) + " from the left end of its wall";
+        // Nobody knows how long a bay of assumed studs is, nor where it begins.
+        return framing.Known == StudKnowledge.Assumed
+            ? "add a block for " + id + " between the studs beside it" + AssumedStuds.InBrackets(surface, units)
+            : "add a block " + Printed.Of(right + toRight - left + toLeft, units) + " long for " + id + " between the studs beside it, "
+                + Printed.Of(left - toLeft, units) + " from the left end of its wall";
     }
 }

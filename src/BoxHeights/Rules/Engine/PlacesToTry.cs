@@ -151,6 +151,39 @@ internal sealed class PlacesToTry
         return places;
     }
 
+    /// <summary>Where to try a box against a stud that is packed out with 2-bys, nearest first: where its studs are lumber, and known to stand there.</summary>
+    public List<Distance> PackedPlacesFor(int box)
+    {
+        List<Distance> places = [];
+        if (state.AtOf(box) is not { } at || state.Boxes[box].Surface is not { Framing: { } framing } surface || !framing.IsLumber)
+        {
+            return places;
+        }
+
+        BoxSize size = state.SizeOf(box);
+        foreach (FramingMember member in framing.Members)
+        {
+            for (int packed = 1; packed <= BlockingText.MostPacked && member.IsSure && !framing.IsAssumed(member); packed++)
+            {
+                Distance off = StudPositions.UsualThickness * packed;
+                Beside(member.Left, StudSide.Left, off);
+                Beside(member.Right, StudSide.Right, off);
+            }
+        }
+
+        places.RemoveAll(place => place == at || IsTaken(surface, box, place, size.HalfWidth));
+        places.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
+        return places;
+
+        void Beside(Distance face, StudSide side, Distance off)
+        {
+            if (framing.RoomBeside(face, side) >= off + size.Width)
+            {
+                places.Add(side == StudSide.Left ? face - off - size.HalfWidth : face + off + size.HalfWidth);
+            }
+        }
+    }
+
     private List<Distance> Candidates(StatedSite site, ResolvedSurface surface, Wall wall)
     {
         List<Distance> found = [];

@@ -3,7 +3,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Looks for what mends a cause: the stick before the box, up or down before sideways, with slack before without. Every remedy is tried before it is offered.</summary>
-internal sealed class RemedyFinder
+internal sealed partial class RemedyFinder
 {
     private readonly LayoutState state;
     private readonly Trials trials;
@@ -38,7 +38,7 @@ internal sealed class RemedyFinder
         }
 
         List<Remedy> found = [];
-        if (state.Rules.Set.Find(cause.RuleId) is FramingFit)
+        if (IsAboutWhatHolds(state.Rules.Set.Find(cause.RuleId)))
         {
             // A habit that a box misses as well is in the cause too: each box once.
             HashSet<int> held = [];
@@ -122,41 +122,6 @@ internal sealed class RemedyFinder
         return moves;
     }
 
-    /// <summary>A box that nothing holds where it is goes to a stud, or gets something to be nailed to.</summary>
-    private List<Remedy> Held(Cause cause, int box)
-    {
-        Remedy move = (Remedy?)(Aside(cause, box) ?? Single(cause, box)) ?? NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, Conflict.At(state, box, cause.RuleId), !sticks.IsFree(box));
-        DeviceBox source = state.Boxes[box].Source;
-        if (source.At is not { } at || source.Mounting?.How != MountingMethod.Stud)
-        {
-            return [move];
-        }
-
-        AddBlocking block = new(source.Id, BlockingText.For(source.Id, state.Boxes[box].Surface.Framing!, at, state.SizeOf(box), state.Options.Units));
-        return !trials.Mends(block, cause, [box]) ? [move] : move is MoveBoxes ? [move, block] : [block];
-    }
-
-    /// <summary>The nearest place along the wall that mends it at the height that the box has.</summary>
-    private MoveBoxes? Aside(Cause cause, int box)
-    {
-        if (!sticks.IsFree(box) || state.HeightOf(box) is not { } height)
-        {
-            return null;
-        }
-
-        List<int> one = [box];
-        foreach (Distance? along in places.PlacesFor(box))
-        {
-            MoveBoxes move = Move(one, height, along, true);
-            if (along is not null && trials.Mends(move, cause, one))
-            {
-                return move;
-            }
-        }
-
-        return null;
-    }
-
     /// <summary>Each box by itself; those that there is nothing for share a line where they share the reason.</summary>
     private List<Remedy> OneByOne(Cause cause, List<int> boxes)
     {
@@ -164,9 +129,9 @@ internal sealed class RemedyFinder
         List<(Items<string> Conflicting, bool Stays, List<string> Ids)> none = [];
         foreach (int box in boxes)
         {
-            if (Single(cause, box) is { } move)
+            if (Alone(cause, box) is { } remedy)
             {
-                found.Add(move);
+                found.Add(remedy);
                 continue;
             }
 
@@ -222,12 +187,16 @@ internal sealed class RemedyFinder
     {
         Items<string> ids = new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
         string set = height.Exactly(state.Options.Units);
+        Mounting? held = along is { } there ? state.Boxes[boxes[0]].HeldAt(there, state.Options.Catalog) : null;
         string text = boxes.Count == 1
-            ? "set " + ids[0] + " " + set + (along is { } place ? ", " + Printed.Of(place, state.Options.Units) + " from the left end of its wall" : "")
+            ? "set " + ids[0] + " " + set + (along is { } place ? ", " + Printed.Of(place, state.Options.Units) + " from the left end of its wall" : "") + OnStud(held)
             : "set the stick " + set + " for " + boxes.Count + " boxes: " + ids;
         text += slack ? "" : " (no slack)";
-        return new(ids, height, along, slack, text);
+        return new(ids, height, along, held, slack, text);
     }
+
+    private static string OnStud(Mounting? held) =>
+        held is { Stud: { } stud, Side: { } side } ? ", on the " + (side == StudSide.Left ? "left" : "right") + " side of stud " + stud : "";
 
     private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
     {

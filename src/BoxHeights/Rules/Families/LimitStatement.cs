@@ -15,6 +15,9 @@ public readonly struct LimitZone
     /// <param name="clear">The heights at which the box is clear of it, as <see cref="PlacementSite"/> gives them.</param>
     public LimitZone(Distance left, Distance right, in AllowedHeights clear) => this.clear = [new Slab(left.Ticks, right.Ticks, clear)];
 
+    /// <summary>Whether it is a part of the surface: then it tells where the box is along it.</summary>
+    internal bool IsAPart => clear is not null;
+
     /// <summary>Whether a box is in the zone; null where that isn't known.</summary>
     internal bool? Holds(in Place place) => clear is null ? true : SlabJudge.Verdict(clear, place) switch
     {

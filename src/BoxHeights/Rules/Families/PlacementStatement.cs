@@ -5,11 +5,12 @@ namespace BoxHeights.Rules;
 /// <summary>A stretch along a wall and the heights that a rule allows there.</summary>
 public readonly struct Slab
 {
-    internal Slab(long left, long right, in AllowedHeights allowed)
+    internal Slab(long left, long right, in AllowedHeights allowed, bool restsOnAssumedStuds = false)
     {
         LeftTicks = left;
         RightTicks = right;
         Allowed = allowed;
+        RestsOnAssumedStuds = restsOnAssumedStuds;
     }
 
     /// <summary>The stretch's left end, from the wall's left end.</summary>
@@ -24,6 +25,9 @@ public readonly struct Slab
     internal long LeftTicks { get; }
 
     internal long RightTicks { get; }
+
+    /// <summary>Whether it is so only if studs stand where they are assumed to, which a finding then says.</summary>
+    internal bool RestsOnAssumedStuds { get; }
 }
 
 /// <summary>Takes what a placement rule states.</summary>
@@ -43,11 +47,14 @@ public sealed class PlacementStatement
     /// <param name="left">Its left end; <see cref="Distance.MinValue"/> for all that lies left.</param>
     /// <param name="right">Its right end; <see cref="Distance.MaxValue"/> for all that lies right.</param>
     /// <param name="allowed">The heights.</param>
-    public void Within(Distance left, Distance right, in AllowedHeights allowed)
+    public void Within(Distance left, Distance right, in AllowedHeights allowed) => Within(left, right, allowed, false);
+
+    /// <summary>These heights are allowed over a stretch, perhaps only if studs stand where they are assumed to.</summary>
+    internal void Within(Distance left, Distance right, in AllowedHeights allowed, bool restsOnAssumedStuds)
     {
         if (left <= right)
         {
-            slabs.Add(new(left.Ticks, right.Ticks, allowed));
+            slabs.Add(new(left.Ticks, right.Ticks, allowed, restsOnAssumedStuds));
         }
     }
 

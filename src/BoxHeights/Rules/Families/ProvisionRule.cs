@@ -104,6 +104,9 @@ public sealed class ProvisionGroup
     /// <summary>The tape's error, where the box's height was measured.</summary>
     internal Facts TapeOf(int index) => state.IsMeasured(members[index]) ? Facts.TapeReading : Facts.None;
 
+    /// <summary>How the studs are assumed to stand that alone tell where a box is, in brackets; empty where its place is known.</summary>
+    internal string AssumedStudsOf(int index) => state.IsPlacedByAssumedStud(members[index]) ? AssumedStuds.InBrackets(SurfaceOf(index), state.Options.Units) : "";
+
     internal ResolvedSurface SurfaceOf(int index) => state.Boxes[members[index]].Surface;
 
     internal bool IsFixed(int index) => state.Boxes[members[index]].Source is { Pinned: true } or { Existing: true };

@@ -18,7 +18,9 @@ internal static class BodyClear
     /// <param name="bottom">Its lower edge; the floor where that is null.</param>
     /// <param name="top">Its upper edge; the ceiling where that is null.</param>
     /// <param name="keptOff">Whether the piece is taken wider by a distance to keep from it.</param>
-    public static void State(PlacementSite site, PlacementStatement statement, Distance left, Distance right, Level? bottom, Level? top, bool keptOff = false)
+    /// <param name="isAssumed">Whether where the piece stands is only assumed.</param>
+    public static void State(
+        PlacementSite site, PlacementStatement statement, Distance left, Distance right, Level? bottom, Level? top, bool keptOff = false, bool isAssumed = false)
     {
         AllowedHeights off = (top is { } high ? site.AtLeast(TargetLine.BoxBottom, high, left, right) : AllowedHeights.Nothing)
             | (bottom is { } low ? site.AtMost(TargetLine.BoxTop, low, left, right) : AllowedHeights.Nothing);
@@ -26,12 +28,12 @@ internal static class BodyClear
         Distance tick = Distance.FromTicks(1);
         Distance least = EvenSize.Half(wide.From);
         Distance most = EvenSize.Half(wide.To);
-        statement.Within(left - least + tick, right + least - tick, off);
+        statement.Within(left - least + tick, right + least - tick, off, isAssumed);
         if (keptOff && least < most)
         {
             AllowedHeights ifWide = AllowedHeights.OneOf(off, AllowedHeights.Anything, Facts.BoxSize);
-            statement.Within(left - most + tick, left - least, ifWide);
-            statement.Within(right + least, right + most - tick, ifWide);
+            statement.Within(left - most + tick, left - least, ifWide, isAssumed);
+            statement.Within(right + least, right + most - tick, ifWide, isAssumed);
         }
     }
 }

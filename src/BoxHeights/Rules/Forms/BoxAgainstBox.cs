@@ -73,7 +73,7 @@ public sealed record BoxAgainstBox : ProvisionRule
         foreach (Overlap overlap in found)
         {
             group.TryCenter(overlap.Subject, out DistanceRange center);
-            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => words + overlap.Others);
+            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => words + overlap.Others + overlap.AssumedStuds);
         }
     }
 
@@ -187,6 +187,9 @@ public sealed record BoxAgainstBox : ProvisionRule
 
         public string Others { get; private set; } = "";
 
+        /// <summary>How studs are assumed to stand, where they tell where one of them is.</summary>
+        public string AssumedStuds { get; private set; } = "";
+
         public void Add(ProvisionGroup group, int other, Distance between, Verdict verdict, Facts needs)
         {
             group.TryCenter(Subject, out DistanceRange own);
@@ -195,6 +198,7 @@ public sealed record BoxAgainstBox : ProvisionRule
             Allowed &= DistanceSet.Outside(center - between, center + between);
             Verdict = verdict > Verdict ? verdict : Verdict;
             Needs |= needs;
+            AssumedStuds = AssumedStuds.Length > 0 ? AssumedStuds : group.AssumedStudsOf(Subject) is { Length: > 0 } of ? of : group.AssumedStudsOf(other);
             Others += (Others.Length == 0 ? "" : ", ") + group.IdOf(other);
         }
     }

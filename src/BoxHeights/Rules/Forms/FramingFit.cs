@@ -8,9 +8,6 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed record FramingFit : PlacementRule
 {
-    // More than a wall of 100 ft has; what is stated costs work for each of them.
-    private const int Most = 1_000;
-
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -47,7 +44,7 @@ public sealed record FramingFit : PlacementRule
         }
 
         bool isKnown = framing.Known != StudKnowledge.Assumed;
-        if (!site.Box.Size.IsStated || framing.Members.Count > Most)
+        if (!site.Box.Size.IsStated || framing.Members.Count > WallFraming.MostWorkedThrough)
         {
             statement.NotJudged(site.Box.Size.IsStated ? "the wall has more studs than can be judged" : "no size is known for this box");
             return;
@@ -65,7 +62,7 @@ public sealed record FramingFit : PlacementRule
             {
                 if (member.IsSure)
                 {
-                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top, method == MountingMethod.CutIn);
+                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top, method == MountingMethod.CutIn, framing.IsAssumed(member));
                 }
             }
         }
@@ -74,7 +71,7 @@ public sealed record FramingFit : PlacementRule
     /// <summary>Over the bottom plate, and under one top plate at least. The track of metal studs is thinner and isn't judged.</summary>
     private static void BetweenPlates(PlacementSite site, PlacementStatement statement)
     {
-        if (site.Framing!.Thickness < StudPositions.UsualThickness)
+        if (!site.Framing!.IsLumber)
         {
             return;
         }

@@ -132,6 +132,12 @@ public sealed class Finding
 
     internal FindingText Text => Details.Text;
 
+    /// <summary>Whether where the box is along its wall is only assumed.</summary>
+    internal bool IsPlacedByAssumedStud => Box >= 0 && state.IsPlacedByAssumedStud(Box);
+
+    /// <summary>How the studs of its wall are assumed to stand, in brackets; empty where they are known.</summary>
+    internal string AssumedStuds => BoxHeights.AssumedStuds.InBrackets(state.Boxes[Box].Surface, state.Options.Units);
+
     /// <summary>The rule, where it is about a quantity that no move of the box mends.</summary>
     internal LimitRule? Limit => limit?.Rule;
 

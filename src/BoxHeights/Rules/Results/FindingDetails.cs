@@ -23,9 +23,9 @@ internal sealed class FindingDetails
     public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = Facts.BrokenPart };
 
     public static FindingDetails Of(LengthUnits units, StatedLimit limit, in LimitJudgement judged, in Place place) =>
-        new(FindingText.Of(units, limit.Rule, judged.Of!.Because))
+        new(FindingText.Of(units, limit.Rule, judged.Of!))
         {
-            Measured = judged.Of.Measured,
+            Measured = judged.Of!.Measured,
             Allowed = judged.Of.Allowed,
             Margin = judged.Margin,
             Needs = judged.Needs,

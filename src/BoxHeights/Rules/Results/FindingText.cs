@@ -25,12 +25,15 @@ internal sealed class FindingText
         this.place = place;
     }
 
+    /// <summary>Whether what a limit says is true of a part of the surface only.</summary>
+    private bool IsOfAPart { get; init; }
+
     public static FindingText Of(LayoutFault fault) => new(default, null, fault, null, [], 0, default);
 
     public static FindingText Of(LengthUnits units, StatedSite[] sites, int placement, in Place place) =>
         new(units, sites[0].Placements[placement].Rule, null, null, sites, placement, place);
 
-    public static FindingText Of(LengthUnits units, LimitRule rule, Func<string> because) => new(units, rule, null, because, [], 0, default);
+    public static FindingText Of(LengthUnits units, LimitRule rule, LimitCase of) => new(units, rule, null, of.Because, [], 0, default) { IsOfAPart = of.Zone.IsAPart };
 
     public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<string>? ofThisBox) => new(units, rule, null, ofThisBox, [], 0, default);
 
@@ -77,7 +80,34 @@ internal sealed class FindingText
                 : any ? ofThisBox + ", or here " + allowed : ofThisBox);
         }
 
+        text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
+    }
+
+    /// <summary>Whether nothing would be found if studs didn't stand where they are assumed to.</summary>
+    private bool RestsOnAssumedStuds(Finding finding)
+    {
+        bool rests = IsOfAPart && finding.IsPlacedByAssumedStud;
+        foreach (StatedSite site in sites)
+        {
+            foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
+            {
+                if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings))
+                {
+                    continue;
+                }
+
+                bool isOfAPlace = slab.LeftTicks != long.MinValue || slab.RightTicks != long.MaxValue;
+                if (!slab.RestsOnAssumedStuds && !(isOfAPlace && finding.IsPlacedByAssumedStud))
+                {
+                    return false;
+                }
+
+                rests = true;
+            }
+        }
+
+        return rests;
     }
 
     private string OfThisBox() => because is null ? "" : ", " + because();

@@ -35,12 +35,13 @@ public abstract class Remedy
 /// <summary>Sets one box, or all boxes that were set by one stick, to another height, and one box perhaps to another place along its wall.</summary>
 public sealed class MoveBoxes : Remedy
 {
-    internal MoveBoxes(Items<string> ids, BoxHeight height, Distance? along, bool hasSlack, string text)
+    internal MoveBoxes(Items<string> ids, BoxHeight height, Distance? along, Mounting? held, bool hasSlack, string text)
         : base(text)
     {
         Ids = ids;
         Height = height;
         Along = along;
+        Mounting = held;
         HasSlack = hasSlack;
     }
 
@@ -53,6 +54,9 @@ public sealed class MoveBoxes : Remedy
     /// <summary>The new place along the wall; null where they stay.</summary>
     public Distance? Along { get; }
 
+    /// <summary>How the box is held at the new place, by the stud and side that it is then nailed to where studs are known; null where it stays, or nothing is said of that.</summary>
+    public Mounting? Mounting { get; }
+
     /// <summary>Whether the height keeps the workmanship margin from every limit.</summary>
     public bool HasSlack { get; }
 
@@ -62,7 +66,7 @@ public sealed class MoveBoxes : Remedy
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
 
     internal override DeviceBox Changed(DeviceBox box) =>
-        box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : box.Mounting?.WithStud(null).WithSide(null) };
+        box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : Mounting };
 }
 
 /// <summary>Adds boxes: one in most cases.</summary>
@@ -143,24 +147,60 @@ public sealed class SetProjection : Remedy
     internal override DeviceBox Changed(DeviceBox box) => box with { SetFor = Projection };
 }
 
-/// <summary>Adds blocking for a box to be nailed to.</summary>
+/// <summary>Adds blocking for a box to be nailed to, where it is or where it is moved to.</summary>
 public sealed class AddBlocking : Remedy
 {
     /// <summary>Blocking to add.</summary>
     /// <param name="id">The box.</param>
     /// <param name="text">What to do, in one line.</param>
-    public AddBlocking(string id, string text)
-        : base(text) => Id = id ?? throw new ArgumentNullException(nameof(id));
+    /// <param name="along">The center of the box when it is nailed to the blocking, from the left end of its wall; null where that stays as it is described.</param>
+    public AddBlocking(string id, string text, Distance? along = null)
+        : base(text)
+    {
+        Id = id ?? throw new ArgumentNullException(nameof(id));
+        Along = along;
+    }
 
     /// <summary>The box.</summary>
     public string Id { get; }
+
+    /// <summary>The center of the box when it is nailed to the blocking, from the left end of its wall; null where that stays as it is described.</summary>
+    public Distance? Along { get; }
 
     internal override Items<string> Changes => new[] { Id };
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
 
-    internal override DeviceBox Changed(DeviceBox box) => box with { Mounting = new Mounting(MountingMethod.Blocking) };
+    internal override DeviceBox Changed(DeviceBox box) => box with { Mounting = new Mounting(MountingMethod.Blocking), At = Along ?? box.At };
+}
+
+/// <summary>Holds a box in another way where it is: on a bracket, on a bar that spans its bay.</summary>
+public sealed class ChangeMounting : Remedy
+{
+    internal ChangeMounting(string id, Mounting mounting, Distance along, string text)
+        : base(text)
+    {
+        Id = id;
+        Mounting = mounting;
+        Along = along;
+    }
+
+    /// <summary>The box.</summary>
+    public string Id { get; }
+
+    /// <summary>How it is held then.</summary>
+    public Mounting Mounting { get; }
+
+    /// <summary>Where its center is, from the left end of its wall: a box that was placed by its stud stays there.</summary>
+    public Distance Along { get; }
+
+    internal override Items<string> Changes => new[] { Id };
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
+
+    internal override DeviceBox Changed(DeviceBox box) => box with { Mounting = Mounting, At = Along };
 }
 
 /// <summary>Nothing was found that mends it: no place straight up or down or along the wall, because these rules leave none together, or no box that is large enough.</summary>

@@ -74,7 +74,8 @@ internal static class RandomDwelling
         .With((x, v) => x.WithFrom(v), OneOf<WallEnd>())
         .With((x, v) => x.WithThickness(v), Maybe(Lengths))
         .With((x, v) => x.WithFaces(v), Few(Offsets))
-        .With((x, v) => x.WithKnown(v), OneOf<StudKnowledge>());
+        .With((x, v) => x.WithKnown(v), OneOf<StudKnowledge>())
+        .With((x, v) => x.WithOpenSide(v), Maybe(OneOf<StudSide>()));
 
     public static Gen<BoardLayout> Boards { get; } = Gen.Constant(new BoardLayout())
         .With((x, v) => x.WithHung(v), OneOf<BoardDirection>())
@@ -150,7 +151,8 @@ internal static class RandomDwelling
         .With((x, v) => x.WithSurface(v), Maybe(OneOf<BoxSurface>()))
         .With((x, v) => x.WithMounting(v), Perhaps(OneOf<MountingMethod>().Select(how => new Mounting(how))
             .With((x, v) => x.WithStud(v), Maybe(Counts))
-            .With((x, v) => x.WithSide(v), Maybe(OneOf<StudSide>()))))
+            .With((x, v) => x.WithSide(v), Maybe(OneOf<StudSide>()))
+            .With((x, v) => x.WithSpan(v), Maybe(from least in Lengths from more in Sizes select new DistanceRange(least, least + more)))))
         .With((x, v) => x.WithAt(v), Maybe(Sizes))
         .With((x, v) => x.WithPlan(v), Maybe(Points))
         .With((x, v) => x.WithHeight(v), Maybe(Heights))

@@ -19,6 +19,7 @@ internal static class BoxShapes
         .Required("how", x => x.How, Words.MountingMethod, "The method.", out MemberKey<MountingMethod> how)
         .Optional("stud", x => x.Stud, (x, v) => x.WithStud(v), Texts.Count, "The stud it is on, counted from the left end of the wall, the first full stud being 1.")
         .Optional("side", x => x.Side, (x, v) => x.WithSide(v), Words.StudSide, "The side of that stud.")
+        .Optional("span", x => x.Span, (x, v) => x.WithSpan(v), Ranges.Distance, "The clear bays that a bar, or a bracket held at both ends, spans; a range for one that adjusts.")
         .Build(v => new(v.Get(how)));
 
     internal static Shape<MeasuredHeight> Measured { get; } = new ShapeBuilder<MeasuredHeight>("measuredHeight", "A height read from a tape.")

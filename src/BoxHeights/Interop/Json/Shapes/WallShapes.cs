@@ -10,6 +10,7 @@ internal static class WallShapes
         .Optional("thickness", x => x.Thickness, (x, v) => x.WithThickness(v), Texts.Distance, "The thickness of a stud; 1-1/2 in unless stated.")
         .List("faces", x => x.Faces, (x, v) => x.WithFaces(v), Texts.Distance, "The left faces of the studs themselves, from the wall's left end, where they are known one by one.")
         .Usual("known", default(StudKnowledge), x => x.Known, (x, v) => x.WithKnown(v), Words.StudKnowledge, "Whether the layout is assumed, declared by the framer, or measured.")
+        .Optional("openSide", x => x.OpenSide, (x, v) => x.WithOpenSide(v), Words.StudSide, "The side that the open, lipped side of metal studs faces; not for lumber.")
         .Build(_ => new());
 
     internal static Shape<BoardLayout> Boards { get; } = new ShapeBuilder<BoardLayout>("boardLayout", "How wall board is hung.")

@@ -1,0 +1,48 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A box on a bar, or on a bracket held at both ends, is in a bay that the bar spans: neither wider nor narrower.</summary>
+/// <remarks>Silent where what it spans isn't stated, and in bays whose width isn't sure: where a stud may or may not stand, a post or a duct fills some of it, or an opening is in it.</remarks>
+public sealed record BarSpan : PlacementRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    public BarSpan(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override bool AsksForAPlace => true;
+
+    /// <inheritdoc/>
+    public override string Numbers => "the clear bay at least and at most what the bar is stated to span";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Box is not { Surface: BoxSurface.Wall, Mounting: MountingMethod.Bar or MountingMethod.Bracket, Span: { } span, Size.IsStated: true }
+            || site.Framing is not { Members.Count: > 0 and <= WallFraming.MostWorkedThrough } framing)
+        {
+            return;
+        }
+
+        // A box that isn't clear of the studs beside it is framing's concern.
+        Distance half = EvenSize.Half(site.Box.Size.WidthRange.From);
+        foreach (FramingBay bay in FramingBay.Of(site.Wall!, framing))
+        {
+            if (!span.Contains(bay.Width))
+            {
+                AllowedHeights over = AllowedHeights.Nothing;
+                foreach (Level top in bay.Tops)
+                {
+                    over |= site.AtLeast(TargetLine.BoxTop, top, bay.Left, bay.Right);
+                }
+
+                statement.Within(bay.Left + half, bay.Right - half, over, bay.IsAssumed);
+            }
+        }
+    }
+}
