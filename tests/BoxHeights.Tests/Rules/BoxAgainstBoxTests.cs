@@ -63,6 +63,19 @@ public sealed class BoxAgainstBoxTests
         }
     }
 
+    // A square box that is too deep itself, whether its depth is stated or told by its volume.
+    [Theory]
+    [InlineData(null)]
+    [InlineData("2-1/8")]
+    public void Depth_OfASquareBoxOverTheWall_IsMendedByAShallowerOne(string? depth)
+    {
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, "cavity-depth"), Wall = wall => wall.WithCavity(In(1.5m)).WithBoards(new BoardLayout().WithThickness(In(0.5m))) };
+        DeviceBox square = box.Box.WithKind(BoxKind.FourSquare).WithVolume(Volume.FromCubicInches(30.3m));
+        box = (box with { Box = depth is null ? square : square.WithSize(new BoxSize(In(4), In(4), CaseFile.Inches(depth))) }).At(BoxHeight.Parse("16 in to top above subfloor"));
+        Remedy remedy = Assert.Single(Assert.Single(box.Evaluate().Findings).Remedies);
+        Assert.StartsWith("take a four-square box of 21 in3, 1-1/2 in deep, with a ring for", remedy.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Depth_OfACutInBoxOverTheWall_HasNoSquareBoxInItsPlace()
     {

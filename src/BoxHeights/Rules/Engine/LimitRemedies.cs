@@ -62,8 +62,9 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
             }
             else if (mended.Volume is { } volume)
             {
-                BoxKind? other = mended.Kind is { } kind && kind != box.Kind ? kind : null;
-                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size || mended.Size is null ? null : mended.Size, other));
+                // One that is smaller, or of the size of its kind, isn't the same box with more room.
+                bool isAnother = mended.Kind != box.Source.Kind || volume < box.Volume || (mended.Size is null && box.Source.Size is not null);
+                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size, isAnother ? mended.Kind : null));
             }
         }
 
@@ -87,7 +88,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
 
         string deep = way.Size is { Depth: { } depth } ? " and " + Print(depth) + " deep" : "";
         return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind
-            ? "take a " + kind + " box of " + way.Volume + (BoxDepths.Of(kind, 1, way.Volume) is { IsExact: true } depthOf ? ", " + Print(depthOf.From) + " deep," : "") + " with a ring for " + ids
+            ? "take a " + kind + " box of " + way.Volume + (BoxDepths.Of(kind, 1, way.Volume) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
             : "take a box marked at least " + way.Volume + deep + " for " + ids);
     }
 
