@@ -46,7 +46,7 @@ internal static class Program
 
         if (request.Plan)
         {
-            RoomPlan plan = new RoughInPlanner(request.Rules).Plan(Bare(dwelling));
+            RoomPlan plan = new RoughInPlanner(request.Rules).Plan(BareHouse.Of(dwelling));
             output.Write(plan.ToText());
             output.Write("\n");
             dwelling = plan.Dwelling;
@@ -76,17 +76,6 @@ internal static class Program
         }
 
         return null;
-    }
-
-    /// <summary>The house as the framers left it: what was there before stays, what is still to be set isn't there yet.</summary>
-    private static Dwelling Bare(Dwelling dwelling)
-    {
-        foreach (PlacedBox placed in dwelling.PlacedBoxes())
-        {
-            dwelling = placed.Box.Existing ? dwelling : dwelling.WithoutBox(placed.Box.Id);
-        }
-
-        return dwelling;
     }
 
     private static bool TryWrite(string folder, Dwelling dwelling, Evaluation evaluation, MarkSheet marks, TextWriter error)

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Tests.Rules;
 using BoxHeights.Tests.Standards;
 using FsCheck;
 using FsCheck.Fluent;
@@ -47,6 +48,21 @@ public sealed class RoughInPlannerTests
         RoomPlan plan = Planner.Plan(Bare(seed, rooms));
         Assert.Empty(plan.Obstacles);
         Assert.DoesNotContain(Evaluator.Evaluate(plan.Dwelling).Findings, finding => finding.Severity > Severity.Note || finding.Outcome == Outcome.Unknown);
+    }
+
+    // Furring of 1-1/2 in with 1/2 in of board takes no box of 2-3/4 in: the receptacle that a basement has to have goes to another wall, or nowhere.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Plan_OfAFurredBasement_SetsNoUsualBoxInTheFurring(int furred)
+    {
+        Dwelling house = new SquareRoom { Kind = RoomKind.Basement }.House();
+        int wall = 0;
+        house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(one => wall++ < furred ? one.WithCavity(In(1.5m)).WithBoards(new BoardLayout().WithThickness(In(0.5m))) : one))));
+        RoomPlan plan = Planner.Plan(house);
+        Assert.Equal(furred < 4, plan.Dwelling.PlacedBoxes().Any(placed => placed.Box.Purpose == BoxPurpose.Basement));
+        Assert.DoesNotContain(plan.Dwelling.PlacedBoxes(), placed => placed.Address == SquareRoom.Id + "/north" && placed.Box.Purpose == BoxPurpose.Basement);
+        Assert.Equal(furred < 4, plan.Obstacles.Count == 0);
     }
 
     // What reach documents ask is firmer than where boxes are usually set: 16 in to the top is too low for them.

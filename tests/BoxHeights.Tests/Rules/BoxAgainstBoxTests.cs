@@ -38,7 +38,50 @@ public sealed class BoxAgainstBoxTests
         Assert.Equal((Verdict.Passes, Verdict.Fails), (Deep(In(2)), Deep(In(2) + Tick)));
         Finding finding = Assert.Single((box with { Box = box.Box.WithSize(new BoxSize(In(4), In(4), In(2.125m))) }).At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate().Findings);
         Assert.Contains("reaching 1-5/8 in behind the face of the studs", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("shallower", Assert.IsType<NoneFound>(Assert.Single(finding.Remedies)).Text, StringComparison.Ordinal);
+    }
+
+    // NEC Table 314.16(A): a 4 in square box of 21.0 in³ is 1-1/2 in deep, one of 18.0 in³ 1-1/4 in. The roomiest that the wall takes is offered, in nothing shallower than both none.
+    [Theory]
+    [InlineData("2-1/8", 30.3)]
+    [InlineData("1-1/2", 21.0)]
+    [InlineData("1-1/4", 18.0)]
+    [InlineData("1-1/8", null)]
+    public void Depth_OverTheWall_IsMendedByTheRoomiestSquareBoxThatFits(string cavity, double? cubicInches)
+    {
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, "cavity-depth"), Wall = wall => wall.WithCavity(CaseFile.Inches(cavity)).WithBoards(new BoardLayout().WithThickness(In(0.5m))) };
+        box = (box with { Box = box.Box.WithKind(BoxKind.NailOn).WithVolume(Volume.FromCubicInches(18)) }).At(BoxHeight.Parse("16 in to top above subfloor"));
+        Remedy remedy = Assert.Single(Assert.Single(box.Evaluate().Findings).Remedies);
+        if (cubicInches is { } room)
+        {
+            ResizeBox mended = Assert.IsType<ResizeBox>(remedy);
+            Assert.Equal((BoxKind.FourSquare, Volume.FromCubicInches((decimal)room)), (mended.Kind!.Value, mended.Volume));
+            Assert.Null(mended.Size);
+        }
+        else
+        {
+            Assert.IsType<NoneFound>(remedy);
+        }
+    }
+
+    // A square box that is too deep itself, whether its depth is stated or told by its volume.
+    [Theory]
+    [InlineData(null)]
+    [InlineData("2-1/8")]
+    public void Depth_OfASquareBoxOverTheWall_IsMendedByAShallowerOne(string? depth)
+    {
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, "cavity-depth"), Wall = wall => wall.WithCavity(In(1.5m)).WithBoards(new BoardLayout().WithThickness(In(0.5m))) };
+        DeviceBox square = box.Box.WithKind(BoxKind.FourSquare).WithVolume(Volume.FromCubicInches(30.3m));
+        box = (box with { Box = depth is null ? square : square.WithSize(new BoxSize(In(4), In(4), CaseFile.Inches(depth))) }).At(BoxHeight.Parse("16 in to top above subfloor"));
+        Remedy remedy = Assert.Single(Assert.Single(box.Evaluate().Findings).Remedies);
+        Assert.StartsWith("take a four-square box of 21 in3, 1-1/2 in deep, with a ring for", remedy.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Depth_OfACutInBoxOverTheWall_HasNoSquareBoxInItsPlace()
+    {
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, "cavity-depth"), Wall = wall => wall.WithCavity(In(1.5m)).WithBoards(new BoardLayout().WithThickness(In(0.5m))) };
+        box = (box with { Box = box.Box.WithKind(BoxKind.CutIn).WithSize(new BoxSize(In(2.25m), In(3.75m), In(2.5m))) }).At(BoxHeight.Parse("16 in to top above subfloor"));
+        Assert.Contains("shallower", Assert.IsType<NoneFound>(Assert.Single(Assert.Single(box.Evaluate().Findings).Remedies)).Text, StringComparison.Ordinal);
     }
 
     // 3-1/2 in of cavity and 1/2 in of board on each side are 4-1/2 in from face to face: two boxes of 2-1/4 in, and none deeper.

@@ -13,6 +13,8 @@ public sealed class StairRuleTests
 {
     private static readonly RuleSet Code = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
 
+    private static readonly bool[] EitherWay = [false, true];
+
     private static Distance Tick => Distance.FromTicks(1);
 
     // 105 in, 14 risers of 7-1/2 in, floors of 3/4 in; first nosing at 20 in, treads of 10 in.
@@ -198,6 +200,34 @@ public sealed class StairRuleTests
         Assert.Empty(Lights(CaseFile.Inches("10"), CaseFile.Inches("7-1/2")));
     }
 
+    [Fact]
+    public void PathLights_OffTheirPlaceOrHeight_AreSetRightByTheirRemedy() => Prop.ForAll(Arb.From(Gen.Choose(-32, 32).ArrayOf(2)), n =>
+    {
+        LayoutEvaluator evaluator = new(new RuleSet([RuleSets.RoughInPractice.Find("stair-path-lights")!]));
+        foreach (bool mirrored in EitherWay)
+        {
+            Dwelling house = Lit(StairGeometryTests.Eighths(n[0]), StairGeometryTests.Eighths(n[1] / 6), mirrored);
+            foreach (Finding finding in evaluator.Evaluate(house).Findings)
+            {
+                MoveBoxes move = Assert.IsType<MoveBoxes>(Assert.Single(finding.Remedies));
+                Assert.Equal("L5", Assert.Single(move.Ids));
+                Assert.Equal(Datum.Nosing, move.Height.Datum);
+                Assert.Empty(evaluator.Evaluate(move.ApplyTo(house)).Findings);
+
+                // The middle of tread 5 is 20 + 45 in from the wall's end; a light that is on its place stays there.
+                Distance middle = CaseFile.Inches("65");
+                Assert.Equal(System.Math.Abs(n[0]) <= 8 ? null : mirrored ? CaseFile.Inches("170") - middle : middle, move.Along);
+            }
+        }
+    }).QuickCheckThrowOnFailure();
+
+    [Fact]
+    public void PathLights_Pinned_AreOfferedNothing()
+    {
+        Dwelling house = Lit(CaseFile.Inches("3"), default, false).WithBoxes(box => box.WithPinned(true));
+        Assert.Empty(Assert.Single(new LayoutEvaluator(RuleSets.RoughInPractice).Evaluate(house).Findings, finding => finding.RuleId == "stair-path-lights").Remedies);
+    }
+
     // 15 in and 38 in up the flight, treads of 10 in: at 5 and at 8 on their treads.
     [Fact]
     public void PathLights_TwoThatDiffer_AreFoundAlikeInAnyOrder()
@@ -221,8 +251,10 @@ public sealed class StairRuleTests
     private static DeviceBox Switch(string id) =>
         new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch }).WithAt(CaseFile.Inches("30")).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));
 
+    private static string[] Lights(Distance shift, Distance up, bool mirrored = false) => Findings(Lit(shift, up, mirrored), "stair-path-lights");
+
     /// <summary>Lights 6 in above the middle of treads 1, 3, 5 …, the third of them shifted.</summary>
-    private static string[] Lights(Distance shift, Distance up, bool mirrored = false)
+    private static Dwelling Lit(Distance shift, Distance up, bool mirrored)
     {
         Distance wall = CaseFile.Inches("170");
         DeviceBox[] boxes = Enumerable.Range(0, 5).Select(light => 1 + (2 * light)).Select(tread =>
@@ -234,7 +266,7 @@ public sealed class StairRuleTests
                 .WithHeight(BoxHeight.ToCenter(CaseFile.Inches(high) + (tread == 5 ? up : Distance.Zero), Datum.Subfloor));
         }).ToArray();
         StairFlight flight = mirrored ? Stair.WithFirstNosing(wall - CaseFile.Inches("20")).WithClimbs(WallEnd.Left) : Stair;
-        return Findings(House(flight, boxes), "stair-path-lights");
+        return House(flight, boxes);
     }
 
     private static string[] Findings(Dwelling house, string rule) =>

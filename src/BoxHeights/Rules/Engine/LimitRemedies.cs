@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>What mends a limit: for boxes that are mended alike one larger box, one deeper box, or one projection. Each is tried before it is offered.</summary>
+/// <summary>What mends a limit: for boxes that are mended alike one larger box, one deeper or shallower box, or one projection. Each is tried before it is offered.</summary>
 internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<int>, bool> mends)
 {
     public Items<Remedy> For(Cause cause, LimitRule rule)
@@ -58,11 +58,13 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         {
             if (mended.SetFor is { } projection && mended.SetFor != box.SetFor)
             {
-                ways.Add(new(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null));
+                ways.Add(new(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null, null));
             }
             else if (mended.Volume is { } volume)
             {
-                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size));
+                // One that is smaller, or of the size of its kind, isn't the same box with more room.
+                bool isAnother = mended.Kind != box.Source.Kind || volume < box.Volume || (mended.Size is null && box.Source.Size is not null);
+                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size, isAnother ? mended.Kind : null));
             }
         }
 
@@ -85,7 +87,9 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         }
 
         string deep = way.Size is { Depth: { } depth } ? " and " + Print(depth) + " deep" : "";
-        return new ResizeBox(ids, way.Volume!.Value, way.Size, "take a box marked at least " + way.Volume + deep + " for " + ids);
+        return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind
+            ? "take a " + kind + " box of " + way.Volume + (BoxDepths.Of(kind, 1, way.Volume) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
+            : "take a box marked at least " + way.Volume + deep + " for " + ids);
     }
 
     /// <summary>A square box wears a plaster ring. What is there already, or hangs on the board or in masonry, can't be set further out any more.</summary>
@@ -105,5 +109,5 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         Extension,
     }
 
-    private sealed record Way(Distance? Projection, Distance Further, BringOut How, Volume? Volume, BoxSize? Size);
+    private sealed record Way(Distance? Projection, Distance Further, BringOut How, Volume? Volume, BoxSize? Size, BoxKind? Kind);
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -24,7 +25,7 @@ internal sealed partial class RemedyFinder
         Finding first = cause.Findings[0];
         if (first.Space is { } lacking)
         {
-            return Added(cause, lacking);
+            return lacking.Moved is { } moved ? SetRight(cause, moved) : Added(cause, lacking);
         }
 
         if (first.Box < 0 || (first.Needs & Facts.BrokenPart) != 0)
@@ -197,6 +198,20 @@ internal sealed partial class RemedyFinder
 
     private static string OnStud(Mounting? held) =>
         held is { Stud: { } stud, Side: { } side } ? ", on the " + (side == StudSide.Left ? "left" : "right") + " side of stud " + stud : "";
+
+    /// <summary>A box to where its neighbors ask for it, on the steps that marks have.</summary>
+    private Items<Remedy> SetRight(Cause cause, DeviceBox moved)
+    {
+        int box = Array.FindIndex(state.Boxes, one => one.Source.Id == moved.Id);
+        if (!sticks.IsFree(box) || moved is not { At: { } at, Height: { } height })
+        {
+            return default;
+        }
+
+        Distance? along = at == state.AtOf(box) ? null : at.RoundNearest(state.Options.AlongStep);
+        MoveBoxes move = Move([box], height.WithValue(height.Value.RoundNearest(state.Options.HeightStep)), along, true);
+        return trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? new Remedy[] { move } : Items<Remedy>.None;
+    }
 
     private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
     {

@@ -5,7 +5,7 @@ namespace BoxHeights.Rules;
 
 /// <summary>
 /// A provision whose subject is there whether or not any box is: what a room, an outside face, a flight of stairs, a storey or the whole dwelling has to provide.
-/// Its remedy adds boxes.
+/// Its remedy adds boxes, or sets one that is there where it belongs.
 /// </summary>
 public abstract record SpaceRule : Rule
 {
@@ -74,6 +74,15 @@ public sealed class SpaceStatement
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure));
     }
 
+    /// <summary>A box isn't where it has to be among those that are there.</summary>
+    /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
+    /// <param name="address">The wall that it is on.</param>
+    /// <param name="measured">How far off it is.</param>
+    /// <param name="allowed">How far off it may be.</param>
+    /// <param name="what">Says how it is now, in one line that goes before "must be …"; asked only when a finding is read.</param>
+    internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<string> what) =>
+        answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, default) { Moved = box });
+
     /// <summary>The rule says nothing here, because something that it needs isn't described at all.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, or not in every part, by the name that a finding about it has; null where nothing here is.</param>
@@ -91,4 +100,8 @@ public sealed class SpaceStatement
 }
 
 /// <summary>One thing that a space rule found.</summary>
-internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Items<PlacedBox> Cure);
+internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Items<PlacedBox> Cure)
+{
+    /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
+    public DeviceBox? Moved { get; init; }
+}

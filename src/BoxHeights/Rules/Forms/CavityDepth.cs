@@ -23,7 +23,7 @@ public sealed record CavityDepth : LimitRule
     public override string Numbers => "depth of the box less what stands in front of the studs at most the depth of the cavity";
 
     /// <inheritdoc/>
-    public override string ElseDo => "take a shallower box, such as a 4 in square one 1-1/2 in deep with a ring, or fur the wall out";
+    public override string ElseDo => "take a shallower box, or fur the wall out";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
@@ -41,5 +41,16 @@ public sealed record CavityDepth : LimitRule
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog)
+    {
+        // The trade's shallow box: a square one behind a ring. The roomiest that the wall takes: which that is, trying tells.
+        bool isNailed = box.Kind == BoxKind.NailOn || box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.MetalDevice;
+        if (isNailed && box.Mounting != MountingMethod.CutIn && catalog.TryFindVolumes(BoxKind.FourSquare, box.Gangs, out VolumesPart? sold))
+        {
+            for (int i = sold.Depths.Count - 1; i >= 0; i--)
+            {
+                yield return box.Source.WithKind(BoxKind.FourSquare).WithSize(null).WithVolume(sold.Volumes[i]);
+            }
+        }
+    }
 }

@@ -57,18 +57,24 @@ public sealed record StairPathLights : SpaceRule
             ExactDistance up = (AboveTread(light) - height).Abs();
             if (along > MostAlong)
             {
-                statement.Finds(light.Id, wall, Verdict.Fails, along.RoundUp(), DistanceSet.AtMost(MostAlong),
+                ExactDistance there = light.Up - run.OffPlace(light.Up, place);
+                statement.FindsAmiss(SetAt(light, run.Along(there).RoundNearest(), there), wall, along.RoundUp(), DistanceSet.AtMost(MostAlong),
                     () => "it sits " + Printed.OffBy(along.RoundUp(), space.Units) + " off the place on the tread that the others have");
             }
             else if (up > MostInHeight)
             {
-                statement.Finds(light.Id, wall, Verdict.Fails, up.RoundUp(), DistanceSet.AtMost(MostInHeight),
+                statement.FindsAmiss(SetAt(light, light.Box.Along!.Value, light.Up), wall, up.RoundUp(), DistanceSet.AtMost(MostInHeight),
                     () => "it sits " + Printed.OffBy(up.RoundUp(), space.Units) + " off the height above the tread that the others have");
             }
         }
 
+        ExactDistance AboveTread(Light light) => light.AboveNosings + Climbed(light.Up);
+
         // The line of the nosings rises by a riser over each tread.
-        ExactDistance AboveTread(Light light) => light.AboveNosings + (stair!.Riser * (place + run.OffPlace(light.Up, place)).RatioTo(run.Tread));
+        ExactDistance Climbed(ExactDistance lightUp) => stair!.Riser * (place + run.OffPlace(lightUp, place)).RatioTo(run.Tread);
+
+        DeviceBox SetAt(Light light, Distance at, ExactDistance lightUp) =>
+            light.Box.Traits.Source.WithAt(at).WithHeight(BoxHeight.ToCenter((height - Climbed(lightUp)).RoundNearest(), Datum.Nosing));
     }
 
     private List<Light> LightsOf(SpaceView space, string wall, StairRun run)
@@ -79,7 +85,7 @@ public sealed record StairPathLights : SpaceRule
             if (box.Address == wall && box.Traits.Purpose == BoxPurpose.Light && box.Traits.Surface == BoxSurface.Wall && box.Along is { } along
                 && box.TryHeightOf(TargetLine.Center, Datum.Nosing, out DistanceRange height, out _) && height.IsExact && height.From <= Below)
             {
-                lights.Add(new(box.Id, run.Up(along), height.From));
+                lights.Add(new(box, run.Up(along), height.From));
             }
         }
 
@@ -116,9 +122,9 @@ public sealed record StairPathLights : SpaceRule
     }
 
     /// <summary>A low light: how far up the flight from its first nosing, and how far above the line of the nosings.</summary>
-    private readonly struct Light(string id, ExactDistance up, Distance aboveNosings)
+    private readonly struct Light(SpaceBox box, ExactDistance up, Distance aboveNosings)
     {
-        public string Id { get; } = id;
+        public SpaceBox Box { get; } = box;
 
         public ExactDistance Up { get; } = up;
 

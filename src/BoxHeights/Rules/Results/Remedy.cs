@@ -95,15 +95,16 @@ public sealed class AddBox : Remedy
     }
 }
 
-/// <summary>Takes a larger or deeper box.</summary>
+/// <summary>Takes a larger, deeper or shallower box.</summary>
 public sealed class ResizeBox : Remedy
 {
-    internal ResizeBox(Items<string> ids, Volume volume, BoxSize? size, string text)
+    internal ResizeBox(Items<string> ids, Volume volume, BoxSize? size, BoxKind? kind, string text)
         : base(text)
     {
         Ids = ids;
         Volume = volume;
         Size = size;
+        Kind = kind;
     }
 
     /// <summary>The boxes.</summary>
@@ -112,15 +113,18 @@ public sealed class ResizeBox : Remedy
     /// <summary>The volume to be marked on them, at least.</summary>
     public Volume Volume { get; }
 
-    /// <summary>Their size with its new depth; null where that stays.</summary>
+    /// <summary>Their size with its new depth; null where that stays, or goes with the kind.</summary>
     public BoxSize? Size { get; }
+
+    /// <summary>The kind of box to take instead, in the size that such boxes have; null where that stays.</summary>
+    public BoxKind? Kind { get; }
 
     internal override Items<string> Changes => Ids;
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
 
-    internal override DeviceBox Changed(DeviceBox box) => box with { Volume = Volume, Size = Size ?? box.Size };
+    internal override DeviceBox Changed(DeviceBox box) => box with { Volume = Volume, Size = Kind is null ? Size ?? box.Size : null, Kind = Kind ?? box.Kind };
 }
 
 /// <summary>Sets boxes further out from the framing, or brings them out with a ring.</summary>

@@ -9,6 +9,9 @@ internal static class FreePlaces
     /// <summary>How far from an opening a box usually is: beside it stand a jack and a king stud, and the box is nailed to the king; 6 in to its center. Common practice, no source.</summary>
     public static readonly Distance Beside = Distance.FromInches(6);
 
+    /// <summary>What a usual box needs behind the face of the studs: 2-3/4 in less 1/2 in of board. Furring is shallower.</summary>
+    private static readonly Distance UsualDepth = Distance.FromInches(2, 1, 4);
+
     /// <summary>Places off a wall's openings; none on an open side.</summary>
     /// <param name="wall">The wall.</param>
     /// <param name="aside">How far off, itself allowed.</param>
@@ -25,14 +28,14 @@ internal static class FreePlaces
         return free;
     }
 
-    /// <summary>Places off a wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is.</summary>
+    /// <summary>Places off a wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is, or the wall is too shallow.</summary>
     /// <param name="space">Whose boxes are looked through.</param>
     /// <param name="wall">The wall.</param>
     /// <param name="address">The wall's address; null for a wall of the space itself.</param>
     public static DistanceSet On(SpaceView space, Wall wall, string? address = null)
     {
         address ??= space.Id + "/" + wall.Id;
-        DistanceSet free = OffOpenings(wall, Beside, null);
+        DistanceSet free = wall.Cavity < UsualDepth ? DistanceSet.Empty : OffOpenings(wall, Beside, null);
         foreach (Covering covering in wall.Coverings)
         {
             free &= DistanceSet.Outside(covering.Left - Beside, covering.Right + Beside);
