@@ -15,20 +15,7 @@ internal sealed class PlanOutline
         {
             corners.Add(InTicks(point));
         }
-
-        PlanPatch around = PlanPatch.Around(points);
-        (Distance one, Distance other) = points.Count == 4
-            ? (PlanLine.Between(points[0], points[1]).Length, PlanLine.Between(points[1], points[2]).Length)
-            : (Distance.FromTicks((long)(around.Right - around.Left)), Distance.FromTicks((long)(around.Far - around.Near)));
-        LongSide = Distance.Max(one, other);
-        ShortSide = Distance.Min(one, other);
     }
-
-    /// <summary>The longer side; of more than four corners, of the rectangle around them.</summary>
-    public Distance LongSide { get; }
-
-    /// <summary>The shorter side; of more than four corners, of the rectangle around them.</summary>
-    public Distance ShortSide { get; }
 
     /// <summary>The area in square ticks.</summary>
     public decimal Area => AreaOf(corners);

@@ -73,6 +73,21 @@ internal sealed class SpaceIndex
     /// <summary>What has to be judged again after a box moved.</summary>
     public List<int> Of(int box) => of[box] ?? None;
 
+    /// <summary>Where along its wall a box may go without making what its room has to provide worse.</summary>
+    public DistanceSet KeepOf(int box)
+    {
+        DistanceSet keep = DistanceSet.All;
+        foreach (int space in Of(box))
+        {
+            foreach (SpaceBox one in judged[space].View.Boxes)
+            {
+                keep &= one.Index == box && !judged[space].View.HasBrokenParts ? judged[space].Rule.KeepAlong(judged[space].View, one) : DistanceSet.All;
+            }
+        }
+
+        return keep;
+    }
+
     private void Enter(LayoutState state, SpaceView view, RoomKind kind)
     {
         foreach (SpaceRule rule in state.Rules.Space)
