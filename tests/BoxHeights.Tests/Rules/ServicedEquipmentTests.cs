@@ -69,7 +69,9 @@ public sealed class ServicedEquipmentTests
     public void Receptacle_OfSomeSort_ServesTheFurnace(string? rating, string? dedicated, string? device, bool serves)
     {
         DeviceBox box = Receptacle.WithAt(In("60")).WithRating(rating).WithDedicated(dedicated).WithDevices(new[] { device is null ? DeviceKind.DuplexReceptacle : new DeviceKind(device) });
-        Assert.Equal(serves, Indoors.Evaluate(new SquareRoom { Kind = RoomKind.Utility, Fixtures = [Furnace], North = [box] }.House()).IsClean);
+        Dwelling house = new SquareRoom { Kind = RoomKind.Utility, Fixtures = [Furnace], North = [box] }.House(WithReceptacle(RoomKind.Hall, "upper"))
+            .WithStoreys(new[] { SquareRoom.Storey, new Storey("upper") });
+        Assert.Equal(serves, Indoors.Evaluate(house).IsClean);
     }
 
     [Fact]
