@@ -10,6 +10,11 @@ internal static class NecRequired
     private static readonly Distance SixFeet = Distance.FromFeetInches(6, 0);
     private static readonly Items<Occupancy> OneAndTwoFamily = new[] { Occupancy.OneFamily, Occupancy.TwoFamily, Occupancy.AgingInPlace };
     private static readonly Items<OpeningKind> VehicleDoors = new OpeningKind[] { new("garage-door"), new("overhead-door") };
+    private static readonly Items<RoomKind> OtherLaundries = new RoomKind[]
+    {
+        RoomKind.Bathroom, RoomKind.Utility, RoomKind.Basement, RoomKind.Garage, RoomKind.Closet, RoomKind.Hall, RoomKind.Kitchen, RoomKind.Pantry, new("mudroom"),
+    };
+
     private static readonly Items<FixtureKind> ServicedEquipment = new FixtureKind[]
     {
         FixtureKind.Furnace, FixtureKind.AirHandler, FixtureKind.HeatPump, FixtureKind.Condenser, new("boiler"), new("air-conditioner"), new("mini-split"),
@@ -81,7 +86,7 @@ internal static class NecRequired
         {
             Scope = In(RoomKind.Laundry),
             Cure = Box("receptacle", BoxPurpose.Laundry, DeviceKind.DuplexReceptacle, 44),
-            LeavesOut = "multifamily dwellings with a common laundry; washers in rooms of other kinds",
+            LeavesOut = "multifamily dwellings with a common laundry",
         };
         RoomOutlet garage = new("garage-bay", "there at least once for each vehicle bay, no higher than 5 ft 6 in above the floor", Severity.Violation, section("210.52(G)(1)"), Receptacle)
         {
@@ -120,7 +125,9 @@ internal static class NecRequired
         };
         yield return Serviced("hvac-receptacle", false, Box("receptacle", BoxPurpose.General, DeviceKind.DuplexReceptacle, 44));
         yield return Serviced("outdoor-unit-receptacle", true, outside);
-        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry, BoxPurpose.General);
+
+        // 210.52(F) asks for one wherever laundry equipment is meant to be; in a laundry that is a row of its own.
+        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry, BoxPurpose.General, OtherLaundries);
         yield return Appliance("dryer-receptacle", FixtureKind.Dryer, BoxPurpose.Dryer);
         yield return Appliance("refrigerator-receptacle", FixtureKind.Refrigerator, BoxPurpose.Refrigerator, BoxPurpose.General);
         yield return Appliance("dishwasher-receptacle", FixtureKind.Dishwasher, BoxPurpose.Dishwasher, BoxPurpose.SinkBase);
@@ -138,7 +145,7 @@ internal static class NecRequired
             };
 
         // From where on the appliance isn't said: its nearest edge, or strictly its middle. What plugs in at 120 V may use another box that is near.
-        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null)
+        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null, Items<RoomKind> always = default)
         {
             FixtureOutlet row = new(
                 id, "within 6 ft of the " + appliance + " by its cord", Severity.Violation, section("210.50(C)"),
@@ -146,6 +153,7 @@ internal static class NecRequired
             {
                 Serving = new[] { purpose },
                 ServingToo = other is { } too ? new[] { too } : default(Items<BoxPurpose>),
+                AlwaysIn = always,
                 ByCord = true,
             };
             return row with

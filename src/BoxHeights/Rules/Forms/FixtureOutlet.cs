@@ -38,6 +38,9 @@ public sealed record FixtureOutlet : SpaceRule
     /// <summary>Boxes for these purposes serve the things as well, but ask for nothing.</summary>
     public Items<BoxPurpose> ServingToo { get; init; }
 
+    /// <summary>In rooms of these kinds it asks for an outlet near the things even where no box serves them; then any that counts will do, whatever its purpose.</summary>
+    public Items<RoomKind> AlwaysIn { get; init; }
+
     /// <summary>Whether the way is a cord's, which goes through no wall.</summary>
     public bool ByCord { get; init; }
 
@@ -67,7 +70,7 @@ public sealed record FixtureOutlet : SpaceRule
 
     /// <inheritdoc/>
     public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
-        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (ByCord ? ", by a cord that goes through no wall" : "")
+        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (AlwaysIn.Count == 0 ? "" : ", always in " + AlwaysIn) + (ByCord ? ", by a cord that goes through no wall" : "")
         + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "")
         + (Outside ? ", outside" : "") + (AnywhereOnItsLevel ? ", in any room of its level" : "") + (OwnLevels.Count == 0 ? "" : "; levels of their own: " + OwnLevels);
 
@@ -76,7 +79,8 @@ public sealed record FixtureOutlet : SpaceRule
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;
         List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
-        if (things.Count == 0 || (Serving.Count > 0 && !ServesAny(space)))
+        bool any = Serving.Count == 0 || (!ServesAny(space) && space.Room is { } room && AlwaysIn.Contains(room.Kind));
+        if (things.Count == 0 || (!any && !ServesAny(space)))
         {
             if (Serving.Count == 0 && Scope.Rooms.Count > 0)
             {
@@ -99,7 +103,7 @@ public sealed record FixtureOutlet : SpaceRule
                 continue;
             }
 
-            Judge(space, statement, plan, things, thing);
+            Judge(space, statement, plan, things, thing, any);
         }
     }
 
@@ -116,14 +120,14 @@ public sealed record FixtureOutlet : SpaceRule
         return false;
     }
 
-    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing)
+    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {
         Verdict best = Verdict.Fails;
         Facts needs = Facts.None;
         Distance? nearest = null;
         foreach (SpaceBox box in space.Boxes)
         {
-            if (Serving.Count > 0 && !Serving.Contains(box.Traits.Purpose) && !ServingToo.Contains(box.Traits.Purpose))
+            if (!any && !Serving.Contains(box.Traits.Purpose) && !ServingToo.Contains(box.Traits.Purpose))
             {
                 continue;
             }
@@ -195,13 +199,15 @@ public sealed record FixtureOutlet : SpaceRule
 
         gap = plan.Gap(face, at, possible).RoundedDown;
         Verdict within = Of(plan.Gap(face, at, sure), plan.Gap(face, at, possible), ref needs);
-        if (ByCord && within == Verdict.Passes && !plan.IsClearBetween(face, at.Ticks, at.Ticks, possible))
+        if (!ByCord || within != Verdict.Passes || plan.IsClearBetween(face, at.Ticks, at.Ticks, possible))
         {
-            needs |= Facts.Barrier;
-            return Verdict.Unknown;
+            return within;
         }
 
-        return within;
+        // Something of the walls stands between, so that the cord may have to go round.
+        bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach);
+        needs |= reaches is null ? Facts.Barrier : Facts.None;
+        return reaches switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }
 
     private Verdict Of(PlanGap sure, PlanGap possible, ref Facts needs)
