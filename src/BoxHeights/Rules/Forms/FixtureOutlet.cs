@@ -199,13 +199,13 @@ public sealed record FixtureOutlet : SpaceRule
 
         gap = plan.Gap(face, at, possible).RoundedDown;
         Verdict within = Of(plan.Gap(face, at, sure), plan.Gap(face, at, possible), ref needs);
-        if (!ByCord || within != Verdict.Passes || plan.IsClearBetween(face, at.Ticks, at.Ticks, possible))
+        if (!ByCord || within != Verdict.Passes)
         {
             return within;
         }
 
-        // Something of the walls stands between, so that the cord may have to go round.
-        bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach);
+        // Round what of the walls stands between; where that can't be worked out it does if nothing may stand there.
+        bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach) ?? (plan.IsBefore(face, possible) && plan.IsClearBetween(face, at.Ticks, at.Ticks, possible) ? true : null);
         needs |= reaches is null ? Facts.Barrier : Facts.None;
         return reaches switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }
