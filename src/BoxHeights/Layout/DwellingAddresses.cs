@@ -85,6 +85,11 @@ internal static class DwellingAddresses
                 yield return face.Id + "/" + platform.Id;
             }
 
+            foreach (Fixture fixture in face.Fixtures)
+            {
+                yield return face.Id + "/" + fixture.Id;
+            }
+
             foreach (string address in On(face.Id, face.Walls))
             {
                 yield return address;

@@ -22,7 +22,7 @@ public sealed record Freestanding
     /// <summary>Its outline in plan.</summary>
     public Items<PlanPoint> Corners { get; init; }
 
-    /// <summary>Its line in plan, for rails and half walls.</summary>
+    /// <summary>Its line in plan, for rails and half walls; of an island, a peninsula or a bar, the side of its outline that divides the room.</summary>
     public Items<PlanPoint> Line { get; init; }
 
     /// <summary>The height of its top.</summary>
@@ -44,7 +44,7 @@ public sealed record Freestanding
     public Freestanding WithCorners(Items<PlanPoint> corners) => this with { Corners = corners };
 
     /// <summary>The same with another <see cref="Line"/>.</summary>
-    /// <param name="line">Its line in plan, for rails and half walls.</param>
+    /// <param name="line">Its line in plan, for rails and half walls; of an island, a peninsula or a bar, the side of its outline that divides the room.</param>
     public Freestanding WithLine(Items<PlanPoint> line) => this with { Line = line };
 
     /// <summary>The same with another <see cref="Top"/>.</summary>

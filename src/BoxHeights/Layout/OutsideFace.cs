@@ -23,6 +23,9 @@ public sealed record OutsideFace
     /// <summary>Decks, porches and balconies before it.</summary>
     public Items<Platform> Platforms { get; init; }
 
+    /// <summary>Equipment that stands before it: the outdoor unit of an air conditioner or a heat pump.</summary>
+    public Items<Fixture> Fixtures { get; init; }
+
     /// <summary>The same with another <see cref="Id"/>.</summary>
     /// <param name="id">The name it is addressed by; not empty, without "/".</param>
     public OutsideFace WithId(string id) => this with { Id = id };
@@ -38,4 +41,8 @@ public sealed record OutsideFace
     /// <summary>The same with another <see cref="Platforms"/>.</summary>
     /// <param name="platforms">Decks, porches and balconies before it.</param>
     public OutsideFace WithPlatforms(Items<Platform> platforms) => this with { Platforms = platforms };
+
+    /// <summary>The same with another <see cref="Fixtures"/>.</summary>
+    /// <param name="fixtures">Equipment that stands before it: the outdoor unit of an air conditioner or a heat pump.</param>
+    public OutsideFace WithFixtures(Items<Fixture> fixtures) => this with { Fixtures = fixtures };
 }

@@ -7,28 +7,10 @@ namespace BoxHeights;
 /// <summary>An outline in plan: of an island, of a tub.</summary>
 internal sealed class PlanOutline
 {
-    private readonly List<(decimal X, decimal Y)> corners = [];
+    private readonly List<(decimal X, decimal Y)> corners;
 
-    private PlanOutline(Items<PlanPoint> points)
-    {
-        foreach (PlanPoint point in points)
-        {
-            corners.Add(InTicks(point));
-        }
-
-        PlanPatch around = PlanPatch.Around(points);
-        (Distance one, Distance other) = points.Count == 4
-            ? (PlanLine.Between(points[0], points[1]).Length, PlanLine.Between(points[1], points[2]).Length)
-            : (Distance.FromTicks((long)(around.Right - around.Left)), Distance.FromTicks((long)(around.Far - around.Near)));
-        LongSide = Distance.Max(one, other);
-        ShortSide = Distance.Min(one, other);
-    }
-
-    /// <summary>The longer side; of more than four corners, of the rectangle around them.</summary>
-    public Distance LongSide { get; }
-
-    /// <summary>The shorter side; of more than four corners, of the rectangle around them.</summary>
-    public Distance ShortSide { get; }
+    /// <summary>An outline by its corners in ticks, in order.</summary>
+    public PlanOutline(List<(decimal X, decimal Y)> corners) => this.corners = corners;
 
     /// <summary>The area in square ticks.</summary>
     public decimal Area => AreaOf(corners);
@@ -38,15 +20,18 @@ internal sealed class PlanOutline
     public static bool TryOf(Items<PlanPoint> corners, [NotNullWhen(true)] out PlanOutline? outline)
     {
         outline = null;
+        List<(decimal X, decimal Y)> ticks = [];
         for (int i = 0; i < corners.Count; i++)
         {
             if (!WallPlan.IsInAHouse(corners[i]) || corners[i] == corners[(i + 1) % corners.Count])
             {
                 return false;
             }
+
+            ticks.Add((corners[i].Right.Ticks, corners[i].Into.Ticks));
         }
 
-        outline = corners.Count < 3 ? null : new(corners);
+        outline = corners.Count < 3 ? null : new(ticks);
         return outline is not null;
     }
 
@@ -67,11 +52,14 @@ internal sealed class PlanOutline
         ((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X));
 
     /// <summary>Whether a point lies within the outline or on it.</summary>
-    public bool Holds(PlanPoint point)
+    public bool Holds(PlanPoint point) => WallPlan.IsInAHouse(point) && Holds(point.Right.Ticks, point.Into.Ticks);
+
+    /// <summary>The same of a point in ticks.</summary>
+    public bool Holds(decimal x, decimal y)
     {
         bool within = false;
-        (decimal X, decimal Y) at = InTicks(point);
-        for (int i = 0; i < corners.Count && WallPlan.IsInAHouse(point); i++)
+        (decimal X, decimal Y) at = (x, y);
+        for (int i = 0; i < corners.Count; i++)
         {
             (decimal X, decimal Y) a = corners[i];
             (decimal X, decimal Y) b = corners[(i + 1) % corners.Count];
@@ -89,8 +77,6 @@ internal sealed class PlanOutline
 
         return within;
     }
-
-    private static (decimal X, decimal Y) InTicks(PlanPoint point) => (point.Right.Ticks, point.Into.Ticks);
 
     private static bool IsBetween(decimal one, decimal other, decimal at) => Math.Min(one, other) <= at && at <= Math.Max(one, other);
 }

@@ -42,6 +42,7 @@ internal sealed class ResolvedSpace
     {
         Id = face.Id;
         this.face = face;
+        fixtures = face.Fixtures;
         doorCovers = DoorCover.In(face.Walls);
         StoreyId = storey?.Id ?? "";
         LevelId = StoreyId;

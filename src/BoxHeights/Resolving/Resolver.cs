@@ -108,19 +108,7 @@ internal sealed partial class Resolver
         ResolvedSpace space = new(room, storey, dwelling) { Units = units };
         Spaces.Add(space);
         Walls(space, room.Walls);
-        foreach (Fixture fixture in room.Fixtures)
-        {
-            if (fixture.Wall is { } wall)
-            {
-                Refers(addresses.Contains(room.Id + "/" + wall), room.Id + "/" + fixture.Id, "wall", wall, "wall in this room");
-            }
-
-            if (fixture is { Left: { } left, Right: { } right } && right <= left)
-            {
-                NoExtent(room.Id + "/" + fixture.Id, "fixture", left, right);
-            }
-        }
-
+        Fixtures(room.Id, room.Fixtures, "wall in this room");
         Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");
         Flat(space, room.InFloor, BoxSurface.Floor, "floor");
     }
@@ -136,6 +124,23 @@ internal sealed partial class Resolver
         ResolvedSpace space = new(face, storey) { Units = units };
         Spaces.Add(space);
         Walls(space, face.Walls);
+        Fixtures(face.Id, face.Fixtures, "wall of this face");
+    }
+
+    private void Fixtures(string space, Items<Fixture> fixtures, string what)
+    {
+        foreach (Fixture fixture in fixtures)
+        {
+            if (fixture.Wall is { } wall)
+            {
+                Refers(addresses.Contains(space + "/" + wall), space + "/" + fixture.Id, "wall", wall, what);
+            }
+
+            if (fixture is { Left: { } left, Right: { } right } && right <= left)
+            {
+                NoExtent(space + "/" + fixture.Id, "fixture", left, right);
+            }
+        }
     }
 
     private void Flights(Dwelling dwelling)

@@ -3,40 +3,63 @@ namespace BoxHeights;
 /// <content>How long a passage is.</content>
 internal sealed partial class WallPlan
 {
-    /// <summary>How long a passage is along its middle: a rectangle's longer side, and both legs of an L up to where their middles cross.</summary>
-    /// <returns>False for any other shape, and where the walls don't go round.</returns>
+    /// <summary>
+    /// How long a passage of one way, straight or round any number of square corners, is along its middle. What of each side a corner makes longer outside it makes
+    /// shorter inside, so that the middle is half of both sides together: of all walls but the two ends.
+    /// </summary>
+    /// <remarks>Where a shape can be taken for a passage in two ways, as a rectangle can, it is the longer.</remarks>
+    /// <returns>False for a shape that branches or has other corners, and where the walls don't go round.</returns>
     public bool TryMiddle(out Distance middle)
     {
         middle = default;
-        int reflex = -1;
-        for (int i = 0; i < walls.Count; i++)
+        bool found = false;
+        for (int end = 0; GoesRound && walls.Count % 2 == 0 && end < walls.Count / 2; end++)
         {
-            if (walls[i].TurnDegrees == -90m && walls.Count == 6 && reflex < 0)
+            int other = end + (walls.Count / 2);
+            if (IsEnd(end) && IsEnd(other) && SidesTurnAlike(end, other))
             {
-                reflex = i;
+                Distance sides = Sides(end, other);
+                found = true;
+                middle = Distance.Max(middle, sides);
             }
-            else if (walls[i].TurnDegrees != 90m)
+        }
+
+        return found;
+    }
+
+    private int After(int wall, int steps) => (wall + steps + walls.Count) % walls.Count;
+
+    private bool IsEnd(int wall) => walls[wall].TurnDegrees == 90m && walls[After(wall, -1)].TurnDegrees == 90m;
+
+    /// <summary>Whether every corner of one side is an outside corner where the other's is an inside one.</summary>
+    private bool SidesTurnAlike(int end, int other)
+    {
+        for (int corner = 1; corner < (walls.Count / 2) - 1; corner++)
+        {
+            decimal turn = walls[After(end, corner)].TurnDegrees;
+            if ((turn != 90m && turn != -90m) || walls[After(end, -corner - 1)].TurnDegrees != -turn)
             {
                 return false;
             }
         }
 
-        if (!GoesRound || walls.Count != (reflex < 0 ? 4 : 6))
-        {
-            return false;
-        }
-
-        Distance Side(int after) => walls[(reflex + after) % walls.Count].Length;
-        if (reflex < 0)
-        {
-            middle = Distance.Max(Distance.Min(walls[0].Length, walls[2].Length), Distance.Min(walls[1].Length, walls[3].Length));
-        }
-        else
-        {
-            // From the inner corner: a leg's inner side and its end, both outer sides, the other leg's end and inner side.
-            middle = Side(3) + Side(4) - Distance.FromTicks((Side(2) + Side(5)).Ticks / 2);
-        }
-
         return true;
+    }
+
+    private Distance Sides(int end, int other)
+    {
+        // Two sides that don't agree, as in a rectangle taped a little off, count by the shorter.
+        if (walls.Count == 4)
+        {
+            return Distance.Min(walls[After(end, 1)].Length, walls[After(other, 1)].Length);
+        }
+
+        Distance sides = Distance.Zero;
+        for (int wall = 0; wall < walls.Count; wall++)
+        {
+            sides += wall == end || wall == other ? Distance.Zero : walls[wall].Length;
+        }
+
+        return Distance.FromTicks(sides.Ticks / 2);
     }
 }

@@ -10,6 +10,16 @@ internal static class NecRequired
     private static readonly Distance SixFeet = Distance.FromFeetInches(6, 0);
     private static readonly Items<Occupancy> OneAndTwoFamily = new[] { Occupancy.OneFamily, Occupancy.TwoFamily, Occupancy.AgingInPlace };
     private static readonly Items<OpeningKind> VehicleDoors = new OpeningKind[] { new("garage-door"), new("overhead-door") };
+    private static readonly Items<RoomKind> OtherLaundries = new RoomKind[]
+    {
+        RoomKind.Bathroom, RoomKind.Utility, RoomKind.Basement, RoomKind.Garage, RoomKind.Closet, RoomKind.Hall, RoomKind.Kitchen, RoomKind.Pantry, new("mudroom"),
+    };
+
+    private static readonly Items<FixtureKind> ServicedEquipment = new FixtureKind[]
+    {
+        FixtureKind.Furnace, FixtureKind.AirHandler, FixtureKind.HeatPump, FixtureKind.Condenser, new("boiler"), new("air-conditioner"), new("mini-split"),
+    };
+
     private static readonly Items<RoomKind> Habitable = new RoomKind[]
     {
         RoomKind.Bedroom, RoomKind.LivingRoom, RoomKind.DiningRoom, RoomKind.FamilyRoom, RoomKind.Office,
@@ -76,7 +86,7 @@ internal static class NecRequired
         {
             Scope = In(RoomKind.Laundry),
             Cure = Box("receptacle", BoxPurpose.Laundry, DeviceKind.DuplexReceptacle, 44),
-            LeavesOut = "multifamily dwellings with a common laundry; washers in rooms of other kinds",
+            LeavesOut = "multifamily dwellings with a common laundry",
         };
         RoomOutlet garage = new("garage-bay", "there at least once for each vehicle bay, no higher than 5 ft 6 in above the floor", Severity.Violation, section("210.52(G)(1)"), Receptacle)
         {
@@ -85,7 +95,7 @@ internal static class NecRequired
             Occupancies = edition == NecEdition.Nec2017 ? OneAndTwoFamily : default,
             Scope = In(RoomKind.Garage),
             Cure = Box("receptacle", BoxPurpose.Garage, DeviceKind.GfciReceptacle, 44),
-            LeavesOut = "which bay a receptacle is in; detached garages without power",
+            LeavesOut = "which bay a receptacle is in where vehicle doors are in several walls or the walls aren't all described; detached garages without power",
         };
         yield return garage with
         {
@@ -113,14 +123,29 @@ internal static class NecRequired
             NeedsDoor = edition == NecEdition.Nec2017,
             Cure = outside,
         };
-        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry, BoxPurpose.General);
+        yield return Serviced("hvac-receptacle", false, Box("receptacle", BoxPurpose.General, DeviceKind.DuplexReceptacle, 44));
+        yield return Serviced("outdoor-unit-receptacle", true, outside);
+
+        // 210.52(F) asks for one wherever laundry equipment is meant to be; in a laundry that is a row of its own.
+        yield return Appliance("washer-receptacle", FixtureKind.Washer, BoxPurpose.Laundry, BoxPurpose.General, OtherLaundries);
         yield return Appliance("dryer-receptacle", FixtureKind.Dryer, BoxPurpose.Dryer);
         yield return Appliance("refrigerator-receptacle", FixtureKind.Refrigerator, BoxPurpose.Refrigerator, BoxPurpose.General);
         yield return Appliance("dishwasher-receptacle", FixtureKind.Dishwasher, BoxPurpose.Dishwasher, BoxPurpose.SinkBase);
         yield return Appliance("range-receptacle", FixtureKind.Range, BoxPurpose.Range);
 
+        // "Within 25 ft" of the equipment isn't said to be by a cord: it is measured straight. Evaporative coolers of one- and two-family dwellings are excepted, and aren't listed.
+        FixtureOutlet Serviced(string id, bool isOutside, DeviceBox cure) =>
+            new(id, "within 25 ft of heating and cooling equipment, on its level", Severity.Violation, section(edition == NecEdition.Nec2017 ? "210.63" : "210.63(A)", false),
+                Receptacle with { IsForGeneralUse = false, Highest = null, InCabinets = true }, new TiedTo { Fixtures = ServicedEquipment }, Distance.FromFeet(25))
+            {
+                Outside = isOutside,
+                AnywhereOnItsLevel = true,
+                OwnLevels = new[] { RoomKind.Attic, new("crawl-space") },
+                Cure = cure,
+            };
+
         // From where on the appliance isn't said: its nearest edge, or strictly its middle. What plugs in at 120 V may use another box that is near.
-        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null)
+        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null, Items<RoomKind> always = default)
         {
             FixtureOutlet row = new(
                 id, "within 6 ft of the " + appliance + " by its cord", Severity.Violation, section("210.50(C)"),
@@ -128,6 +153,7 @@ internal static class NecRequired
             {
                 Serving = new[] { purpose },
                 ServingToo = other is { } too ? new[] { too } : default(Items<BoxPurpose>),
+                AlwaysIn = always,
                 ByCord = true,
             };
             return row with

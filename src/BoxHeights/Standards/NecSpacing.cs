@@ -37,7 +37,8 @@ internal static class NecSpacing
         Fixtures = new[] { FixtureKind.Fireplace, FixtureKind.Range, FixtureKind.Dishwasher },
         Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
         CounterRooms = CounterRooms,
-        Dividers = new[] { FreestandingKind.Railing, FreestandingKind.HalfWall },
+        Dividers = new[] { FreestandingKind.Railing, FreestandingKind.HalfWall, FreestandingKind.Bar, FreestandingKind.Peninsula, FreestandingKind.Island },
+        Tops = new[] { FreestandingKind.Peninsula, FreestandingKind.Bar, FreestandingKind.Island },
     };
 
     /// <summary>125 V, 15 or 20 A, by whichever nominal voltage a drawing calls that.</summary>
@@ -48,6 +49,8 @@ internal static class NecSpacing
         Highest = HighestThatCounts,
         InFloorWithin = Distance.FromInches(18),
     };
+
+    private static ServingReceptacles WallOutlets { get; } = Outlets with { OnDividers = true, CountersApartIn = CounterRooms };
 
     private static ServingReceptacles CounterOutlets { get; } = Outlets with
     {
@@ -70,27 +73,28 @@ internal static class NecSpacing
         Citation Section(string section) => new("NEC " + (int)edition, section, read);
         List<Rule> rows =
         [
-            Wall(Section("210.52(A)")),
+            Wall(Section("210.52(A)"), edition),
             Counter(Section(edition == NecEdition.Nec2017 ? "210.52(C)(1), (4)" : "210.52(C)(1)"), edition >= NecEdition.Nec2023),
             Hall(Section("210.52(H)")),
             Foyer(Section("210.52(I)")),
             edition switch
             {
-                NecEdition.Nec2017 => Island(Section("210.52(C)(2), (3)")) with { LongSide = Distance.FromInches(24), ShortSide = Distance.FromInches(12) },
-                NecEdition.Nec2020 => Island(Section("210.52(C)(2)")) with { FirstSquareFeet = 9m, EachSquareFeet = 18m },
+                NecEdition.Nec2017 => BySides(Section("210.52(C)(2), (3), (4)")),
+                NecEdition.Nec2020 => ByArea(Section("210.52(C)(2)")),
                 _ => Provision(Section("210.52(C)(2)"), edition),
             },
         ];
         return new(rows);
     }
 
-    private static Coverage Wall(Citation citation)
+    private static Coverage Wall(Citation citation, NecEdition edition)
     {
         Coverage row = new("wall-outlets", "within 6 ft of an outlet that counts, everywhere along the floor line", Severity.Violation, citation,
-            Walls, Outlets, Distance.FromFeet(2), Distance.FromFeet(6), WallBox)
+            Walls, WallOutlets, Distance.FromFeet(2), Distance.FromFeet(6), WallBox)
         {
             Scope = new() { Rooms = WallRooms },
-            LeavesOut = "sides of islands, peninsulas and bars that face a room, fixed panels of sliding doors, receptacles of baseboard heaters",
+            LeavesOut = "sides of islands, peninsulas and bars whose line isn't stated, sliding doors whose leaf isn't, receptacles of baseboard heaters"
+                + (edition == NecEdition.Nec2026 ? ", that 210.52(C)(4) keeps outlets off the 24 in below a top also where its side divides a room" : ""),
         };
         return row with
         {
@@ -98,7 +102,7 @@ internal static class NecSpacing
             Readings = new[]
             {
                 new Reading("next-space", "an outlet on the next wall space serves across a doorway", row with { NextSpacesToo = true }),
-                new Reading("box-top", "the height of an outlet that counts is measured to the top of its box", row with { Outlets = Outlets with { Line = TargetLine.BoxTop } }),
+                new Reading("box-top", "the height of an outlet that counts is measured to the top of its box", row with { Outlets = WallOutlets with { Line = TargetLine.BoxTop } }),
             },
         };
     }
@@ -149,8 +153,43 @@ internal static class NecSpacing
             Above = AboveCounter,
             Below = Distance.FromInches(12),
             OverhangAtMost = Distance.FromInches(6),
-            LeavesOut = "sinks and cooktops that part an island, the outlet near a peninsula's end, what else allows outlets below the top",
+            Peninsulas = PeninsulaMeasure.ConnectedWall,
+            WallServes = true,
+            LeavesOut = "what else allows outlets below the top",
         };
+
+    /// <summary>2017: one for a top with sides of 24 by 12 in, or for each part of it beside a sink or range with little behind it.</summary>
+    /// <remarks>Until 2014 a peninsula was measured from its connecting edge; since 2017 from the wall, so that by some accounts an outlet on that wall serves it too.</remarks>
+    private static IslandOutlets BySides(Citation citation)
+    {
+        IslandOutlets row = Island(citation) with
+        {
+            LongSide = Distance.FromInches(24),
+            ShortSide = Distance.FromInches(12),
+            Dividing = new[] { FixtureKind.Sink, FixtureKind.Cooktop, FixtureKind.Range },
+            DividedBelow = Distance.FromInches(12),
+        };
+        return row with
+        {
+            ReadingId = "from-the-wall",
+            Readings = new[]
+            {
+                OwnOutlets(row),
+                new Reading("connecting-edge", "a peninsula is measured from its connecting edge, and what is on the wall serves the wall's counter alone",
+                    row with { Peninsulas = PeninsulaMeasure.ConnectingEdge, WallServes = false }),
+            },
+        };
+    }
+
+    /// <summary>2020: by the area of the top, nothing taken off for what is set into it; of a peninsula's, one near its outer end.</summary>
+    private static IslandOutlets ByArea(Citation citation)
+    {
+        IslandOutlets row = Island(citation) with { FirstSquareFeet = 9m, EachSquareFeet = 18m, EndWithin = Distance.FromFeet(2) };
+        return row with { ReadingId = "from-the-wall", Readings = new[] { OwnOutlets(row) } };
+    }
+
+    private static Reading OwnOutlets(IslandOutlets row) =>
+        new("own-outlets", "an outlet on the wall that a peninsula joins serves the wall's counter alone", row with { WallServes = false });
 
     /// <summary>From 2023 on an outlet is the owner's choice: without one, there has to be provision for it, which a layout can't show.</summary>
     private static IslandOutlets Provision(Citation citation, NecEdition edition) =>
@@ -158,5 +197,7 @@ internal static class NecSpacing
         {
             Scope = new() { Rooms = CounterRooms },
             Above = AboveCounter,
+            Peninsulas = PeninsulaMeasure.ConnectedWall,
+            WallServes = true,
         };
 }

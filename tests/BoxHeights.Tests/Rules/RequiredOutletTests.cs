@@ -142,7 +142,7 @@ public sealed class RequiredOutletTests
             Kind = RoomKind.Garage,
             Wide = In("264"),
             SouthOpenings = [new("door", new OpeningKind("overhead-door"), In("20"), In("20") + Distance.FromInches(door, 0, 1))],
-            North = Enumerable.Range(1, receptacles).Select(i => Receptacle(Distance.FromInches(60 * i, 0, 1), "48").WithId("g" + i).WithPurpose(BoxPurpose.Garage)).ToArray(),
+            North = Enumerable.Range(1, receptacles).Select(i => Receptacle(Distance.FromInches((120 * i) - 60, 0, 1), "48").WithId("g" + i).WithPurpose(BoxPurpose.Garage)).ToArray(),
             Overhead = [Receptacle(In("0"), "0").WithId("opener").WithAt(null).WithHeight(null).WithPlan(new PlanPoint(In("100"), In("60"))).WithDedicated("door opener")],
         };
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "garage-bay", garage.House());
@@ -311,6 +311,18 @@ public sealed class RequiredOutletTests
             Fixtures = [SquareRoom.Against("washer", FixtureKind.Washer, "north", In("10"), In("40"), In("28"))],
             North = [Receptacle(In("40") + off, "44").WithPurpose(BoxPurpose.Laundry)],
         }.House(),
+        "off the furnace along the wall" => new SquareRoom
+        {
+            Kind = RoomKind.Utility,
+            Wide = In("500"),
+            Fixtures = [SquareRoom.Against("furnace", FixtureKind.Furnace, "north", In("10"), In("40"), In("28"))],
+            North = [Receptacle(In("40") + off, "44")],
+        }.House(),
+        "off the outdoor unit along the wall" => new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) }).WithOutside(new[]
+        {
+            new OutsideFace("side").WithFixtures(new[] { SquareRoom.Against("unit", FixtureKind.Condenser, "face", In("10"), In("40"), In("30")) })
+                .WithWalls(new[] { new Wall("face", In("500")).WithBoxes(new[] { Receptacle(In("40") + off, "30").WithPurpose(BoxPurpose.Exterior) }) }),
+        }),
         "above the garage floor" => new SquareRoom { Kind = RoomKind.Garage, North = [Receptacle(In("62"), "44").WithPurpose(BoxPurpose.Garage).WithHeight(BoxHeight.ToCenter(off, Datum.FinishedFloor))] }.House(),
         "above grade" => Front(off),
         "gap to the deck" => Deck(off, null),

@@ -21,16 +21,19 @@ internal sealed class RoomSketch
     /// <summary>The room's dwelling.</summary>
     /// <param name="kind">The kind of room.</param>
     /// <param name="walls">Its walls.</param>
-    /// <param name="standing">What stands in it: "railing x y x y", "half-wall x y x y", "island left near right far [overhang]", its top at 36.</param>
+    /// <param name="standing">What stands in it: "railing x y x y", "half-wall x y x y", "island left near right far [overhang]", its top at 36 in, with or without a side
+    /// that divides the room ("… line x y x y"); and what is set into an island ("in sink left near right far").</param>
     /// <param name="flat">Boxes listed under its floor: "floor x y", "on-wall x y", "on-island x y height".</param>
     /// <param name="metric">Whether numbers are millimeters.</param>
     public static Dwelling House(string kind, IEnumerable<string> walls, IEnumerable<string>? standing = null, IEnumerable<string>? flat = null, bool metric = false)
     {
         RoomSketch sketch = new(metric);
         Wall[] made = walls.Select((wall, i) => sketch.Wall("w" + i, wall)).ToArray();
+        string[] all = (standing ?? []).ToArray();
+        sketch.fixtures.AddRange(all.Where(IsSetIn).Select(sketch.SetIn));
         Room room = new Room("room", new RoomKind(kind), "ground").WithFloor(FloorBuildup.Of(new FloorLayer("sealed", Distance.Zero)))
             .WithWalls(made).WithFixtures(sketch.fixtures.ToArray())
-            .WithFreestanding((standing ?? []).Select(sketch.Standing).ToArray()).WithInFloor((flat ?? []).Select(sketch.Flat).ToArray());
+            .WithFreestanding(all.Where(line => !IsSetIn(line)).Select(sketch.Standing).ToArray()).WithInFloor((flat ?? []).Select(sketch.Flat).ToArray());
         return new Dwelling("case").WithUnits(metric ? LengthUnits.Millimeters : LengthUnits.Inches).WithStoreys(new[] { new Storey("ground") }).WithRooms(new[] { room });
     }
 
@@ -64,7 +67,8 @@ internal sealed class RoomSketch
                 "box" or "cbox" => wall.WithBoxes(wall.Boxes.With(Box(parts))),
                 "window" or "pass-through" or "odd-hole" => wall.WithOpenings(wall.Openings.With(new Opening("o" + ++ids, new OpeningKind(parts[0]), At(1), At(2))
                     .WithSill(parts.Length > 3 && parts[3] == "unstated" ? null : new Level(parts.Length > 3 ? At(3) : Here("36"), Datum.Subfloor)))),
-                "door" or "cased" or "sliding-door" or "bifold-door" or "double-door" => wall.WithOpenings(wall.Openings.With(Door(parts))),
+                "sliding-door" => wall.WithOpenings(wall.Openings.With(Sliding(parts))),
+                "door" or "cased" or "bifold-door" or "bypass-door" or "double-door" => wall.WithOpenings(wall.Openings.With(Door(parts))),
                 "tall-cabinet" or "base-cabinet" or "bookcase" or "wall-cabinet" or "odd-thing" => wall.WithCoverings(wall.Coverings.With(new Covering("c" + ++ids, new CoveringKind(parts[0]), At(1), At(2))
                     .WithBottom(parts[0] == "wall-cabinet" ? new Level(Here("54"), Datum.FinishedFloor) : null))),
                 "kitchen" or "desk" or "bar" => wall.WithCounters(wall.Counters.With(new Counter("k" + ++ids, new CounterKind(parts[0]), At(1), At(2))
@@ -90,6 +94,13 @@ internal sealed class RoomSketch
             .WithHinge(parts[3] == "left" ? WallEnd.Left : parts[3] == "right" ? WallEnd.Right : null);
     }
 
+    /// <summary>Perhaps with the width of its leaf and the side that this stands on when it is open.</summary>
+    private Opening Sliding(string[] parts)
+    {
+        Opening door = new("o" + ++ids, OpeningKind.SlidingDoor, Here(parts[1]), Here(parts[2]));
+        return parts.Length <= 3 ? door : door.WithLeaf(Here(parts[3])).WithPocketOn(parts[4] == "left" ? WallEnd.Left : parts[4] == "right" ? WallEnd.Right : null);
+    }
+
     private DeviceBox Box(string[] parts)
     {
         bool counter = parts[0] == "cbox";
@@ -102,15 +113,30 @@ internal sealed class RoomSketch
         return wall.WithCounters(wall.Counters.Select(counter => counter == wall.Counters[last] ? counter.WithInterruptions(counter.Interruptions.With(one)) : counter));
     }
 
-    private Freestanding Standing(string line)
+    private static bool IsSetIn(string line) => line.StartsWith("in ", StringComparison.Ordinal);
+
+    private Fixture SetIn(string line)
     {
         string[] parts = line.Split(' ');
-        PlanPoint Point(int x, int y) => new(Here(parts[x]), Here(parts[y]));
-        Freestanding one = new Freestanding("s" + ++ids, new FreestandingKind(parts[0])).WithTop(new Level(Here("36"), Datum.FinishedFloor));
-        return parts[0] is "island" or "peninsula"
-            ? one.WithCorners(new[] { Point(1, 2), Point(3, 2), Point(3, 4), Point(1, 4) }).WithOverhang(parts.Length > 5 ? Here(parts[5]) : null)
-            : one.WithLine(Enumerable.Range(0, (parts.Length - 1) / 2).Select(i => Point((2 * i) + 1, (2 * i) + 2)).ToArray());
+        return new Fixture("f" + ++ids, new FixtureKind(parts[1])).WithPlan(Points(parts.Skip(2)));
     }
+
+    private Freestanding Standing(string line)
+    {
+        string[] halves = line.Split(" line ");
+        string[] parts = halves[0].Split(' ');
+        Freestanding one = new Freestanding("s" + ++ids, new FreestandingKind(parts[0])).WithTop(new Level(Here("36"), Datum.FinishedFloor));
+        if (parts[0] is "railing" or "half-wall")
+        {
+            return one.WithLine(Points(parts.Skip(1)));
+        }
+
+        PlanPoint[] ends = Points(parts.Skip(1).Take(4));
+        PlanPoint[] corners = ends.Length == 0 ? [] : [ends[0], new(ends[1].Right, ends[0].Into), ends[1], new(ends[0].Right, ends[1].Into)];
+        return one.WithCorners(corners).WithOverhang(parts.Length > 5 ? Here(parts[5]) : null).WithLine(halves.Length > 1 ? Points(halves[1].Split(' ')) : []);
+    }
+
+    private PlanPoint[] Points(IEnumerable<string> numbers) => numbers.Chunk(2).Select(pair => new PlanPoint(Here(pair[0]), Here(pair[1]))).ToArray();
 
     private DeviceBox Flat(string line)
     {

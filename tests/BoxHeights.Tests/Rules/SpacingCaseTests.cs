@@ -39,6 +39,12 @@ public sealed class SpacingCaseTests
         if (one.TryGetProperty("found", out JsonElement count))
         {
             Assert.True(count.GetInt32() == found.Length, said);
+            foreach (JsonProperty reading in one.TryGetProperty("readings", out JsonElement counts) ? counts.EnumerateObject().ToArray() : [])
+            {
+                RuleSet read = rules.WithReading(rules.Rules[0].Id, reading.Name);
+                Assert.Equal(reading.Value.GetInt32(), new LayoutEvaluator(read).Evaluate(house).Findings.Count);
+            }
+
             return;
         }
 
@@ -74,7 +80,7 @@ public sealed class SpacingCaseTests
             }
         }
 
-        Assert.Equal(62, limits);
+        Assert.Equal(96, limits);
     }
 
     [Fact]

@@ -214,7 +214,7 @@ public sealed class SpacingRoadTests
                     return;
                 }
 
-                (string kind, bool breaks) = random.Next(8) switch
+                (string kind, bool breaks) = random.Next(9) switch
                 {
                     0 => ("window", false),
                     1 => ("tall-cabinet", true),
@@ -223,10 +223,15 @@ public sealed class SpacingRoadTests
                     4 => ("bifold-door", true),
                     5 => ("fireplace", true),
                     6 => ("desk", false),
+                    7 => ("sliding-door", true),
                     _ => ("door", true),
                 };
-                tokens[wall].Add(kind + ":" + at + ":" + (at + wide));
-                for (int inch = at; inch < at + wide && breaks; inch++)
+
+                // One walks through a sliding door beside the panel that its leaf stands before.
+                int leaf = kind == "sliding-door" ? random.Next(wide / 2, wide + 1) : wide;
+                bool left = random.Next(2) == 0;
+                tokens[wall].Add(kind + ":" + at + ":" + (at + wide) + (kind == "sliding-door" ? ":" + leaf + (left ? ":left" : ":right") : ""));
+                for (int inch = left ? at + wide - leaf : at; inch < (left ? at + wide : at + leaf) && breaks; inch++)
                 {
                     free[wall][inch] = false;
                 }

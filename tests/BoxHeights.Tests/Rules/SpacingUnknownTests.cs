@@ -17,6 +17,8 @@ public sealed class SpacingUnknownTests
     [InlineData("300 door:0:100 box:110 pass-through:130:160:40 door:180:300", Facts.None)]
     [InlineData("300 door:0:100 box:120 pass-through:130:160:unstated door:190:300", Facts.FloorLine)]
     [InlineData("300 door:0:100 box:110 window:130:160:unstated door:180:300", Facts.None)]
+    [InlineData("300 door:0:50 box:70 sliding-door:110:170:36:unstated door:170:300", Facts.FloorLine)]
+    [InlineData("300 door:0:50 box:100 sliding-door:110:160:40:unstated door:160:300", Facts.None)]
     public void Opening_ThatMayBreakTheWall_IsUnknownWhereItDecides(string wall, Facts needs)
     {
         Finding? finding = Walls.Evaluate(RoomSketch.House("bedroom", [wall])).Findings.SingleOrDefault();
@@ -139,5 +141,46 @@ public sealed class SpacingUnknownTests
             finding.Message, System.StringComparison.Ordinal);
         AddBox add = Assert.IsType<AddBox>(Assert.Single(finding.Remedies));
         Assert.Equal(CaseFile.Inches("163"), Assert.Single(add.Placed).Box.At);
+    }
+
+    // Where it is measured along isn't known: two passages with an open side between them are one walk.
+    [Fact]
+    public void HallThatGoesOnWithoutADoorway_IsNotJudgedForItsOwnLengthAlone()
+    {
+        LayoutEvaluator halls = new(SpacingCaseTests.Only("us", "hall-outlet", 2023));
+        Dwelling Two(string length, string kind)
+        {
+            Dwelling house = RoomSketch.House("hall", [length, "40 open", length, "40"]);
+            Room other = RoomSketch.House(kind, ["80", "40 open", "80", "40"]).Rooms[0].WithId("other");
+            return house.WithRooms(new[] { house.Rooms[0].WithWalls(house.Rooms[0].Walls.Select(wall => wall.Open ? wall.WithBackOf("other/w1") : wall)), other });
+        }
+
+        Evaluation silent = halls.Evaluate(Two("119", "hall"));
+        Assert.True(silent.IsClean);
+        Assert.Contains(silent.NotChecked, line => line.StartsWith("hall-outlet: it goes on into another passage", System.StringComparison.Ordinal));
+        Assert.DoesNotContain(halls.Evaluate(Two("119", "living-room")).NotChecked, line => line.Contains("goes on", System.StringComparison.Ordinal));
+        Finding open = Assert.Single(halls.Evaluate(Two("120", "hall")).Findings);
+        Assert.Equal((Outcome.Unknown, Facts.ServedFromOutside), (open.Outcome, open.Needs));
+        Assert.Equal(Outcome.Fails, Assert.Single(halls.Evaluate(Two("120", "living-room")).Findings).Outcome);
+    }
+
+    [Fact]
+    public void HallThatBranches_IsNotJudged()
+    {
+        string[] walls = ["200", "40", "80 turn:-90", "60", "40", "60 turn:-90", "80", "40"];
+        Evaluation evaluation = new LayoutEvaluator(SpacingCaseTests.Only("us", "hall-outlet", 2023)).Evaluate(RoomSketch.House("hall", walls));
+        Assert.True(evaluation.IsClean);
+        Assert.Contains(evaluation.NotChecked, line => line.StartsWith("hall-outlet: its walls don't describe a passage of one way", System.StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void PeninsulaThatJoinsNothing_HasNoOuterEndToJudge()
+    {
+        LayoutEvaluator islands = new(SpacingCaseTests.Only("us", "island-outlets", 2020));
+        Evaluation evaluation = islands.Evaluate(RoomSketch.House("kitchen", ["300"], ["peninsula 20 60 36 120"], ["on-island 28 62 36"]));
+        Assert.True(evaluation.IsClean);
+        Assert.Contains(evaluation.NotChecked, line => line.StartsWith("island-outlets: what s1 joins isn't described", System.StringComparison.Ordinal));
+        Finding end = Assert.Single(islands.Evaluate(RoomSketch.House("kitchen", ["300 kitchen:0:100"], ["peninsula 20 26 36 80"], ["on-island 28 40 36"])).Findings);
+        Assert.StartsWith("room/s2 outer end: no outlet that serves its top within 24 in of its outer end", end.Message, System.StringComparison.Ordinal);
     }
 }

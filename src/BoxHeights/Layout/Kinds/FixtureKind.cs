@@ -58,10 +58,29 @@ public readonly struct FixtureKind : IEquatable<FixtureKind>
     /// <summary><c>television</c></summary>
     public static FixtureKind Television => new("television");
 
+    /// <summary><c>sink</c>: one that is set into an island or peninsula.</summary>
+    public static FixtureKind Sink => new("sink");
+
+    /// <summary><c>cooktop</c>: one that is set into an island or peninsula.</summary>
+    public static FixtureKind Cooktop => new("cooktop");
+
+    /// <summary><c>furnace</c></summary>
+    public static FixtureKind Furnace => new("furnace");
+
+    /// <summary><c>air-handler</c></summary>
+    public static FixtureKind AirHandler => new("air-handler");
+
+    /// <summary><c>heat-pump</c></summary>
+    public static FixtureKind HeatPump => new("heat-pump");
+
+    /// <summary><c>condenser</c>: the outdoor unit of an air conditioner.</summary>
+    public static FixtureKind Condenser => new("condenser");
+
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<FixtureKind> Known { get; } = new[]
     {
         Refrigerator, Range, Dishwasher, Washer, Dryer, Tub, Shower, Toilet, Basin, Bed, Sofa, Table, Desk, Fireplace, Television,
+        Sink, Cooktop, Furnace, AirHandler, HeatPump, Condenser,
     };
 
     /// <summary>The name.</summary>

@@ -25,10 +25,13 @@ public readonly struct FreestandingKind : IEquatable<FreestandingKind>
     /// <summary><c>half-wall</c></summary>
     public static FreestandingKind HalfWall => new("half-wall");
 
+    /// <summary><c>bar</c>: a counter that parts a room from the next.</summary>
+    public static FreestandingKind Bar => new("bar");
+
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<FreestandingKind> Known { get; } = new[]
     {
-        Island, Peninsula, Railing, HalfWall,
+        Island, Peninsula, Railing, HalfWall, Bar,
     };
 
     /// <summary>The name.</summary>

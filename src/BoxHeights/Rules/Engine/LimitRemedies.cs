@@ -88,7 +88,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
 
         string deep = way.Size is { Depth: { } depth } ? " and " + Print(depth) + " deep" : "";
         return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind
-            ? "take a " + kind + " box of " + way.Volume + (BoxDepths.Of(kind, 1, way.Volume) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
+            ? "take a " + kind + " box of " + way.Volume + (BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
             : "take a box marked at least " + way.Volume + deep + " for " + ids);
     }
 

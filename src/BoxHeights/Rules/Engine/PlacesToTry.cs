@@ -141,6 +141,9 @@ internal sealed class PlacesToTry
             others.RemoveAll(place => place < counter.Left || place > counter.Right);
         }
 
+        // Where it would leave a wall or counter without the outlet that it needs there is nothing to try.
+        DistanceSet keep = state.Spaces.KeepOf(box);
+        others.RemoveAll(place => !keep.Contains(place));
         others.RemoveAll(place => place < half || place > wall.Length - half || place == at || IsTaken(surface, box, place, half));
         others.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
         foreach (Distance place in others)

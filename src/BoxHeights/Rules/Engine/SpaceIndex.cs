@@ -83,6 +83,21 @@ internal sealed class SpaceIndex
     /// <summary>What is judged for flights, storeys and the dwelling.</summary>
     public IEnumerable<Judged> Wide => Of(wide);
 
+    /// <summary>Where along its wall a box may go without making what its room has to provide worse.</summary>
+    public DistanceSet KeepOf(int box)
+    {
+        DistanceSet keep = DistanceSet.All;
+        foreach (int space in Of(box))
+        {
+            foreach (SpaceBox one in judged[space].View.Boxes)
+            {
+                keep &= one.Index == box && !judged[space].View.HasBrokenParts ? judged[space].Rule.KeepAlong(judged[space].View, one) : DistanceSet.All;
+            }
+        }
+
+        return keep;
+    }
+
     /// <summary>Takes in a box that was added behind all others. What it belongs to has to be judged again.</summary>
     public void Enter(LayoutState state)
     {

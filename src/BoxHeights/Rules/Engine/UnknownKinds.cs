@@ -24,16 +24,13 @@ internal static class UnknownKinds
         foreach (Room room in dwelling.Rooms)
         {
             named.Add(("room kind", room.Kind.Name, known.Rooms, false, room.Id));
-            foreach (Fixture fixture in room.Fixtures)
-            {
-                named.Add(("fixture", fixture.Kind.Name, known.Fixtures, true, room.Id + "/" + fixture.Id));
-            }
-
+            Fixtures(room.Id, room.Fixtures);
             OnWalls(room.Id, room.Walls);
         }
 
         foreach (OutsideFace face in dwelling.Outside)
         {
+            Fixtures(face.Id, face.Fixtures);
             OnWalls(face.Id, face.Walls);
         }
 
@@ -61,6 +58,14 @@ internal static class UnknownKinds
             if (Array.IndexOf(words, name) < 0 && Said(what, name, words, nearOnly) is { } line)
             {
                 yield return (line, subject);
+            }
+        }
+
+        void Fixtures(string space, Items<Fixture> fixtures)
+        {
+            foreach (Fixture fixture in fixtures)
+            {
+                named.Add(("fixture", fixture.Kind.Name, known.Fixtures, true, space + "/" + fixture.Id));
             }
         }
 

@@ -22,6 +22,17 @@ public abstract record SpaceRule : Rule
     /// <param name="space">The subject.</param>
     /// <param name="statement">Takes what it lacks.</param>
     public abstract void Judge(SpaceView space, SpaceStatement statement);
+
+    /// <summary>Where along its wall a box may go, at the height that it has, without making this rule's answer worse. Everywhere, unless a form says otherwise: then trying it out decides.</summary>
+    /// <param name="space">The subject.</param>
+    /// <param name="box">One of its boxes.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public virtual DistanceSet KeepAlong(SpaceView space, SpaceBox box)
+    {
+        _ = space ?? throw new ArgumentNullException(nameof(space));
+        _ = box ?? throw new ArgumentNullException(nameof(box));
+        return DistanceSet.All;
+    }
 }
 
 /// <summary>What a space rule is judged for.</summary>

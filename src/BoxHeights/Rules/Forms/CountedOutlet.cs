@@ -71,7 +71,7 @@ public sealed record CountedOutlet
     {
         foreach (Room room in dwelling.Rooms)
         {
-            if (IsListedIn(room.Overhead) || IsListedIn(room.Walls) || IsListedIn(room.InFloor))
+            if (IsListedIn(room))
             {
                 return true;
             }
@@ -85,7 +85,7 @@ public sealed record CountedOutlet
     {
         foreach (OutsideFace face in dwelling.Outside)
         {
-            if (IsListedIn(face.Walls))
+            if (IsListedIn(face))
             {
                 return true;
             }
@@ -93,6 +93,12 @@ public sealed record CountedOutlet
 
         return false;
     }
+
+    /// <summary>Whether a room lists any such box.</summary>
+    internal bool IsListedIn(Room room) => IsListedIn(room.Overhead) || IsListedIn(room.Walls) || IsListedIn(room.InFloor);
+
+    /// <summary>Whether an outside face lists any such box.</summary>
+    internal bool IsListedIn(OutsideFace face) => IsListedIn(face.Walls);
 
     private bool IsListedIn(Items<Wall> walls)
     {

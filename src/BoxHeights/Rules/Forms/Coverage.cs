@@ -7,7 +7,7 @@ namespace BoxHeights.Rules;
 /// A finding measures how much of its run isn't reached. Where a room's walls don't close, what lies beyond them may reach back along their ends: that much is
 /// not judged. An outlet whose place or kind isn't stated, and what may or may not break the floor line, make it unknown where they decide.
 /// </remarks>
-public sealed record Coverage : SpaceRule
+public sealed partial record Coverage : SpaceRule
 {
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>

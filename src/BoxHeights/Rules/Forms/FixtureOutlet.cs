@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Each thing of a kind in a room has an outlet within reach, straight in plan from the outlet's center to the thing's nearest edge.</summary>
+/// <summary>Each thing of a kind in a room, or before an outside face, has an outlet within reach, straight in plan from the outlet's center to the thing's nearest edge.</summary>
 public sealed record FixtureOutlet : SpaceRule
 {
     /// <summary>Describes what is required.</summary>
@@ -38,6 +38,9 @@ public sealed record FixtureOutlet : SpaceRule
     /// <summary>Boxes for these purposes serve the things as well, but ask for nothing.</summary>
     public Items<BoxPurpose> ServingToo { get; init; }
 
+    /// <summary>In rooms of these kinds it asks for an outlet near the things even where no box serves them; then any that counts will do, whatever its purpose.</summary>
+    public Items<RoomKind> AlwaysIn { get; init; }
+
     /// <summary>Whether the way is a cord's, which goes through no wall.</summary>
     public bool ByCord { get; init; }
 
@@ -50,30 +53,36 @@ public sealed record FixtureOutlet : SpaceRule
     /// <summary>Whether an outlet on the thing's own wall serves it only where no other such thing lies between.</summary>
     public bool NotAcrossAnother { get; init; }
 
+    /// <summary>Whether it speaks of what stands before outside faces instead of in rooms.</summary>
+    public bool Outside { get; init; }
+
+    /// <summary>Whether an outlet elsewhere on the same level may be as near. How rooms lie to each other isn't described, so that it isn't judged then.</summary>
+    public bool AnywhereOnItsLevel { get; init; }
+
+    /// <summary>Rooms of these kinds are a level of their own within their storey.</summary>
+    public Items<RoomKind> OwnLevels { get; init; }
+
     /// <summary>A box that would do, without its place; null where none is offered.</summary>
     public DeviceBox? Cure { get; init; }
 
     /// <inheritdoc/>
-    public override SpaceKind Subject => SpaceKind.Room;
+    public override SpaceKind Subject => Outside ? SpaceKind.OutsideFace : SpaceKind.Room;
 
     /// <inheritdoc/>
     public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
-        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (ByCord ? ", by a cord that goes through no wall" : "")
-        + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "");
+        + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (AlwaysIn.Count == 0 ? "" : ", always in " + AlwaysIn) + (ByCord ? ", by a cord that goes through no wall" : "")
+        + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "")
+        + (Outside ? ", outside" : "") + (AnywhereOnItsLevel ? ", in any room of its level" : "") + (OwnLevels.Count == 0 ? "" : "; levels of their own: " + OwnLevels);
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        if (space.Room is null)
-        {
-            return;
-        }
-
         WallPlan plan = RoomInPlan.Of(space).Plan;
         List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
-        if (things.Count == 0 || (Serving.Count > 0 && !ServesAny(space)))
+        bool any = Serving.Count == 0 || (!ServesAny(space) && space.Room is { } room && AlwaysIn.Contains(room.Kind));
+        if (things.Count == 0 || (!any && !ServesAny(space)))
         {
-            if (Serving.Count == 0)
+            if (Serving.Count == 0 && Scope.Rooms.Count > 0)
             {
                 statement.NotJudged("nothing that needs one is described");
             }
@@ -94,7 +103,7 @@ public sealed record FixtureOutlet : SpaceRule
                 continue;
             }
 
-            Judge(space, statement, plan, things, thing);
+            Judge(space, statement, plan, things, thing, any);
         }
     }
 
@@ -111,14 +120,14 @@ public sealed record FixtureOutlet : SpaceRule
         return false;
     }
 
-    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing)
+    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {
         Verdict best = Verdict.Fails;
         Facts needs = Facts.None;
         Distance? nearest = null;
         foreach (SpaceBox box in space.Boxes)
         {
-            if (Serving.Count > 0 && !Serving.Contains(box.Traits.Purpose) && !ServingToo.Contains(box.Traits.Purpose))
+            if (!any && !Serving.Contains(box.Traits.Purpose) && !ServingToo.Contains(box.Traits.Purpose))
             {
                 continue;
             }
@@ -132,7 +141,11 @@ public sealed record FixtureOutlet : SpaceRule
             nearest = gap is { } off && (nearest is not { } least || off < least) && Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
         }
 
-        if (best != Verdict.Passes)
+        if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(space))
+        {
+            statement.NotJudged("how far what is in other rooms of its level is from it isn't described");
+        }
+        else if (best != Verdict.Passes)
         {
             Finds(space, statement, plan, thing, best, nearest, needs);
         }
@@ -143,6 +156,28 @@ public sealed record FixtureOutlet : SpaceRule
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
             () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
             verdict == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
+
+    /// <summary>Whether any other room of its level, or outdoors any other face of its storey, lists such an outlet.</summary>
+    private bool IsOneElsewhereOnLevel(SpaceView space)
+    {
+        foreach (OutsideFace other in space.Face is null ? default : space.Dwelling.Outside)
+        {
+            if (other.Id != space.Id && other.Storey == space.Face!.Storey && Outlet.IsListedIn(other))
+            {
+                return true;
+            }
+        }
+
+        foreach (Room other in space.Room is not { } room || OwnLevels.Contains(room.Kind) ? default : space.Dwelling.Rooms)
+        {
+            if (other.Id != space.Id && other.Storey == space.Room!.Storey && !OwnLevels.Contains(other.Kind) && Outlet.IsListedIn(other))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
     {
@@ -164,13 +199,15 @@ public sealed record FixtureOutlet : SpaceRule
 
         gap = plan.Gap(face, at, possible).RoundedDown;
         Verdict within = Of(plan.Gap(face, at, sure), plan.Gap(face, at, possible), ref needs);
-        if (ByCord && within == Verdict.Passes && !plan.IsClearBetween(face, at.Ticks, at.Ticks, possible))
+        if (!ByCord || within != Verdict.Passes)
         {
-            needs |= Facts.Barrier;
-            return Verdict.Unknown;
+            return within;
         }
 
-        return within;
+        // Round what of the walls stands between; where that can't be worked out it does if nothing may stand there.
+        bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach) ?? (plan.IsBefore(face, possible) && plan.IsClearBetween(face, at.Ticks, at.Ticks, possible) ? true : null);
+        needs |= reaches is null ? Facts.Barrier : Facts.None;
+        return reaches switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }
 
     private Verdict Of(PlanGap sure, PlanGap possible, ref Facts needs)
@@ -203,7 +240,7 @@ public sealed record FixtureOutlet : SpaceRule
     private static bool IsAcross(SpaceView space, SpaceBox box, List<ThingInPlan> things, ThingInPlan thing)
     {
         int face = thing.Possible.Frame;
-        if (box.Along is not { } at || face < 0 || box.Address != space.Id + "/" + space.Room!.Walls[face].Id)
+        if (box.Along is not { } at || face < 0 || box.Address != space.Id + "/" + RoomInPlan.Of(space).Room.Walls[face].Id)
         {
             return false;
         }

@@ -3,7 +3,10 @@ using System;
 namespace BoxHeights.Rules;
 
 /// <summary>Islands and peninsulas have a number of outlets that serve their tops, by their sides or by their area.</summary>
-/// <remarks>A box on an island is listed under the room's floor, sits on the cabinet, and has its place in plan on the island's outline or within it.</remarks>
+/// <remarks>
+/// A box on an island is listed under the room's floor, sits on the cabinet, and has its place in plan on the island's outline or within it. What is set into a
+/// top is a fixture of the room with its corners in plan.
+/// </remarks>
 public sealed record IslandOutlets : SpaceRule
 {
     private const int InchesToTheFoot = 12;
@@ -47,10 +50,28 @@ public sealed record IslandOutlets : SpaceRule
     /// <summary>How far its top may reach beyond its base where an outlet is below the top, itself allowed.</summary>
     public Distance OverhangAtMost { get; init; }
 
+    /// <summary>From where a peninsula is measured.</summary>
+    public PeninsulaMeasure Peninsulas { get; init; }
+
+    /// <summary>Whether an outlet on the wall that a peninsula joins serves it too, where it stands between its sides and not below its top.</summary>
+    public bool WallServes { get; init; }
+
+    /// <summary>How near its outer end one outlet of a peninsula has to be, itself allowed; null where it may be anywhere.</summary>
+    public Distance? EndWithin { get; init; }
+
+    /// <summary>What is set into a top may part it into spaces that each need their own.</summary>
+    public Items<FixtureKind> Dividing { get; init; }
+
+    /// <summary>With less than this of the top left behind it, what is set in parts it; null where nothing does.</summary>
+    public Distance? DividedBelow { get; init; }
+
     /// <inheritdoc/>
     public override string Numbers => Kinds + " of " + LongSide + " by " + ShortSide + " or more"
         + (FirstSquareFeet is { } first ? FormattableString.Invariant($"; one for {first} ft², one more for each {EachSquareFeet} ft² or part") : "; one")
-        + "; up to " + Above + " above the top, " + Below + " below it where it reaches out " + OverhangAtMost + " or less; outlets: " + Outlets.Numbers;
+        + "; up to " + Above + " above the top, " + Below + " below it where it reaches out " + OverhangAtMost + " or less; outlets: " + Outlets.Numbers
+        + Peninsulas switch { PeninsulaMeasure.ConnectedWall => "; peninsulas from the wall", PeninsulaMeasure.ConnectingEdge => "; peninsulas from their connecting edge", _ => "" }
+        + (WallServes ? "; on that wall too" : "") + (EndWithin is { } end ? "; one within " + end + " of a peninsula's outer end" : "")
+        + (DividedBelow is { } behind ? "; parted by " + Dividing + " with less than " + behind + " behind" : "");
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
@@ -62,49 +83,85 @@ public sealed record IslandOutlets : SpaceRule
                 continue;
             }
 
-            if (!PlanOutline.TryOf(one.Corners, out PlanOutline? outline))
+            if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas) is not { } top)
             {
                 statement.NotJudged("the outline of " + one.Id + " isn't described", space.Id + "/" + one.Id);
                 continue;
             }
 
-            int needed = Needed(outline);
-            int sure = 0;
-            int may = 0;
-            Facts needs = Facts.None;
-            foreach (SpaceBox box in space.Boxes)
+            string subject = space.Id + "/" + one.Id;
+            bool serves = false;
+            foreach ((Distance from, Distance to) in top.Spaces(space.Room!.Fixtures, Dividing, DividedBelow))
             {
-                Verdict verdict = Serves(box, one, outline, ref needs);
-                sure += verdict == Verdict.Passes ? 1 : 0;
-                may += verdict != Verdict.Fails ? 1 : 0;
+                bool isWhole = from == top.From && to == top.To;
+                int needed = Needed(top, from, to);
+                int sure = Count(space, one, top, from, to, out int may, out Facts needs);
+                serves |= needed > 0 && sure > 0;
+                if (sure < needed)
+                {
+                    Finds(statement, subject, isWhole ? "" : " " + from + " to " + to, sure, needed, may < needed ? Facts.None : needs | Facts.ObstructionHeight,
+                        () => sure + " of " + needed + " outlets that serve " + (isWhole ? "its top" : "this part of its top"));
+                }
             }
 
-            if (sure < needed)
+            if (EndWithin is { } within && one.Kind == FreestandingKind.Peninsula && serves)
             {
-                Finding(space.Id + "/" + one.Id, sure, needed, may < needed ? Facts.None : needs | Facts.ObstructionHeight, statement);
+                End(space, one, top, within, subject, statement);
             }
         }
     }
 
-    private static void Finding(string subject, int sure, int needed, Facts needs, SpaceStatement statement) =>
-        statement.Finds(subject, subject, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed),
-            () => sure + " of " + needed + " outlets that serve its top", needs);
-
-    private int Needed(PlanOutline outline)
+    private void End(SpaceView space, Freestanding one, IslandTop top, Distance within, string subject, SpaceStatement statement)
     {
-        if (outline.LongSide < LongSide || outline.ShortSide < ShortSide)
+        if (!top.IsJoined)
+        {
+            statement.NotJudged("what " + one.Id + " joins isn't described, so that its outer end isn't known");
+        }
+        else if (Count(space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
+        {
+            Finds(statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs | Facts.ObstructionHeight,
+                () => "no outlet that serves its top within " + Printed.Of(within, space.Dwelling.Units) + " of its outer end");
+        }
+    }
+
+    private static void Finds(SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<string> what) =>
+        statement.Finds(address + part, address, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, needs);
+
+    private int Needed(IslandTop top, Distance from, Distance to)
+    {
+        (Distance longSide, Distance shortSide) = top.Sides(from, to);
+        if (longSide < LongSide || shortSide < ShortSide)
         {
             return 0;
         }
 
         decimal foot = Distance.FromInches(InchesToTheFoot).Ticks;
-        decimal over = FirstSquareFeet is { } first ? (outline.Area / foot / foot) - first : 0m;
+        decimal over = FirstSquareFeet is { } first ? (top.Area / foot / foot) - first : 0m;
         return 1 + (over > 0m ? (int)Math.Min(1000m, Math.Ceiling(over / EachSquareFeet)) : 0);
     }
 
-    private Verdict Serves(SpaceBox box, Freestanding island, PlanOutline outline, ref Facts needs)
+    /// <summary>How many outlets surely serve a part of a top, and how many may.</summary>
+    private int Count(SpaceView space, Freestanding island, IslandTop top, Distance from, Distance to, out int may, out Facts needs)
     {
-        if (!box.Traits.IsListedFlat || box.Traits.Surface != BoxSurface.Cabinet || (box.Plan is { } plan && !outline.Holds(plan)))
+        int sure = 0;
+        may = 0;
+        needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Facts missing = Facts.None;
+            Verdict verdict = Serves(space, box, island, top, from, to, ref missing);
+            sure += verdict == Verdict.Passes ? 1 : 0;
+            may += verdict != Verdict.Fails ? 1 : 0;
+            needs |= verdict == Verdict.Unknown ? missing : Facts.None;
+        }
+
+        return sure;
+    }
+
+    private Verdict Serves(SpaceView space, SpaceBox box, Freestanding island, IslandTop top, Distance from, Distance to, ref Facts needs)
+    {
+        bool onIt = box.Traits.IsListedFlat && box.Traits.Surface == BoxSurface.Cabinet;
+        if (!(onIt ? IsOnTop(box, top, out Distance? place) : IsOnItsWall(space, box, top, out place)) || place < from || place > to)
         {
             return Verdict.Fails;
         }
@@ -115,16 +172,37 @@ public sealed record IslandOutlets : SpaceRule
             return verdict;
         }
 
-        verdict = box.Plan is null ? Verdict.Unknown : verdict;
-        needs |= missing | (box.Plan is null ? Facts.Along : Facts.None);
-        if (island.Top is not { } top)
+        verdict = place is null ? Verdict.Unknown : verdict;
+        needs |= missing | (place is null ? Facts.Along : Facts.None);
+        if (island.Top is not { } level)
         {
             needs |= Facts.ObstructionHeight;
             return Verdict.Unknown;
         }
 
         // Below the top it serves only where the top doesn't reach out too far; unstated, it doesn't.
-        Distance below = island.Overhang is { } out1 && out1 > OverhangAtMost ? Distance.Zero : Below;
-        return verdict.And(box.IsWithin(TargetLine.Center, top.Datum, top.Offset - below, top.Offset + Above, ref needs));
+        Distance below = !onIt || (island.Overhang is { } out1 && out1 > OverhangAtMost) ? Distance.Zero : Below;
+        return verdict.And(box.IsWithin(TargetLine.Center, level.Datum, level.Offset - below, level.Offset + Above, ref needs));
+    }
+
+    private static bool IsOnTop(SpaceBox box, IslandTop top, out Distance? place)
+    {
+        place = null;
+        if (box.Plan is { } plan)
+        {
+            bool isOn = top.TryPlace(plan, out Distance along);
+            place = along;
+            return isOn;
+        }
+
+        return true;
+    }
+
+    private bool IsOnItsWall(SpaceView space, SpaceBox box, IslandTop top, out Distance? place)
+    {
+        place = box.Along is null ? null : top.From;
+        return WallServes && top.IsJoined && box.Traits.Surface == BoxSurface.Wall && box.Address.Length > space.Id.Length
+            && top.Joins(RoomInPlan.Of(space).Plan.IndexOf(box.Address.Substring(space.Id.Length + 1)))
+            && (box.Along is not { } along || top.IsBetweenItsSides(along));
     }
 }

@@ -16,17 +16,19 @@ internal static class OutletCure
 
     private static readonly TiedTo Water = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
 
-    /// <summary>A box on a wall of a room, at the place that is nearest by some measure.</summary>
-    /// <param name="space">The room.</param>
+    /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure.</summary>
+    /// <param name="space">The room or face.</param>
     /// <param name="plan">Its plan.</param>
     /// <param name="box">The box, without its place.</param>
     /// <param name="far">How far a place is off, the least being best; null where it won't do.</param>
     public static Items<PlacedBox> OnWall(SpaceView space, WallPlan plan, DeviceBox box, Func<int, Distance, decimal?> far)
     {
-        if (space.Room is not { } room || plan.IsTooLarge)
+        if (plan.IsTooLarge)
         {
             return default;
         }
+
+        Room room = RoomInPlan.Of(space).Room;
 
         List<ThingInPlan> water = ThingInPlan.Of(Water, room, plan, null);
         decimal least = decimal.MaxValue;

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>A passage of some length along its middle has at least one outlet that counts, anywhere in it.</summary>
+/// <remarks>What lies beyond a doorway or a cased opening is another room. A passage that is described as two rooms with an open side between them has the length of both, which isn't added up.</remarks>
 public sealed record PassageOutlet : SpaceRule
 {
     /// <summary>Describes the rule.</summary>
@@ -44,23 +45,29 @@ public sealed record PassageOutlet : SpaceRule
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        if (space.Room is null)
+        if (space.Room is not { } room)
         {
             return;
         }
 
         if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(out Distance middle))
         {
-            statement.NotJudged("its walls don't describe a rectangle or an L, so that its length along the middle isn't known");
+            statement.NotJudged("its walls don't describe a passage of one way, so that its length along the middle isn't known");
             return;
         }
 
+        bool goesOn = GoesOn(room, space.Dwelling);
         if (middle < Shortest)
         {
+            if (goesOn)
+            {
+                statement.NotJudged("it goes on into another passage without a doorway, so that its length is that of both");
+            }
+
             return;
         }
 
-        Facts needs = Facts.None;
+        Facts needs = goesOn ? Facts.ServedFromOutside : Facts.None;
         foreach (SpaceBox box in space.Boxes)
         {
             Verdict verdict = Outlets.Judge(box, out Facts missing);
@@ -72,6 +79,23 @@ public sealed record PassageOutlet : SpaceRule
         }
 
         Finding(space, runs, middle, needs, statement);
+    }
+
+    /// <summary>Whether an open side of it leads into another passage: there one walks on without passing a doorway.</summary>
+    private bool GoesOn(Room room, Dwelling dwelling)
+    {
+        foreach (Wall wall in room.Walls)
+        {
+            foreach (Room other in wall is { Open: true, BackOf: not null } ? dwelling.Rooms : default)
+            {
+                if (other.Id != room.Id && Scope.Rooms.Contains(other.Kind) && wall.BackOf!.StartsWith(other.Id + "/", System.StringComparison.Ordinal))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private void Finding(SpaceView space, RoomRuns runs, Distance middle, Facts needs, SpaceStatement statement) =>

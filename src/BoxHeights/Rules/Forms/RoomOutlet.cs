@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 
 namespace BoxHeights.Rules;
@@ -25,7 +26,7 @@ public sealed record RoomOutlet : SpaceRule
     /// <summary>One of these does as well; null where nothing else does.</summary>
     public CountedOutlet? Instead { get; init; }
 
-    /// <summary>Openings of these kinds each ask for one outlet.</summary>
+    /// <summary>Openings of these kinds each ask for one outlet, in the bay that they lead to where all are in one wall.</summary>
     public Items<OpeningKind> OneForEach { get; init; }
 
     /// <summary>An opening wider than this asks for two; null where none does.</summary>
@@ -63,20 +64,39 @@ public sealed record RoomOutlet : SpaceRule
 
         int needed = Needed(room);
         int sure = Count(space, Outlet, out int possible, out Facts needs);
+        if (OneForEach.Count > 0 && needed > 1 && VehicleBays.Of(RoomInPlan.Of(space).Plan, OneForEach, TwoBeyond) is { } bays)
+        {
+            Judge(space, bays, statement);
+            return;
+        }
+
         if (sure >= needed || (Instead is not null && Count(space, Instead, out _, out _) > 0))
         {
             return;
         }
 
         Verdict verdict = possible < needed && Unless == Facts.None ? Verdict.Fails : Verdict.Unknown;
-        Finds(space, statement, verdict, sure, needed, verdict == Verdict.Unknown ? needs | Unless : Facts.None);
+        Finds(space, statement, verdict, sure, needed, verdict == Verdict.Unknown ? needs | Unless : Facts.None, null);
     }
 
-    private void Finds(SpaceView space, SpaceStatement statement, Verdict verdict, int sure, int needed, Facts needs) =>
+    /// <summary>Each bay has one of its own.</summary>
+    private void Judge(SpaceView space, VehicleBays bays, SpaceStatement statement)
+    {
+        List<int> without = bays.Without(space, Outlet, out int unplaced, out Facts needs);
+        if (without.Count > 0)
+        {
+            bool fails = unplaced < without.Count;
+            Finds(space, statement, fails ? Verdict.Fails : Verdict.Unknown, bays.Count - without.Count, bays.Count, fails ? Facts.None : needs,
+                (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
+        }
+    }
+
+    private void Finds(SpaceView space, SpaceStatement statement, Verdict verdict, int sure, int needed, Facts needs, Func<int, Distance, bool>? where) =>
         statement.Finds(
             space.Id, space.Id, verdict, Quantity.Of(sure), QuantitySet.AtLeast(needed),
-            () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : ""),
-            needs, CureIn(space));
+            () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : "")
+                + (where is null ? "" : ", one to a bay"),
+            needs, CureIn(space, where));
 
     internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement, bool evenOfAWhole = false)
     {
@@ -119,7 +139,7 @@ public sealed record RoomOutlet : SpaceRule
         return Math.Max(needed, 1);
     }
 
-    private Items<PlacedBox> CureIn(SpaceView space)
+    private Items<PlacedBox> CureIn(SpaceView space, Func<int, Distance, bool>? where)
     {
         if (Cure is not { } cure)
         {
@@ -128,6 +148,6 @@ public sealed record RoomOutlet : SpaceRule
 
         WallPlan plan = RoomInPlan.Of(space).Plan;
         DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
-        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => face);
+        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => where is null || where(face, at) ? face : null);
     }
 }

@@ -180,23 +180,26 @@ internal sealed class ThingInPlan
     }
 }
 
-/// <summary>The plan of a room and what zones and outlets in it are tied to: worked out once for a space that is judged again and again.</summary>
+/// <summary>The plan of a room, or of what lies before an outside face, and what zones and outlets in it are tied to: worked out once for a space that is judged again and again.</summary>
 internal sealed class RoomInPlan
 {
-    private readonly Room room;
     private readonly Dwelling dwelling;
     private readonly List<(TiedTo Tied, List<ThingInPlan> Things)> known = [];
 
     private RoomInPlan(Room room, Dwelling dwelling)
     {
-        this.room = room;
+        Room = room;
         this.dwelling = dwelling;
         Plan = new(room);
     }
 
+    /// <summary>The room; outdoors, one of the face's walls and of what stands before it.</summary>
+    public Room Room { get; }
+
     public WallPlan Plan { get; }
 
-    public static RoomInPlan Of(SpaceView space) => space.Prepared(view => new RoomInPlan(view.Room!, view.Dwelling));
+    public static RoomInPlan Of(SpaceView space) => space.Prepared(static view => new RoomInPlan(
+        view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Dwelling));
 
     public List<ThingInPlan> Things(TiedTo tied)
     {
@@ -208,7 +211,7 @@ internal sealed class RoomInPlan
             }
         }
 
-        List<ThingInPlan> things = ThingInPlan.Of(tied, room, Plan, dwelling);
+        List<ThingInPlan> things = ThingInPlan.Of(tied, Room, Plan, dwelling);
         known.Add((tied, things));
         return things;
     }

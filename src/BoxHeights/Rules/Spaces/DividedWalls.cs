@@ -2,11 +2,15 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Joins what is left of a room's walls round its corners, with the sides of half walls and railings where these meet a wall.</summary>
+/// <summary>Joins what is left of a room's walls round its corners, with the sides of half walls, railings and counters that face the room where these meet a wall.</summary>
+/// <remarks>
+/// What has an outline besides its line has one side: the line is the side of it that faces the room. What has a line alone has two, but for one that stands along
+/// an open side: its other side is the next room's.
+/// </remarks>
 internal sealed class DividedWalls
 {
-    /// <summary>How near a railing or half wall ends to a wall that it meets: a guard leaves no gap that a 4 in ball passes (International Residential Code R312.1.3).</summary>
-    private static readonly Distance Gap = Distance.FromInches(4);
+    /// <summary>How near something ends to a wall that it meets: a guard leaves no gap that a 4 in ball passes (International Residential Code R312.1.3).</summary>
+    public static readonly Distance Gap = Distance.FromInches(4);
 
     private readonly Room room;
     private readonly WallPlan plan;
@@ -35,7 +39,7 @@ internal sealed class DividedWalls
         DistanceSet railed = DistanceSet.Empty;
         foreach (Freestanding one in room.Freestanding)
         {
-            if (kinds.Contains(one.Kind) && HasExtent(one) && TryAlong(one, wall, out Distance from, out Distance to))
+            if (kinds.Contains(one.Kind) && HasExtent(one) && TryAlong(one, wall, out Distance from, out Distance to) && !IsInside(one, wall))
             {
                 railed |= DistanceSet.Between(from, to);
             }
@@ -94,11 +98,11 @@ internal sealed class DividedWalls
         {
             Distance gap = Distance.FromTicks(1);
             List<PlanPoint> line = [.. divider.Line];
-            List<RunStretch> near = Side(divider, line, ref around, gap);
+            List<RunStretch> near = FacesTheRoom(divider, line) ? Side(divider, line, ref around, gap) : [];
             line.Reverse();
-            List<RunStretch> far = Side(divider, line, ref around, gap);
-            Meet(divider.Line[0], near[0], far[far.Count - 1]);
-            Meet(line[0], far[0], near[near.Count - 1]);
+            List<RunStretch> far = FacesTheRoom(divider, line) ? Side(divider, line, ref around, gap) : [];
+            Meet(divider.Line[0], First(near), Last(far));
+            Meet(line[0], First(far), Last(near));
         }
 
         return joiner.Runs();
@@ -143,7 +147,7 @@ internal sealed class DividedWalls
     }
 
     /// <summary>Where a divider meets a wall, the wall before goes on along the side that leaves it, and the side that comes back goes on along the wall after.</summary>
-    private void Meet(PlanPoint root, RunStretch leaves, RunStretch comes)
+    private void Meet(PlanPoint root, RunStretch? leaves, RunStretch? comes)
     {
         RunStretch? before = null;
         RunStretch? after = null;
@@ -156,12 +160,12 @@ internal sealed class DividedWalls
             }
         }
 
-        if (before is not null)
+        if (before is not null && leaves is not null)
         {
             joiner.Join(before, leaves);
         }
 
-        if (after is not null)
+        if (after is not null && comes is not null)
         {
             joiner.Join(comes, after);
         }
@@ -176,6 +180,28 @@ internal sealed class DividedWalls
         }
 
         along = along < Distance.Zero ? Distance.Zero : along > plan[wall].Length ? plan[wall].Length : along;
+        return true;
+    }
+
+    private static RunStretch? First(List<RunStretch> side) => side.Count == 0 ? null : side[0];
+
+    private static RunStretch? Last(List<RunStretch> side) => side.Count == 0 ? null : side[side.Count - 1];
+
+    /// <summary>Whether a line, as it is walked, has the room at its right hand: all of an outline lies behind it.</summary>
+    private static bool FacesTheRoom(Freestanding one, List<PlanPoint> line)
+    {
+        for (int i = 1; i < line.Count; i++)
+        {
+            foreach (PlanPoint corner in line[i - 1] == line[i] ? default : one.Corners)
+            {
+                PlanLine.Between(line[i - 1], line[i]).Locate(corner, out _, out Distance off);
+                if (off > Distance.FromTicks(1))
+                {
+                    return false;
+                }
+            }
+        }
+
         return true;
     }
 
@@ -217,9 +243,32 @@ internal sealed class DividedWalls
         return true;
     }
 
+    /// <summary>Whether what stands along an open side stands in this room, so that its line is the side that faces the next.</summary>
+    private bool IsInside(Freestanding one, int wall)
+    {
+        foreach (PlanPoint corner in one.Corners)
+        {
+            plan[wall].Locate(corner, out _, out Distance off);
+            if (off > Gap)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static bool HasExtent(Freestanding one)
     {
         bool has = false;
+        foreach (PlanPoint point in one.Corners)
+        {
+            if (!WallPlan.IsInAHouse(point))
+            {
+                return false;
+            }
+        }
+
         foreach (PlanPoint point in one.Line)
         {
             if (!WallPlan.IsInAHouse(point))

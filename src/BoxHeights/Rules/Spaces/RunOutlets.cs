@@ -33,6 +33,21 @@ internal sealed class RunOutlets
         }
     }
 
+    /// <summary>The box that is taken for not there; none unless one is set.</summary>
+    public SpaceBox? Without { get; set; }
+
+    /// <summary>Finds where one box stands along a run, if it is an outlet that counts or may.</summary>
+    public void Of(SpaceBox box, Run run, List<Run> all, List<DistanceRange> places)
+    {
+        places.Clear();
+        if (counting.Exists(one => one.Box == box))
+        {
+            found.Clear();
+            PlacesOf(box, run, all);
+            places.AddRange(found);
+        }
+    }
+
     /// <summary>How many outlets surely count and stand on a run.</summary>
     public int SureOn(Run run)
     {
@@ -60,15 +75,13 @@ internal sealed class RunOutlets
         sure.Clear();
         foreach ((SpaceBox box, bool isSure, Facts missing) in counting)
         {
+            if (box == Without)
+            {
+                continue;
+            }
+
             found.Clear();
-            if (nextSpaces)
-            {
-                Beyond(box, run, all);
-            }
-            else
-            {
-                Places(box, run, found);
-            }
+            PlacesOf(box, run, all);
 
             foreach (DistanceRange place in found)
             {
@@ -82,6 +95,18 @@ internal sealed class RunOutlets
         }
 
         return needs;
+    }
+
+    private void PlacesOf(SpaceBox box, Run run, List<Run> all)
+    {
+        if (nextSpaces)
+        {
+            Beyond(box, run, all);
+        }
+        else
+        {
+            Places(box, run, found);
+        }
     }
 
     /// <summary>Places of a box on any run, as distances along the wall line from the start of one.</summary>
@@ -129,11 +154,11 @@ internal sealed class RunOutlets
         }
     }
 
-    /// <summary>A box in the floor serves the wall before which it lies; one on a half wall, the side that it is on.</summary>
+    /// <summary>A box in the floor serves the wall before which it lies; one on a half wall or on the side of a bar, the side that it is on.</summary>
     private void InPlan(SpaceBox box, RunStretch stretch, List<DistanceRange> places)
     {
         bool inFloor = box.Traits.Surface == BoxSurface.Floor;
-        if (inFloorWithin is not { } within || (!inFloor && stretch.Wall >= 0))
+        if (inFloorWithin is not { } within || (!inFloor && stretch.Wall >= 0 && !runs.Plan.WallOf(stretch.Wall).Open))
         {
             return;
         }

@@ -33,6 +33,12 @@ public sealed record ServingReceptacles
     /// <summary>Whether boxes in or on a cabinet count: on the side of an island they do.</summary>
     public bool OnCabinets { get; init; }
 
+    /// <summary>Whether boxes on the side of an island, a peninsula or a bar count, where that side counts as wall. They are listed under the floor and sit on the cabinet.</summary>
+    public bool OnDividers { get; init; }
+
+    /// <summary>In rooms of these kinds a box whose purpose is the counter serves its counter alone.</summary>
+    public Items<RoomKind> CountersApartIn { get; init; }
+
     /// <summary>Whether boxes that serve one appliance alone don't count.</summary>
     public bool ExceptDedicated { get; init; }
 
@@ -54,7 +60,8 @@ public sealed record ServingReceptacles
         + (AboveCounter is { } above ? ", above the counter by at most " + above : "")
         + (InFloorWithin is { } floor ? ", or in the floor within " + floor + " of the wall" : "")
         + (ExceptPurposes.Count == 0 ? "" : "; not for " + ExceptPurposes)
-        + (OnCabinets ? "; on cabinets too" : "")
+        + (OnCabinets ? "; on cabinets too" : "") + (OnDividers ? "; on dividers too" : "")
+        + (CountersApartIn.Count == 0 ? "" : "; not those of counters in " + CountersApartIn)
         + (ExceptDedicated ? "; not serving one appliance" : "");
 
     /// <summary>The ratings that count, in words.</summary>
@@ -67,7 +74,7 @@ public sealed record ServingReceptacles
     internal Verdict Judge(SpaceBox box, out Facts needs)
     {
         needs = Facts.None;
-        Verdict verdict = Kind(box.Traits);
+        Verdict verdict = box.Traits.Purpose == BoxPurpose.Counter && CountersApartIn.Contains(box.Room) ? Verdict.Fails : Kind(box.Traits);
         if (verdict == Verdict.Unknown)
         {
             needs = Facts.Devices;
@@ -83,7 +90,7 @@ public sealed record ServingReceptacles
 
     private Verdict Kind(BoxTraits box)
     {
-        if (box.Surface == BoxSurface.Ceiling || (box.Surface == BoxSurface.Cabinet && !OnCabinets) || box.Switched == SwitchedPart.All || (ExceptDedicated && box.IsDedicated)
+        if (box.Surface == BoxSurface.Ceiling || (box.Surface == BoxSurface.Cabinet && !OnCabinets && !(OnDividers && box.IsListedFlat)) || box.Switched == SwitchedPart.All || (ExceptDedicated && box.IsDedicated)
             || ExceptPurposes.Contains(box.Purpose))
         {
             return Verdict.Fails;

@@ -5,7 +5,9 @@ namespace BoxHeights.Rules;
 /// <summary>Wall spaces: the floor line of a room's walls, unfolded round inside and outside corners, between what breaks it.</summary>
 /// <remarks>
 /// Measured between rough openings. An open side breaks it, but for a railing that stands along it. A half wall or railing that stands in the room has two sides;
-/// one that meets a wall is joined to it round the corner there, and its free end parts its two sides.
+/// one that meets a wall is joined to it round the corner there, and its free end parts its two sides. Of an island, a peninsula or a bar the side counts that is
+/// stated as its line. A sliding door whose leaf is narrower than its opening has a fixed panel beside it: a window that reaches to the floor. Where the leaf isn't
+/// stated, all of it is taken for the door.
 /// </remarks>
 public sealed record WallSpaces : RunSpaces
 {
@@ -41,10 +43,14 @@ public sealed record WallSpaces : RunSpaces
     /// <summary>What stands in the room and counts as wall on its sides.</summary>
     public Items<FreestandingKind> Dividers { get; init; }
 
+    /// <summary>What stands out into the room on cabinets and breaks the wall where it touches it: its top has a rule of its own.</summary>
+    public Items<FreestandingKind> Tops { get; init; }
+
     /// <inheritdoc/>
     public override string Numbers => "floor line broken by " + Doorways + ", " + Cabinets + (Fixtures.Count == 0 ? "" : ", " + Fixtures)
         + (FloorWindowsBreak ? ", windows to the floor" : "") + (OpenLeavesBreak ? ", leaves fully open" : "")
-        + (Counters.Count == 0 ? "" : ", counters (" + Counters + ") in " + CounterRooms) + (Dividers.Count == 0 ? "" : "; both sides of " + Dividers);
+        + (Counters.Count == 0 ? "" : ", counters (" + Counters + ") in " + CounterRooms) + (Tops.Count == 0 ? "" : ", ends of " + Tops)
+        + (Dividers.Count == 0 ? "" : "; sides of " + Dividers + " that face the room");
 
     // The top of a receptacle as it is usually set, 16 in, and what frames an opening above it.
     internal override Distance ClearBelow => Distance.FromInches(20);
@@ -63,6 +69,14 @@ public sealed record WallSpaces : RunSpaces
             OpenLeaves.Add(room.Walls, i, plan.GoesRound, breaks);
         }
 
+        foreach (Freestanding one in room.Freestanding)
+        {
+            if (Tops.Contains(one.Kind))
+            {
+                Touches(one.Corners, plan, breaks);
+            }
+        }
+
         foreach (Breaks one in breaks)
         {
             inDoubt |= one.Sure != one.Possible;
@@ -77,7 +91,7 @@ public sealed record WallSpaces : RunSpaces
         Breaks breaks = new(wall.Length);
         foreach (Opening opening in wall.Openings)
         {
-            breaks.Add(opening.Left, opening.Right, Break(opening));
+            Add(breaks, opening);
         }
 
         foreach (Covering covering in wall.Coverings)
@@ -110,6 +124,45 @@ public sealed record WallSpaces : RunSpaces
         }
 
         return breaks;
+    }
+
+    private void Add(Breaks breaks, Opening opening)
+    {
+        if (FloorWindowsBreak || opening.Kind != OpeningKind.SlidingDoor || opening.Leaf is not { } leaf || leaf >= opening.Right - opening.Left)
+        {
+            breaks.Add(opening.Left, opening.Right, Break(opening));
+            return;
+        }
+
+        // Open, the leaf stands before the fixed panel, so that one walks through on the other side.
+        Distance from = opening.PocketOn == WallEnd.Right ? opening.Left : opening.Right - leaf;
+        Distance to = opening.PocketOn == WallEnd.Left ? opening.Right : opening.Left + leaf;
+        breaks.Add(opening.Left, opening.Right, opening.PocketOn is null ? Verdict.Unknown : Verdict.Fails);
+        breaks.Add(from, to, from < to ? Break(opening) : Verdict.Fails);
+    }
+
+    /// <summary>Breaks the walls that an edge of an outline lies along.</summary>
+    private static void Touches(Items<PlanPoint> corners, WallPlan plan, Breaks[] breaks)
+    {
+        for (int wall = 0; wall < breaks.Length; wall++)
+        {
+            for (int i = 0; i < corners.Count; i++)
+            {
+                PlanPoint one = corners[i];
+                PlanPoint other = corners[(i + 1) % corners.Count];
+                if (!WallPlan.IsInAHouse(one) || !WallPlan.IsInAHouse(other))
+                {
+                    continue;
+                }
+
+                plan[wall].Locate(one, out Distance from, out Distance off);
+                plan[wall].Locate(other, out Distance to, out Distance away);
+                if (Distance.Max(off.Abs(), away.Abs()) <= DividedWalls.Gap && Distance.Max(from, to) > Distance.Zero && Distance.Min(from, to) < plan[wall].Length)
+                {
+                    breaks[wall].Add(Distance.Min(from, to), Distance.Max(from, to), Verdict.Passes);
+                }
+            }
+        }
     }
 
     /// <summary>Whether an opening breaks the floor line: passes if it does.</summary>

@@ -241,7 +241,8 @@ internal static class RandomDwelling
         .With((x, v) => x.WithPlatforms(v), Few(Placed((id, left, right) => new Platform(id, PlatformKind.Deck, left, right))
             .With((x, v) => x.WithKind(v), Kind(name => new PlatformKind(name)))
             .With((x, v) => x.WithGap(v), Maybe(Sizes))
-            .With((x, v) => x.WithSurface(v), Maybe(Levels))));
+            .With((x, v) => x.WithSurface(v), Maybe(Levels))))
+        .With((x, v) => x.WithFixtures(v), Few(Fixtures));
 
     public static Gen<StairFlight> Flights { get; } = (from id in Ids from low in Ids from high in Ids from risers in Counts select new StairFlight(id, low, high, risers))
         .With((x, v) => x.WithTread(v), Maybe(Lengths))

@@ -52,6 +52,7 @@ internal static class DwellingShapes
         .Optional("storey", x => x.Storey, (x, v) => x.WithStorey(v), Texts.Plain, "The id of the storey whose subfloor its heights are taken from; the lowest unless stated.")
         .List("walls", x => x.Walls, (x, v) => x.WithWalls(v), WallShapes.Wall, "Its wall faces, left to right.")
         .List("platforms", x => x.Platforms, (x, v) => x.WithPlatforms(v), Platform, "Decks, porches and balconies before it.")
+        .List("fixtures", x => x.Fixtures, (x, v) => x.WithFixtures(v), RoomShapes.Fixture, "Equipment that stands before it: the outdoor unit of an air conditioner or a heat pump.")
         .Build(v => new(v.Get(id)));
 
     internal static Shape<Dwelling> Dwelling { get; } = new ShapeBuilder<Dwelling>("dwelling", "A dwelling as its builder describes it: storeys, rooms, outside faces and stair flights, in the user's own terms. What isn't stated is left out.")

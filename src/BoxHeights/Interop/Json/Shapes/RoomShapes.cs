@@ -26,7 +26,7 @@ internal static class RoomShapes
         .Required("id", x => x.Id, Texts.Id, "The name it is addressed by in its room.", out MemberKey<string> id)
         .Required("kind", x => x.Kind, Kinds.FreestandingKind, "What it is.", out MemberKey<FreestandingKind> kind)
         .List("corners", x => x.Corners, (x, v) => x.WithCorners(v), PlanPointCodec.Instance, "Its outline in plan.")
-        .List("line", x => x.Line, (x, v) => x.WithLine(v), PlanPointCodec.Instance, "Its line in plan, for rails and half walls.")
+        .List("line", x => x.Line, (x, v) => x.WithLine(v), PlanPointCodec.Instance, "Its line in plan, for rails and half walls; of an island, a peninsula or a bar, the side of its outline that divides the room.")
         .Optional("top", x => x.Top, (x, v) => x.WithTop(v), Texts.Level, "The height of its top.")
         .Optional("overhang", x => x.Overhang, (x, v) => x.WithOverhang(v), Texts.Distance, "How far its top reaches beyond its base.")
         .Build(v => new(v.Get(id), v.Get(kind)));

@@ -1,0 +1,125 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The bays of a garage: its floor parted square to the wall that the vehicle doors are in, halfway between the middles of neighboring bays.</summary>
+internal sealed class VehicleBays
+{
+    private readonly WallPlan plan;
+    private readonly PlanLine doors;
+    private readonly List<long> middles;
+
+    private VehicleBays(WallPlan plan, PlanLine doors, List<long> middles)
+    {
+        this.plan = plan;
+        this.doors = doors;
+        this.middles = middles;
+    }
+
+    /// <summary>How many there are.</summary>
+    public int Count => middles.Count;
+
+    /// <summary>The bays that openings of some kinds lead to.</summary>
+    /// <param name="plan">The garage's plan.</param>
+    /// <param name="kinds">Openings that lead to a bay.</param>
+    /// <param name="twoBeyond">One that is wider leads to two; null where none does.</param>
+    /// <returns>Null where there are fewer than two, doors in several walls, or walls that don't go round.</returns>
+    public static VehicleBays? Of(WallPlan plan, Items<OpeningKind> kinds, Distance? twoBeyond)
+    {
+        List<long> middles = [];
+        int wall = -1;
+        for (int face = 0; plan.GoesRound && face < plan.Count; face++)
+        {
+            foreach (Opening opening in plan.WallOf(face).Openings)
+            {
+                if (!kinds.Contains(opening.Kind))
+                {
+                    continue;
+                }
+
+                if (wall >= 0 && wall != face)
+                {
+                    return null;
+                }
+
+                wall = face;
+                long width = (opening.Right - opening.Left).Ticks;
+                if (opening.Right - opening.Left > twoBeyond)
+                {
+                    middles.Add(opening.Left.Ticks + (width / 4));
+                    middles.Add(opening.Right.Ticks - (width / 4));
+                }
+                else
+                {
+                    middles.Add(opening.Left.Ticks + (width / 2));
+                }
+            }
+        }
+
+        middles.Sort();
+        return middles.Count < 2 ? null : new(plan, plan[wall], middles);
+    }
+
+    /// <summary>The bay of a place on a wall.</summary>
+    public int BayAt(int face, Distance along, out bool isOnTheLine)
+    {
+        (decimal x, decimal y) = plan[face].InPlan(along.Ticks, 0m);
+        decimal at = doors.Seen(x, y).Along;
+        int bay = 0;
+        while (bay + 1 < Count && at > Line(bay))
+        {
+            bay++;
+        }
+
+        isOnTheLine = bay + 1 < Count && at == Line(bay);
+        return bay;
+    }
+
+    /// <summary>The bays that no outlet of some boxes is in; one on the line between two serves one of them.</summary>
+    /// <param name="space">The garage.</param>
+    /// <param name="outlet">What counts.</param>
+    /// <param name="unplaced">How many outlets may be in any bay.</param>
+    /// <param name="needs">What would have to be known of those.</param>
+    public List<int> Without(SpaceView space, CountedOutlet outlet, out int unplaced, out Facts needs)
+    {
+        bool[] served = new bool[Count];
+        bool[] onTheLine = new bool[Count];
+        unplaced = 0;
+        needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Verdict counts = outlet.Of(box, out Facts missing);
+            int face = box.Address.Length > space.Id.Length ? plan.IndexOf(box.Address.Substring(space.Id.Length + 1)) : -1;
+            if (counts == Verdict.Passes && box.Along is { } along && face >= 0)
+            {
+                int bay = BayAt(face, along, out bool isOnTheLine);
+                served[bay] |= !isOnTheLine;
+                onTheLine[bay] |= isOnTheLine;
+            }
+            else if (counts != Verdict.Fails)
+            {
+                unplaced++;
+                needs |= missing | Facts.Along;
+            }
+        }
+
+        List<int> without = [];
+        for (int bay = 0; bay < Count; bay++)
+        {
+            if (onTheLine[bay])
+            {
+                served[bay + (served[bay] ? 1 : 0)] = true;
+            }
+
+            if (!served[bay])
+            {
+                without.Add(bay);
+            }
+        }
+
+        return without;
+    }
+
+    /// <summary>Where a bay ends and the next begins.</summary>
+    private decimal Line(int bay) => (middles[bay] + middles[bay + 1]) / 2m;
+}
