@@ -73,6 +73,20 @@ public sealed class WallFraming
         return Distance.Max(room, Distance.Zero);
     }
 
+    /// <summary>Whether it is known where short studs stand under an opening's sill: who lists full studs one by one leaves them out.</summary>
+    internal bool KnowsUnder(Opening opening)
+    {
+        foreach (Distance face in layout.Faces)
+        {
+            if (opening.Left <= face && face < opening.Right)
+            {
+                return true;
+            }
+        }
+
+        return layout.Faces.Count == 0;
+    }
+
     private void Corners()
     {
         if (wall.Length >= Thickness * 2)

@@ -10,7 +10,7 @@ namespace BoxHeights.Tests.Standards;
 public sealed class OrdinaryHousesTests
 {
     private static readonly NecEdition[] Editions = [NecEdition.Nec2017, NecEdition.Nec2020, NecEdition.Nec2023, NecEdition.Nec2026];
-    private static readonly LayoutEvaluator[] Evaluators = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice)).ToArray();
+    private static readonly LayoutEvaluator[] Evaluators = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice)).ToArray();
 
     public static TheoryData<string> Mistakes
     {
