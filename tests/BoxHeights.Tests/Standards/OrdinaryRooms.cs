@@ -17,7 +17,11 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private readonly List<SetWall> shared = [];
     private readonly HashSet<string> backed = [];
 
+    private readonly List<SetWall> framed = [];
     private int rooms;
+
+    /// <summary>Every wall that was set, as it really is.</summary>
+    public IReadOnlyList<SetWall> Framed => framed;
 
     public Room Make(RoomKind kind)
     {
@@ -45,7 +49,8 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             : [ClosetWall("north")]);
         List<SetWall> set = Squared(drafts, kind).ConvertAll(draft => draft.Build(id));
         List<Wall> walls = Swung(set.ConvertAll(one => one.Wall));
-        shared.AddRange(set.Where(one => one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
+        framed.AddRange(set);
+        shared.AddRange(set.Where(one => step is null && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
         Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
         if (!Unalarmed.Contains(kind))
@@ -109,6 +114,19 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
         }
 
         return walls;
+    }
+
+    /// <summary>The well of a flight to the storey above: its wall is as high as both storeys.</summary>
+    public (Room Room, StairFlight Flight) Stairwell(string upper, Distance rise, Distance? floorAbove)
+    {
+        string id = storey.Id + "-stairwell";
+        FloorBuildup? floor = storey.Floor();
+        StairDraft stairs = new(storey, id, rise);
+        SetWall wall = stairs.Build();
+        framed.Add(wall);
+        Room room = new Room(id, RoomKind.Stair, storey.Id).WithFloor(floor).WithCeiling(new Ceiling().WithFraming(StairDraft.WellHeight(rise)).WithBoard(StairDraft.WellBoard)).WithWalls(new[] { wall.Wall })
+            .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(30), In(18))) });
+        return (room, stairs.Flight(upper).WithCutForFloorBelow(floor is { Thickness.IsExact: true } ? floor.Thickness.From : null).WithCutForFloorAbove(floorAbove));
     }
 
     /// <summary>A wall seen from outside: a receptacle above grade, a bell button, lights.</summary>
@@ -372,7 +390,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private WallDraft OtherWall(string id, RoomKind kind)
     {
         WallDraft wall = new(id, storey);
-        if (storey.Site.Chance(60) && shared.Find(one => !backed.Contains(one.Address) && one.Wall.Length.Inches < 260) is { } behind)
+        if (!storey.IsOffLevel && storey.Site.Chance(60) && shared.Find(one => !backed.Contains(one.Address) && one.Wall.Length.Inches < 260) is { } behind)
         {
             backed.Add(behind.Address);
             return wall.BehindOf(behind);

@@ -25,6 +25,8 @@ internal sealed class StoreyDraft
     private readonly Draw draw;
     private readonly Draw fronts;
     private readonly WallEnd? uprightFrom;
+    private readonly decimal[] hung;
+    private readonly bool hangsFromFloor;
     private int boxes;
 
     public StoreyDraft(Draw draw, string id, bool plain)
@@ -34,11 +36,11 @@ internal sealed class StoreyDraft
         Plain = plain;
         Site = draw.Aside();
         Framers = new FramingCrew(Site);
-        (decimal rough, decimal[][] hung) = plain ? EightFeet : draw.One(EightFeet, EightFeet, NineFeet, TenFeet);
+        (decimal rough, decimal[][] ways) = plain ? EightFeet : draw.One(EightFeet, EightFeet, NineFeet, TenFeet);
         decimal board = plain ? 0.625m : draw.One(0.5m, 0.625m);
         bool strapped = !plain && draw.Chance(15);
         BoardWall = rough - board - (strapped ? 0.75m : 0m);
-        decimal[] courses = plain ? hung[0] : draw.OneOf(hung);
+        decimal[] courses = plain ? ways[0] : draw.OneOf(ways);
         bool isStated = plain || draw.Chance(60);
         BoardLayout hanging = new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m));
 
@@ -55,9 +57,11 @@ internal sealed class StoreyDraft
         {
             hanging = hanging.WithFrom(BoardOrigin.Bottom).WithWidths(new[] { In(48), In(48), In(24) });
             seams = [48.5m, 96.5m];
+            hangsFromFloor = true;
         }
 
         Seams = seams;
+        hung = courses;
         Crew = new CrewHeights(draw, seams);
         BoardsAreStated = isStated;
         fronts = draw.Aside();
@@ -146,6 +150,9 @@ internal sealed class StoreyDraft
         Datum.FinishedCeiling => BoardWall,
         _ => 0,
     });
+
+    /// <summary>Where sheets meet under a ceiling other than the storey's.</summary>
+    public IEnumerable<decimal> SeamsUnder(decimal boardWall) => hangsFromFloor || Seams.Count == 0 ? Seams : Enumerable.Range(1, hung.Length - 1).Select(k => boardWall - hung.Take(k).Sum());
 
     /// <summary>Where sheets that hang upright meet on a wall.</summary>
     public IEnumerable<Distance> UprightSeams(Distance length)

@@ -204,7 +204,7 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
         decimal[] edges = coverings.SelectMany(one => new[] { Inches(one.Left), Inches(one.Right) }).Concat(finishes.SelectMany(one => new[] { Inches(one.Left), Inches(one.Right) })).ToArray();
 
         // Left of a door, where there is room for one, the end of that wall space is at hand.
-        decimal last = openings.Exists(one => one.Kind != OpeningKind.Window && Inches(one.Left) is >= 16 and < 60) ? -100 : 0;
+        decimal last = openings.Exists(one => one.Kind != OpeningKind.Window && Inches(one.Left) is >= 16 and < 72) ? -100 : 0;
         for (decimal at = 4; at <= Here + 4; at++)
         {
             if (breaks.Any(one => one.Left <= at && at <= one.Right))
