@@ -359,7 +359,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private WallDraft BareWall(string id, RoomKind kind)
     {
         WallDraft wall = new(id, storey);
-        if (kind == RoomKind.Basement && storey.Site.Chance(40))
+        if (kind == RoomKind.Basement && storey.Site.Chance(75))
         {
             // Furred out with 2 by 2: what goes in is a square box 1-1/2 in deep with a ring.
             _ = wall.Deep(1.5m);
