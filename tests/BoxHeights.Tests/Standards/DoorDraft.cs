@@ -9,16 +9,23 @@ internal sealed class DoorDraft
     private static readonly RoomKind[] Private = [RoomKind.Bathroom, RoomKind.Closet, RoomKind.Laundry, RoomKind.Office, new("pantry")];
     private static readonly RoomKind[] Wide = [RoomKind.DiningRoom, RoomKind.Office, RoomKind.LivingRoom, RoomKind.FamilyRoom];
 
-    private readonly Draw draw;
     private readonly OpeningKind kind;
 
-    /// <summary>Drafts a door.</summary>
+    /// <summary>A door of which no more is told than that it hinges at its left.</summary>
+    public DoorDraft(decimal casing)
+    {
+        kind = OpeningKind.Door;
+        Casing = casing;
+        Width = 32;
+        After = 16;
+    }
+
+    /// <summary>Drafts a door as one is found on site.</summary>
     /// <param name="draw">Draws for it.</param>
     /// <param name="room">The kind of room that it opens into.</param>
     /// <param name="casing">The casing that is meant.</param>
     public DoorDraft(Draw draw, RoomKind room, decimal casing)
     {
-        this.draw = draw;
         kind = Private.Contains(room) && draw.Chance(40) ? draw.One(OpeningKind.PocketDoor, OpeningKind.BarnDoor)
             : Wide.Contains(room) && draw.Chance(40) ? draw.One(OpeningKind.DoubleDoor, OpeningKind.Cased)
             : OpeningKind.Door;

@@ -34,17 +34,23 @@ internal static class OrdinaryHouses
     /// <param name="seed">Any number.</param>
     /// <param name="rooms">How many rooms to aim at, 4 to 14; small ones get more of them until there are 40 boxes.</param>
     /// <param name="plain">Whether the first storey is 8 ft under 5/8 in board, hung with 48s, with 3/4 in of floor everywhere.</param>
-    public static Dwelling Make(int seed, int rooms, bool plain = false) => Framed(seed, rooms, plain).House;
+    public static Dwelling Make(int seed, int rooms, bool plain = false) => Made(seed, rooms, plain, true).House;
+
+    /// <summary>The house of a seed as a drawing has it, which tells nothing of studs, of which way doors go, of other faces and of stairs.</summary>
+    /// <param name="seed">Any number.</param>
+    /// <param name="rooms">How many rooms to aim at, 4 to 14.</param>
+    public static Dwelling Drawn(int seed, int rooms) => Made(seed, rooms, false, false).House;
 
     /// <summary>The house of a seed, and its walls as they really are.</summary>
     /// <param name="seed">Any number.</param>
     /// <param name="rooms">How many rooms to aim at, 4 to 14.</param>
-    /// <param name="plain">Whether the first storey is plain.</param>
-    public static (Dwelling House, IReadOnlyList<SetWall> Walls) Framed(int seed, int rooms, bool plain = false)
+    public static (Dwelling House, IReadOnlyList<SetWall> Walls) Framed(int seed, int rooms) => Made(seed, rooms, false, true);
+
+    private static (Dwelling House, IReadOnlyList<SetWall> Walls) Made(int seed, int rooms, bool plain, bool isFramed)
     {
         Draw draw = new(seed);
-        StoreyDraft first = new(draw, "first", plain);
-        StoreyDraft second = new(draw, "second", false);
+        StoreyDraft first = new(draw, "first", plain, isFramed);
+        StoreyDraft second = new(draw, "second", false, isFramed);
         OrdinaryRooms firstRooms = new(first);
         OrdinaryRooms secondRooms = new(second);
         bool two = draw.Chance(50);
@@ -57,7 +63,7 @@ internal static class OrdinaryHouses
 
         Distance between = Distance.FromFeet(10);
         List<StairFlight> flights = [];
-        if (two && !plain && made.Count < 13 && first.Site.Chance(60))
+        if (two && !plain && made.Count < 13 && first.Says(60))
         {
             // A flight from a well of its own to the hall above.
             made.Add(secondRooms.Make(RoomKind.Hall));

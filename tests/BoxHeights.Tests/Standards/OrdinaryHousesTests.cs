@@ -39,6 +39,20 @@ public sealed class OrdinaryHousesTests
         }
     }).Check(Config.QuickThrowOnFailure.WithMaxTest(2000));
 
+    // 1.8 m is less than 6 ft, and the wall behind an open leaf doesn't count: which way a door swings has to be said, or it is an honest unknown.
+    [Fact]
+    public void OrdinaryHouse_InCanada_IsSilent()
+    {
+        LayoutEvaluator canada = new(RuleSets.CanadaDwelling + RuleSets.RoughInPractice);
+        Prop.ForAll(OrdinaryHouses.Seeds, one =>
+        {
+            Dwelling house = OrdinaryHouses.Make(one.Seed, one.Rooms);
+            house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithOpenings(wall.Openings.Select(door => door.WithSwing(door.Swing ?? DoorSwing.Away)))))));
+            Evaluation evaluation = canada.Evaluate(house);
+            Assert.True(evaluation.IsClean, Texts(evaluation));
+        }).Check(Config.QuickThrowOnFailure.WithMaxTest(500));
+    }
+
     [Fact]
     public void OrdinaryHouse_OfAnySeed_HasFourToFourteenRoomsAndFortyToAHundredAndFiftyBoxes() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
     {

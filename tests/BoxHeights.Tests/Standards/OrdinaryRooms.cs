@@ -76,7 +76,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     /// <summary>Three rooms of four are described whole: a rectangle, its walls from left to right as somebody sees them who turns round in it. A foyer never is: whole, each bit of its walls would need an outlet.</summary>
     private List<WallDraft> Squared(List<WallDraft> drafts, RoomKind kind)
     {
-        if (storey.Plain || kind == RoomKind.Foyer || !storey.Site.Chance(75))
+        if (storey.Plain || kind == RoomKind.Foyer || !storey.Says(75))
         {
             return drafts;
         }
@@ -202,7 +202,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
         decimal right = left + 132;
         bool full = draw.Chance(40);
         Counter counter = new Counter("counter", CounterKind.Kitchen, In(left), In(right)).WithDepth(In(25.5m));
-        counter = storey.Site.Chance(60) ? counter.WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Sink, In(left + 56), In(left + 76)) }) : counter;
+        counter = storey.Says(60) ? counter.WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Sink, In(left + 56), In(left + 76)) }) : counter;
         _ = wall.Put(draw.Chance(30) ? counter.WithBaseStandsOn(Datum.FinishedFloor) : counter.WithTop(new Level(In(36), Datum.FinishedFloor)));
         _ = wall.Put(Tiled(new Finish("splash", FinishKind.Tile, In(left), In(right))).WithBottom(new Level(Distance.Zero, Datum.Countertop))
             .WithTop(full ? new Level(In(54), Datum.FinishedFloor) : new Level(In(4), Datum.Countertop)));
@@ -243,7 +243,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
         decimal left = wall.Here;
         _ = wall.Put(new Counter("vanity", CounterKind.Bath, In(left), In(left + 68)).WithDepth(In(22)).WithTop(new Level(In(draw.One(32m, 34m)), Datum.FinishedFloor)));
         bool splash = draw.Chance(60);
-        if (storey.Site.Chance(30))
+        if (storey.Says(30))
         {
             _ = wall.Along(length => Tiled(new Finish("tile", FinishKind.Tile, Distance.Zero, length)));
         }
@@ -258,7 +258,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     }
 
     /// <summary>Tile in a bed of mortar, where somebody has chosen it.</summary>
-    private Finish Tiled(Finish tile) => !storey.Site.Chance(70) ? tile : tile.WithBed(In(0.125m)).WithThickness(In(storey.Site.One(0.25m, 0.3125m, 0.375m)));
+    private Finish Tiled(Finish tile) => !storey.Says(70) ? tile : tile.WithBed(In(0.125m)).WithThickness(In(storey.Site.One(0.25m, 0.3125m, 0.375m)));
 
     private WallDraft BedWall(string id)
     {
@@ -270,7 +270,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private WallDraft WindowWall(string id)
     {
         WallDraft wall = new WallDraft(id, storey).Deep(storey.Site.One(3.5m, 5.5m));
-        if (storey.Site.Chance(15))
+        if (storey.Says(15))
         {
             _ = wall.Walkway(OpeningKind.SlidingDoor, 72, door => door.WithPocketOn(storey.Site.One<WallEnd?>(null, WallEnd.Left, WallEnd.Right)));
         }
@@ -312,7 +312,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     {
         WallDraft wall = new(id, storey);
         _ = Receptacles(wall, BoxPurpose.General, 2).Put(BoxPurpose.Switch, wall.Here + 10, DeviceKind.Dimmer).Gap(30);
-        DistanceRange? thickness = storey.Site.Chance(60) ? In(0.5m) : null;
+        DistanceRange? thickness = storey.Says(60) ? In(0.5m) : null;
         return wall.Along(length => new Finish("wainscot", FinishKind.Wainscot, Distance.Zero, length).WithTop(new Level(In(32), Datum.Subfloor)).WithThickness(thickness).WithCombustible(storey.Site.One<bool?>(null, true)))
             .Along(length => new Finish("rail", FinishKind.ChairRail, Distance.Zero, length).WithBottom(new Level(In(32), Datum.Subfloor)).WithTop(new Level(In(34.5m), Datum.Subfloor)));
     }
@@ -359,7 +359,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private WallDraft BareWall(string id, RoomKind kind)
     {
         WallDraft wall = new(id, storey);
-        if (kind == RoomKind.Basement && storey.Site.Chance(75))
+        if (kind == RoomKind.Basement && storey.Says(75))
         {
             // Furred out with 2 by 2: what goes in is a square box 1-1/2 in deep with a ring.
             _ = wall.Deep(1.5m);
@@ -390,13 +390,13 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
     private WallDraft OtherWall(string id, RoomKind kind)
     {
         WallDraft wall = new(id, storey);
-        if (!storey.IsOffLevel && storey.Site.Chance(60) && shared.Find(one => !backed.Contains(one.Address) && one.Wall.Length.Inches < 260) is { } behind)
+        if (!storey.IsOffLevel && storey.Says(60) && shared.Find(one => !backed.Contains(one.Address) && one.Wall.Length.Inches < 260) is { } behind)
         {
             backed.Add(behind.Address);
             return wall.BehindOf(behind);
         }
 
-        if (kind == RoomKind.Bedroom && storey.Site.Chance(70))
+        if (kind == RoomKind.Bedroom && storey.Says(70))
         {
             _ = wall.Gap(storey.Site.Between(0, 20)).Walkway(storey.Site.One(OpeningKind.BifoldDoor, OpeningKind.BypassDoor), 60, door => door);
         }

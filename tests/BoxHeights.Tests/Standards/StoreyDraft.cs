@@ -29,8 +29,9 @@ internal sealed class StoreyDraft
     private readonly bool hangsFromFloor;
     private int boxes;
 
-    public StoreyDraft(Draw draw, string id, bool plain)
+    public StoreyDraft(Draw draw, string id, bool plain, bool isFramed)
     {
+        IsFramed = isFramed;
         this.draw = draw;
         Id = id;
         Plain = plain;
@@ -46,14 +47,14 @@ internal sealed class StoreyDraft
 
         // Under 8 ft there is one common way to hang board, so a crew minds it also where nothing is written down.
         decimal[] seams = isStated || rough < 100 ? Enumerable.Range(1, courses.Length - 1).Select(k => BoardWall - courses.Take(k).Sum()).ToArray() : [];
-        if (isStated && !plain && Site.Chance(15))
+        if (isStated && !plain && Says(15))
         {
             // Upright, so that sheets break on studs: from the end that the studs are counted from, where that is said.
             uprightFrom = Framers.Said?.From ?? WallEnd.Left;
             hanging = new BoardLayout().WithHung(BoardDirection.Vertical).WithFrom(uprightFrom == WallEnd.Left ? BoardOrigin.Left : BoardOrigin.Right).WithWidths(Enumerable.Repeat(In(48), 12).ToArray());
             seams = [];
         }
-        else if (isStated && !plain && Site.Chance(15))
+        else if (isStated && !plain && Says(15))
         {
             hanging = hanging.WithFrom(BoardOrigin.Bottom).WithWidths(new[] { In(48), In(48), In(24) });
             seams = [48.5m, 96.5m];
@@ -69,7 +70,7 @@ internal sealed class StoreyDraft
         Storey = new Storey(id).WithGradeBelowSubfloor(draw.Chance(80) ? new DistanceRange(In(8), In(24)) : null)
             .WithCeiling(plain || draw.Chance(85) ? new Ceiling().WithFraming(In(rough)).WithBoard(In(board)).WithStrapping(strapped ? In(0.75m) : draw.Chance(50) ? Distance.Zero : null) : null)
             .WithBoards(isStated ? hanging.WithThickness(fronts.Chance(70) ? In(BoardThickness) : null) : null)
-            .WithStuds(Framers.Said)
+            .WithStuds(isFramed ? Framers.Said : null)
             .WithLevelLine(draw.Chance(25) ? new Level(In(48), Datum.Subfloor) : null);
     }
 
@@ -104,6 +105,9 @@ internal sealed class StoreyDraft
 
     public FramingCrew Framers { get; }
 
+    /// <summary>Whether anything is told of what is found on site.</summary>
+    public bool IsFramed { get; }
+
     /// <summary>Whether the room that is being set out has a floor of its own level, so that the storey's line is of no use there.</summary>
     public bool IsOffLevel { get; set; }
 
@@ -111,6 +115,9 @@ internal sealed class StoreyDraft
     public bool FillsWalls { get; set; }
 
     public int BoxCount => boxes;
+
+    /// <summary>Whether something that is found on site is there, and told; some of a hundred times.</summary>
+    public bool Says(int percent) => IsFramed && Site.Chance(percent);
 
     public string NextId() => Id + "-" + ++boxes;
 

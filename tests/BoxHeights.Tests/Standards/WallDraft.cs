@@ -89,7 +89,7 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
     /// <summary>A door, and on its strike side the switches that belong there.</summary>
     public WallDraft Door(RoomKind room, decimal casing, params DeviceKind[] switches)
     {
-        DoorDraft door = new(storey.Site, room, casing);
+        DoorDraft door = storey.IsFramed ? new(storey.Site, room, casing) : new(casing);
         Here += door.Before;
         openings.Add(door.At("d" + openings.Count, Here));
 
@@ -165,6 +165,11 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
     {
         Fill();
         Wall wall = Bare();
+        if (!storey.IsFramed)
+        {
+            return new(room + "/" + wall.Id, wall, new Timber(wall.Length, Distance.Zero), []);
+        }
+
         Timber timber = back?.Timber.Behind(storey.Framers.Said) ?? storey.Framers.Frame(wall, cavity);
         IReadOnlyList<Standing> behind = back?.Standing.Select(one => one with { At = wall.Length - one.At }).ToArray() ?? [];
         (wall, IReadOnlyList<Standing> standing) = Electrician.Set(storey, wall, timber, behind);
