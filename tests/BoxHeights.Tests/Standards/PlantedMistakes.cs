@@ -189,7 +189,7 @@ internal static partial class PlantedMistakes
     }
 
     private static BoxAt? AtADoor(Dwelling house, int seed) =>
-        Some(Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Wall!.Openings is { Count: > 0 } openings && openings[0].Kind == OpeningKind.Door && openings[0].Left - In(12) < one.Box.At && one.Box.At < openings[0].Right + In(12)), seed).FirstOrDefault();
+        Some(Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Wall is { NoCavity.Count: 0, Openings: { Count: > 0 } openings } && openings[0].Kind == OpeningKind.Door && openings[0].Left - In(12) < one.Box.At && one.Box.At < openings[0].Right + In(12)), seed).FirstOrDefault();
 
     private static bool IsLeftOfDoor(BoxAt one) => one.Box.At < one.Wall!.Openings[0].Left;
 
