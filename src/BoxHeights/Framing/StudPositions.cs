@@ -6,7 +6,8 @@ namespace BoxHeights;
 /// <summary>Where the studs of a wall stand: a layout turned into faces.</summary>
 /// <remarks>
 /// The first stud's near face is one spacing less half a stud from the end that the layout is pulled from (15-1/4 in for 16 in on center),
-/// so that sheet edges break on centers. Studs count from the left end of the wall; the stud in the corner itself isn't counted.
+/// so that sheet edges break on centers. Studs count from the left end of the wall; the stud in the corner itself isn't counted, and no other is set where it stands:
+/// a mark of the layout that falls on the one in the far corner is none.
 /// </remarks>
 public sealed class StudPositions
 {
@@ -160,7 +161,7 @@ public sealed class StudPositions
 
         long thickness = (layout.Thickness ?? UsualThickness).Ticks;
         long first = layout.FirstFace?.Ticks ?? spacing.Ticks - (thickness / 2);
-        long last = wallLength.Ticks - thickness;
-        return first < last ? ((last - 1 - first) / spacing.Ticks) + 1 : 0;
+        long last = wallLength.Ticks - (2 * thickness);
+        return first <= last ? ((last - first) / spacing.Ticks) + 1 : 0;
     }
 }

@@ -107,6 +107,20 @@ public sealed class WallFraming
     /// <summary>Whether where a piece stands is only assumed: a stud of an assumed layout, and not what corners and openings add.</summary>
     internal bool IsAssumed(in FramingMember member) => Known == StudKnowledge.Assumed && (member.Part is FramingPart.Stud or FramingPart.Cripple);
 
+    /// <summary>Whether it is known where short studs stand under an opening's sill: who lists full studs one by one leaves them out.</summary>
+    internal bool KnowsUnder(Opening opening)
+    {
+        foreach (Distance face in layout.Faces)
+        {
+            if (opening.Left <= face && face < opening.Right)
+            {
+                return true;
+            }
+        }
+
+        return layout.Faces.Count == 0;
+    }
+
     private void Corners()
     {
         if (wall.Length >= Thickness * 2)

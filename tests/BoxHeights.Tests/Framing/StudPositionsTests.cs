@@ -82,6 +82,21 @@ public sealed class StudPositionsTests
         Assert.Equal(CaseFile.Inches("43-1/2"), last);
     }
 
+    // In 33 in of wall the second stud at 16 on center would stand from 31-1/4 to 32-3/4, where the corner's stands from 31-1/2 on: there is one stud, whichever end is the first.
+    [Theory]
+    [InlineData(WallEnd.Left, "15-1/4")]
+    [InlineData(WallEnd.Right, "16-1/4")]
+    public void Along_MarkOnTheFarCornersStud_IsNoStud(WallEnd from, string face)
+    {
+        StudPositions studs = StudPositions.Along(new StudLayout { Spacing = CaseFile.Inches("16"), From = from }, CaseFile.Inches("33"));
+        Assert.Equal(1, studs.Count);
+        Assert.True(studs.TryFaces(1, out Distance left, out _));
+        Assert.Equal(CaseFile.Inches(face), left);
+
+        // 34-1/4 in: it touches the corner's and stands.
+        Assert.Equal(2, StudPositions.Along(new StudLayout { Spacing = CaseFile.Inches("16"), From = from }, CaseFile.Inches("34-1/4")).Count);
+    }
+
     [Fact]
     public void TryCenter_NoSuchStud_IsFalse()
     {

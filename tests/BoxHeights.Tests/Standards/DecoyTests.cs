@@ -97,6 +97,28 @@ public sealed class DecoyTests
         Silent(box with { Box = box.Box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)).WithAt(In("56")) });
     }
 
+    // It is somewhere under a ceiling: in no plate, and whether it meets a seam nobody can say.
+    [Fact]
+    public void AlarmUnderACeilingOfUnknownHeight_OnAStud_IsSilent()
+    {
+        Storey storey = new Storey("ground").WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Measured))
+            .WithBoards(new BoardLayout().WithFrom(BoardOrigin.Bottom).WithWidths(new[] { In("48"), In("48") }));
+        OneBox box = new OneBox { Storey = storey }.At(BoxHeight.ToCenter(-In("8"), Datum.FinishedCeiling));
+        Silent(box with { Box = box.Box.WithPurpose(BoxPurpose.Alarm).WithDevices(new[] { DeviceKind.SmokeAlarm }).WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("17-7/8")) });
+    }
+
+    // Under the sill stand short studs, which nobody lists among the studs.
+    [Fact]
+    public void ReceptacleUnderAWindow_WhereFullStudsAreListed_IsSilent()
+    {
+        OneBox box = new OneBox
+        {
+            Wall = wall => wall.WithStuds(new StudLayout().WithFaces(new[] { In("15-1/4"), In("79-1/4"), In("95-1/4") }).WithKnown(StudKnowledge.Measured))
+                .WithOpenings(new[] { new Opening("window", OpeningKind.Window, In("30"), In("66")).WithSill(new Level(In("30"), Datum.Subfloor)).WithHead(new Level(In("80"), Datum.Subfloor)) }),
+        }.At(BoxHeight.ToTop(In("16"), Datum.Subfloor));
+        Silent(box with { Box = box.Box.WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("49-7/8")) });
+    }
+
     [Theory]
     [InlineData(null, null)]
     [InlineData("disposal", null)]

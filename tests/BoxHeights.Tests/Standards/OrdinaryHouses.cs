@@ -17,6 +17,8 @@ internal static class OrdinaryHouses
 
     private static readonly RoomKind[] First = [RoomKind.Kitchen, RoomKind.LivingRoom, RoomKind.Bathroom, RoomKind.Bedroom];
 
+    private static readonly RoomKind[] Landings = [RoomKind.Hall, RoomKind.Stair, RoomKind.Foyer];
+
     private static readonly RoomKind[] More =
     [
         RoomKind.Bedroom, RoomKind.Bathroom, RoomKind.Hall, RoomKind.Garage, RoomKind.Laundry, RoomKind.DiningRoom, RoomKind.FamilyRoom, RoomKind.Foyer,
@@ -32,23 +34,48 @@ internal static class OrdinaryHouses
     /// <param name="seed">Any number.</param>
     /// <param name="rooms">How many rooms to aim at, 4 to 14; small ones get more of them until there are 40 boxes.</param>
     /// <param name="plain">Whether the first storey is 8 ft under 5/8 in board, hung with 48s, with 3/4 in of floor everywhere.</param>
-    public static Dwelling Make(int seed, int rooms, bool plain = false)
+    public static Dwelling Make(int seed, int rooms, bool plain = false) => Made(seed, rooms, plain, true).House;
+
+    /// <summary>The house of a seed as a drawing has it, which tells nothing of studs, of which way doors go, of other faces and of stairs.</summary>
+    /// <param name="seed">Any number.</param>
+    /// <param name="rooms">How many rooms to aim at, 4 to 14.</param>
+    public static Dwelling Drawn(int seed, int rooms) => Made(seed, rooms, false, false).House;
+
+    /// <summary>The house of a seed, and its walls as they really are.</summary>
+    /// <param name="seed">Any number.</param>
+    /// <param name="rooms">How many rooms to aim at, 4 to 14.</param>
+    public static (Dwelling House, IReadOnlyList<SetWall> Walls) Framed(int seed, int rooms) => Made(seed, rooms, false, true);
+
+    private static (Dwelling House, IReadOnlyList<SetWall> Walls) Made(int seed, int rooms, bool plain, bool isFramed)
     {
         Draw draw = new(seed);
-        StoreyDraft first = new(draw, "first", plain);
-        StoreyDraft second = new(draw, "second", false);
+        StoreyDraft first = new(draw, "first", plain, isFramed);
+        StoreyDraft second = new(draw, "second", false, isFramed);
         OrdinaryRooms firstRooms = new(first);
         OrdinaryRooms secondRooms = new(second);
         bool two = draw.Chance(50);
         List<Room> made = [];
-        for (int i = 0; i < 14 && (i < rooms || Boxes() < FewestBoxes) && Boxes() < MostBoxes - 35; i++)
+        for (int i = 0; i < 14 && (i < rooms || Boxes() < FewestBoxes) && Boxes() < MostBoxes - 50; i++)
         {
             RoomKind kind = i < First.Length ? First[i] : draw.OneOf(More);
             made.Add((two && i >= First.Length && kind != RoomKind.Garage && draw.Chance(50) ? secondRooms : firstRooms).Make(kind));
         }
 
-        return new Dwelling("house " + seed).WithStoreys(two ? new[] { first.Storey, second.Storey.WithAboveBelow(Distance.FromFeet(10)) } : new[] { first.Storey }).WithRooms(made.ToArray())
+        Distance between = Distance.FromFeet(10);
+        List<StairFlight> flights = [];
+        if (two && !plain && made.Count < 13 && first.Says(60))
+        {
+            // A flight from a well of its own to the hall above.
+            made.Add(secondRooms.Make(RoomKind.Hall));
+            FloorBuildup?[] above = made.Where(room => room.Storey == "second" && Landings.Contains(room.Kind)).Select(room => room.Floor).Distinct().ToArray();
+            (Room well, StairFlight flight) = firstRooms.Stairwell("second", between, above is [{ Thickness.IsExact: true } one] ? one.Thickness.From : null);
+            made.Add(well);
+            flights.Add(flight);
+        }
+
+        Dwelling house = new Dwelling("house " + seed).WithStoreys(two ? new[] { first.Storey, second.Storey.WithAboveBelow(between) } : new[] { first.Storey }).WithRooms(made.ToArray()).WithFlights(flights.ToArray())
             .WithOutside(new[] { new OutsideFace("front").WithWalls(new[] { firstRooms.OutsideWall("porch"), firstRooms.OutsideWall("yard") }) });
+        return (house, [.. firstRooms.Framed, .. secondRooms.Framed]);
 
         int Boxes() => first.BoxCount + second.BoxCount + 6;
     }

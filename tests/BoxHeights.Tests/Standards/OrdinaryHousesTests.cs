@@ -10,7 +10,8 @@ namespace BoxHeights.Tests.Standards;
 public sealed class OrdinaryHousesTests
 {
     private static readonly NecEdition[] Editions = [NecEdition.Nec2017, NecEdition.Nec2020, NecEdition.Nec2023, NecEdition.Nec2026];
-    private static readonly LayoutEvaluator[] Evaluators = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice)).ToArray();
+    private static readonly LayoutEvaluator[] Boxes = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice)).ToArray();
+    private static readonly LayoutEvaluator[] Whole = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice)).ToArray();
 
     public static TheoryData<string> Mistakes
     {
@@ -31,12 +32,26 @@ public sealed class OrdinaryHousesTests
     public void OrdinaryHouse_InEveryEdition_IsSilent() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
     {
         Dwelling house = OrdinaryHouses.Make(one.Seed, one.Rooms);
-        foreach (LayoutEvaluator evaluator in new[] { Evaluators[one.Seed % 2], Evaluators[2 + (one.Seed / 2 % 2)] })
+        foreach (LayoutEvaluator evaluator in new[] { Whole[one.Seed % 2], Whole[2 + (one.Seed / 2 % 2)] })
         {
             Evaluation evaluation = evaluator.Evaluate(house);
-            Assert.True(evaluation.IsClean, string.Join("\n", evaluation.Findings.Select(finding => finding.RuleId + ": " + finding.Message)));
+            Assert.True(evaluation.IsClean, Texts(evaluation));
         }
     }).Check(Config.QuickThrowOnFailure.WithMaxTest(2000));
+
+    // 1.8 m is less than 6 ft, and the wall behind an open leaf doesn't count: which way a door swings has to be said, or it is an honest unknown.
+    [Fact]
+    public void OrdinaryHouse_InCanada_IsSilent()
+    {
+        LayoutEvaluator canada = new(RuleSets.CanadaDwelling + RuleSets.RoughInPractice);
+        Prop.ForAll(OrdinaryHouses.Seeds, one =>
+        {
+            Dwelling house = OrdinaryHouses.Make(one.Seed, one.Rooms);
+            house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithOpenings(wall.Openings.Select(door => door.WithSwing(door.Swing ?? DoorSwing.Away)))))));
+            Evaluation evaluation = canada.Evaluate(house);
+            Assert.True(evaluation.IsClean, Texts(evaluation));
+        }).Check(Config.QuickThrowOnFailure.WithMaxTest(500));
+    }
 
     [Fact]
     public void OrdinaryHouse_OfAnySeed_HasFourToFourteenRoomsAndFortyToAHundredAndFiftyBoxes() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
@@ -51,21 +66,22 @@ public sealed class OrdinaryHousesTests
     public void Mistake_InAnOrdinaryHouse_IsWhatIsFoundAndNothingElse(string name)
     {
         int planted = 0;
-        for (int seed = 1; planted < 60; seed++)
+        for (int seed = 1; planted < 40; seed++)
         {
             if (PlantedMistakes.Kinds[name](seed, 4 + (seed % 11)) is not { } mistake)
             {
-                Assert.True(seed < 2000, "hardly any house offers a place for this mistake");
+                Assert.True(seed < 5000, "hardly any house offers a place for this mistake");
                 continue;
             }
 
             planted++;
-            Evaluation evaluation = Evaluators[seed % Evaluators.Length].Evaluate(mistake.House);
-            string found = "seed " + seed + ": " + string.Join("\n", evaluation.Findings.Select(finding => finding.RuleId + ": " + finding.Message));
+            Evaluation evaluation = (mistake.NeedsOutlets ? Whole : Boxes)[seed % Editions.Length].Evaluate(mistake.House);
+            string found = "seed " + seed + ": " + Texts(evaluation);
             Assert.True(new HashSet<string>(mistake.Rules).SetEquals(evaluation.Findings.Select(finding => finding.RuleId)), found);
-            Assert.True(evaluation.Findings.All(finding => mistake.Boxes.Contains(finding.Subject) && finding.Outcome == Outcome.Fails), found);
-            Assert.True(mistake.Boxes.SetEquals(evaluation.Findings.Select(finding => finding.Subject)), found);
+            Assert.True(evaluation.Findings.All(finding => finding.Outcome == Outcome.Fails), found);
+            Assert.True(mistake.NeedsOutlets || mistake.Boxes.SetEquals(evaluation.Findings.Select(finding => finding.Subject)), found);
             Assert.True(!mistake.IsOneStick || evaluation.Causes.Count == 1, found);
+            Assert.True(mistake.Still is not { } still || Whole[seed % Editions.Length].Evaluate(still).IsClean, found);
         }
     }
 
@@ -75,11 +91,13 @@ public sealed class OrdinaryHousesTests
         for (int seed = 1; seed <= 40; seed++)
         {
             Planted mistake = PlantedMistakes.Kinds["stick from the finished floor"](seed, 8)!;
-            LayoutEvaluator evaluator = Evaluators[seed % Evaluators.Length];
+            LayoutEvaluator evaluator = Boxes[seed % Editions.Length];
             Cause cause = Assert.Single(evaluator.Evaluate(mistake.House).Causes);
             MoveBoxes move = Assert.IsType<MoveBoxes>(cause.Remedies[0]);
             Evaluation after = evaluator.Evaluate(move.ApplyTo(mistake.House));
-            Assert.True(after.IsClean, "seed " + seed + ": " + move.Text + "\n" + string.Join("\n", after.Findings.Select(finding => finding.RuleId + ": " + finding.Message)));
+            Assert.True(after.IsClean, "seed " + seed + ": " + move.Text + "\n" + Texts(after));
         }
     }
+
+    private static string Texts(Evaluation evaluation) => string.Join("\n", evaluation.Findings.Select(finding => finding.RuleId + ": " + finding.Message));
 }

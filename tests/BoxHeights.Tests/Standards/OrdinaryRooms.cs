@@ -1,18 +1,27 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
 namespace BoxHeights.Tests.Standards;
 
 /// <summary>Rooms as a good crew roughs them in.</summary>
-internal sealed class OrdinaryRooms(StoreyDraft storey)
+internal sealed partial class OrdinaryRooms(StoreyDraft storey)
 {
     private static readonly DeviceKind Receptacle = DeviceKind.DuplexReceptacle;
     private static readonly RoomKind[] Unalarmed = [RoomKind.Kitchen, RoomKind.Bathroom, RoomKind.Closet, RoomKind.Garage];
 
     private readonly Draw draw = storey.Draw;
-    private static readonly RoomKind[] Lived = [RoomKind.Kitchen, RoomKind.LivingRoom, RoomKind.FamilyRoom, RoomKind.DiningRoom, RoomKind.Bedroom, RoomKind.Office];
+    private static readonly RoomKind[] Lived = [RoomKind.Kitchen, RoomKind.LivingRoom, RoomKind.FamilyRoom, RoomKind.DiningRoom, RoomKind.Bedroom, RoomKind.Office, RoomKind.Foyer];
 
+    // Walls that another room may have on their other side, and those that one has.
+    private readonly List<SetWall> shared = [];
+    private readonly HashSet<string> backed = [];
+
+    private readonly List<SetWall> framed = [];
     private int rooms;
+
+    /// <summary>Every wall that was set, as it really is.</summary>
+    public IReadOnlyList<SetWall> Framed => framed;
 
     public Room Make(RoomKind kind)
     {
@@ -25,8 +34,8 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             : null;
         storey.IsOffLevel = step is not null;
         storey.FillsWalls = Lived.Contains(kind);
-        List<Wall> walls = [DoorWall("south", kind)];
-        walls.AddRange(
+        List<WallDraft> drafts = [DoorWall("south", kind)];
+        drafts.AddRange(
             kind == RoomKind.Kitchen ? [CounterWall("north"), ApplianceWall("west")]
             : kind == RoomKind.Bathroom ? [VanityWall("north")]
             : kind == RoomKind.Bedroom ? [BedWall("north"), WindowWall("west")]
@@ -38,6 +47,10 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             : kind == RoomKind.Hall || kind == RoomKind.Foyer || kind == RoomKind.Stair ? [HallWall("north")]
             : kind == RoomKind.Basement || kind == RoomKind.Attic || kind == RoomKind.Utility ? [BareWall("north", kind)]
             : [ClosetWall("north")]);
+        List<SetWall> set = Squared(drafts, kind).ConvertAll(draft => draft.Build(id));
+        List<Wall> walls = Swung(set.ConvertAll(one => one.Wall));
+        framed.AddRange(set);
+        shared.AddRange(set.Where(one => step is null && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
         Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
         if (!Unalarmed.Contains(kind))
@@ -60,14 +73,70 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
         return room;
     }
 
+    /// <summary>Three rooms of four are described whole: a rectangle, its walls from left to right as somebody sees them who turns round in it. A foyer never is: whole, each bit of its walls would need an outlet.</summary>
+    private List<WallDraft> Squared(List<WallDraft> drafts, RoomKind kind)
+    {
+        if (storey.Plain || kind == RoomKind.Foyer || !storey.Says(75))
+        {
+            return drafts;
+        }
+
+        string[] order = ["south", "west", "north", "east"];
+        List<WallDraft> all = order.Select(id => drafts.Find(draft => draft.Id == id) ?? OtherWall(id, kind)).ToList();
+        for (int i = 0; i < 2; i++)
+        {
+            // A face of another room's wall is as long as that: where it is the shorter one, it can't stand opposite.
+            (WallDraft one, WallDraft other) = (all[i], all[i + 2]);
+            decimal length = Math.Max(one.Here, other.Here);
+            if ((one.IsBack && one.Here < length) || (other.IsBack && other.Here < length))
+            {
+                return drafts;
+            }
+
+            _ = one.Gap(length - one.Here);
+            _ = other.Gap(length - other.Here);
+        }
+
+        return all;
+    }
+
+    /// <summary>A leaf that would stand before a switch or a thermostat round the corner opens the other way.</summary>
+    private static List<Wall> Swung(List<Wall> walls)
+    {
+        for (int i = 0; i < walls.Count; i++)
+        {
+            Wall before = walls[(i + walls.Count - 1) % walls.Count];
+            Wall after = walls[(i + 1) % walls.Count];
+            bool Hidden(Opening door) => door.Swing == DoorSwing.Into
+                && ((door.Left < In(32) && before.Boxes.Any(box => DoorDraft.IsUsedAtADoor(box) && box.At > before.Length - In(34)))
+                    || (walls[i].Length - door.Right < In(32) && after.Boxes.Any(box => DoorDraft.IsUsedAtADoor(box) && box.At < In(34))));
+            walls[i] = walls[i].WithOpenings(walls[i].Openings.Select(door => Hidden(door) ? door.WithSwing(DoorSwing.Away) : door).ToArray());
+        }
+
+        return walls;
+    }
+
+    /// <summary>The well of a flight to the storey above: its wall is as high as both storeys.</summary>
+    public (Room Room, StairFlight Flight) Stairwell(string upper, Distance rise, Distance? floorAbove)
+    {
+        string id = storey.Id + "-stairwell";
+        FloorBuildup? floor = storey.Floor();
+        StairDraft stairs = new(storey, id, rise);
+        SetWall wall = stairs.Build();
+        framed.Add(wall);
+        Room room = new Room(id, RoomKind.Stair, storey.Id).WithFloor(floor).WithCeiling(new Ceiling().WithFraming(StairDraft.WellHeight(rise)).WithBoard(StairDraft.WellBoard)).WithWalls(new[] { wall.Wall })
+            .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(30), In(18))) });
+        return (room, stairs.Flight(upper).WithCutForFloorBelow(floor is { Thickness.IsExact: true } ? floor.Thickness.From : null).WithCutForFloorAbove(floorAbove));
+    }
+
     /// <summary>A wall seen from outside: a receptacle above grade, a bell button, lights.</summary>
     public Wall OutsideWall(string id) => new WallDraft(id, storey).Gap(20)
         .Put(storey.Box(BoxPurpose.Exterior, DeviceKind.GfciReceptacle).WithAt(In(20)).WithHeight(storey.Crew.Anywhere(BoxPurpose.Exterior).Height))
         .Put(storey.Box(BoxPurpose.Doorbell, DeviceKind.DoorbellButton).WithAt(In(60)).WithHeight(storey.Crew.Anywhere(BoxPurpose.Doorbell).Height))
         .Put(storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithAt(In(80)).WithHeight(BoxHeight.ToCenter(In(66), Datum.Subfloor)))
-        .Gap(100).Build();
+        .Gap(100).BuildOutside();
 
-    private Wall DoorWall(string id, RoomKind kind)
+    private WallDraft DoorWall(string id, RoomKind kind)
     {
         WallDraft wall = new(id, storey);
         decimal casing = draw.One(2.25m, 2.5m, 3.25m);
@@ -79,10 +148,10 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             3 => [DeviceKind.ThreeWaySwitch, DeviceKind.FanControl],
             _ => [DeviceKind.Switch],
         };
-        _ = wall.Door(casing, switches);
+        _ = wall.Door(kind, casing, switches);
         if (kind == RoomKind.Garage)
         {
-            return Receptacles(wall, BoxPurpose.Garage, 1).Build();
+            return Receptacles(wall, BoxPurpose.Garage, 1);
         }
 
         if (kind == RoomKind.Bedroom || kind == RoomKind.Hall)
@@ -101,7 +170,7 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
             _ = wall.Put(storey.Box(BoxPurpose.General, Receptacle).WithExisting(true).WithAt(In(wall.Here + 10)).WithHeight(BoxHeight.ToTop(In(14), Datum.Subfloor))).Gap(24);
         }
 
-        return wall.Build();
+        return wall;
     }
 
     /// <summary>Its top is 4 to 12 in below the ceiling: the cover reaches 2-3/4 in above its center (from memory).</summary>
@@ -124,166 +193,6 @@ internal sealed class OrdinaryRooms(StoreyDraft storey)
         }
 
         return wall;
-    }
-
-    private Wall CounterWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        decimal left = wall.Here;
-        decimal right = left + 132;
-        bool full = draw.Chance(40);
-        Counter counter = new Counter("counter", CounterKind.Kitchen, In(left), In(right)).WithDepth(In(25.5m));
-        _ = wall.Put(draw.Chance(30) ? counter.WithBaseStandsOn(Datum.FinishedFloor) : counter.WithTop(new Level(In(36), Datum.FinishedFloor)));
-        _ = wall.Put(new Finish("splash", FinishKind.Tile, In(left), In(right)).WithBottom(new Level(Distance.Zero, Datum.Countertop))
-            .WithTop(full ? new Level(In(54), Datum.FinishedFloor) : new Level(In(4), Datum.Countertop)));
-        _ = wall.Put(new Covering("uppers", CoveringKind.WallCabinet, In(left), In(left + 48)).WithBottom(new Level(In(54), Datum.FinishedFloor))
-            .WithTop(new Level(In(84), Datum.FinishedFloor)).WithLightRail(draw.One<Distance?>(null, In(1.5m))));
-        for (int i = 0; i < 4; i++)
-        {
-            _ = wall.Put(BoxPurpose.Counter, left + 14 + (i * 34), draw.One(Receptacle, DeviceKind.GfciReceptacle, DeviceKind.DecoratorReceptacle));
-        }
-
-        if (storey.Crew.For(BoxPurpose.SinkBase) is { } stick)
-        {
-            DeviceBox sink = storey.Box(BoxPurpose.SinkBase, DeviceKind.SplitReceptacle).WithAt(In(left + 66)).WithHeight(stick.Height);
-            _ = wall.Put(draw.Below(3) switch { 0 => sink, 1 => sink.WithDedicated("disposal and dishwasher"), _ => sink.WithSurface(BoxSurface.Cabinet) });
-        }
-
-        return wall.Put(BoxPurpose.Dishwasher, left + 90, Receptacle).Gap(140).Build();
-    }
-
-    private Wall ApplianceWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        _ = wall.Put(BoxPurpose.Refrigerator, wall.Here + 18, Receptacle).Gap(40).Put(BoxPurpose.Range, wall.Here + 15, DeviceKind.RangeReceptacle);
-        if (storey.Crew.For(BoxPurpose.Hood) is { } hood)
-        {
-            _ = wall.Put(new Covering("hood", CoveringKind.WallCabinet, In(wall.Here), In(wall.Here + 30)).WithBottom(new Level(In(66), Datum.FinishedFloor))
-                .WithTop(new Level(In(90), Datum.FinishedFloor)).WithOpenInside(true));
-            _ = wall.Put(storey.Box(BoxPurpose.Hood, DeviceKind.SingleReceptacle).WithAt(In(wall.Here + 15)).WithHeight(hood.Height));
-        }
-
-        _ = wall.Gap(40).Put(new Covering("pantry", CoveringKind.TallCabinet, In(wall.Here), In(wall.Here + 26)).WithTop(new Level(In(84), Datum.FinishedFloor))).Gap(30);
-        return Receptacles(wall, BoxPurpose.General, 1).Build();
-    }
-
-    private Wall VanityWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        decimal left = wall.Here;
-        _ = wall.Put(new Counter("vanity", CounterKind.Bath, In(left), In(left + 68)).WithDepth(In(22)).WithTop(new Level(In(draw.One(32m, 34m)), Datum.FinishedFloor)));
-        if (draw.Chance(60))
-        {
-            _ = wall.Put(new Finish("splash", FinishKind.Stone, In(left), In(left + 68)).WithBottom(new Level(Distance.Zero, Datum.Countertop)).WithTop(new Level(In(4), Datum.Countertop)));
-        }
-
-        _ = wall.Put(new Covering("mirror", CoveringKind.Mirror, In(left + 4), In(left + 56)).WithBottom(new Level(In(40), Datum.FinishedFloor)).WithTop(new Level(In(73), Datum.FinishedFloor)))
-            .Put(BoxPurpose.Bath, left + 61, DeviceKind.GfciReceptacle).Put(BoxPurpose.VanityLight, left + 30, DeviceKind.Luminaire).Gap(76);
-        return wall.Put(new Covering("surround", CoveringKind.TubSurround, In(wall.Here), In(wall.Here + 60)).WithTop(new Level(In(76), Datum.FinishedFloor))).Gap(62).Build();
-    }
-
-    private Wall BedWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        _ = wall.Put(BoxPurpose.Bedside, wall.Here + 10, Receptacle).Gap(76).Put(BoxPurpose.Bedside, wall.Here + 10, DeviceKind.UsbReceptacle).Gap(24);
-        return Receptacles(wall, BoxPurpose.General, draw.Between(1, 3)).Put(BoxPurpose.Television, wall.Here, Receptacle).Gap(20).Build();
-    }
-
-    private Wall WindowWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        for (int i = draw.Between(1, 2); i > 0; i--)
-        {
-            _ = wall.Window(draw.One(24m, 30m, 36m), draw.One(2.25m, 3.25m), draw.Chance(40));
-        }
-
-        return wall.Build();
-    }
-
-    private Wall SeatWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        _ = wall.Put(BoxPurpose.EndTable, wall.Here + 10, Receptacle).Gap(40).Put(BoxPurpose.Sofa, wall.Here + 20, Receptacle).Gap(60);
-        _ = Receptacles(wall, BoxPurpose.General, draw.Between(1, 3)).Put(BoxPurpose.Thermostat, wall.Here, DeviceKind.Thermostat).Gap(20);
-        if (draw.Chance(30))
-        {
-            // A half wall of 42 in with a cap: its switch drops as far as it must.
-            decimal length = wall.Here + 60;
-            wall = new WallDraft(id, storey).Put(storey.Box(BoxPurpose.Switch, DeviceKind.Switch).WithAt(In(30)).WithHeight(BoxHeight.ToTop(In(36), Datum.Subfloor)));
-            _ = wall.Put(BoxPurpose.General, 50, Receptacle).Gap(length);
-            return wall.Build(one => one.WithTop(new[] { new WallTopPoint(Distance.Zero, In(42)), new WallTopPoint(one.Length, In(42)) }));
-        }
-
-        return wall.Build();
-    }
-
-    private Wall MediaWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        return wall.Put(BoxPurpose.Media, wall.Here + 20, DeviceKind.DataJack, DeviceKind.TvJack).Put(BoxPurpose.Television, wall.Here + 30, Receptacle).Gap(60)
-            .Put(BoxPurpose.General, wall.Here + 10, Receptacle).Gap(20).Build();
-    }
-
-    /// <summary>Wainscot to 32 in with a rail on it: receptacles lie in it, switches over it.</summary>
-    private Wall WainscotWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        _ = Receptacles(wall, BoxPurpose.General, 2).Put(BoxPurpose.Switch, wall.Here + 10, DeviceKind.Dimmer).Gap(30);
-        return wall.Put(new Finish("wainscot", FinishKind.Wainscot, Distance.Zero, In(wall.Here + 8)).WithTop(new Level(In(32), Datum.Subfloor)))
-            .Put(new Finish("rail", FinishKind.ChairRail, Distance.Zero, In(wall.Here + 8)).WithBottom(new Level(In(32), Datum.Subfloor)).WithTop(new Level(In(34.5m), Datum.Subfloor))).Build();
-    }
-
-    private Wall MachineWall(string id) => new WallDraft(id, storey).Put(BoxPurpose.Laundry, 26, Receptacle).Put(BoxPurpose.Dryer, 48, DeviceKind.DryerReceptacle).Gap(80)
-        .Put(BoxPurpose.General, 90, Receptacle).Gap(20).Build();
-
-    /// <summary>Where the storey's board isn't written down, nobody minds seams in a garage: it may never get board.</summary>
-    private Wall GarageWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        for (int i = 0; i < 3; i++)
-        {
-            _ = storey.BoardsAreStated
-                ? wall.Put(BoxPurpose.Garage, wall.Here + 10, DeviceKind.GfciReceptacle)
-                : wall.Put(storey.Box(BoxPurpose.Garage, DeviceKind.GfciReceptacle).WithAt(In(wall.Here + 10)).WithHeight(storey.Crew.Anywhere(BoxPurpose.Garage).Height));
-            _ = wall.Gap(70);
-        }
-
-        return wall.Build();
-    }
-
-    private Wall DeskWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        if (draw.Chance(50))
-        {
-            // A built-in desk: the receptacle under it serves what stands on the floor there.
-            _ = wall.Put(new Counter("desk", CounterKind.Desk, In(wall.Here), In(wall.Here + 60)).WithDepth(In(24)).WithTop(new Level(In(30), Datum.FinishedFloor)))
-                .Put(BoxPurpose.General, wall.Here + 20, Receptacle);
-        }
-
-        return wall.Gap(70).Put(BoxPurpose.Office, wall.Here + 10, Receptacle).Gap(30).Put(BoxPurpose.Office, wall.Here + 10, DeviceKind.DataJack).Gap(30).Put(BoxPurpose.General, wall.Here, Receptacle).Gap(20).Build();
-    }
-
-    private Wall HallWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        _ = Receptacles(wall, BoxPurpose.General, draw.Between(1, 3)).Put(BoxPurpose.Switch, wall.Here, DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch).Gap(20);
-        Alarm(wall);
-        return wall.Put(BoxPurpose.Thermostat, wall.Here + 10, DeviceKind.Thermostat).Gap(30).Build();
-    }
-
-    private Wall BareWall(string id, RoomKind kind)
-    {
-        WallDraft wall = new(id, storey);
-        BoxPurpose purpose = kind == RoomKind.Basement ? BoxPurpose.Basement : kind == RoomKind.Attic ? BoxPurpose.Attic : BoxPurpose.General;
-        return Receptacles(wall, purpose, draw.Between(2, 4)).Build();
-    }
-
-    private Wall ClosetWall(string id)
-    {
-        WallDraft wall = new(id, storey);
-        return wall.Put(new Covering("shelf", CoveringKind.Shelf, In(wall.Here), In(wall.Here + 48)).WithBottom(new Level(In(66), Datum.Subfloor)).WithTop(new Level(In(67), Datum.Subfloor)))
-            .Put(BoxPurpose.Closet, wall.Here + 60, Receptacle).Gap(70).Build();
     }
 
     private static Distance In(decimal inches) => Distance.FromInches(inches);

@@ -9,12 +9,16 @@ namespace BoxHeights.Tests.Standards;
 /// <param name="Rules">The ids of the rules that the mistake breaks.</param>
 /// <param name="Boxes">The boxes that are wrong.</param>
 /// <param name="IsOneStick">Whether all of them come from one stick, so that they are one cause.</param>
-internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false);
+/// <param name="NeedsOutlets">Whether it is one of what has to be there, so that no box is wrong.</param>
+/// <param name="Still">The house in which it is only just no mistake; null where there is none.</param>
+internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false, bool NeedsOutlets = false, Dwelling? Still = null);
 
 /// <summary>Stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>
-internal static class PlantedMistakes
+internal static partial class PlantedMistakes
 {
-    public static IReadOnlyDictionary<string, Func<int, int, Planted?>> Kinds { get; } = new Dictionary<string, Func<int, int, Planted?>>(StringComparer.Ordinal)
+    public static IReadOnlyDictionary<string, Func<int, int, Planted?>> Kinds => AtTheDesk.Concat(OnSite).ToDictionary(one => one.Key, one => one.Value);
+
+    private static IReadOnlyDictionary<string, Func<int, int, Planted?>> AtTheDesk { get; } = new Dictionary<string, Func<int, int, Planted?>>(StringComparer.Ordinal)
     {
         ["stick from the finished floor"] = FromFinishedFloor,
         ["hammer on the bottom plate"] = HammerOnPlate,
@@ -73,7 +77,7 @@ internal static class PlantedMistakes
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
         BoxAt? one = Found(house, one => one.Box.Purpose == BoxPurpose.Bath).FirstOrDefault();
-        return one is null ? null : Change(house, [one], box => box.WithHeight(BoxHeight.ToTop(In(46), Datum.Subfloor)).WithAt(one.Wall!.Coverings[0].Left + In(26)), false, "not-buried");
+        return one is null ? null : Change(house, [one], box => Loose(box).WithHeight(BoxHeight.ToTop(In(46), Datum.Subfloor)).WithAt(one.Wall!.Coverings[0].Left + In(26)), false, "not-buried");
     }
 
     private static Planted? BehindTheTallCabinet(int seed, int rooms)
@@ -85,7 +89,7 @@ internal static class PlantedMistakes
             return null;
         }
 
-        Planted planted = Change(house, [one], box => box.WithAt(one.Wall!.Coverings.Single(covering => covering.Kind == CoveringKind.TallCabinet).Left + In(13)), false, "not-buried")!;
+        Planted planted = Change(house, [one], box => Loose(box).WithAt(one.Wall!.Coverings.Single(covering => covering.Kind == CoveringKind.TallCabinet).Left + In(13)), false, "not-buried")!;
         return planted with
         {
             House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithCoverings(
@@ -97,7 +101,7 @@ internal static class PlantedMistakes
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
         BoxAt? one = AtADoor(house, seed);
-        return one is null ? null : Change(house, [one], box => box.WithAt(one.Wall!.Openings[0].Right + In(2)), false, "trim-clearance");
+        return one is null ? null : Change(house, [one], box => Loose(box).WithAt(IsLeftOfDoor(one) ? one.Wall!.Openings[0].Left - In(2) : one.Wall!.Openings[0].Right + In(2)), false, "trim-clearance");
     }
 
     /// <summary>Six 12 AWG conductors, a device and the grounds: 13.5 + 4.5 + 2.25 = 20.25 in³.</summary>
@@ -106,7 +110,7 @@ internal static class PlantedMistakes
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
         List<BoxAt> found = Found(house, one => one.Box.Devices.Count == 1 && (one.Box.Devices[0] == DeviceKind.DuplexReceptacle || one.Box.Devices[0] == DeviceKind.Switch));
         CableType[] cables = [CableType.Parse("12-2"), CableType.Parse("12-2"), CableType.Parse("12-2")];
-        return Change(house, Some(found, seed), box => box.WithCables(cables).WithVolume(Volume.FromCubicInches(18)), false, "box-fill");
+        return Change(house, Some(found, seed), box => Loose(box).WithCables(cables).WithVolume(Volume.FromCubicInches(18)), false, "box-fill");
     }
 
     /// <summary>1/8 in of mortar and 3/8 in of tile over boxes that are flush with the board: 1/2 in behind, where 1/4 in is allowed.</summary>
@@ -172,7 +176,7 @@ internal static class PlantedMistakes
     private static Planted? HighInTheGarage(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
-        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => box.WithSize(new BoxSize(In(2.25m), In(3.5m))).WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height");
+        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => Loose(box).WithSize(new BoxSize(In(2.25m), In(3.5m))).WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height");
     }
 
     private static Planted? HighOutdoors(int seed, int rooms)
@@ -204,7 +208,12 @@ internal static class PlantedMistakes
     }
 
     private static BoxAt? AtADoor(Dwelling house, int seed) =>
-        Some(Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Wall!.Openings is { Count: > 0 } openings && openings[0].Kind == OpeningKind.Door && one.Box.At - openings[0].Right < In(12)), seed).FirstOrDefault();
+        Some(Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Wall is { NoCavity.Count: 0, Openings: { Count: > 0 } openings } && openings[0].Kind == OpeningKind.Door && openings[0].Left - In(12) < one.Box.At && one.Box.At < openings[0].Right + In(12)), seed).FirstOrDefault();
+
+    private static bool IsLeftOfDoor(BoxAt one) => one.Box.At < one.Wall!.Openings[0].Left;
+
+    /// <summary>The box without what tells how it is held, so that it may be moved and nothing is said of studs.</summary>
+    private static DeviceBox Loose(DeviceBox box) => box.WithMounting(null).WithKind(null);
 
     /// <summary>Whether nothing keeps a box from the line that its purpose has in the storey.</summary>
     private static bool IsOnTheLine(BoxAt one, BoxPurpose purpose) =>

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -23,30 +24,53 @@ internal sealed class StoreyDraft
 
     private readonly Draw draw;
     private readonly Draw fronts;
+    private readonly WallEnd? uprightFrom;
+    private readonly decimal[] hung;
+    private readonly bool hangsFromFloor;
     private int boxes;
 
-    public StoreyDraft(Draw draw, string id, bool plain)
+    public StoreyDraft(Draw draw, string id, bool plain, bool isFramed)
     {
+        IsFramed = isFramed;
         this.draw = draw;
         Id = id;
         Plain = plain;
-        (decimal rough, decimal[][] hung) = plain ? EightFeet : draw.One(EightFeet, EightFeet, NineFeet, TenFeet);
+        Site = draw.Aside();
+        Framers = new FramingCrew(Site);
+        (decimal rough, decimal[][] ways) = plain ? EightFeet : draw.One(EightFeet, EightFeet, NineFeet, TenFeet);
         decimal board = plain ? 0.625m : draw.One(0.5m, 0.625m);
         bool strapped = !plain && draw.Chance(15);
         BoardWall = rough - board - (strapped ? 0.75m : 0m);
-        decimal[] courses = plain ? hung[0] : draw.OneOf(hung);
+        decimal[] courses = plain ? ways[0] : draw.OneOf(ways);
         bool isStated = plain || draw.Chance(60);
+        BoardLayout hanging = new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m));
 
         // Under 8 ft there is one common way to hang board, so a crew minds it also where nothing is written down.
         decimal[] seams = isStated || rough < 100 ? Enumerable.Range(1, courses.Length - 1).Select(k => BoardWall - courses.Take(k).Sum()).ToArray() : [];
+        if (isStated && !plain && Says(15))
+        {
+            // Upright, so that sheets break on studs: from the end that the studs are counted from, where that is said.
+            uprightFrom = Framers.Said?.From ?? WallEnd.Left;
+            hanging = new BoardLayout().WithHung(BoardDirection.Vertical).WithFrom(uprightFrom == WallEnd.Left ? BoardOrigin.Left : BoardOrigin.Right).WithWidths(Enumerable.Repeat(In(48), 12).ToArray());
+            seams = [];
+        }
+        else if (isStated && !plain && Says(15))
+        {
+            hanging = hanging.WithFrom(BoardOrigin.Bottom).WithWidths(new[] { In(48), In(48), In(24) });
+            seams = [48.5m, 96.5m];
+            hangsFromFloor = true;
+        }
+
         Seams = seams;
+        hung = courses;
         Crew = new CrewHeights(draw, seams);
         BoardsAreStated = isStated;
         fronts = draw.Aside();
         BoardThickness = fronts.One(0.5m, 0.5m, 0.625m);
         Storey = new Storey(id).WithGradeBelowSubfloor(draw.Chance(80) ? new DistanceRange(In(8), In(24)) : null)
             .WithCeiling(plain || draw.Chance(85) ? new Ceiling().WithFraming(In(rough)).WithBoard(In(board)).WithStrapping(strapped ? In(0.75m) : draw.Chance(50) ? Distance.Zero : null) : null)
-            .WithBoards(isStated ? new BoardLayout().WithWidths(courses.Select(In).ToArray()).WithFloorGap(In(0.5m)).WithThickness(fronts.Chance(70) ? In(BoardThickness) : null) : null)
+            .WithBoards(isStated ? hanging.WithThickness(fronts.Chance(70) ? In(BoardThickness) : null) : null)
+            .WithStuds(isFramed ? Framers.Said : null)
             .WithLevelLine(draw.Chance(25) ? new Level(In(48), Datum.Subfloor) : null);
     }
 
@@ -76,6 +100,14 @@ internal sealed class StoreyDraft
 
     public Draw Draw => draw;
 
+    /// <summary>Draws for what is found on site: framing, doors, finishes, how boxes are held.</summary>
+    public Draw Site { get; }
+
+    public FramingCrew Framers { get; }
+
+    /// <summary>Whether anything is told of what is found on site.</summary>
+    public bool IsFramed { get; }
+
     /// <summary>Whether the room that is being set out has a floor of its own level, so that the storey's line is of no use there.</summary>
     public bool IsOffLevel { get; set; }
 
@@ -84,10 +116,15 @@ internal sealed class StoreyDraft
 
     public int BoxCount => boxes;
 
+    /// <summary>Whether something that is found on site is there, and told; some of a hundred times.</summary>
+    public bool Says(int percent) => IsFramed && Site.Chance(percent);
+
+    public string NextId() => Id + "-" + ++boxes;
+
     /// <summary>A box with whatever of it is written down: kind, cables, mounting, size.</summary>
     public DeviceBox Box(BoxPurpose purpose, params DeviceKind[] devices)
     {
-        DeviceBox box = new DeviceBox(Id + "-" + ++boxes, purpose).WithDevices(devices);
+        DeviceBox box = new DeviceBox(NextId(), purpose).WithDevices(devices);
         int gangs = devices.Length;
         (int, string[] Cables, decimal Volume)[] fitting = Fills.Where(fill => fill.Gangs == gangs).ToArray();
         bool device = devices.All(kind => kind.IsSwitch || (kind.IsReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle));
@@ -99,20 +136,56 @@ internal sealed class StoreyDraft
 
         return draw.Below(12) switch
         {
-            0 => box.WithSize(new BoxSize(In(2.25m + (1.75m * (gangs - 1))), In(3.75m))),
+            0 => box.WithSize(new BoxSize(In(2.25m + (1.75m * (gangs - 1))), In(3.75m), Site.One<Distance?>(null, In(2.75m), In(3), In(3.25m)))),
             1 when gangs == 1 => box.WithSize(new BoxSize(In(2.25m), In(3.625m))),
             2 when gangs == 1 => box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)),
-            3 when gangs <= 2 => box.WithKind(BoxKind.FourSquare).WithMounting(new Mounting(MountingMethod.Bar)).WithClamps(CableClamps.None),
+            3 when gangs <= 2 => Square(box),
             4 => box.WithMounting(new Mounting(MountingMethod.Stud)),
             _ => box,
         };
     }
 
-    /// <summary>How far out a box is set, where that is written down: flush with the board, or as far behind it as is still allowed; and how closely the board is cut.</summary>
-    public DeviceBox SetForBoard(DeviceBox box)
+    /// <summary>A metal box of 4 in square with a ring. NEC Table 314.16(A): 21.0 in³ at 1-1/2 in of depth, 30.3 in³ at 2-1/8 in, so that it takes whatever was chosen for it.</summary>
+    public DeviceBox Square(DeviceBox box, decimal volume = 0) => box.WithKind(BoxKind.FourSquare).WithMounting(new Mounting(MountingMethod.Bar)).WithClamps(CableClamps.None)
+        .WithVolume(Volume.FromCubicInches(Math.Max(volume, box.Volume is { } chosen && chosen > Volume.FromCubicInches(21) ? 30.3m : Site.One(21m, 30.3m))));
+
+    /// <summary>Where a box's center is above the subfloor, in inches, give or take 2 in.</summary>
+    public decimal Up(BoxHeight height) => height.Value.Inches + (height.Edge switch { Edge.Top => -1.875m, Edge.Bottom => 1.875m, _ => 0 }) + (height.Datum switch
     {
-        box = fronts.Chance(30) ? box.WithSetFor(In(BoardThickness - fronts.One(0m, 0m, 0.125m, 0.25m))) : box;
-        return fronts.Chance(15) ? box.WithBoardGap(In(fronts.One(0m, 0.0625m, 0.125m))) : box;
+        Datum.FinishedFloor => 0.75m,
+        Datum.LevelLine => 48,
+        Datum.FinishedCeiling => BoardWall,
+        _ => 0,
+    });
+
+    /// <summary>Where sheets meet under a ceiling other than the storey's.</summary>
+    public IEnumerable<decimal> SeamsUnder(decimal boardWall) => hangsFromFloor || Seams.Count == 0 ? Seams : Enumerable.Range(1, hung.Length - 1).Select(k => boardWall - hung.Take(k).Sum());
+
+    /// <summary>Where sheets that hang upright meet on a wall.</summary>
+    public IEnumerable<Distance> UprightSeams(Distance length)
+    {
+        for (Distance seam = In(48); uprightFrom is { } from && seam < length; seam += In(48))
+        {
+            yield return from == WallEnd.Left ? seam : length - seam;
+        }
+    }
+
+    /// <summary>
+    /// How far out a box is set, where that is written down: flush with the board and what lies on it, or as far behind as NEC 314.20 still allows, 1/4 in; where the
+    /// surface burns, flush with it or standing out; and how closely the board is cut.
+    /// </summary>
+    /// <param name="box">The box.</param>
+    /// <param name="finish">The finish that it opens through; null for bare board.</param>
+    public DeviceBox SetForSurface(DeviceBox box, Finish? finish)
+    {
+        box = fronts.Chance(15) ? box.WithBoardGap(In(fronts.One(0m, 0.0625m, 0.125m))) : box;
+        if (!fronts.Chance(30) || finish is { Thickness: null })
+        {
+            return box;
+        }
+
+        Distance surface = In(BoardThickness) + (finish?.Bed?.To ?? Distance.Zero) + (finish?.Thickness?.To ?? Distance.Zero);
+        return box.WithSetFor(surface - (finish is null || finish.Kind == FinishKind.Tile || finish.Kind == FinishKind.Stone ? In(fronts.One(0m, 0m, 0.125m, 0.25m)) : In(fronts.One(0m, -0.0625m))));
     }
 
     /// <summary>A stick's height, as a crew that has shot a line may say it.</summary>

@@ -72,6 +72,12 @@ public sealed record BoardSeam : PlacementRule
             return;
         }
 
+        if (!site.TryHeightOf(new Level(Distance.Zero, Datum.Subfloor), site.Box.Datum, out _))
+        {
+            statement.NotJudged("it isn't stated where the surface lies that its height is taken from");
+            return;
+        }
+
         statement.Everywhere(Clear(site, boards));
     }
 

@@ -71,7 +71,8 @@ public sealed record FramingFit : PlacementRule
     /// <summary>Over the bottom plate, and under one top plate at least. The track of metal studs is thinner and isn't judged.</summary>
     private static void BetweenPlates(PlacementSite site, PlacementStatement statement)
     {
-        if (!site.Framing!.IsLumber)
+        // Nor is a box whose height is taken from something of which it isn't known where it lies: under a ceiling of any height nobody sets one in a plate.
+        if (!site.Framing!.IsLumber || !site.TryHeightOf(new Level(Distance.Zero, Datum.BottomPlate), site.Box.Datum, out _))
         {
             return;
         }

@@ -94,11 +94,11 @@ internal sealed class NailedStretches
         stretches.Add(((center - within).Ticks, (center + within).Ticks, heights, isOpen));
     }
 
-    /// <summary>A box that reaches into an opening, or lies over it or in a door's pocket, is another rule's concern; one under a sill is nailed to a cripple.</summary>
+    /// <summary>A box that reaches into an opening, or lies over it or in a door's pocket, is another rule's concern; one under a sill is nailed to a cripple, where those are known.</summary>
     private void InOpening(Opening opening)
     {
         Distance reach = site.Box.Size.HalfWidth - Distance.FromTicks(1);
-        AllowedHeights heights = opening.Sill is { } sill ? site.AtLeast(TargetLine.BoxTop, sill, opening.Left, opening.Right) : AllowedHeights.Anything;
+        AllowedHeights heights = opening.Sill is { } sill && framing.KnowsUnder(opening) ? site.AtLeast(TargetLine.BoxTop, sill, opening.Left, opening.Right) : AllowedHeights.Anything;
         stretches.Add(((opening.Left - reach).Ticks, (opening.Right + reach).Ticks, heights, false));
         if (DoorPocket.TryOf(opening, out DoorPocket pocket))
         {
