@@ -116,29 +116,31 @@ public sealed class KeepAlongTests
         {
             List<(int Wall, int At)> moved = [.. Boxes];
             moved[box] = (moved[box].Wall, place);
-            return Enumerable.Range(0, blocked.Length).All(inch => blocked[inch] || IsReached(inch, moved) || !IsReached(inch, Boxes));
+            bool[] before = Reached(Boxes);
+            bool[] after = Reached(moved);
+            return Enumerable.Range(0, blocked.Length).All(inch => after[inch] || !before[inch] || blocked[inch] || RunLength(inch) < 24);
         }
 
         private int Start(int wall) => lengths.Take(wall).Sum();
 
-        /// <summary>Walks from the middle of an inch 72 in to either side, as far as there is wall; no run here is shorter than 24 in without being all reached.</summary>
-        private bool IsReached(int inch, List<(int Wall, int At)> boxes)
+        /// <summary>Walks from each box 72 in to either side, as far as there is wall.</summary>
+        private bool[] Reached(List<(int Wall, int At)> boxes)
         {
-            HashSet<int> marks = boxes.Select(box => (Start(box.Wall) + box.At) % blocked.Length).ToHashSet();
-            return RunLength(inch) < 24 || Finds(inch, 1, marks) || Finds(inch, -1, marks);
-        }
-
-        private bool Finds(int inch, int step, HashSet<int> marks)
-        {
-            for (int gone = 0; gone < 72 && !blocked[Around(inch)]; gone++, inch += step)
+            bool[] reached = new bool[blocked.Length];
+            foreach ((int wall, int at) in boxes)
             {
-                if (marks.Contains(Around(step > 0 ? inch + 1 : inch)))
+                for (int gone = 0; gone < 72 && !blocked[Around(Start(wall) + at + gone)]; gone++)
                 {
-                    return true;
+                    reached[Around(Start(wall) + at + gone)] = true;
+                }
+
+                for (int gone = 1; gone <= 72 && !blocked[Around(Start(wall) + at - gone)]; gone++)
+                {
+                    reached[Around(Start(wall) + at - gone)] = true;
                 }
             }
 
-            return false;
+            return reached;
         }
 
         private int RunLength(int inch)
