@@ -37,7 +37,7 @@ public class WholeHouseTests
         "not-buried Fails V1: set V1 48 in to top above subfloor, 94-1/8 in from the left end of its wall",
         "in-cavity Fails S16: set S16 48 in to top above subfloor, 15 in from the left end of its wall",
         "behind-open-door Fails S20: set S20 48 in to top above subfloor, 81-7/8 in from the left end of its wall",
-        "back-to-back Fails L3: set L3 16 in to top above subfloor, 30-1/8 in from the left end of its wall",
+        "back-to-back Fails L3: set L3 16 in to top above subfloor, 30-1/8 in from the left end of its wall, on the left side of stud 2",
         "uniform-level Fails N1, N2, N3, N4, N5, N6, M1, M2, M3, M4, M5: set the stick 16 in to top above subfloor for 11 boxes: N1, N2, N3, N4, N5, N6, M1, M2, M3, M4, M5",
         "board-seam Fails S1, S2, S3, S4, S5, S6, S7, S10, S11: set the stick 48 in to top above subfloor for 10 boxes: S1, S2, S3, S4, S5, S6, S7, S9, S10, S11",
         "outdoor-receptacle Fails X5: set X5 18 in to bottom above grade",

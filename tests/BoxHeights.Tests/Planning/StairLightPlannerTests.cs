@@ -173,9 +173,10 @@ public sealed class StairLightPlannerTests
         where phase >= Fraction.Zero && phase <= tread
         select phase;
 
+    /// <summary>Of each stud that stands clear of the one in the far corner.</summary>
     private static IEnumerable<Fraction> Flanks(Case one)
     {
-        for (int stud = 1; (stud * 128) + 6 < one.Wall + 12 && (stud * 128) - 6 < one.Wall - 12; stud++)
+        for (int stud = 1; (stud * 128) + 6 <= one.Wall - 12; stud++)
         {
             yield return new Fraction((stud * 128) - 15);
             yield return new Fraction((stud * 128) + 15);

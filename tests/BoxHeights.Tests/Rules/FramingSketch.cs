@@ -207,9 +207,10 @@ internal sealed record FramingSketch(int Length, int Spacing, bool FromRight, in
         (Right, Right + Thick, Head ?? int.MaxValue), (Right + Thick, Right + (2 * Thick), int.MaxValue),
     ];
 
+    /// <summary>The studs that the layout asks for; where a mark falls on the stud in the far corner, that one is it.</summary>
     private IEnumerable<int> Layout()
     {
-        for (int near = Spacing - (Thick / 2); near < Length - Thick; near += Spacing)
+        for (int near = Spacing - (Thick / 2); near + Thick <= Length - Thick; near += Spacing)
         {
             yield return FromRight ? Length - near - Thick : near;
         }

@@ -102,25 +102,24 @@ public sealed record StairSwitches : SpaceRule
     private static Items<PlacedBox> CureOf(SpaceView space, StairFlight flight, string storey)
     {
         bool atHead = storey == flight.To;
+        PlacedBox? cure = null;
         foreach (Room room in StairGeometry.RoomsAt(space.Dwelling, flight, storey))
         {
             foreach (Wall wall in room.Walls)
             {
                 string address = room.Id + "/" + wall.Id;
-                if ((flight.Wall == address ? Beyond(flight, atHead) : FirstFree(space, room, wall)) is { } place
+                bool isOwn = flight.Wall == address;
+                if ((isOwn || cure is null) && (isOwn ? Beyond(flight, atHead) : FirstFree(space, room, wall)) is { } place
                     && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
                 {
                     string id = FreePlaces.FreeId(space.Dwelling, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
-                    return new[]
-                    {
-                        new PlacedBox(address, new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch })
-                            .WithAt(along).WithHeight(BoxHeight.ToTop(Distance.FromInches(48, 0, 1), Datum.Subfloor))),
-                    };
+                    cure = new PlacedBox(address, new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch })
+                        .WithAt(along).WithHeight(BoxHeight.ToTop(Distance.FromInches(48, 0, 1), Datum.Subfloor)));
                 }
             }
         }
 
-        return default;
+        return cure is { } one ? new[] { one } : default(Items<PlacedBox>);
     }
 
     private static Distance? Beyond(StairFlight flight, bool atHead) =>

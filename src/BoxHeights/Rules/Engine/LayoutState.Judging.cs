@@ -1,0 +1,151 @@
+
+namespace BoxHeights.Rules;
+
+/// <content>Boxes, groups and spaces compared with what is stated, from where boxes are now.</content>
+internal sealed partial class LayoutState
+{
+    /// <summary>Judges every box and group from where they are now.</summary>
+    /// <returns>How many findings there are. Nothing is allocated for what passes.</returns>
+    public int JudgeAll()
+    {
+        for (int i = 0; i < at.Length; i++)
+        {
+            JudgeLimits(i);
+            JudgePlacement(i);
+        }
+
+        return JudgeGroupsAndSpaces();
+    }
+
+    /// <summary>Judges the rest of what was just entered: each box was judged by itself, but where others may let one off, before all others were there.</summary>
+    /// <returns>How many findings there are.</returns>
+    public int JudgeEntered()
+    {
+        for (int i = 0; Rules.HasRelief && i < at.Length; i++)
+        {
+            JudgeRules(i);
+        }
+
+        return JudgeGroupsAndSpaces();
+    }
+
+    private int JudgeGroupsAndSpaces()
+    {
+        int found = Faults.Count;
+        for (int i = 0; i < at.Length; i++)
+        {
+            found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]);
+        }
+
+        for (int g = 0; g < Groups.Count; g++)
+        {
+            JudgeGroup(g);
+            found += CountOf(groupFindings[g]);
+        }
+
+        for (int s = 0; s < Spaces.Count; s++)
+        {
+            found += Spaces[s].Judge(this);
+        }
+
+        return found;
+    }
+
+    /// <summary>Judges a box and the groups it is in, after it was put elsewhere.</summary>
+    public void JudgeAfterMove(int box)
+    {
+        JudgeLimits(box);
+        JudgePlacement(box);
+        foreach (int companion in CompanionsOf(box))
+        {
+            JudgePlacement(companion);
+        }
+
+        foreach (int group in Groups.Of(box))
+        {
+            JudgeGroup(group);
+        }
+
+        foreach (int space in Spaces.Of(box))
+        {
+            Spaces[space].Judge(this);
+        }
+    }
+
+    private void JudgeLimits(int box)
+    {
+        limitFindings[box]?.Clear();
+        for (int i = 0; mayMissLimits[box] && i < sites[box][0].Limits.Length; i++)
+        {
+            if ((sites[box][0].Limits[i].MayFail || sites[box].Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
+            {
+                (limitFindings[box] ??= []).Add(new Finding(this, box, i, judged, PlaceOf(box)));
+            }
+        }
+    }
+
+    /// <summary>Judges a box by itself, from where it is now.</summary>
+    public void JudgePlacement(int box)
+    {
+        if (safe[box].Holds(at[box], reading[box]) || TrySafe(box))
+        {
+            placementFindings[box]?.Clear();
+        }
+        else
+        {
+            JudgeRules(box);
+        }
+    }
+
+    /// <summary>Judges a box rule by rule. For a first look that's less work than finding the places around it where it would pass.</summary>
+    private void JudgeRules(int box)
+    {
+        placementFindings[box]?.Clear();
+        if (reading[box] == NotKnown || sites[box].Length == 0)
+        {
+            return;
+        }
+
+        Place place = PlaceOf(box);
+        for (int p = 0; p < sites[box][0].Placements.Length; p++)
+        {
+            if (VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
+            {
+                (placementFindings[box] ??= []).Add(new Finding(this, box, p, verdict, place));
+            }
+        }
+    }
+
+    private bool TrySafe(int box)
+    {
+        if (sites[box].Length != 1 || at[box] == NotKnown || reading[box] == NotKnown || Boxes[box].Spread != Distance.Zero
+            || !sites[box][0].TryStretch(at[box], out long left, out long right, out DistanceSet allowed))
+        {
+            return false;
+        }
+
+        for (int i = 0; i < allowed.Count; i++)
+        {
+            DistanceRange one = allowed[i];
+            if (one.From.Ticks <= reading[box] && reading[box] <= one.To.Ticks)
+            {
+                safe[box] = new(left + 1, right - 1, one.From.Ticks, one.To.Ticks);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void JudgeGroup(int group)
+    {
+        groupFindings[group]?.Clear();
+        answer.Clear();
+        Groups[group].Rule.Judge(Groups[group].Boxes, answer);
+        keeps[group] = answer.Keep;
+        for (int i = 0; i < answer.Count; i++)
+        {
+            (groupFindings[group] ??= []).Add(new Finding(this, group, answer[i]));
+        }
+    }
+}
