@@ -43,7 +43,7 @@ public sealed class DividerRoadTests
             int walked = Walk(line, boxes);
             lacking += walked > 0 ? 1 : 0;
             whole += walked == 0 ? 1 : 0;
-            string island = "island 100 100 " + Join(100 + wide, 100 + deep) + " line " + string.Join(' ', (random.Next(2) == 0 ? line : line.Reverse()).Select(point => Join(point.X, point.Y)));
+            string island = "island 100 100 " + Join(100 + wide, 100 + deep) + " line " + string.Join(' ', (random.Next(2) == 0 ? line : line.AsEnumerable().Reverse()).Select(point => Join(point.X, point.Y)));
             string[] doors = ["500 door:0:500", "400 door:0:400", "500 door:0:500", "400 door:0:400"];
             Evaluation evaluation = Walls.Evaluate(RoomSketch.House("great-room", doors, [island], boxes.Select(box => (box.InFloor ? "floor " : "on-island ") + Join(box.X, box.Y) + (box.InFloor ? "" : " 16"))));
             Assert.True(walked == evaluation.Findings.Sum(finding => finding.Measured.AsDistance().Ticks / Distance.FromInches(1).Ticks),
