@@ -49,8 +49,8 @@ public sealed class WallFraming
     /// <summary>The thickness of a piece, along the wall: a stud's edge, or a metal stud's flange.</summary>
     public Distance Thickness { get; }
 
-    /// <summary>Whether it is of dressed lumber by its thickness: metal studs have thinner flanges, and a track where lumber has plates.</summary>
-    internal bool IsLumber => Thickness >= StudPositions.UsualThickness;
+    /// <summary>Whether it is of dressed lumber: no open side is stated, and by its thickness, since the flanges of partition studs are thinner. Metal studs stand in a track where lumber has plates.</summary>
+    internal bool IsLumber => OpenSide is null && Thickness >= StudPositions.UsualThickness;
 
     /// <summary>The pieces, from left to right; none where neither spacing nor faces are stated.</summary>
     public Items<FramingMember> Members { get; }

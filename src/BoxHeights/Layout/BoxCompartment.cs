@@ -4,13 +4,13 @@ namespace BoxHeights;
 /// <remarks>What is left over in the box's lists is in none of them, and counts toward the whole box alone; so does what is fitted inside.</remarks>
 public sealed record BoxCompartment
 {
-    /// <summary>How many of the box's devices are in it; none unless stated.</summary>
+    /// <summary>How many of the box's devices are in it, 1 or more; none unless stated.</summary>
     public int? Devices { get; init => field = Valid.Count(value, nameof(Devices)); }
 
-    /// <summary>How many of the box's cables enter it; none unless stated.</summary>
+    /// <summary>How many of the box's cables enter it, 1 or more; none unless stated.</summary>
     public int? Cables { get; init => field = Valid.Count(value, nameof(Cables)); }
 
-    /// <summary>How many entries of the box's list of conductors are in it; none unless stated.</summary>
+    /// <summary>How many entries of the box's list of conductors are in it, 1 or more; none unless stated.</summary>
     public int? Conductors { get; init => field = Valid.Count(value, nameof(Conductors)); }
 
     /// <summary>The room inside it, with rings and extensions over it; null where it isn't stated.</summary>

@@ -34,7 +34,7 @@ internal static class DwellingAddresses
 
         foreach (OutsideFace face in dwelling.Outside)
         {
-            if (face.Storey == storey)
+            if (StoreyOf(dwelling, face) == storey)
             {
                 found.Add(face.Id);
             }
@@ -42,6 +42,9 @@ internal static class DwellingAddresses
 
         return found;
     }
+
+    /// <summary>The id of the storey that an outside face belongs to: the one stated, else the lowest; null where the dwelling has none.</summary>
+    public static string? StoreyOf(Dwelling dwelling, OutsideFace face) => face.Storey ?? (dwelling.Storeys.Count > 0 ? dwelling.Storeys[0].Id : null);
 
     private static IEnumerable<string> Of(Dwelling dwelling)
     {

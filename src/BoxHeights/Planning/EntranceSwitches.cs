@@ -28,21 +28,24 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
             return;
         }
 
-        foreach (RoomOpening entrance in entrances)
+        for (int i = 0; i < entrances.Count; i++)
         {
+            RoomOpening entrance = entrances[i];
+            RoomOpening? outside = isCloset ? draft.Doors.OtherSide(entrance) : null;
             if (!isCloset)
             {
-                DeviceKind device = entrances.Count > 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.Switch;
+                // One light from several places: a three-way switch at the first and the last of them, four-way ones between.
+                DeviceKind device = entrances.Count == 1 ? DeviceKind.Switch : i == 0 || i == entrances.Count - 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.FourWaySwitch;
                 At(entrance, Switch(device), GangsNear(entrance, Switch(device), out _) > 0, "the entrance " + entrance.Opening.Id);
             }
-            else if (draft.Doors.OtherSide(entrance) is { } outside && !SwitchSide.IsSetOutside(outside.Room.Kind))
+            else if (outside is { } beyond && !SwitchSide.IsSetOutside(beyond.Room.Kind))
             {
-                Outside(room, outside);
+                Outside(room, beyond);
             }
             else
             {
-                draft.Note(entrance.Address + "/" + entrance.Opening.Id + ": the switch of a " + room.Kind
-                    + " goes outside, beside its door; which wall of which room that is isn't described (backOf), so that none is planned");
+                draft.Note(entrance.Address + "/" + entrance.Opening.Id + ": the switch of a " + room.Kind + " goes outside, beside its door; "
+                    + (outside is { } other ? "beyond that is a " + other.Room.Kind + ", whose own goes outside too" : "which wall of which room that is isn't described (backOf)") + ", so that none is planned");
             }
         }
     }
@@ -77,7 +80,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
         {
             BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
             if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), "at " + where + ": " + place.Reason)
-                || (HeightsOnWall.Of(draft, place.Wall, draft.State.SurfaceAt(place.Wall)!.Length, box, true) is { } heights && Nearby(heights, place, box, "near " + where)))
+                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && Nearby(heights, place, box, "near " + where)))
             {
                 return;
             }
@@ -205,7 +208,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
-        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey);
+        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, draft.Units);
 
     private static DeviceBox Switch(DeviceKind device) =>
         new DeviceBox("switch", BoxPurpose.Switch).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)).WithDevices(new[] { device });

@@ -49,7 +49,7 @@ internal sealed class FreeWall
 
         foreach (Covering covering in wall.Coverings)
         {
-            if (covering.OpenInside != true && !IsAtLeast(covering.Bottom, SwitchesTo) && !(covering.Top is { } top && !IsAtLeast(new Level(top.Offset - Distance.FromTicks(1), top.Datum), SwitchesFrom)))
+            if (covering.OpenInside != true && !IsAtLeast(covering.Bottom, SwitchesTo) && !IsAtMost(covering.Top, SwitchesFrom))
             {
                 Keep(covering.Left, covering.Right, halfPlate);
             }
@@ -129,6 +129,9 @@ internal sealed class FreeWall
 
     private static bool IsAtLeast(Level? level, Distance height) =>
         level is { Datum: Datum.Subfloor or Datum.FinishedFloor } line && line.Offset >= height;
+
+    private static bool IsAtMost(Level? level, Distance height) =>
+        level is { Datum: Datum.Subfloor or Datum.FinishedFloor } line && line.Offset <= height;
 
     private void Keep(Distance left, Distance right, Distance half) => Centers &= DistanceSet.Outside(left - half, right + half);
 }

@@ -37,7 +37,7 @@ internal sealed partial class RoughInDraft
             foreach (SpaceIndex.Judged space in spaces)
             {
                 Judge(space);
-                Finding? first = space.Findings.Find(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(space.Rule, finding) && which(finding) && !given.Contains(finding.RuleId + "|" + finding.Subject));
+                Finding? first = space.Findings.Find(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)));
                 if (first is not null && (next is null || (space.Rule is FixtureOutlet && next.Value.Space.Rule is not FixtureOutlet)))
                 {
                     next = (space, first);
@@ -49,7 +49,7 @@ internal sealed partial class RoughInDraft
                 return;
             }
 
-            given.Add(one.Finding.RuleId + "|" + one.Finding.Subject);
+            given.Add(KeyOf(one.Finding));
             foreach (PlacedBox placed in one.Finding.Space!.Cure)
             {
                 if (!TryAdd(placed.Address, placed.Box, "for " + one.Finding.Subject, one.Space.Rule) && placed.Box.At is not null)
@@ -59,6 +59,9 @@ internal sealed partial class RoughInDraft
             }
         }
     }
+
+    /// <summary>What still lacks as much after a box was added for it isn't tried again; what lacks less, as a garage of several bays, is.</summary>
+    private static string KeyOf(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Measured;
 
     /// <summary>As near as another height or a few inches make room, and where the thing that it is for is still within reach.</summary>
     private void TryNear(PlacedBox placed, SpaceIndex.Judged space, Finding finding)
@@ -85,7 +88,7 @@ internal sealed partial class RoughInDraft
         return probe is not null && space.Rule switch
         {
             FixtureOutlet thing => thing.ServesFrom(space.View, finding.Subject, State.SurfaceAt(placed.Address)!.Wall!.Id, at) && thing.Outlet.Of(probe.Box, out _) != Verdict.Fails,
-            RoomOutlet room => (at - offered).Abs() <= Aside && room.Outlet.Of(probe.Box, out _) != Verdict.Fails,
+            RoomOutlet room => (at - offered).Abs() <= Aside && room.IsInOneBay(space.View, State.SurfaceAt(placed.Address)!.Wall!.Id, at, offered) && room.Outlet.Of(probe.Box, out _) != Verdict.Fails,
             PassageOutlet passage => passage.Outlets.Judge(probe.Box, out _) != Verdict.Fails,
 
             // Of other runs every place was tried when they were planned.

@@ -17,6 +17,7 @@ internal sealed partial class RoughInDraft
     private readonly List<PlannedBox> reasons = [];
     private readonly List<string> obstacles = [];
     private readonly List<string> notes = [];
+    private readonly List<string> notPlanned = [];
 
     public RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options)
     {
@@ -82,6 +83,7 @@ internal sealed partial class RoughInDraft
         }
         catch (Exception beyond) when (beyond is OverflowException or ArgumentException { InnerException: OverflowException })
         {
+            notPlanned.Add(room.Id);
             Obstacle(room.Id + ": a measure in it is larger than anything in a house");
         }
     }
@@ -93,6 +95,7 @@ internal sealed partial class RoughInDraft
             if (wall.Length > LongestWall)
             {
                 Obstacle(room.Id + "/" + wall.Id + ": it is " + wall.Length.Exactly(Units) + " long; no room with a wall longer than " + BothUnits.Of(LongestWall.ToString("ft"), Units) + " is planned");
+                notPlanned.Add(room.Id);
                 return;
             }
         }
@@ -153,7 +156,7 @@ internal sealed partial class RoughInDraft
     /// <summary>Ends the plan of a room, or of the dwelling.</summary>
     public RoomPlan Finish(string? room)
     {
-        Cure([.. room is null ? All : State.Spaces.Wide], finding => room is null || IsOf(finding, room));
+        Cure([.. room is null ? All : State.Spaces.Wide], finding => (room is null || IsOf(finding, room)) && !notPlanned.Exists(one => IsOf(finding, one)));
         Furniture.TellWhatIsntTied(room);
         HashSet<string> planned = [.. reasons.ConvertAll(box => box.Id)];
         List<Finding> found = [];

@@ -41,7 +41,7 @@ public sealed class SwitchPlace
     /// <summary>How much wall is seen between plate and the entrance's casing; on another wall, between plate and corner.</summary>
     public Distance CasingGap { get; }
 
-    /// <summary>How many 2-by pieces go between the king stud and the box to hold it off the casing; 0 where the box is nailed to the king or to blocking of its own.</summary>
+    /// <summary>How many 2-by pieces go between the stud that it is nailed to, the king or the next one, and the box to hold it off the casing; 0 where it is nailed to that stud itself or to blocking of its own.</summary>
     public int Packs { get; }
 
     /// <summary>Why it is this place, and how the box is held there.</summary>

@@ -50,7 +50,7 @@ public sealed partial class SwitchSide
         Distance start = Beyond(side, there.FaceToNailTo(side, corner, box, out _) ?? corner, box.HalfWidth);
         if (!TryNearest(there.Centers, side, start, there.EndToward(side, corner), out Distance center))
         {
-            refusals.Add("round the corner: no room on \"" + wall.Id + "\" within " + Reach);
+            refusals.Add("round the corner: no room on \"" + wall.Id + "\" within " + BothUnits.Of(Reach.ToString(), units));
             return;
         }
 
@@ -85,7 +85,7 @@ public sealed partial class SwitchSide
         }
         else
         {
-            refusals.Add(what + ": no room on the wall within " + Reach);
+            refusals.Add(what + ": no room on the wall within " + BothUnits.Of(Reach.ToString(), units));
         }
     }
 

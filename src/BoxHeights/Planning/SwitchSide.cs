@@ -24,13 +24,15 @@ public sealed partial class SwitchSide
     private readonly int index;
     private readonly TrimmedOpening trimmed;
     private readonly FreeWall?[] free;
+    private readonly LengthUnits units;
     private readonly BoxSize box;
     private readonly PlateSize plate;
     private readonly List<SwitchPlace> places = [];
     private readonly List<string> refusals = [];
 
-    private SwitchSide(Room room, int index, Opening opening, BoxSize box, PlateSize plate)
+    private SwitchSide(Room room, int index, Opening opening, BoxSize box, PlateSize plate, LengthUnits units)
     {
+        this.units = units;
         this.room = room;
         this.index = index;
         this.box = box;
@@ -81,7 +83,11 @@ public sealed partial class SwitchSide
     /// <param name="catalog">Sizes that the box doesn't state.</param>
     /// <param name="storey">Its studs and board are those of walls that state none of their own; null where it states none either.</param>
     /// <inheritdoc cref="For(Room, string, string, DeviceBox, PartsCatalog)" path="/exception"/>
-    public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey)
+    public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey) =>
+        For(room, wall, opening, box, catalog, storey, LengthUnits.Inches);
+
+    /// <summary>The same, with measures in words in the units that the dwelling is marked in.</summary>
+    internal static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, LengthUnits units)
     {
         if (room is null || box is null || catalog is null)
         {
@@ -109,7 +115,7 @@ public sealed partial class SwitchSide
                 }
 
                 int index = i;
-                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate.Size).Find(), "the room", nameof(room));
+                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate.Size, units).Find(), "the room", nameof(room));
             }
         }
 

@@ -11,9 +11,16 @@ internal sealed partial class WallPlan
     /// It goes straight to the patch's nearest point where that is in sight, or bends at an outside corner: from where only some of the patch is in sight, the line
     /// to the nearest of that passes such a corner. Its legs are added up in whole ticks, rounded down for what may do and up for what surely does.
     /// </remarks>
+    /// <param name="face">The face.</param>
+    /// <param name="along">The place on it.</param>
+    /// <param name="sure">Where the patch surely is.</param>
+    /// <param name="possible">Where it may be.</param>
+    /// <param name="reach">How long the cord is.</param>
+    /// <param name="least">How long it would have to be at the least; null where that can't be worked out.</param>
     /// <returns>Null where a tick, or how far the patch reaches, decides; and where the walls don't close exactly, with square corners.</returns>
-    public bool? ReachesByCord(int face, Distance along, in PlanPatch sure, in PlanPatch possible, Distance reach)
+    public bool? ReachesByCord(int face, Distance along, in PlanPatch sure, in PlanPatch possible, Distance reach, out Distance? least)
     {
+        least = null;
         if (!GoesRound || exact < faces.Count || faces[faces.Count - 1].InPlan(walls[faces.Count - 1].Length.Ticks, 0m) != faces[0].InPlan(0m, 0m))
         {
             return null;
@@ -29,9 +36,10 @@ internal sealed partial class WallPlan
         }
 
         PlanOutline floor = new(faces.ConvertAll(one => one.InPlan(0m, 0m)));
-        decimal? least = Shortest(floor, bends, possible, Grid.SquareRoot);
-        decimal? most = Shortest(floor, bends, sure, RoundedUp);
-        return most <= reach.Ticks ? true : least > reach.Ticks ? false : null;
+        decimal? shortest = Shortest(floor, bends, possible, Grid.SquareRoot);
+        decimal? longest = Shortest(floor, bends, sure, RoundedUp);
+        least = shortest is { } ticks ? Distance.FromTicks((long)ticks) : null;
+        return longest <= reach.Ticks ? true : shortest > reach.Ticks ? false : null;
     }
 
     /// <summary>Whether a patch lies wholly on the room's side of a face's line.</summary>

@@ -42,7 +42,7 @@ public sealed class BoxTraits
     public BoxSize Size { get; }
 
     /// <summary>From its opening to its back: as stated, or as its published volume or its kind tells; null where none of them does.</summary>
-    public DistanceRange? Depth => Size.Depth is { } deep ? deep : BoxDepths.Of(Kind, Gangs, Volume, catalog);
+    public DistanceRange? Depth => Size.Depth is { } deep ? deep : BoxDepths.Of(Kind, Gangs, Volume is { } all ? all - (Source.Extension ?? BoxHeights.Volume.Zero) : null, catalog);
 
     /// <summary>The size of its plate; null where it isn't known.</summary>
     public PlateSize? Plate { get; }

@@ -122,6 +122,7 @@ internal static class NecRequired
             MostGap = edition == NecEdition.Nec2017 ? null : Distance.FromInches(4, 0, 1),
             NeedsDoor = edition == NecEdition.Nec2017,
             Cure = outside,
+            LeavesOut = "whether one that is low above the ground is under a deck whose surface isn't stated",
         };
         yield return Serviced("hvac-receptacle", false, Box("receptacle", BoxPurpose.General, DeviceKind.DuplexReceptacle, 44));
         yield return Serviced("outdoor-unit-receptacle", true, outside);

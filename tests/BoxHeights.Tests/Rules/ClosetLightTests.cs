@@ -40,6 +40,13 @@ public sealed class ClosetLightTests
         Assert.Equal(findings, Evaluate(Closet(Light(build, In("60"), In("40")))).Findings.Count);
     }
 
+    // A recessed luminaire has to be enclosed anyway, and keeps its 6 in from storage 12 in deep: NEC 410.16(C)(4).
+    [Theory]
+    [InlineData(-1, 1)]
+    [InlineData(0, 0)]
+    public void Judge_RecessedThatIsSaidToBeEnclosed_IsRecessed(int ticks, int findings) =>
+        Assert.Equal(findings, Evaluate(Closet(Light(LuminaireBuild.Enclosed, In("60"), In("18") + Distance.FromTicks(ticks)).WithDevices(new[] { new DeviceKind("recessed-light") }))).Findings.Count);
+
     // Where nobody says how it is built, a place that is right for every enclosed one passes; any other is told in one line and isn't a finding.
     [Fact]
     public void Judge_BuildNotStated_IsNotCheckedWhereItMatters()

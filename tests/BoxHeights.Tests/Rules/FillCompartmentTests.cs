@@ -30,6 +30,14 @@ public sealed class FillCompartmentTests
         }
     }
 
+    // A divided box has two gangs or more, and such plastic boxes often have clamps inside: 15.75 and one more 12 AWG are 18 in³.
+    [Theory]
+    [InlineData("18", Verdict.Passes)]
+    [InlineData("17.9", Verdict.Unknown)]
+    [InlineData("15.7", Verdict.Fails)]
+    public void State_ClampsNotStated_MayBeInASide(string left, Verdict expected) =>
+        Assert.Equal(expected, Placed(Divided(left, "30").WithKind(BoxKind.NailOn).WithVolume(Volume.FromCubicInches(60m)).WithClamps(null)).Verdict());
+
     [Fact]
     public void State_SideWithoutAVolume_IsNotJudgedByItself() => Assert.Equal(Verdict.Passes, Placed(Divided("18", "")).Verdict());
 

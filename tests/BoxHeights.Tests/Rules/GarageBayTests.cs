@@ -17,6 +17,7 @@ public sealed class GarageBayTests
     [InlineData("140 200", null, 1)]
     [InlineData("132 200", null, 0)]
     [InlineData("132", null, 1)]
+    [InlineData("132 132", null, 0)]
     [InlineData("60", "100", 1)]
     [InlineData("200", "100", 0)]
     public void Bays_WithReceptaclesOnTheNorthAndWestWalls_AreServedWhereThoseAre(string north, string? west, int lacking)
@@ -53,6 +54,29 @@ public sealed class GarageBayTests
         Dwelling house = Garage(["200", "201"], null).House().WithBoxes(box => box.Id == "n1" ? box.WithAt(null) : box);
         Finding finding = Assert.Single(Bays.Evaluate(house).Findings);
         Assert.Equal((Outcome.Unknown, Facts.Along), (finding.Outcome, finding.Needs));
+    }
+
+    // Which bay it is in is known, only not whether it counts: it can't do for the other one.
+    [Theory]
+    [InlineData("201", Outcome.Fails)]
+    [InlineData("60", Outcome.Unknown)]
+    public void ReceptacleThatMayBeTooHigh_MayServeItsOwnBayAlone(string at, Outcome expected)
+    {
+        // A tape says 5 ft 6 in, give or take 1/8 in.
+        MeasuredHeight tape = new(BoxHeight.ToCenter(In("66"), Datum.FinishedFloor));
+        Dwelling house = Garage(["200", at], null).House().WithBoxes(box => box.Id == "n1" ? box.WithMeasured(tape) : box);
+        Finding? finding = Bays.Evaluate(house).Findings.SingleOrDefault();
+        Assert.Equal(expected, finding?.Outcome);
+    }
+
+    [Fact]
+    public void Planned_EachBayGetsOne()
+    {
+        Dwelling bare = Garage([], null).House();
+        RoomPlan plan = new RoughInPlanner(OneBox.Only(RuleSets.UnitedStatesOutlets(NecEdition.Nec2023), "garage-bay")).Plan(bare, bare.Rooms[0].Id);
+        Assert.Equal(2, plan.Reasons.Count(reason => reason.RuleId == "garage-bay"));
+        Assert.Empty(plan.Obstacles);
+        Assert.True(Bays.Evaluate(plan.Dwelling).IsClean);
     }
 
     [Fact]

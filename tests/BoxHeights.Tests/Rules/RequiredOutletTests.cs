@@ -283,6 +283,18 @@ public sealed class RequiredOutletTests
         Assert.Equal((Outcome.Unknown, Facts.PlanPlace), (open.Outcome, open.Needs));
     }
 
+    // From a deck nobody reaches what is under its surface.
+    [Theory]
+    [InlineData(-1, 1)]
+    [InlineData(0, 0)]
+    public void Deck_ReceptacleUnderItsSurface_DoesNotServeIt(int ticks, int lacking)
+    {
+        Dwelling house = Deck(In("1"), In("20"));
+        Level surface = house.Outside[0].Platforms[0].Surface!.Value;
+        Dwelling set = house.WithBoxes(box => box.WithHeight(BoxHeight.ToCenter(surface.Offset + Distance.FromTicks(ticks), surface.Datum)));
+        Assert.Equal(lacking, Evaluate(NecEdition.Nec2023, "deck-receptacle", set).Findings.Count);
+    }
+
     // 78 in above grade is no more than that above a deck that stands on it; higher up the deck's surface decides.
     [Fact]
     public void Deck_OfUnstatedSurface_IsUnknownOnlyWhereThatDecides()

@@ -80,12 +80,13 @@ public sealed class ServicedEquipmentTests
         OutsideFace side = new OutsideFace("side").WithFixtures(new[] { SquareRoom.Against("unit", FixtureKind.HeatPump, "face", In("10"), In("40"), In("30")) })
             .WithWalls(new[] { new Wall("face", In("300")).WithBoxes(new[] { SquareRoom.Box("luminaire", "light", In("90"), In("60")).WithId("l") }) });
         OutsideFace back = new OutsideFace("back").WithWalls(new[] { new Wall("face", In("300")).WithBoxes(new[] { Receptacle.WithId("x").WithPurpose(BoxPurpose.Exterior).WithAt(In("20")) }) });
-        Dwelling house = new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) }).WithOutside(new[] { side })
+        OutsideFace above = back.WithId("above").WithStorey("upper");
+        Dwelling house = new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")), new Storey("upper") }).WithOutside(new[] { side, above })
             .WithRooms(new[] { WithReceptacle(RoomKind.Hall, "ground") });
         Finding finding = Assert.Single(Outdoors.Evaluate(house).Findings);
         Assert.Equal("side unit", finding.Subject);
         Assert.True(Outdoors.Evaluate(Assert.IsType<AddBox>(Assert.Single(finding.Remedies)).ApplyTo(house)).IsClean);
-        Evaluation silent = Outdoors.Evaluate(house.WithOutside(new[] { side, back }));
+        Evaluation silent = Outdoors.Evaluate(house.WithOutside(new[] { side, back.WithStorey("ground") }));
         Assert.True(silent.IsClean);
         Assert.Contains(silent.NotChecked, line => line.StartsWith("outdoor-unit-receptacle: how far", StringComparison.Ordinal));
     }

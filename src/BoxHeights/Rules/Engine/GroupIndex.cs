@@ -14,7 +14,6 @@ internal sealed class GroupIndex
     {
         groupsOf = new int[state.Boxes.Length][];
         List<int>[] of = new List<int>[groupsOf.Length];
-        GroupPlace[] places = Array.ConvertAll(state.Boxes, box => new GroupPlace(box.Surface));
         foreach (ProvisionRule rule in state.Rules.Provision)
         {
             Dictionary<string, List<int>> members = new(StringComparer.Ordinal);

@@ -77,7 +77,8 @@ public sealed record ClosetLight : SpaceRule
         {
             if (Recessed.Contains(device))
             {
-                return box.Source.Luminaire ?? LuminaireBuild.Recessed;
+                // What is recessed has to be enclosed besides: said of it, that takes nothing back.
+                return box.Source.Luminaire is LuminaireBuild.Open or LuminaireBuild.ForStorage ? box.Source.Luminaire : LuminaireBuild.Recessed;
             }
         }
 

@@ -79,9 +79,8 @@ public sealed record FaceOutlet : SpaceRule
             return;
         }
 
-        if (!space.IsWhole && (space.Boxes.Count == 0 || !Outlet.IsListedOutside(space.Dwelling)))
+        if (!RoomOutlet.IsDescribed(space, Outlet, statement))
         {
-            statement.NotJudged(space.Boxes.Count == 0 ? "no box is described there" : "no such outlet is described outside");
             return;
         }
 
@@ -159,7 +158,7 @@ public sealed record FaceOutlet : SpaceRule
         Finds(statement, face.Id + " " + platform.Id, address, possible, needs, CureOn(space, face, platform.Left, platform.Right, platform.Surface));
     }
 
-    /// <summary>Whether a box is low enough above a platform. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
+    /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
     private Verdict LowEnough(SpaceBox box, Platform platform, ref Facts needs)
     {
         if (Outlet.Highest is not { } highest)
@@ -169,7 +168,7 @@ public sealed record FaceOutlet : SpaceRule
 
         if (platform.Surface is { } surface)
         {
-            return box.IsWithin(TargetLine.Center, surface.Datum, Distance.MinValue, surface.Offset + highest.Offset, ref needs);
+            return box.IsWithin(TargetLine.Center, surface.Datum, surface.Offset, surface.Offset + highest.Offset, ref needs);
         }
 
         Facts unknown = Facts.None;

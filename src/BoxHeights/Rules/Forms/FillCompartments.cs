@@ -4,7 +4,7 @@ using System.Globalization;
 
 namespace BoxHeights.Rules;
 
-/// <summary>The spaces that barriers divide a box into, each as a box of its own with the next of its devices, cables and conductors.</summary>
+/// <summary>The spaces that barriers divide a box into, each as a box of its own with the next of its devices, cables and conductors. That it is part of a divided box still shows.</summary>
 internal static class FillCompartments
 {
     /// <summary>A space that takes none of the box's devices holds none for certain.</summary>
@@ -33,7 +33,6 @@ internal static class FillCompartments
                 Cables = Next(box.Cables, ref cables, space.Cables),
                 Conductors = Next(box.Conductors, ref conductors, space.Conductors),
                 Fittings = default,
-                Compartments = default,
             };
             parts.Add((part, space.Volume, "in compartment " + (i + 1).ToString(CultureInfo.InvariantCulture) + " from the left, "));
         }

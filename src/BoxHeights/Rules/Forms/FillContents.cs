@@ -95,7 +95,7 @@ internal sealed class FillContents
     public static bool MayHaveClamps(DeviceBox box)
     {
         BoxKind kind = ResolvedBox.KindOf(box);
-        return box.Clamps is null && kind != BoxKind.Cast && !(ResolvedBox.GangsOf(box) == 1 && (kind == BoxKind.NailOn || kind == BoxKind.CutIn));
+        return box.Clamps is null && kind != BoxKind.Cast && !(ResolvedBox.GangsOf(box) == 1 && box.Compartments.Count == 0 && (kind == BoxKind.NailOn || kind == BoxKind.CutIn));
     }
 
     /// <summary>Receptacles for ranges and dryers need two gangs, and count for each.</summary>

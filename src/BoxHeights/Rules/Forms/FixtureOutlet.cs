@@ -154,7 +154,7 @@ public sealed record FixtureOutlet : SpaceRule
     private void Finds(SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
         statement.Finds(
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
-            () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + " away in plan" : "no " + Outlet.Name + " that counts",
+            () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + (ByCord ? " away as its cord goes" : " away in plan") : "no " + Outlet.Name + " that counts",
             verdict == Verdict.Unknown ? needs : Facts.None, CureFor(space, plan, thing));
 
     /// <summary>Whether any other room of its level, or outdoors any other face of its storey, lists such an outlet.</summary>
@@ -162,7 +162,7 @@ public sealed record FixtureOutlet : SpaceRule
     {
         foreach (OutsideFace other in space.Face is null ? default : space.Dwelling.Outside)
         {
-            if (other.Id != space.Id && other.Storey == space.Face!.Storey && Outlet.IsListedIn(other))
+            if (other.Id != space.Id && DwellingAddresses.StoreyOf(space.Dwelling, other) == DwellingAddresses.StoreyOf(space.Dwelling, space.Face!) && Outlet.IsListedIn(other))
             {
                 return true;
             }
@@ -205,7 +205,8 @@ public sealed record FixtureOutlet : SpaceRule
         }
 
         // Round what of the walls stands between; where that can't be worked out it does if nothing may stand there.
-        bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach) ?? (plan.IsBefore(face, possible) && plan.IsClearBetween(face, at.Ticks, at.Ticks, possible) ? true : null);
+        bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach, out Distance? cord) ?? (plan.IsBefore(face, possible) && plan.IsClearBetween(face, at.Ticks, at.Ticks, possible) ? true : null);
+        gap = reaches == false ? cord : gap;
         needs |= reaches is null ? Facts.Barrier : Facts.None;
         return reaches switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }

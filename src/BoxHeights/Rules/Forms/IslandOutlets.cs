@@ -91,16 +91,19 @@ public sealed record IslandOutlets : SpaceRule
 
             string subject = space.Id + "/" + one.Id;
             bool serves = false;
+            int part = 0;
             foreach ((Distance from, Distance to) in top.Spaces(space.Room!.Fixtures, Dividing, DividedBelow))
             {
                 bool isWhole = from == top.From && to == top.To;
+                part++;
                 int needed = Needed(top, from, to);
                 int sure = Count(space, one, top, from, to, out int may, out Facts needs);
                 serves |= needed > 0 && sure > 0;
                 if (sure < needed)
                 {
-                    Finds(statement, subject, isWhole ? "" : " " + from + " to " + to, sure, needed, may < needed ? Facts.None : needs | Facts.ObstructionHeight,
-                        () => sure + " of " + needed + " outlets that serve " + (isWhole ? "its top" : "this part of its top"));
+                    // A part is counted and not measured in its name: where a peninsula begins is a matter of how the text is read.
+                    Finds(statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? Facts.None : needs,
+                        () => sure + " of " + needed + " outlets that serve its top" + (isWhole ? "" : " from " + Printed.Of(from, space.Units) + " to " + Printed.Of(to, space.Units) + " along it"));
                 }
             }
 
@@ -119,8 +122,8 @@ public sealed record IslandOutlets : SpaceRule
         }
         else if (Count(space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
         {
-            Finds(statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs | Facts.ObstructionHeight,
-                () => "no outlet that serves its top within " + Printed.Of(within, space.Dwelling.Units) + " of its outer end");
+            Finds(statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
+                () => "no outlet that serves its top within " + Printed.Of(within, space.Units) + " of its outer end");
         }
     }
 

@@ -79,14 +79,21 @@ public sealed record RoomOutlet : SpaceRule
         Finds(space, statement, verdict, sure, needed, verdict == Verdict.Unknown ? needs | Unless : Facts.None, null);
     }
 
+    /// <summary>Whether two places on a wall are in one bay, or there are no bays.</summary>
+    internal bool IsInOneBay(SpaceView space, string wall, Distance one, Distance other)
+    {
+        WallPlan plan = RoomInPlan.Of(space).Plan;
+        return OneForEach.Count == 0 || VehicleBays.Of(plan, OneForEach, TwoBeyond) is not { } bays
+            || (bays.BayAt(plan.IndexOf(wall), one, out bool isOnTheLine) == bays.BayAt(plan.IndexOf(wall), other, out _) && !isOnTheLine);
+    }
+
     /// <summary>Each bay has one of its own.</summary>
     private void Judge(SpaceView space, VehicleBays bays, SpaceStatement statement)
     {
-        List<int> without = bays.Without(space, Outlet, out int unplaced, out Facts needs);
+        List<int> without = bays.Without(space, Outlet, out bool canBeServed, out Facts needs);
         if (without.Count > 0)
         {
-            bool fails = unplaced < without.Count;
-            Finds(space, statement, fails ? Verdict.Fails : Verdict.Unknown, bays.Count - without.Count, bays.Count, fails ? Facts.None : needs,
+            Finds(space, statement, canBeServed ? Verdict.Unknown : Verdict.Fails, bays.Count - without.Count, bays.Count, canBeServed ? needs : Facts.None,
                 (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
         }
     }
@@ -100,7 +107,10 @@ public sealed record RoomOutlet : SpaceRule
 
     internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement, bool evenOfAWhole = false)
     {
-        string? missing = space.IsWhole && !evenOfAWhole ? null : space.Boxes.Count == 0 ? "no box is described there" : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
+        string? missing = space.IsWhole && !evenOfAWhole ? null
+            : space.Boxes.Count == 0 ? "no box is described there"
+            : space.Face is not null && !outlet.IsListedOutside(space.Dwelling) ? "no such outlet is described outside"
+            : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
         if (missing is not null)
         {
             statement.NotJudged(missing);

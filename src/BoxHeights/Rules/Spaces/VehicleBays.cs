@@ -75,43 +75,58 @@ internal sealed class VehicleBays
         return bay;
     }
 
-    /// <summary>The bays that no outlet of some boxes is in; one on the line between two serves one of them.</summary>
+    /// <summary>The bays that no outlet of some boxes is in; each on the line between two serves one of them.</summary>
     /// <param name="space">The garage.</param>
     /// <param name="outlet">What counts.</param>
-    /// <param name="unplaced">How many outlets may be in any bay.</param>
+    /// <param name="canBeServed">Whether all of these bays may yet be served, by outlets of which too little is known.</param>
     /// <param name="needs">What would have to be known of those.</param>
-    public List<int> Without(SpaceView space, CountedOutlet outlet, out int unplaced, out Facts needs)
+    public List<int> Without(SpaceView space, CountedOutlet outlet, out bool canBeServed, out Facts needs)
     {
-        bool[] served = new bool[Count];
-        bool[] onTheLine = new bool[Count];
-        unplaced = 0;
+        int[] inside = new int[Count];
+        int[] onTheLine = new int[Count];
+        int[] insideIfItCounts = new int[Count];
+        int[] onTheLineIfItCounts = new int[Count];
+        int anywhere = 0;
         needs = Facts.None;
         foreach (SpaceBox box in space.Boxes)
         {
             Verdict counts = outlet.Of(box, out Facts missing);
-            int face = box.Address.Length > space.Id.Length ? plan.IndexOf(box.Address.Substring(space.Id.Length + 1)) : -1;
-            if (counts == Verdict.Passes && box.Along is { } along && face >= 0)
+            if (counts == Verdict.Fails)
             {
-                int bay = BayAt(face, along, out bool isOnTheLine);
-                served[bay] |= !isOnTheLine;
-                onTheLine[bay] |= isOnTheLine;
+                continue;
             }
-            else if (counts != Verdict.Fails)
+
+            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+            int face = box.Address.Length > space.Id.Length ? plan.IndexOf(box.Address.Substring(space.Id.Length + 1)) : -1;
+            if (face < 0 || box.Along is not { } along)
             {
-                unplaced++;
-                needs |= missing | Facts.Along;
+                anywhere++;
+                needs |= Facts.Along;
+                continue;
+            }
+
+            int bay = BayAt(face, along, out bool isOnTheLine);
+            (isOnTheLine ? onTheLineIfItCounts : insideIfItCounts)[bay]++;
+            if (counts == Verdict.Passes)
+            {
+                (isOnTheLine ? onTheLine : inside)[bay]++;
             }
         }
 
+        canBeServed = NotServed(insideIfItCounts, onTheLineIfItCounts).Count <= anywhere;
+        return NotServed(inside, onTheLine);
+    }
+
+    /// <summary>From left to right, the line on the left first: what is on the other may still do for the next bay.</summary>
+    private List<int> NotServed(int[] inside, int[] onTheLine)
+    {
         List<int> without = [];
+        int fromTheLeft = 0;
         for (int bay = 0; bay < Count; bay++)
         {
-            if (onTheLine[bay])
-            {
-                served[bay + (served[bay] ? 1 : 0)] = true;
-            }
-
-            if (!served[bay])
+            bool isServed = inside[bay] > 0 || fromTheLeft > 0;
+            fromTheLeft = onTheLine[bay] - (isServed || onTheLine[bay] == 0 ? 0 : 1);
+            if (!isServed && onTheLine[bay] == 0)
             {
                 without.Add(bay);
             }
