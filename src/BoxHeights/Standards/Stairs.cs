@@ -51,6 +51,7 @@ internal static class Stairs
         StairSwitches row = new("stair-switches", "with a wall switch at each floor that it joins, as for six risers or more", Severity.Violation, section, 6)
         {
             ReadingId = "at-the-stair",
+            Cure = new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch }).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)),
             LeavesOut = "landings between floors that have an entryway; which lights a switch controls",
         };
         return row with { Readings = new[] { new Reading("anywhere-on-that-floor", "a switch in any room of that floor counts", row with { AnywhereOnLevel = true }) } };

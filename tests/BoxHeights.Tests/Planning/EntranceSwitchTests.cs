@@ -57,6 +57,18 @@ public sealed class EntranceSwitchTests
         Assert.Empty(Planner.Plan(plan.Dwelling).Reasons);
     }
 
+    // One light from three places takes a three-way switch at either end of the run of wires and a four-way one between.
+    [Fact]
+    public void Plan_ThreeEntrances_HaveOneFourWaySwitchBetweenTwoThreeWayOnes()
+    {
+        Wall Opened(string id) => new Wall(id, In(140)).WithOpenings(new[] { new Opening(id + "-way", OpeningKind.Cased, In(50), In(86)) });
+        Room hall = new Room("hall", RoomKind.Hall, "first").WithWalls(new[] { Opened("north"), Opened("east"), Opened("south"), new Wall("west", In(140)) });
+        RoomPlan plan = Planner.Plan(new Dwelling("house").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { hall }));
+        Assert.Equal(
+            ["four-way-switch", "three-way-switch", "three-way-switch"],
+            plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Switch).Select(placed => placed.Box.Devices.ToString()).Order(StringComparer.Ordinal));
+    }
+
     // From the bedroom alone its closet's door is no entrance: two ways in, two switches.
     [Fact]
     public void Plan_OfTheRoomAlone_TakesAClosetsDoorForNoEntrance() => Assert.Equal(2, Switches(Planner.Plan(House(true), "bed")).Length);

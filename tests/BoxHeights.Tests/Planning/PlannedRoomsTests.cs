@@ -25,7 +25,7 @@ public sealed class PlannedRoomsTests
     private static RuleSet United(NecEdition edition) => RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice;
 
     /// <summary>No violation, nothing unknown, no advice, no obstacle; the same plan each time; and a plan of the plan adds nothing.</summary>
-    private static void EvaluatesClean(RuleSet rules, int rooms, Func<int, Dwelling> make)
+    private static void AssertPlansClean(RuleSet rules, int rooms, Func<int, Dwelling> make)
     {
         RoughInPlanner planner = new(rules, RoughInOptions.Default.WithExtras(Extras));
         LayoutEvaluator evaluator = new(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
@@ -50,14 +50,14 @@ public sealed class PlannedRoomsTests
     [InlineData(NecEdition.Nec2020)]
     [InlineData(NecEdition.Nec2023)]
     [InlineData(NecEdition.Nec2026)]
-    public void Plan_InAnEdition_EvaluatesClean(NecEdition edition) => EvaluatesClean(United(edition), 300, seed => RandomRooms.Make(seed));
+    public void Plan_InAnEdition_EvaluatesClean(NecEdition edition) => AssertPlansClean(United(edition), 300, seed => RandomRooms.Make(seed));
 
     [Fact]
-    public void Plan_InCanada_EvaluatesClean() => EvaluatesClean(RuleSets.CanadaDwelling + RuleSets.RoughInPractice, 300, seed => RandomRooms.Make(seed));
+    public void Plan_InCanada_EvaluatesClean() => AssertPlansClean(RuleSets.CanadaDwelling + RuleSets.RoughInPractice, 300, seed => RandomRooms.Make(seed));
 
     [Fact]
     public void Plan_InABarrierFreeBuildingOfCanada_EvaluatesClean() =>
-        EvaluatesClean(RuleSets.CanadaDwelling + RuleSets.CanadaBarrierFree + RuleSets.RoughInPractice, 200, seed => RandomRooms.Make(seed));
+        AssertPlansClean(RuleSets.CanadaDwelling + RuleSets.CanadaBarrierFree + RuleSets.RoughInPractice, 200, seed => RandomRooms.Make(seed));
 
     // Counters 34 in high and 24 in deep are reached over (2010 ADA Standards 308.3.2; ICC A117.1 308.3.2), whichever document is added.
     [Theory]
@@ -66,7 +66,7 @@ public sealed class PlannedRoomsTests
     [InlineData("type-a-reach")]
     [InlineData("type-b-reach")]
     [InlineData("california-reach")]
-    public void Plan_UnderAReachDocument_WithCountersThatAreReachedOver_EvaluatesClean(string row) => EvaluatesClean(America + Reach[row], 200, seed => RandomRooms.Make(seed, 34, 24));
+    public void Plan_UnderAReachDocument_WithCountersThatAreReachedOver_EvaluatesClean(string row) => AssertPlansClean(America + Reach[row], 200, seed => RandomRooms.Make(seed, 34, 24));
 
     // A stock counter, 36 in high and 25-1/2 in deep, isn't reached over: ADA and Type A leave no place behind it. The plan says by which row, adds nothing there that serves nobody, and every violation is told.
     [Theory]
@@ -97,7 +97,7 @@ public sealed class PlannedRoomsTests
     [Theory]
     [InlineData("fair-housing-reach")]
     [InlineData("type-b-reach")]
-    public void Plan_UnderADocumentThatTakesStockCounters_EvaluatesClean(string row) => EvaluatesClean(America + Reach[row], 150, seed => RandomRooms.Make(seed));
+    public void Plan_UnderADocumentThatTakesStockCounters_EvaluatesClean(string row) => AssertPlansClean(America + Reach[row], 150, seed => RandomRooms.Make(seed));
 
     [Fact]
     public void Plan_WithBoxesThatStay_LeavesThemAsTheyAre_AndCountsThem()

@@ -63,6 +63,18 @@ public sealed class BoxAgainstBoxTests
         }
     }
 
+    // 30.3 in³ tell 2-1/8 in whatever ring is on the box, and 18.0 with a ring of 3 aren't the box of 21.0: NEC Table 314.16(A). A square box is flush with the studs behind its ring.
+    [Theory]
+    [InlineData(30.3, 3.5, "2-1/8", Verdict.Passes)]
+    [InlineData(30.3, 3.5, "2", Verdict.Fails)]
+    [InlineData(18.0, 3.0, "1-1/4", Verdict.Passes)]
+    public void Depth_OfABoxWithARing_IsTheBoxes(double cubicInches, double ring, string cavity, Verdict expected)
+    {
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, "cavity-depth"), Wall = wall => wall.WithCavity(CaseFile.Inches(cavity)).WithBoards(new BoardLayout().WithThickness(In(0.5m))) };
+        box = box with { Box = box.Box.WithKind(BoxKind.FourSquare).WithVolume(Volume.FromCubicInches((decimal)cubicInches)).WithExtension(Volume.FromCubicInches((decimal)ring)) };
+        Assert.Equal(expected, box.At(BoxHeight.Parse("16 in to top above subfloor")).Verdict());
+    }
+
     // A square box that is too deep itself, whether its depth is stated or told by its volume.
     [Theory]
     [InlineData(null)]

@@ -17,12 +17,12 @@ public sealed class IslandRoadTests
     private static Arbitrary<int> Seeds { get; } = Arb.From(Gen.Choose(1, int.MaxValue - 1), _ => []);
 
     [Fact]
-    public void Spaces_OfARandomTopIn2017_LackWhatACountFinds() => Agree(Sides, top => top.LackingSpaces(), 1500);
+    public void Spaces_OfARandomTopIn2017_LackWhatACountFinds() => AssertAgrees(Sides, top => top.LackingSpaces(), 1500);
 
     [Fact]
-    public void Outlets_OfARandomTopIn2020_LackWhatACountFinds() => Agree(Area, top => top.LackingByArea(), 1500);
+    public void Outlets_OfARandomTopIn2020_LackWhatACountFinds() => AssertAgrees(Area, top => top.LackingByArea(), 1500);
 
-    private static void Agree(LayoutEvaluator evaluator, Func<RandomTop, int> count, int tests)
+    private static void AssertAgrees(LayoutEvaluator evaluator, Func<RandomTop, int> count, int tests)
     {
         int lacking = 0;
         int whole = 0;
@@ -74,7 +74,8 @@ public sealed class IslandRoadTests
 
             for (int i = random.Next(2); i > 0; i--)
             {
-                onWall.Add(random.Next(left - 5, right + 6));
+                // A box 2-1/4 in wide doesn't fit nearer to the end of a wall of 300 in.
+                onWall.Add(Math.Min(298, random.Next(left - 5, right + 6)));
             }
         }
 

@@ -16,13 +16,13 @@ public sealed class DecoyTests
     [InlineData("1/2", true)]
     [InlineData("5/8", false)]
     [InlineData("1/2", false)]
-    public void SwitchAt48ToTheTop_HalfAnInchUnderTheSeam_IsSilent(string ceiling, bool boardsStated) => Silent(Switch(Under(ceiling, boardsStated), "48", Edge.Top));
+    public void SwitchAt48ToTheTop_HalfAnInchUnderTheSeam_IsSilent(string ceiling, bool boardsStated) => AssertSilent(Switch(Under(ceiling, boardsStated), "48", Edge.Top));
 
     [Fact]
     public void SwitchWithItsBottomOnTheSeam_IsSilent()
     {
         OneBox box = Switch(Under("5/8", true), "48-1/2", Edge.Bottom);
-        Silent(box with { Box = box.Box.WithSize(new BoxSize(In("2-1/4"), In("3-1/2"))) });
+        AssertSilent(box with { Box = box.Box.WithSize(new BoxSize(In("2-1/4"), In("3-1/2"))) });
     }
 
     [Theory]
@@ -35,7 +35,7 @@ public sealed class DecoyTests
 
         // The opening's right end, 1 in back to the jamb's face, 3/16 of reveal, 2-1/4 of casing.
         Distance edge = In("40") - In("1") + In("3/16") + In("2-1/4");
-        Silent(box with
+        AssertSilent(box with
         {
             Wall = wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("8"), In("40")).WithLeaf(In("30")).WithCasing(In("2-1/4")).WithReveal(In("3/16")) })
                 .WithBoxes(new[] { new OneBox().Box.WithId("general").WithAt(In("100")).WithHeight(BoxHeight.ToTop(In("16"), Datum.Subfloor)) }),
@@ -49,7 +49,7 @@ public sealed class DecoyTests
     {
         CableType cable = CableType.Parse("14-2");
         OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
-        Silent(box with { Box = box.Box.WithCables(new[] { cable, cable, cable }).WithVolume(Volume.FromCubicInches(18)) });
+        AssertSilent(box with { Box = box.Box.WithCables(new[] { cable, cable, cable }).WithVolume(Volume.FromCubicInches(18)) });
     }
 
     // Board 1/2, mortar 1/8, tile 3/8: the surface is 1 in out, and a box set for 3/4 is 1/4 in behind it: as far as NEC 314.20 allows.
@@ -59,7 +59,7 @@ public sealed class DecoyTests
     public void BoxIn1InOfTile_AsFarBehindAsIsAllowed_IsSilent(string setFor, string burns)
     {
         OneBox box = Switch(new Storey("ground"), "48", Edge.Top);
-        Silent(box with
+        AssertSilent(box with
         {
             Wall = wall => wall.WithBoards(new BoardLayout().WithThickness(In("1/2")))
                 .WithFinishes(new[] { new Finish("tile", FinishKind.Tile, Distance.Zero, wall.Length).WithBed(In("1/8")).WithThickness(In("3/8")).WithCombustible(bool.Parse(burns)) }),
@@ -76,7 +76,7 @@ public sealed class DecoyTests
         box = box with { Wall = wall => wall.WithTop(new[] { new WallTopPoint(Distance.Zero, In("42")), new WallTopPoint(wall.Length, In("42")) }) };
         Dwelling house = box.Build();
         house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("full", In("144")).WithBoxes(new[] { Other("a", 20), Other("b", 60), Other("c", 100) })))));
-        Silent(house);
+        AssertSilent(house);
 
         // The same switch at 36 in a full wall is remarked on.
         Dwelling full = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithTop(Items<WallTopPoint>.None)))));
@@ -94,7 +94,7 @@ public sealed class DecoyTests
     public void CutInBox_InMidBay_IsSilent()
     {
         OneBox box = Switch(Under("5/8", true).WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Measured)), "48", Edge.Top);
-        Silent(box with { Box = box.Box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)).WithAt(In("56")) });
+        AssertSilent(box with { Box = box.Box.WithKind(BoxKind.CutIn).WithMounting(new Mounting(MountingMethod.CutIn)).WithAt(In("56")) });
     }
 
     // It is somewhere under a ceiling: in no plate, and whether it meets a seam nobody can say.
@@ -104,7 +104,7 @@ public sealed class DecoyTests
         Storey storey = new Storey("ground").WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Measured))
             .WithBoards(new BoardLayout().WithFrom(BoardOrigin.Bottom).WithWidths(new[] { In("48"), In("48") }));
         OneBox box = new OneBox { Storey = storey }.At(BoxHeight.ToCenter(-In("8"), Datum.FinishedCeiling));
-        Silent(box with { Box = box.Box.WithPurpose(BoxPurpose.Alarm).WithDevices(new[] { DeviceKind.SmokeAlarm }).WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("17-7/8")) });
+        AssertSilent(box with { Box = box.Box.WithPurpose(BoxPurpose.Alarm).WithDevices(new[] { DeviceKind.SmokeAlarm }).WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("17-7/8")) });
     }
 
     // Under the sill stand short studs, which nobody lists among the studs.
@@ -116,7 +116,7 @@ public sealed class DecoyTests
             Wall = wall => wall.WithStuds(new StudLayout().WithFaces(new[] { In("15-1/4"), In("79-1/4"), In("95-1/4") }).WithKnown(StudKnowledge.Measured))
                 .WithOpenings(new[] { new Opening("window", OpeningKind.Window, In("30"), In("66")).WithSill(new Level(In("30"), Datum.Subfloor)).WithHead(new Level(In("80"), Datum.Subfloor)) }),
         }.At(BoxHeight.ToTop(In("16"), Datum.Subfloor));
-        Silent(box with { Box = box.Box.WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("49-7/8")) });
+        AssertSilent(box with { Box = box.Box.WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("49-7/8")) });
     }
 
     [Theory]
@@ -131,12 +131,12 @@ public sealed class DecoyTests
                 .WithBoxes(Enumerable.Range(0, 3).Select(i => new DeviceBox("counter" + i, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle })
                     .WithAt(Distance.FromInches(24 + (48 * i))).WithHeight(BoxHeight.ToTop(In("48"), Datum.Subfloor))).ToArray()),
         };
-        Silent((box with { Box = box.Box.WithPurpose(BoxPurpose.SinkBase).WithDevices(new[] { DeviceKind.SplitReceptacle }).WithDedicated(dedicated).WithSurface(surface) })
+        AssertSilent((box with { Box = box.Box.WithPurpose(BoxPurpose.SinkBase).WithDevices(new[] { DeviceKind.SplitReceptacle }).WithDedicated(dedicated).WithSurface(surface) })
             .At(BoxHeight.ToCenter(In("18"), Datum.Subfloor)));
     }
 
     [Fact]
-    public void ReceptacleUnderADesk_IsSilent() => Silent(new OneBox
+    public void ReceptacleUnderADesk_IsSilent() => AssertSilent(new OneBox
     {
         Room = room => room.WithKind(RoomKind.Office),
         Wall = wall => wall.WithCounters(new[] { new Counter("desk", CounterKind.Desk, Distance.Zero, wall.Length).WithTop(new Level(In("30"), Datum.FinishedFloor)) }),
@@ -157,12 +157,12 @@ public sealed class DecoyTests
     public void GarageReceptacleAt48ToTheBottom_WhereNoBoardIsStated_IsSilent()
     {
         OneBox box = new OneBox { Storey = Under("5/8", false), Room = room => room.WithKind(RoomKind.Garage) }.At(BoxHeight.ToBottom(In("48"), Datum.Subfloor));
-        Silent(box with { Box = box.Box.WithPurpose(BoxPurpose.Garage) });
+        AssertSilent(box with { Box = box.Box.WithPurpose(BoxPurpose.Garage) });
     }
 
     // Half of a receptacle's operable part is 1.31 in (from memory): 15 + 1.31 above a floor of 3/4 in.
     [Fact]
-    public void ReceptacleAt16ToTheTop_InAHouseThatNoReachDocumentReaches_IsSilent() => Silent(new OneBox { Room = room => room.WithFloor(OneBox.Floor(In("3/4"))) }.At(BoxHeight.ToTop(In("16"), Datum.Subfloor)));
+    public void ReceptacleAt16ToTheTop_InAHouseThatNoReachDocumentReaches_IsSilent() => AssertSilent(new OneBox { Room = room => room.WithFloor(OneBox.Floor(In("3/4"))) }.At(BoxHeight.ToTop(In("16"), Datum.Subfloor)));
 
     private static OneBox Switch(Storey storey, string inches, Edge edge)
     {
@@ -173,9 +173,9 @@ public sealed class DecoyTests
     private static Storey Under(string ceiling, bool boardsStated) => new Storey("ground").WithCeiling(new Ceiling().WithFraming(In("97-1/8")).WithBoard(In(ceiling)))
         .WithBoards(boardsStated ? new BoardLayout().WithWidths(new[] { In("48"), In("48") }) : null);
 
-    private static void Silent(OneBox box) => Silent(box.Build());
+    private static void AssertSilent(OneBox box) => AssertSilent(box.Build());
 
-    private static void Silent(Dwelling dwelling)
+    private static void AssertSilent(Dwelling dwelling)
     {
         foreach (NecEdition edition in Editions)
         {

@@ -26,6 +26,9 @@ public sealed record StairSwitches : SpaceRule
     /// <summary>Whether a switch anywhere on the storey counts.</summary>
     public bool AnywhereOnLevel { get; init; }
 
+    /// <summary>A switch that would do, without its place; null where none is offered.</summary>
+    public DeviceBox? Cure { get; init; }
+
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Flight;
 
@@ -96,11 +99,16 @@ public sealed record StairSwitches : SpaceRule
     }
 
     /// <summary>
-    /// A three-way switch on the flight's own wall, a foot before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
+    /// The switch on the flight's own wall, a foot before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
     /// storey the flight arrives isn't described: there it goes where their walls first have room.
     /// </summary>
-    private static Items<PlacedBox> CureOf(SpaceView space, StairFlight flight, string storey)
+    private Items<PlacedBox> CureOf(SpaceView space, StairFlight flight, string storey)
     {
+        if (Cure is not { } offered)
+        {
+            return default;
+        }
+
         bool atHead = storey == flight.To;
         PlacedBox? cure = null;
         foreach (Room room in StairGeometry.RoomsAt(space.Dwelling, flight, storey))
@@ -113,8 +121,7 @@ public sealed record StairSwitches : SpaceRule
                     && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
                 {
                     string id = FreePlaces.FreeId(space.Dwelling, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
-                    cure = new PlacedBox(address, new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch })
-                        .WithAt(along).WithHeight(BoxHeight.ToTop(Distance.FromInches(48, 0, 1), Datum.Subfloor)));
+                    cure = new PlacedBox(address, offered.WithId(id).WithAt(along));
                 }
             }
         }
