@@ -43,7 +43,7 @@ public sealed class StudPositionsTests
         return left.Count == right.Count && Enumerable.Range(1, left.Count).All(stud =>
             left.TryCenter(stud, StudSide.Left, wide, out Distance one) && right.TryCenter(left.Count + 1 - stud, StudSide.Right, wide, out Distance other)
             && one == at.Wall - other);
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     [Fact]
     public void Nearest_AnyPlace_IsTheOneThatALookAtAllFinds() => Prop.ForAll(Layouts(), Arb.From(Gen.Choose(0, 4000)), (at, sixteenths) =>
@@ -58,7 +58,7 @@ public sealed class StudPositionsTests
 
         Distance away = (place - centers[found.Stud - 1]).Abs();
         return centers.All(center => away <= (place - center).Abs()) && (found.Side == StudSide.Right) == (place >= centers[found.Stud - 1]);
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     [Fact]
     public void Along_StudsOfAWall_StandWithinIt() => Prop.ForAll(Layouts(), at =>
@@ -67,7 +67,7 @@ public sealed class StudPositionsTests
         Distance[] centers = Enumerable.Range(1, studs.Count).Select(stud => CenterOf(studs, stud, at.Layout.Thickness!.Value)).ToArray();
         return centers.Zip(centers.Skip(1), (a, b) => b - a == at.Layout.Spacing).All(even => even)
             && centers.All(center => center > Distance.Zero && center < at.Wall);
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     [Fact]
     public void Along_MeasuredFaces_AreTakenAsTheyAreInOrder()

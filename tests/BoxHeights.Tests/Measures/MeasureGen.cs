@@ -35,10 +35,10 @@ internal static class MeasureGen
         Gen.Choose(1, 256).Select(n => Distance.FromInches(0, n, 16)),
         Gen.Choose(1, 100).Select(n => Distance.FromMillimeters(n)));
 
-    public static void Holds<T>(Gen<T> gen, Func<T, bool> law) => Prop.ForAll(gen.ToArbitrary(), law).QuickCheckThrowOnFailure();
+    public static void Holds<T>(Gen<T> gen, Func<T, bool> law) => Prop.ForAll(gen.ToArbitrary(), law).Check(Tries.Always(100));
 
     public static void Holds<T>(Gen<T> gen, Func<T, IEnumerable<T>> shrink, Func<T, bool> law) =>
-        Prop.ForAll(Arb.From(gen, shrink), law).QuickCheckThrowOnFailure();
+        Prop.ForAll(Arb.From(gen, shrink), law).Check(Tries.Always(100));
 
     /// <summary>Gen of pairs.</summary>
     public static Gen<(TA A, TB B)> Both<TA, TB>(Gen<TA> first, Gen<TB> second) =>

@@ -32,7 +32,7 @@ public sealed class MarkSheetRoundTripTests
             : box);
         Assert.Equal(Said(dwelling), Said(marked));
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(80));
+    }).Check(Tries.Always(80));
 
     [Fact]
     public void Rows_BoxesOnWalls_AreMarkedOnceFromLeftToRight() => Prop.ForAll(DwellingGen.Seeds, seed =>
@@ -44,7 +44,7 @@ public sealed class MarkSheetRoundTripTests
             dwelling.PlacedBoxes().Select(placed => placed.Box.Id).Where(id => !broken.Contains(id)).Order(StringComparer.Ordinal),
             sheet.Rows.Select(row => row.BoxId).Order(StringComparer.Ordinal));
         return sheet.Rows.GroupBy(row => row.Address).All(wall => wall.Zip(wall.Skip(1), (a, b) => a.FromLeftCorner <= b.FromLeftCorner).All(inOrder => inOrder));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(40));
+    }).Check(Tries.Always(40));
 
     // 48 in to the top on a floor of 0.3 in is 48.3 in above the subfloor; eighths of an inch are marked.
     [Theory]

@@ -130,7 +130,7 @@ public sealed class StoryPoleTests
             StoryPole pole = StoryPole.For(house);
             List<string> listed = [.. pole.Rows.SelectMany(row => row.BoxIds), .. pole.NotYet.SelectMany(row => row.BoxIds), .. pole.LeftOut.AsEnumerable().Select(box => box.BoxId)];
             return listed.Order().SequenceEqual(house.PlacedBoxes().Where(placed => !placed.Box.Existing).Select(placed => placed.Box.Id).Order());
-        }).QuickCheckThrowOnFailure();
+        }).Check(Tries.Always(100));
     }
 
     // The second road: each mark's height added up from what the room says, in sixteenths and the like, without levels.
@@ -148,7 +148,7 @@ public sealed class StoryPoleTests
                 && Math.Abs(row.Mark.Value.Inches - exact) <= 0.0625m && row.Mark.Value.IsMultipleOf(Eighth)
                 && (row.FromPlate is { } plate ? plate == row.Mark.Value - Inches(1, 1, 2) : row.Mark.Value <= Inches(1, 1, 2))
                 && (row.Storey == "first") == (row.FromLevelLine is not null);
-        }))).QuickCheckThrowOnFailure();
+        }))).Check(Tries.Always(100));
     }
 
     [Fact]
@@ -159,7 +159,7 @@ public sealed class StoryPoleTests
             Items<PoleMark> rows = StoryPole.For(house).Rows;
             return rows.Zip(rows.Skip(1)).All(pair => pair.First.Storey != pair.Second.Storey || pair.First.Subfloor != pair.Second.Subfloor || pair.First.Exact <= pair.Second.Exact)
                 && rows.Select(row => (row.Storey, row.Subfloor, row.Exact, row.Mark.Edge)).Distinct().Count() == rows.Count;
-        }).QuickCheckThrowOnFailure();
+        }).Check(Tries.Always(100));
     }
 
     [Fact]
@@ -169,7 +169,7 @@ public sealed class StoryPoleTests
         {
             List<string> pole = Lines(house);
             return pole.SequenceEqual(Lines(Mirrored(house))) && pole.SequenceEqual(Lines(Renamed(house)));
-        }).QuickCheckThrowOnFailure();
+        }).Check(Tries.Always(100));
 
         static List<string> Lines(Dwelling house)
         {

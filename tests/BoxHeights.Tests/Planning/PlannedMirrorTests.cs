@@ -36,7 +36,7 @@ public sealed class PlannedMirrorTests
             exactly += PlanMirror.Boxes(here, false).SequenceEqual(PlanMirror.Boxes(there, true)) ? 1 : 0;
             Assert.True(PlanMirror.Counts(here).SequenceEqual(PlanMirror.Counts(there)), "seed " + seed + ":\n" + string.Join("\n", PlanMirror.Counts(here)) + "\nin the mirror:\n" + string.Join("\n", PlanMirror.Counts(there)));
             Assert.True(PlanMirror.Runs(Evaluator, here).SequenceEqual(PlanMirror.Runs(Evaluator, there)), "seed " + seed + ":\n" + string.Join("\n", PlanMirror.Runs(Evaluator, here)) + "\nin the mirror:\n" + string.Join("\n", PlanMirror.Runs(Evaluator, there)));
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(400));
+        }).Check(Tries.Config(400));
         Assert.True(exactly * 2 > all, exactly + " of " + all + " are mirrored exactly: that many ties aren't chance");
     }
 

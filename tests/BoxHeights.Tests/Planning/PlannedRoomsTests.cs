@@ -42,7 +42,7 @@ public sealed class PlannedRoomsTests
                 Assert.True(planner.Plan(make(seed)).Dwelling.Equals(plan.Dwelling), what + "another plan the second time");
                 Assert.True(planner.Plan(plan.Dwelling).Reasons.Count == 0, what + "a plan of the plan adds " + planner.Plan(plan.Dwelling));
             }
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(rooms));
+        }).Check(Tries.Config(rooms));
     }
 
     [Theory]
@@ -112,7 +112,7 @@ public sealed class PlannedRoomsTests
             Assert.All(kept, placed => Assert.Equal(placed.Box, plan.Dwelling.FindBox(placed.Box.Id)!.Box));
             Assert.All(plan.Reasons, planned => Assert.DoesNotContain(kept, placed => placed.Box.Id == planned.Id));
             Assert.Empty(plan.Obstacles);
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(200));
+        }).Check(Tries.Config(200));
     }
 
     // 210.52(A) asks for a box to each 144 in of a run; the usual plan has a box to each wall of 6 ft as well, and keeps to 66 in.
@@ -131,7 +131,7 @@ public sealed class PlannedRoomsTests
             int saved = usual.Plan(RandomRooms.Make(seed)).Reasons.Count - plan.Reasons.Count;
             Assert.True(saved >= 0, "seed " + seed);
             fewer += saved > 0 ? 1 : 0;
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
+        }).Check(Tries.Config(150));
         Assert.True(fewer > 15, "slack and faces cost boxes in many rooms");
     }
 }

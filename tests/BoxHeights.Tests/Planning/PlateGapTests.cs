@@ -38,14 +38,14 @@ public sealed class PlateGapTests
     public void Plates_OfPlannedBoxes_LeaveHalfAnInch()
     {
         RoughInPlanner planner = new(Rules, RoughInOptions.Default.WithExtras(Extras));
-        Prop.ForAll(RandomRooms.Seeds, seed => KeepsClear(planner, RandomRooms.Make(seed), In(0.5m), "seed " + seed + " ")).Check(Config.QuickThrowOnFailure.WithMaxTest(200));
+        Prop.ForAll(RandomRooms.Seeds, seed => KeepsClear(planner, RandomRooms.Make(seed), In(0.5m), "seed " + seed + " ")).Check(Tries.Config(200));
     }
 
     [Fact]
     public void Plates_WithAGapOfTheUsers_LeaveThat()
     {
         RoughInPlanner planner = new(Rules, RoughInOptions.Default.WithExtras(Extras).WithPlateGap(In(8)));
-        Prop.ForAll(RandomRooms.Seeds, seed => KeepsClear(planner, RandomRooms.Make(seed), In(8), "seed " + seed + " ")).Check(Config.QuickThrowOnFailure.WithMaxTest(100));
+        Prop.ForAll(RandomRooms.Seeds, seed => KeepsClear(planner, RandomRooms.Make(seed), In(8), "seed " + seed + " ")).Check(Tries.Config(100));
     }
 
     [Fact]

@@ -37,7 +37,7 @@ public sealed class RoughInPlannerTests
         string[] sloped = plan.Dwelling.Rooms.Where(room => room.Walls.Any(wall => wall.Top.Count > 0)).Select(room => room.Id + "/").ToArray();
         Assert.True(plan.Obstacles.All(obstacle => sloped.Any(room => obstacle.StartsWith(room, StringComparison.Ordinal))), what + plan.ToText());
         Assert.Equal(plan.Reasons.Count, plan.Dwelling.PlacedBoxes().Count);
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+    }).Check(Tries.Config(300));
 
     // A storey whose first room judges no seam, and whose second has one at 48 in: the stick of both comes down.
     [Theory]
@@ -77,11 +77,11 @@ public sealed class RoughInPlannerTests
 
     [Fact]
     public void Plan_TwiceOfTheSame_IsTheSame() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
-        Planner.Plan(Bare(one.Seed, one.Rooms)).Dwelling.Equals(Planner.Plan(Bare(one.Seed, one.Rooms)).Dwelling)).Check(Config.QuickThrowOnFailure.WithMaxTest(10));
+        Planner.Plan(Bare(one.Seed, one.Rooms)).Dwelling.Equals(Planner.Plan(Bare(one.Seed, one.Rooms)).Dwelling)).Check(Tries.Config(10));
 
     [Fact]
     public void Plan_OfAPlan_AddsNothing() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
-        Planner.Plan(Planner.Plan(Bare(one.Seed, one.Rooms)).Dwelling).Reasons.Count == 0).Check(Config.QuickThrowOnFailure.WithMaxTest(10));
+        Planner.Plan(Planner.Plan(Bare(one.Seed, one.Rooms)).Dwelling).Reasons.Count == 0).Check(Tries.Config(10));
 
     /// <summary>A bedroom 12 ft by 14 ft with a door at the left of its south wall, a window and a bed.</summary>
     private static Dwelling Bedroom(Func<Room, Room>? change = null)

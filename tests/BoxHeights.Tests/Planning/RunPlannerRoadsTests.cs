@@ -13,7 +13,7 @@ public sealed class RunPlannerRoadsTests
     public void Plan_SmallRandomRuns_IsTheBestOfAllSubsets(bool codeMinimum)
     {
         int ties = 0, holes = 0, sizes = 0;
-        for (int seed = 0; seed < 1500; seed++)
+        for (int seed = 0; seed < Tries.Of(1500); seed++)
         {
             RunSketch sketch = RunSketch.Random(new Random(seed), 11);
             RunPlan plan = sketch.Plan(codeMinimum);
@@ -25,9 +25,9 @@ public sealed class RunPlannerRoadsTests
         }
 
         // The draw has what the test is about.
-        Assert.InRange(ties, 20, 1000);
-        Assert.InRange(holes, 100, 1000);
-        Assert.InRange(sizes, 3000, 12_000);
+        Assert.InRange(ties, Tries.Of(20), 1000);
+        Assert.InRange(holes, Tries.Of(100), 1000);
+        Assert.InRange(sizes, Tries.Of(3000), 12_000);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public sealed class RunPlannerRoadsTests
     [InlineData(2000, 2)]
     public void Plan_StudFaces_AgreesWithThePlainDynamicProgram(int count, int runs)
     {
-        for (int seed = 0; seed < runs; seed++)
+        for (int seed = 0; seed < Tries.Of(runs); seed++)
         {
             RunSketch sketch = RunSketch.Studs(new Random(count + seed), count, blockedPercent: 15 + (seed % 3 * 30));
             Assert.Equal(LayeredRoad.Best(sketch), RunSketch.UnitsOf(sketch.Plan()));
@@ -74,7 +74,7 @@ public sealed class RunPlannerRoadsTests
     public void Plan_Mirrored_IsAsGoodAndTheSameWhereOnlyOneIsBest()
     {
         int unique = 0;
-        for (int seed = 0; seed < 600; seed++)
+        for (int seed = 0; seed < Tries.Of(600); seed++)
         {
             RunSketch sketch = RunSketch.Random(new Random(100_000 + seed), 10);
             RunOracle oracle = new(sketch);
@@ -94,13 +94,13 @@ public sealed class RunPlannerRoadsTests
             }
         }
 
-        Assert.InRange(unique, 200, 600);
+        Assert.InRange(unique, Tries.Of(200), 600);
     }
 
     [Fact]
     public void Plan_AnyOrderOfCandidates_IsTheSame()
     {
-        for (int seed = 0; seed < 200; seed++)
+        for (int seed = 0; seed < Tries.Of(200); seed++)
         {
             Random draw = new(seed);
             RunSketch sketch = RunSketch.Random(draw, 40);
@@ -119,7 +119,7 @@ public sealed class RunPlannerRoadsTests
     {
         // Point by point, with every candidate set: what is then uncovered no plan can cover.
         int uncovered = 0, tight = 0;
-        for (int seed = 0; seed < 800; seed++)
+        for (int seed = 0; seed < Tries.Of(800); seed++)
         {
             RunSketch sketch = RunSketch.Random(new Random(seed), 12);
             RunPlan plan = sketch.Plan();
@@ -147,15 +147,15 @@ public sealed class RunPlannerRoadsTests
             Assert.Equal(sketch.Length * RunSketch.Unit, plan.Gaps.Sum(gap => gap.Ticks));
         }
 
-        Assert.InRange(uncovered, 1000, 100_000);
-        Assert.InRange(tight, 1000, 100_000);
+        Assert.InRange(uncovered, Tries.Of(1000), 100_000);
+        Assert.InRange(tight, Tries.Of(1000), 100_000);
     }
 
     [Fact]
     public void Reasons_NoBoxIsThereForNothing()
     {
         int faces = 0, wishes = 0;
-        for (int seed = 0; seed < 800; seed++)
+        for (int seed = 0; seed < Tries.Of(800); seed++)
         {
             RunSketch sketch = RunSketch.Random(new Random(seed), 12);
             RunOracle oracle = new(sketch), coverageOnly = new(sketch with { FaceLength = null, Wishes = [], Fixed = [], Candidates = [.. sketch.Candidates, .. sketch.Fixed.Select(at => (at, CandidateRank.Good))] });
@@ -175,7 +175,7 @@ public sealed class RunPlannerRoadsTests
             }
         }
 
-        Assert.InRange(faces, 50, 2000);
-        Assert.InRange(wishes, 50, 2000);
+        Assert.InRange(faces, Tries.Of(50), 2000);
+        Assert.InRange(wishes, Tries.Of(50), 2000);
     }
 }

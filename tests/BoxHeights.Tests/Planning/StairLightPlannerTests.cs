@@ -86,7 +86,7 @@ public sealed class StairLightPlannerTests
         // What it claims is so, and neither a grid of phases nor the ends of any light's reach hold more.
         int claimed = Count(one, tread, found);
         return claimed == plan.OnStuds && Ends(one, tread).All(phase => Count(one, tread, phase) <= claimed) && best <= claimed;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
+    }).Check(Tries.Always(60));
 
     [Fact]
     public void Plan_Mirrored_IsTheMirroredPlan() => Prop.ForAll(Flights(), one =>
@@ -99,7 +99,7 @@ public sealed class StairLightPlannerTests
         return plan.Every == mirror.Every && plan.Phase == mirror.Phase
             && plan.Lights.Zip(mirror.Lights).All(pair => pair.First.Exact == (ExactDistance)wall - pair.Second.Exact && pair.First.NeedsBlocking == pair.Second.NeedsBlocking
                 && (pair.First.NeedsBlocking || pair.First.Center == wall - pair.Second.Center));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(40));
+    }).Check(Tries.Always(40));
 
     [Fact]
     public void Plan_LightsPutOnTheFlight_AreOnePhaseAndOneHeight()

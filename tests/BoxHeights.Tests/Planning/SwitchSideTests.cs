@@ -54,7 +54,7 @@ public sealed class SwitchSideTests
         }
 
         AssertMirrored(room, side, For(Mirror.Of(HouseOf(room)).Rooms[0], 1));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(1000));
+    }).Check(Tries.Always(1000));
 
     [Fact]
     public void For_TallCabinetBesideTheLatch_GoesRoundIt()

@@ -48,7 +48,7 @@ public sealed class ApplianceCordTests
             Evaluation evaluation = Washers.Evaluate(Bent(onNorth, Distance.FromInches(at), Distance.FromInches(left)));
             Assert.True(evaluation.IsClean == cord < 72 && !evaluation.HasUnknowns,
                 FormattableString.Invariant($"{onNorth} {at} to the corner, {left} from it, cord {cord}: ") + string.Join("; ", evaluation.Findings.Select(finding => finding.Message)));
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(600));
+        }).Check(Tries.Always(600));
         Assert.True(near > 100 && far > 100 && round > 100 && round < 550, near + " near, " + far + " far, " + round + " round the corner");
     }
 

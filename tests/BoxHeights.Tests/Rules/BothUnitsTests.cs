@@ -89,7 +89,7 @@ public sealed class BothUnitsTests
     {
         Evaluation evaluation = new LayoutEvaluator(DwellingGen.Rules).Evaluate(DwellingGen.Dwelling(seed).WithUnits(LengthUnits.Millimeters));
         Assert.All(evaluation.Findings, finding => Assert.DoesNotMatch(Feet, Aside.Replace(finding.Message, "")));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(100));
+    }).Check(Tries.Config(100));
 
     [Fact]
     public void Checklist_OfAMetricHouse_HasBoth()

@@ -238,7 +238,7 @@ public sealed class BoxAgainstBoxTests
 
         int X(Spot spot) => spot.IsBehind ? offset + length - spot.At : spot.At;
         return expected.SetEquals(Practice.Evaluate(dwelling).Findings.Select(finding => finding.RuleId + " " + finding.Subject));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(500));
+    }).Check(Tries.Always(500));
 
     private static Distance Tick => Distance.FromTicks(1);
 

@@ -53,7 +53,7 @@ public sealed class BoxFillPropertyTests
 
     [Fact]
     public void Most_OfAnyBox_IsTheSumInFractions() => Prop.ForAll(Sketches, sketch => Editions.All(one =>
-        BoxFill.Most(sketch.ToBox(), RuleSets.FillCounting(one.Edition)).Total == BoxFillCaseTests.InPicoliters(sketch.Sum(one.Year)))).QuickCheckThrowOnFailure();
+        BoxFill.Most(sketch.ToBox(), RuleSets.FillCounting(one.Edition)).Total == BoxFillCaseTests.InPicoliters(sketch.Sum(one.Year)))).Check(Tries.Always(100));
 
     [Fact]
     public void Least_OfAnyBox_IsNoMoreAndEqualWhereAllIsStated() => Prop.ForAll(Sketches, sketch => Editions.All(one =>
@@ -62,7 +62,7 @@ public sealed class BoxFillPropertyTests
         Volume most = BoxFill.Most(sketch.ToBox(), RuleSets.FillCounting(one.Edition)).Total;
         bool stated = sketch.Connected.Length >= sketch.Devices.Length && !sketch.Fittings.Contains("terminal-block");
         return least <= most && (!stated || least == most);
-    })).QuickCheckThrowOnFailure();
+    })).Check(Tries.Always(100));
 
     [Fact]
     public void Most_ContentsInAnotherOrder_IsTheSame() => Prop.ForAll(Sketches, sketch =>
@@ -70,7 +70,7 @@ public sealed class BoxFillPropertyTests
         FillSketch turned = sketch with { Cables = sketch.Cables.AsEnumerable().Reverse().ToArray(), Conductors = sketch.Conductors.AsEnumerable().Reverse().ToArray(), Fittings = sketch.Fittings.AsEnumerable().Reverse().ToArray() };
         FillCounting counting = RuleSets.FillCounting(NecEdition.Nec2023);
         return BoxFill.Most(turned.ToBox(), counting).Total == BoxFill.Most(sketch.ToBox(), counting).Total;
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     [Fact]
     public void SmallestFor_AnyBox_IsTheFirstSoldThatHoldsTheSum() => Prop.ForAll(Sketches, sketch =>
@@ -81,7 +81,7 @@ public sealed class BoxFillPropertyTests
         Volume ring = Volume.FromCubicInches(4m);
         return BoxFill.SmallestFor(sketch.ToBox(), counting, PartsCatalog.Generic) == sold.FirstOrDefault(one => one >= sum)
             && BoxFill.SmallestFor(sketch.ToBox().WithExtension(ring), counting, PartsCatalog.Generic) == sold.FirstOrDefault(one => one + ring >= sum);
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     [Fact]
     public void RoomFor_AnyBox_IsHowManyMoreStillFit() => Prop.ForAll(Sketches, Arb.From(Cables), Arb.From(Gen.Choose(40, 1200)), (sketch, cable, tenths) =>
@@ -95,7 +95,7 @@ public sealed class BoxFillPropertyTests
         }
 
         return BoxFill.RoomFor(CableType.Parse(cable), free.ToBox().WithVolume(room), RuleSets.FillCounting(NecEdition.Nec2023), PartsCatalog.Generic) == fits;
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     private static Gen<T[]> Some<T>(Gen<T> one, int most) => from count in Gen.Choose(0, most) from some in Gen.ArrayOf(one, count) select some;
 }

@@ -105,7 +105,7 @@ public sealed class ClosetLightTests
             SouthOpenings = [new("door", OpeningKind.Door, Sixteenths(16), Sixteenths(300))],
         };
         return clear == Evaluate(Shelved(closet.House(), Sixteenths(left), Sixteenths(right), shelf == 0 ? null : Sixteenths(shelf))).IsClean;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+    }).Check(Tries.Always(300));
 
     private static DeviceBox Light(LuminaireBuild? build, Distance right, Distance into) =>
         new DeviceBox(OneBox.Id, BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithLuminaire(build).WithPlan(new PlanPoint(right, into));

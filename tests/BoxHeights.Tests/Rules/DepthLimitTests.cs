@@ -102,7 +102,7 @@ public sealed class DepthLimitTests
 
         IEnumerable<bool> Ways(int device) => device == count ? [true]
             : (device < stated ? [connected[device]] : gauges.Distinct()).SelectMany(awg => Ways(device + 1).Select(rest => rest && deep >= Least(awg, depths[device], back)));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+    }).Check(Tries.Always(300));
 
     /// <summary>314.24(B) of 2023 in sixteenths of an inch, paragraph by paragraph.</summary>
     private static int Least(int awg, int device, bool back)

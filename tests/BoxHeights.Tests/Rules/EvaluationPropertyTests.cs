@@ -145,7 +145,7 @@ public sealed class EvaluationPropertyTests
         int level = eighths.GroupBy(one => one).OrderByDescending(group => group.Count()).ThenBy(group => group.Key).First().Key;
         string[] expected = Enumerable.Range(0, eighths.Length).Where(i => Math.Abs(eighths[i] - level) > 2).Select(i => "box" + i).ToArray();
         return new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, "uniform-level")).Evaluate(dwelling.Build()).Findings.Select(finding => finding.Subject).SequenceEqual(expected);
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     // A fault's message names its place from the left end, which moves in a mirror, and in the dwelling's own units.
     // A fault's message, and the name of a run, say the place from the left end, which moves.
@@ -157,5 +157,5 @@ public sealed class EvaluationPropertyTests
     private static void Check(Func<int, bool> holds) => Check(100, holds);
 
     private static void Check(int times, Func<int, bool> holds) =>
-        Prop.ForAll(DwellingGen.Seeds, holds).Check(Config.QuickThrowOnFailure.WithMaxTest(times));
+        Prop.ForAll(DwellingGen.Seeds, holds).Check(Tries.Config(times));
 }

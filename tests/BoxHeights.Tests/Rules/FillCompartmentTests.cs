@@ -92,7 +92,7 @@ public sealed class FillCompartmentTests
 
         Assert.True((less >= 0 ? Verdict.Fails : Verdict.Passes) == Placed(whole).Verdict(), seed.ToString(CultureInfo.InvariantCulture));
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(200));
+    }).Check(Tries.Always(200));
 
     private static DeviceBox Divided(string left, string right)
     {

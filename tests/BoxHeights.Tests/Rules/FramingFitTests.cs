@@ -164,7 +164,7 @@ public sealed class FramingFitTests
     /// <summary>The second road: every piece as a rectangle in whole eighths of an inch, put there by the trade's words, and the box as another.</summary>
     [Fact]
     public void Verdict_OnRandomWalls_IsThatOfARectangleAmongRectangles() => Prop.ForAll(FramingSketch.Any, sketch =>
-        (sketch.Box(Row).Check()?.Verdict ?? Verdict.Passes) == (sketch.Fits() ? Verdict.Passes : Verdict.Fails)).Check(Config.QuickThrowOnFailure.WithMaxTest(2000));
+        (sketch.Box(Row).Check()?.Verdict ?? Verdict.Passes) == (sketch.Fits() ? Verdict.Passes : Verdict.Fails)).Check(Tries.Always(2000));
 
     [Fact]
     public void Verdict_InAMirror_IsTheSame() => Prop.ForAll(FramingSketch.Any, sketch =>
@@ -173,15 +173,15 @@ public sealed class FramingFitTests
         Dwelling dwelling = sketch.Box(rules).Build();
         LayoutEvaluator evaluator = new(rules);
         return DwellingGen.Lines(evaluator.Evaluate(dwelling).Findings).SequenceEqual(DwellingGen.Lines(evaluator.Evaluate(Mirror.Of(dwelling)).Findings));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(500));
+    }).Check(Tries.Always(500));
 
     [Fact]
     public void WebSide_OnRandomWalls_IsThatOfRectanglesOfWhichSomeHaveOneSide() => Prop.ForAll(FramingSketch.Any, sketch =>
-        (sketch.Box(Web).Check()?.Verdict ?? Verdict.Passes) == (sketch.IsOffTheOpenSide() ? Verdict.Passes : Verdict.Fails)).Check(Config.QuickThrowOnFailure.WithMaxTest(2000));
+        (sketch.Box(Web).Check()?.Verdict ?? Verdict.Passes) == (sketch.IsOffTheOpenSide() ? Verdict.Passes : Verdict.Fails)).Check(Tries.Always(2000));
 
     [Fact]
     public void BarSpan_OnRandomWalls_IsThatOfTheGapBetweenRectangles() => Prop.ForAll(FramingSketch.Any, sketch =>
-        (sketch.Box(Bars).Check()?.Verdict ?? Verdict.Passes) == (sketch.IsSpanned() ? Verdict.Passes : Verdict.Fails)).Check(Config.QuickThrowOnFailure.WithMaxTest(2000));
+        (sketch.Box(Bars).Check()?.Verdict ?? Verdict.Passes) == (sketch.IsSpanned() ? Verdict.Passes : Verdict.Fails)).Check(Tries.Always(2000));
 
     // Or the roads above would have nothing to differ about.
     [Fact]
@@ -195,5 +195,5 @@ public sealed class FramingFitTests
 
     [Fact]
     public void Filled_OnRandomWalls_IsThatOfTwoRectangles() => Prop.ForAll(FramingSketch.Any, sketch =>
-        (sketch.Box(Filled).Check()?.Verdict ?? Verdict.Passes) == (sketch.IsFilled() ? Verdict.Fails : Verdict.Passes)).Check(Config.QuickThrowOnFailure.WithMaxTest(1000));
+        (sketch.Box(Filled).Check()?.Verdict ?? Verdict.Passes) == (sketch.IsFilled() ? Verdict.Fails : Verdict.Passes)).Check(Tries.Always(1000));
 }

@@ -104,7 +104,7 @@ public sealed class GapLimitTests
         Assert.True((burns == true) == finding is null, seed.ToString(CultureInfo.InvariantCulture));
         Assert.True(finding is null || (burns is null ? Facts.Combustible : Facts.None) == finding.Needs, seed.ToString(CultureInfo.InvariantCulture));
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(400));
+    }).Check(Tries.Always(400));
 
     private static RuleSet Rows => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "box-gap");
 

@@ -58,8 +58,8 @@ public sealed class KeepAlongTests
                     Assert.True(keep.Contains(Distance.FromInches(place)) == expected, string.Join(" | ", walls) + ": box " + box + " at " + place + ", keep " + keep);
                 }
             }
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
-        Assert.True(inside > 3000 && outside > 3000, inside + " places inside, " + outside + " outside");
+        }).Check(Tries.Config(150));
+        Assert.True(inside > Tries.Of(3000) && outside > Tries.Of(3000), inside + " places inside, " + outside + " outside");
     }
 
     // From the door at 50 in to that at 170: the box at 100 has to reach both, so that it may stand from 98 to 122.

@@ -34,7 +34,7 @@ public sealed class LayoutSessionTests
         }
 
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
+    }).Check(Tries.Always(60));
 
     // 30 in of wall between two doors have no outlet; one 68 in off, on the next space, would serve them if read so, one 80 in off wouldn't.
     [Fact]

@@ -41,7 +41,7 @@ public sealed class PassageMiddleTests
                 .Select((wall, i) => new Wall("w" + i, Distance.FromInches(wall.Length / 4m)).WithTurnDegrees(wall.Turn)).ToArray());
             Assert.True(new WallPlan(room).TryMiddle(out Distance found), string.Join(" ", all));
             Assert.Equal(Distance.FromInches(middle.Sum() / 4m), found);
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(1000));
+        }).Check(Tries.Always(1000));
         Assert.True(bent > 300, bent + " of three legs or more");
     }
 }

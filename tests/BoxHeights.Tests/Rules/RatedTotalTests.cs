@@ -145,7 +145,7 @@ public sealed class RatedTotalTests
         Evaluation evaluation = Evaluate(house);
         Assert.True(over == evaluation.Findings.Count > 0, seed.ToString(CultureInfo.InvariantCulture));
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
+    }).Check(Tries.Always(150));
 
     // A session says of a box that is moved what a fresh evaluation says of it there.
     [Fact]

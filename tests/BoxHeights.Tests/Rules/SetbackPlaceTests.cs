@@ -29,7 +29,7 @@ public sealed class SetbackPlaceTests
         (int at, int up) = Near(random, patches);
         Assert.True(Expected(patches, setFor, at, up) == House(patches, setFor, at, up).Verdict(), seed.ToString(CultureInfo.InvariantCulture));
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(400));
+    }).Check(Tries.Always(400));
 
     // The session says of a box that is moved what a fresh evaluation says of it there.
     [Fact]
@@ -53,7 +53,7 @@ public sealed class SetbackPlaceTests
         }
 
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
+    }).Check(Tries.Always(60));
 
     // A box of 2-1/4 x 3-3/4 in beside tile from 60 in, up to 48 in: touching an edge is clear of it, one tick more isn't.
     [Fact]

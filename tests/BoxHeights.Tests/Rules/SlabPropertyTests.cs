@@ -86,5 +86,5 @@ public sealed class SlabPropertyTests
         yield return Known(site);
     }
 
-    private static void Check(int times, Func<SiteSketch, bool> holds) => Prop.ForAll(SiteGen.Sites, holds).Check(Config.QuickThrowOnFailure.WithMaxTest(times));
+    private static void Check(int times, Func<SiteSketch, bool> holds) => Prop.ForAll(SiteGen.Sites, holds).Check(Tries.Always(times));
 }

@@ -27,7 +27,7 @@ public sealed class SpacingRoadTests
             lacking += walked.Length;
             whole += walked.Length == 0 ? 1 : 0;
             Assert.Equal(walked, Lacking(Walls.Evaluate(room.House())));
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(1500));
+        }).Check(Tries.Always(1500));
         Assert.True(lacking > 300 && whole > 100, "the rooms show too little: " + lacking + " runs that lack, " + whole + " rooms that don't");
     }
 
@@ -43,7 +43,7 @@ public sealed class SpacingRoadTests
             lacking += walked.Length;
             whole += walked.Length == 0 ? 1 : 0;
             Assert.Equal(walked, Lacking(Counters.Evaluate(room.House())));
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(1500));
+        }).Check(Tries.Always(1500));
         Assert.True(lacking > 300 && whole > 100, "the rooms show too little: " + lacking + " runs that lack, " + whole + " rooms that don't");
     }
 
@@ -53,7 +53,7 @@ public sealed class SpacingRoadTests
         RandomRoom room = new(seed, seed % 2 == 0);
         LayoutEvaluator evaluator = seed % 2 == 0 ? Counters : Walls;
         Assert.Equal(Lacking(evaluator.Evaluate(room.House())), Lacking(evaluator.Evaluate(Mirror.Of(room.House()))));
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+    }).Check(Tries.Always(300));
 
     [Fact]
     public void Remedy_OfARandomRoom_ClosesTheRun()
@@ -72,7 +72,7 @@ public sealed class SpacingRoadTests
                     Assert.DoesNotContain(evaluator.Evaluate(add.ApplyTo(house)).Findings, left => left.Subject == finding.Subject);
                 }
             }
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(200));
+        }).Check(Tries.Always(200));
         Assert.True(closed > 50, "only " + closed + " remedies were offered");
     }
 

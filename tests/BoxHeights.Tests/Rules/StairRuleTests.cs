@@ -219,7 +219,7 @@ public sealed class StairRuleTests
                 Assert.Equal(System.Math.Abs(n[0]) <= 8 ? null : mirrored ? CaseFile.Inches("170") - middle : middle, move.Along);
             }
         }
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     [Fact]
     public void PathLights_Pinned_AreOfferedNothing()
@@ -246,7 +246,7 @@ public sealed class StairRuleTests
         Distance up = StairGeometryTests.Eighths(n[1] / 6);
         bool off = System.Math.Abs(n[0]) > 8 || System.Math.Abs(n[1] / 6) > 2;
         return Lights(across, up).SequenceEqual(off ? ["L5"] : []) && Lights(across, up, mirrored: true).SequenceEqual(off ? ["L5"] : []);
-    }).QuickCheckThrowOnFailure();
+    }).Check(Tries.Always(100));
 
     private static DeviceBox Switch(string id) =>
         new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch }).WithAt(CaseFile.Inches("30")).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));

@@ -90,7 +90,7 @@ public sealed class WallTopTests
             box = (box with { Box = box.Box.WithAt(Distance.FromInches(at / 8m)) }).At(BoxHeight.ToCenter(Distance.FromInches(center / 8m), Datum.Subfloor));
             bool passes = box.Check() is not { Verdict: Verdict.Fails };
             return passes ? Fits(top, at, center + 18, slack: false) : !Fits(top, at, center + 18, slack: true);
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(1500));
+        }).Check(Tries.Always(1500));
     }
 
     /// <summary>Whether a plate 22 eighths wide is under the top; with slack, whether it stays so if raised by what each slope rises in an inch, and an eighth.</summary>

@@ -267,5 +267,5 @@ public sealed class ZonePropertyTests
     {
         holds(seed);
         return true;
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(times));
+    }).Check(Tries.Config(times));
 }

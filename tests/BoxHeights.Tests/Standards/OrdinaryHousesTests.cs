@@ -27,13 +27,6 @@ public sealed class OrdinaryHousesTests
         }
     }
 
-    // The verdicts are the same on every target: the others are asked about fewer.
-#if NET10_0_OR_GREATER && !NETSTANDARD_ASSET
-    private const int Houses = 2000;
-#else
-    private const int Houses = 400;
-#endif
-
     // The editions differ in few rows: each house is judged by the oldest or the one after it, and by one of the newer two.
     [Fact]
     public void OrdinaryHouse_InEveryEdition_IsSilent() => Prop.ForAll(OrdinaryHouses.Seeds, one =>
@@ -44,7 +37,7 @@ public sealed class OrdinaryHousesTests
             Evaluation evaluation = evaluator.Evaluate(house);
             Assert.True(evaluation.IsClean, Texts(evaluation));
         }
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(Houses));
+    }).Check(Tries.Config(2000));
 
     // 1.8 m is less than 6 ft, and the wall behind an open leaf doesn't count: which way a door swings has to be said, or it is an honest unknown.
     [Fact]
@@ -57,7 +50,7 @@ public sealed class OrdinaryHousesTests
             house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithOpenings(wall.Openings.Select(door => door.WithSwing(door.Swing ?? DoorSwing.Away)))))));
             Evaluation evaluation = canada.Evaluate(house);
             Assert.True(evaluation.IsClean, Texts(evaluation));
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(500));
+        }).Check(Tries.Config(500));
     }
 
     [Fact]
@@ -66,14 +59,14 @@ public sealed class OrdinaryHousesTests
         Dwelling house = OrdinaryHouses.Make(one.Seed, one.Rooms);
         Assert.InRange(house.Rooms.Count, 4, 14);
         Assert.InRange(house.PlacedBoxes().Count, 40, 150);
-    }).Check(Config.QuickThrowOnFailure.WithMaxTest(300));
+    }).Check(Tries.Config(300));
 
     [Theory]
     [MemberData(nameof(Mistakes))]
     public void Mistake_InAnOrdinaryHouse_IsWhatIsFoundAndNothingElse(string name)
     {
         int planted = 0;
-        for (int seed = 1; planted < 40 && seed <= 800; seed++)
+        for (int seed = 1; planted < Tries.Of(40) && seed <= 800; seed++)
         {
             if (PlantedMistakes.Kinds[name](seed, 4 + (seed % 11)) is not { } mistake)
             {
@@ -96,7 +89,7 @@ public sealed class OrdinaryHousesTests
     [Fact]
     public void StickFromTheFinishedFloor_Remedy_IsOneStickFromTheSubfloorThatLeavesNothing()
     {
-        for (int seed = 1; seed <= 40; seed++)
+        for (int seed = 1; seed <= Tries.Of(40); seed++)
         {
             Planted mistake = PlantedMistakes.Kinds["stick from the finished floor"](seed, 8)!;
             LayoutEvaluator evaluator = Boxes[seed % Editions.Length];

@@ -148,12 +148,12 @@ public class DwellingJsonHostileTests
             from move in Gen.Choose(0, 2)
             select Mutate(whole, places, bytes, move);
 
-        Prop.ForAll(Arb.From(mutated), IsReadOrRefused).Check(Config.QuickThrowOnFailure.WithMaxTest(3000));
+        Prop.ForAll(Arb.From(mutated), IsReadOrRefused).Check(Tries.Always(3000));
     }
 
     [Fact]
     public void Read_AnyBytes_GivesItsOwnException() =>
-        Prop.ForAll(Arb.From(Gen.ArrayOf(Gen.Choose(0, 255).Select(b => (byte)b))), IsReadOrRefused).Check(Config.QuickThrowOnFailure.WithMaxTest(1000));
+        Prop.ForAll(Arb.From(Gen.ArrayOf(Gen.Choose(0, 255).Select(b => (byte)b))), IsReadOrRefused).Check(Tries.Always(1000));
 
     [Fact]
     public void Read_BadUtf8_SaysWhere()
