@@ -1,4 +1,4 @@
-#if NET10_0_OR_GREATER && !NETSTANDARD_ASSET
+#if !NETSTANDARD_ASSET
 using System;
 using System.Linq;
 using Google.OrTools.Sat;
