@@ -28,7 +28,7 @@ public sealed record Wall
     /// <summary>Whether it is an outside wall.</summary>
     public bool Exterior { get; init; }
 
-    /// <summary>The address of the face on its other side ("laundry/west").</summary>
+    /// <summary>The address of the face on its other side ("laundry/west"). Either of the two may say it, and openings need only be described on one: they go through both.</summary>
     public string? BackOf { get; init; }
 
     /// <summary>How far right of this face's left end the other face's right end lies.</summary>

@@ -13,10 +13,10 @@ internal sealed class ResolvedSpace
     private readonly OutsideFace? face;
     private WallPlan? plan;
 
-    public ResolvedSpace(Room room, Storey? storey, Dwelling dwelling)
+    public ResolvedSpace(Room room, Storey? storey, BackFaces backs)
     {
         Room = room;
-        Dwelling = dwelling;
+        Backs = backs;
         Id = room.Id;
         Kind = room.Kind;
         StoreyId = room.Storey;
@@ -65,8 +65,8 @@ internal sealed class ResolvedSpace
     /// <summary>The room; null outside. A placement rule reads no box of it.</summary>
     public Room? Room { get; }
 
-    /// <summary>What the room is part of; null outside.</summary>
-    public Dwelling? Dwelling { get; }
+    /// <summary>Which faces of the dwelling are two sides of one wall; null outside.</summary>
+    public BackFaces? Backs { get; }
 
     /// <summary>Where the room's walls are in plan; null outside.</summary>
     public WallPlan? Plan => Room is null ? null : plan ??= new(Room);

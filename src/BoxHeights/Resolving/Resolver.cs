@@ -6,6 +6,8 @@ namespace BoxHeights;
 /// <summary>Turns a description into surfaces and boxes, and says what in it can't be.</summary>
 internal sealed partial class Resolver
 {
+    private static readonly Dwelling Nothing = new("nothing");
+
     private readonly PartsCatalog catalog;
     private readonly LengthUnits units;
     private readonly Dictionary<string, Storey> storeys = [];
@@ -19,6 +21,12 @@ internal sealed partial class Resolver
         this.catalog = catalog;
         this.units = units;
     }
+
+    /// <summary>The description, with what one face of a wall says of it said of the other too.</summary>
+    public Dwelling Dwelling { get; private init; } = Nothing;
+
+    /// <summary>Which faces are two sides of one wall.</summary>
+    public BackFaces Backs { get; private init; } = BackFaces.None;
 
     public List<ResolvedBox> Boxes { get; } = [];
 
@@ -36,7 +44,9 @@ internal sealed partial class Resolver
     /// <param name="units">How faults are printed; null for the dwelling's own units.</param>
     public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog, LengthUnits? units = null)
     {
-        Resolver resolver = new(catalog, units ?? dwelling.Units);
+        BackFaces backs = BackFaces.Of(dwelling);
+        Resolver resolver = new(catalog, units ?? dwelling.Units) { Backs = backs, Dwelling = SharedOpenings.In(dwelling, backs) };
+        dwelling = resolver.Dwelling;
         resolver.Storeys(dwelling);
         foreach (StairFlight flight in dwelling.Flights)
         {
@@ -45,7 +55,7 @@ internal sealed partial class Resolver
 
         foreach (Room room in dwelling.Rooms)
         {
-            resolver.Within(room.Id, () => resolver.Room(room, dwelling));
+            resolver.Within(room.Id, () => resolver.Room(room));
         }
 
         foreach (OutsideFace face in dwelling.Outside)
@@ -60,7 +70,7 @@ internal sealed partial class Resolver
             resolver.Refers(resolver.addresses.Contains(back), subject, "backOf", back, "wall");
         }
 
-        WallBody.Join(resolver.faces);
+        WallBody.Join(resolver.faces, resolver.Backs);
 
         return resolver;
     }
@@ -102,10 +112,10 @@ internal sealed partial class Resolver
         }
     }
 
-    private void Room(Room room, Dwelling dwelling)
+    private void Room(Room room)
     {
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
-        ResolvedSpace space = new(room, storey, dwelling) { Units = units };
+        ResolvedSpace space = new(room, storey, Backs) { Units = units };
         Spaces.Add(space);
         Walls(space, room.Walls);
         Fixtures(room.Id, room.Fixtures, "wall in this room");

@@ -24,18 +24,28 @@ internal sealed class WallBody
     /// <summary>A place on this face as a place on the wall. Faces back to back run against each other.</summary>
     public Distance Along(Distance along) => IsBack ? Shift - along : Shift + along;
 
-    /// <summary>
-    /// Joins the faces that are said to be back to back and share a stretch. Where it isn't said how far one is off the other, faces of equal length are
-    /// taken to match; others aren't joined.
-    /// </summary>
-    public static void Join(IReadOnlyList<ResolvedSurface> faces)
+    /// <summary>Joins the faces that are said to be back to back and share a stretch.</summary>
+    public static void Join(IReadOnlyList<ResolvedSurface> faces, BackFaces backs)
     {
-        Dictionary<string, List<(ResolvedSurface Face, Distance Offset)>> behind = Neighbors(faces);
-        List<string> roots = [.. behind.Keys];
-        roots.Sort(StringComparer.Ordinal);
-        foreach (ResolvedSurface root in roots.ConvertAll(address => Find(faces, address)!))
+        List<string> roots = [.. backs.Addresses];
+        if (roots.Count == 0)
         {
-            if (root.Body is not null)
+            return;
+        }
+
+        Dictionary<string, ResolvedSurface> known = new(StringComparer.Ordinal);
+        foreach (ResolvedSurface face in faces)
+        {
+            if (!known.ContainsKey(face.Address))
+            {
+                known.Add(face.Address, face);
+            }
+        }
+
+        roots.Sort(StringComparer.Ordinal);
+        foreach (string address in roots)
+        {
+            if (!known.TryGetValue(address, out ResolvedSurface? root) || root.Body is not null || !HasOne(backs, address))
             {
                 continue;
             }
@@ -45,9 +55,9 @@ internal sealed class WallBody
             while (reached.Count > 0)
             {
                 ResolvedSurface from = reached.Dequeue();
-                foreach ((ResolvedSurface to, Distance offset) in behind[from.Address])
+                foreach (BackFace behind in backs.Behind(from.Address))
                 {
-                    if (to.Body is null)
+                    if (behind.Offset is { } offset && known.TryGetValue(behind.Address, out ResolvedSurface? to) && to.Body is null)
                     {
                         // The other face's right end lies at the offset: its place y is this face's place (offset + its length − y).
                         to.Body = new(root.Address, !from.Body!.IsBack, from.Body.Along(offset + to.Length));
@@ -58,53 +68,16 @@ internal sealed class WallBody
         }
     }
 
-    /// <summary>By address: the faces behind a face, and how far right of its left end their right ends lie.</summary>
-    private static Dictionary<string, List<(ResolvedSurface Face, Distance Offset)>> Neighbors(IReadOnlyList<ResolvedSurface> faces)
+    private static bool HasOne(BackFaces backs, string address)
     {
-        Dictionary<string, List<(ResolvedSurface, Distance)>> all = new(StringComparer.Ordinal);
-        foreach (ResolvedSurface face in faces)
+        foreach (BackFace face in backs.Behind(address))
         {
-            if (face.Wall?.BackOf is { } back && back != face.Address && Find(faces, back) is { } other && OffsetOf(face, other) is { } offset)
+            if (face.Offset is not null)
             {
-                Note(face, other, offset);
-
-                // Said the other way round: this face's right end lies at the offset on the other.
-                Note(other, face, offset + other.Length - face.Length);
+                return true;
             }
         }
 
-        return all;
-
-        void Note(ResolvedSurface from, ResolvedSurface to, Distance offset)
-        {
-            if (!all.TryGetValue(from.Address, out List<(ResolvedSurface, Distance)>? list))
-            {
-                all.Add(from.Address, list = []);
-            }
-
-            list.Add((to, offset));
-        }
-    }
-
-    private static Distance? OffsetOf(ResolvedSurface face, ResolvedSurface other)
-    {
-        Distance? offset = face.Wall!.BackOffset ?? (face.Length == other.Length ? Distance.Zero : null);
-        return offset < face.Length && offset > -other.Length && IsOfAHouse(face.Length) && IsOfAHouse(other.Length) ? offset : null;
-    }
-
-    /// <summary>Short enough for the lengths of any number of walls to be added up.</summary>
-    private static bool IsOfAHouse(Distance length) => length.Ticks < 1L << 48;
-
-    private static ResolvedSurface? Find(IReadOnlyList<ResolvedSurface> faces, string address)
-    {
-        foreach (ResolvedSurface face in faces)
-        {
-            if (face.Address == address)
-            {
-                return face;
-            }
-        }
-
-        return null;
+        return false;
     }
 }

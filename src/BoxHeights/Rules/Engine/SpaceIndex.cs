@@ -30,7 +30,7 @@ internal sealed class SpaceIndex
             }
         }
 
-        Dwelling dwelling = state.Dwelling;
+        Dwelling dwelling = resolved.Dwelling;
         foreach (Room room in dwelling.Rooms)
         {
             Enter(state, View(SpaceKind.Room, room.Id, box => box.SpaceId == room.Id, room: room), room.Kind, subjects.ListOf(room.Id));
@@ -63,6 +63,7 @@ internal sealed class SpaceIndex
                 Flight = flight,
                 Storey = storey,
                 OfDwelling = boxes,
+                Backs = resolved.Backs,
                 Framing = space?.Framing,
                 HasBrokenParts = space is { HasBrokenParts: true },
             };

@@ -26,7 +26,7 @@ public sealed class SpaceView
     /// <summary>Its id; the dwelling's name for the dwelling.</summary>
     public string Id { get; }
 
-    /// <summary>The whole description. Its boxes are where they were when it was resolved: read <see cref="Boxes"/> instead.</summary>
+    /// <summary>The whole description, with openings that one face of a wall has described of its other face too. Its boxes are where they were when it was resolved: read <see cref="Boxes"/> instead.</summary>
     public Dwelling Dwelling { get; }
 
     /// <summary>The room; null unless it is one.</summary>
@@ -61,6 +61,9 @@ public sealed class SpaceView
 
     /// <summary>What places of boxes to add are rounded to along a wall.</summary>
     internal Distance AlongStep => options.AlongStep;
+
+    /// <summary>Which faces of the dwelling are two sides of one wall.</summary>
+    internal BackFaces Backs { get; init; } = BackFaces.None;
 
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     internal bool HasBrokenParts { get; init; }

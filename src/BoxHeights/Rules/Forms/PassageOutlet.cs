@@ -56,7 +56,7 @@ public sealed record PassageOutlet : SpaceRule
             return;
         }
 
-        bool goesOn = GoesOn(room, space.Dwelling);
+        bool goesOn = GoesOn(room, space.Backs);
         if (middle < Shortest)
         {
             if (goesOn)
@@ -82,13 +82,13 @@ public sealed record PassageOutlet : SpaceRule
     }
 
     /// <summary>Whether an open side of it leads into another passage: there one walks on without passing a doorway.</summary>
-    private bool GoesOn(Room room, Dwelling dwelling)
+    private bool GoesOn(Room room, BackFaces backs)
     {
         foreach (Wall wall in room.Walls)
         {
-            foreach (Room other in wall is { Open: true, BackOf: not null } ? dwelling.Rooms : default)
+            foreach (BackFace face in wall.Open ? backs.Behind(room.Id + "/" + wall.Id) : [])
             {
-                if (other.Id != room.Id && Scope.Rooms.Contains(other.Kind) && wall.BackOf!.StartsWith(other.Id + "/", System.StringComparison.Ordinal))
+                if (face.Room is { } other && other.Id != room.Id && Scope.Rooms.Contains(other.Kind))
                 {
                     return true;
                 }

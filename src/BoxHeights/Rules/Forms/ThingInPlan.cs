@@ -46,7 +46,7 @@ internal sealed class ThingInPlan
     public Level? Top { get; }
 
     /// <summary>What of a room a zone is tied to.</summary>
-    public static List<ThingInPlan> Of(TiedTo tied, Room room, WallPlan plan, Dwelling? dwelling)
+    public static List<ThingInPlan> Of(TiedTo tied, Room room, WallPlan plan, BackFaces? backs)
     {
         List<ThingInPlan> found = [];
         foreach (Fixture fixture in room.Fixtures)
@@ -71,9 +71,9 @@ internal sealed class ThingInPlan
                 }
             }
 
-            foreach (Opening opening in LeadsToRoomWith(tied.DoorsToRoomsWith, wall, dwelling) ? wall.Openings : default)
+            foreach (Opening opening in tied.DoorsToRoomsWith.Count == 0 || backs is null ? default : wall.Openings)
             {
-                if (IsDoorway(opening))
+                if (IsDoorway(opening) && LeadsToRoomWith(tied.DoorsToRoomsWith, backs!.RoomsBehind(room.Id + "/" + wall.Id, opening)))
                 {
                     found.Add(Exactly(opening.Id, PlanPatch.Stretch(face, opening.Left, opening.Right)));
                 }
@@ -142,23 +142,15 @@ internal sealed class ThingInPlan
 
     private static ThingInPlan Exactly(string name, PlanPatch patch) => new(name, patch, patch);
 
-    private static bool LeadsToRoomWith(Items<FixtureKind> kinds, Wall wall, Dwelling? dwelling)
+    private static bool LeadsToRoomWith(Items<FixtureKind> kinds, IEnumerable<Room> rooms)
     {
-        if (kinds.Count == 0 || dwelling is null || wall.BackOf is not { } back)
+        foreach (Room room in rooms)
         {
-            return false;
-        }
-
-        foreach (Room room in dwelling.Rooms)
-        {
-            if (back.StartsWith(room.Id + "/", StringComparison.Ordinal))
+            foreach (Fixture fixture in room.Fixtures)
             {
-                foreach (Fixture fixture in room.Fixtures)
+                if (kinds.Contains(fixture.Kind))
                 {
-                    if (kinds.Contains(fixture.Kind))
-                    {
-                        return true;
-                    }
+                    return true;
                 }
             }
         }
@@ -183,13 +175,13 @@ internal sealed class ThingInPlan
 /// <summary>The plan of a room, or of what lies before an outside face, and what zones and outlets in it are tied to: worked out once for a space that is judged again and again.</summary>
 internal sealed class RoomInPlan
 {
-    private readonly Dwelling dwelling;
+    private readonly BackFaces backs;
     private readonly List<(TiedTo Tied, List<ThingInPlan> Things)> known = [];
 
-    private RoomInPlan(Room room, Dwelling dwelling)
+    private RoomInPlan(Room room, BackFaces backs)
     {
         Room = room;
-        this.dwelling = dwelling;
+        this.backs = backs;
         Plan = new(room);
     }
 
@@ -199,7 +191,7 @@ internal sealed class RoomInPlan
     public WallPlan Plan { get; }
 
     public static RoomInPlan Of(SpaceView space) => space.Prepared(static view => new RoomInPlan(
-        view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Dwelling));
+        view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Backs));
 
     public List<ThingInPlan> Things(TiedTo tied)
     {
@@ -211,7 +203,7 @@ internal sealed class RoomInPlan
             }
         }
 
-        List<ThingInPlan> things = ThingInPlan.Of(tied, Room, Plan, dwelling);
+        List<ThingInPlan> things = ThingInPlan.Of(tied, Room, Plan, backs);
         known.Add((tied, things));
         return things;
     }

@@ -12,7 +12,7 @@ public sealed record TiedTo
     /// <summary>What interrupts counters, of these kinds.</summary>
     public Items<InterruptionKind> Interruptions { get; init; }
 
-    /// <summary>Doors and cased openings to a room that has a fixture of one of these kinds. The wall has to say which wall it is the back of.</summary>
+    /// <summary>Doors and cased openings to a room that has a fixture of one of these kinds. Either wall has to say which it is the back of.</summary>
     public Items<FixtureKind> DoorsToRoomsWith { get; init; }
 
     /// <summary>Whether it is tied to every wall.</summary>

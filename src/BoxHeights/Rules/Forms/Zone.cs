@@ -74,7 +74,7 @@ public sealed record Zone : PlacementRule
             return;
         }
 
-        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Dwelling);
+        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Backs);
         int face = plan.IndexOf(wall.Id);
         if (things.Count == 0 || face < 0)
         {

@@ -1,0 +1,157 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>An opening goes through its wall: one that is described on a single face of it is there on the other face too.</summary>
+/// <remarks>
+/// It is taken over where it is known where the faces are, where it lies wholly on the other and where nothing is described there. What belongs to one side of it
+/// (casing, reveal, stool) isn't; a head that can't be told from the other room's floor isn't stated there, and an opening whose sill can't be isn't taken over.
+/// </remarks>
+internal static class SharedOpenings
+{
+    /// <summary>The dwelling with every opening on both faces of its wall; the same where nothing is missing.</summary>
+    public static Dwelling In(Dwelling dwelling, BackFaces backs)
+    {
+        if (backs.Addresses.Count == 0)
+        {
+            return dwelling;
+        }
+
+        bool changed = false;
+        Dictionary<string, Levels> levels = new(StringComparer.Ordinal);
+        Room[] rooms = new Room[dwelling.Rooms.Count];
+        for (int i = 0; i < rooms.Length; i++)
+        {
+            rooms[i] = dwelling.Rooms[i];
+            if (Completed(rooms[i].Id, rooms[i].Walls) is { } walls)
+            {
+                rooms[i] = rooms[i].WithWalls(walls);
+                changed = true;
+            }
+        }
+
+        OutsideFace[] outside = new OutsideFace[dwelling.Outside.Count];
+        for (int i = 0; i < outside.Length; i++)
+        {
+            outside[i] = dwelling.Outside[i];
+            if (Completed(outside[i].Id, outside[i].Walls) is { } walls)
+            {
+                outside[i] = outside[i].WithWalls(walls);
+                changed = true;
+            }
+        }
+
+        return changed ? dwelling.WithRooms(rooms).WithOutside(outside) : dwelling;
+
+        Items<Wall>? Completed(string space, Items<Wall> walls)
+        {
+            Wall[]? completed = null;
+            for (int i = 0; i < walls.Count; i++)
+            {
+                foreach (BackFace other in backs.Behind(space + "/" + walls[i].Id))
+                {
+                    foreach (Opening opening in other.Wall.Openings)
+                    {
+                        Wall wall = completed?[i] ?? walls[i];
+                        if (!wall.Open && !other.Wall.Open && SeenFrom(wall, other, opening) is { } seen && Heights(seen, opening, space, other) is { } whole)
+                        {
+                            completed ??= [.. walls];
+                            completed[i] = wall.WithOpenings(wall.Openings.With(whole));
+                        }
+                    }
+                }
+            }
+
+            return completed is null ? (Items<Wall>?)null : new Items<Wall>(completed);
+        }
+
+        Opening? Heights(Opening seen, Opening opening, string space, in BackFace other)
+        {
+            Level? sill = Here(opening.Sill, space, other.Room?.Id ?? other.Face!.Id);
+            return sill is null && opening.Sill is not null ? null
+                : seen.WithSill(sill).WithHead(Here(opening.Head, space, other.Room?.Id ?? other.Face!.Id));
+        }
+
+        // A height of one space above the other's subfloor; null where the two aren't on one storey or something isn't known exactly.
+        Level? Here(Level? level, string space, string other)
+        {
+            return level is { } there && LevelsOf(space) is var (mine, myStorey) && LevelsOf(other) is var (theirs, storey) && myStorey == storey
+                && theirs.TryGet(there.Datum, out DistanceRange up) && mine.TryGet(Datum.Subfloor, out DistanceRange subfloor) && up.IsExact && subfloor.IsExact
+                    ? new Level(up.From + there.Offset - subfloor.From, Datum.Subfloor)
+                    : null;
+        }
+
+        (Levels Levels, string Storey)? LevelsOf(string space)
+        {
+            foreach (Room room in dwelling.Rooms)
+            {
+                if (room.Id == space)
+                {
+                    return (Known(space, () => new ResolvedSpace(room, StoreyOf(room.Storey), backs).Levels), room.Storey);
+                }
+            }
+
+            foreach (OutsideFace face in dwelling.Outside)
+            {
+                if (face.Id == space && DwellingAddresses.StoreyOf(dwelling, face) is { } storey)
+                {
+                    return (Known(space, () => new ResolvedSpace(face, StoreyOf(storey)).Levels), storey);
+                }
+            }
+
+            return null;
+        }
+
+        Levels Known(string space, Func<Levels> work)
+        {
+            if (!levels.TryGetValue(space, out Levels? known))
+            {
+                levels.Add(space, known = work());
+            }
+
+            return known;
+        }
+
+        Storey? StoreyOf(string id)
+        {
+            foreach (Storey storey in dwelling.Storeys)
+            {
+                if (storey.Id == id)
+                {
+                    return storey;
+                }
+            }
+
+            return null;
+        }
+    }
+
+    /// <summary>An opening of the face behind as this face sees it; null where it doesn't lie wholly on it, or something is described there.</summary>
+    private static Opening? SeenFrom(Wall wall, in BackFace other, Opening opening)
+    {
+        if (opening.Right <= opening.Left || opening.Right > other.Wall.Length || other.Along(opening.Right) is not { } left || other.Along(opening.Left) is not { } right
+            || left < Distance.Zero || right > wall.Length)
+        {
+            return null;
+        }
+
+        string id = opening.Id;
+        foreach (Opening there in wall.Openings)
+        {
+            if (there.Left < right && left < there.Right)
+            {
+                return null;
+            }
+
+            id = there.Id == opening.Id ? opening.Id + " of " + other.Address.Replace('/', ' ') : id;
+        }
+
+        return opening.WithId(id).WithLeft(left).WithRight(right).WithHinge(Turned(opening.Hinge)).WithPocketOn(Turned(opening.PocketOn))
+            .WithSwing(opening.Swing switch { DoorSwing.Into => DoorSwing.Away, DoorSwing.Away => DoorSwing.Into, _ => null })
+            .WithEntrance(opening.Entrance switch { EntranceSide.Inside => EntranceSide.Outside, EntranceSide.Outside => EntranceSide.Inside, _ => null })
+            .WithCasing(null).WithReveal(null).WithStool(null);
+    }
+
+    private static WallEnd? Turned(WallEnd? end) => end switch { WallEnd.Left => WallEnd.Right, WallEnd.Right => WallEnd.Left, _ => null };
+}
