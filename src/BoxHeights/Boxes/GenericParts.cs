@@ -129,15 +129,15 @@ internal static class GenericParts
         yield return new(BoxKind.NailOn, 3, CubicInches(44m, 47m, 55m, 57m), FromMemory);
         yield return new(BoxKind.NailOn, 4, CubicInches(55m, 58m, 68m, 80m), FromMemory);
 
-        // Boxes of NEC Table 314.16(A), by their trade depth. The same three depths serve round and square boxes.
+        // Boxes of NEC Table 314.16(A), by their trade depth: the least room that a box of the kind has, so none is smaller than the first. The same three depths serve round and square boxes.
         Items<Distance> depths = new[] { Distance.FromInches(1, 1, 4), Distance.FromInches(1, 1, 2), Distance.FromInches(2, 1, 8) };
         for (int gangs = 1; gangs <= 2; gangs++)
         {
-            yield return new(BoxKind.FourSquare, gangs, CubicInches(18.0m, 21.0m, 30.3m), MetalTable, depths);
-            yield return new(BoxKind.FourElevenSquare, gangs, CubicInches(25.5m, 29.5m, 42.0m), MetalTable, depths);
+            yield return new(BoxKind.FourSquare, gangs, CubicInches(18.0m, 21.0m, 30.3m), MetalTable, depths, noneSmaller: true);
+            yield return new(BoxKind.FourElevenSquare, gangs, CubicInches(25.5m, 29.5m, 42.0m), MetalTable, depths, noneSmaller: true);
         }
 
-        yield return new(BoxKind.Octagon, 1, CubicInches(12.5m, 15.5m, 21.5m), MetalTable, depths);
+        yield return new(BoxKind.Octagon, 1, CubicInches(12.5m, 15.5m, 21.5m), MetalTable, depths, noneSmaller: true);
         yield return new(BoxKind.FanRated, 1, CubicInches(15.5m, 21.5m), MetalTableFromMemory);
         yield return new(BoxKind.Pancake, 1, CubicInches(4m, 6m), FromMemory);
         yield return new(
@@ -145,7 +145,8 @@ internal static class GenericParts
             1,
             CubicInches(10.3m, 13.0m, 14.5m),
             MetalTableFromMemory,
-            new[] { Distance.FromInches(1, 1, 2), Distance.FromInches(1, 7, 8), Distance.FromInches(2, 1, 8) });
+            new[] { Distance.FromInches(1, 1, 2), Distance.FromInches(1, 7, 8), Distance.FromInches(2, 1, 8) },
+            noneSmaller: true);
 
         // Ganged sections add up: NEC 314.16(A).
         Items<Distance> deviceDepths = new[]
@@ -159,12 +160,12 @@ internal static class GenericParts
             int sections = gangs;
             Items<Volume> device = CubicInches(7.5m, 10.0m, 10.5m, 12.5m, 14.0m, 18.0m);
             Items<Volume> masonry = CubicInches(14.0m, 21.0m);
-            yield return new(BoxKind.MetalDevice, gangs, device.Select(one => one * sections), MetalTableFromMemory, deviceDepths);
-            yield return new(BoxKind.Masonry, gangs, masonry.Select(one => one * sections), MetalTableFromMemory, masonryDepths);
+            yield return new(BoxKind.MetalDevice, gangs, device.Select(one => one * sections), MetalTableFromMemory, deviceDepths, noneSmaller: true);
+            yield return new(BoxKind.Masonry, gangs, masonry.Select(one => one * sections), MetalTableFromMemory, masonryDepths, noneSmaller: true);
 
             // FS and FD: a gang of a wider one has more room than a box of one gang.
             Items<Volume> cast = gangs == 1 ? CubicInches(13.5m, 18.0m) : CubicInches(18.0m, 24.0m);
-            yield return new(BoxKind.Cast, gangs, cast.Select(one => one * sections), MetalTableFromMemory, castDepths);
+            yield return new(BoxKind.Cast, gangs, cast.Select(one => one * sections), MetalTableFromMemory, castDepths, noneSmaller: true);
         }
     }
 

@@ -116,11 +116,13 @@ public sealed record VolumesPart
     /// <param name="volumes">One or more volumes, each larger than the one before and more than zero.</param>
     /// <param name="citation">Where the volumes come from.</param>
     /// <param name="depths">The trade depth of the box of each volume; none where they aren't sold by depth.</param>
+    /// <param name="noneSmaller">Whether no box of the kind and gangs has less room than the first volume, so that one whose mark isn't read has at least that.</param>
     /// <exception cref="ArgumentException">The kind is not stated, the volumes are none or out of order, or there are depths, but not as many.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="citation"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="gangs"/> is below 1.</exception>
-    public VolumesPart(BoxKind kind, int gangs, Items<Volume> volumes, Citation citation, Items<Distance> depths = default)
+    public VolumesPart(BoxKind kind, int gangs, Items<Volume> volumes, Citation citation, Items<Distance> depths = default, bool noneSmaller = false)
     {
+        NoneSmaller = noneSmaller;
         Kind = PartRow.Stated(kind, kind != default, nameof(kind));
         Gangs = PartRow.Gangs(gangs);
         Volumes = PartRow.Stated(volumes, volumes.Count > 0, nameof(volumes));
@@ -146,6 +148,9 @@ public sealed record VolumesPart
 
     /// <summary>The trade depth of the box of each volume, in their order; none where they aren't sold by depth.</summary>
     public Items<Distance> Depths { get; }
+
+    /// <summary>Whether no box of the kind and gangs has less room than the first volume.</summary>
+    public bool NoneSmaller { get; }
 
     /// <summary>Where the volumes come from.</summary>
     public Citation Citation { get; }

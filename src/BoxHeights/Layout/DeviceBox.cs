@@ -22,7 +22,7 @@ public sealed record DeviceBox
     /// <summary>The devices in it, from left to right.</summary>
     public Items<DeviceKind> Devices { get; init; }
 
-    /// <summary>How many device widths it has; as many as it has devices unless stated.</summary>
+    /// <summary>How many device widths it has; as many as its devices need unless stated.</summary>
     public int? Gangs { get; init => field = Valid.Count(value, nameof(Gangs)); }
 
     /// <summary>The kind of box; a generic nail-on box unless stated.</summary>
@@ -112,6 +112,12 @@ public sealed record DeviceBox
     /// <summary>How far each of its devices reaches back from its front edge, in their order; the catalog's where they aren't stated. Zero for one that stays in front of it.</summary>
     public Items<Distance> DeviceDepths { get; init => field = Valid.NotNegative(value, nameof(DeviceDepths)); }
 
+    /// <summary>
+    /// How many gangs each of its devices needs to be mounted, 1 or more, in their order. Where they aren't stated a receptacle for a range or a dryer needs two and
+    /// any other device of a known kind one; a single receptacle of more than 20 A, or a device of a kind of your own, may need what the others leave.
+    /// </summary>
+    public Items<int> DeviceGangs { get; init => field = Valid.Counts(value, nameof(DeviceGangs)); }
+
     /// <summary>Whether wiring is known to enter at the center of its back, behind the devices.</summary>
     public bool BackEntry { get; init; }
 
@@ -134,7 +140,7 @@ public sealed record DeviceBox
     public DeviceBox WithDevices(Items<DeviceKind> devices) => this with { Devices = devices };
 
     /// <summary>The same with another <see cref="Gangs"/>.</summary>
-    /// <param name="gangs">How many device widths it has; as many as it has devices unless stated.</param>
+    /// <param name="gangs">How many device widths it has; as many as its devices need unless stated.</param>
     public DeviceBox WithGangs(int? gangs) => this with { Gangs = gangs };
 
     /// <summary>The same with another <see cref="Kind"/>.</summary>
@@ -252,6 +258,10 @@ public sealed record DeviceBox
     /// <summary>The same with other <see cref="DeviceDepths"/>.</summary>
     /// <param name="deviceDepths">How far each of its devices reaches back from its front edge, in their order.</param>
     public DeviceBox WithDeviceDepths(Items<Distance> deviceDepths) => this with { DeviceDepths = deviceDepths };
+
+    /// <summary>The same with other <see cref="DeviceGangs"/>.</summary>
+    /// <param name="deviceGangs">How many gangs each of its devices needs to be mounted, in their order.</param>
+    public DeviceBox WithDeviceGangs(Items<int> deviceGangs) => this with { DeviceGangs = deviceGangs };
 
     /// <summary>The same with another <see cref="BackEntry"/>.</summary>
     /// <param name="backEntry">Whether wiring is known to enter at the center of its back.</param>

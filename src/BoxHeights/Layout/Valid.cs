@@ -47,6 +47,9 @@ internal static class Valid
         return value;
     }
 
+    /// <summary>Counts of 1 or more.</summary>
+    public static Items<int> Counts(Items<int> value, string name) => value.Select(one => Count(one, name));
+
     /// <summary>What a function that changes a described thing gave back.</summary>
     public static T Changed<T>(T? value, string name)
         where T : class => value ?? throw new ArgumentException("The change gives null.", name);

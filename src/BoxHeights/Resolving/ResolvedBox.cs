@@ -121,9 +121,22 @@ internal sealed class ResolvedBox
         return own is { } inside ? inside + (box.Extension ?? Volume.Zero) : null;
     }
 
+    /// <summary>The room that a box has whatever is marked on it, with its rings and extensions: its own, else that of the smallest of its kind; null where none is known.</summary>
+    public static Volume? LeastVolumeOf(DeviceBox box, PartsCatalog catalog)
+    {
+        if (VolumeOf(box, catalog) is { } known)
+        {
+            return known;
+        }
+
+        bool isUsual = box.Size is not { } size || (size.Depth is null && catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part)
+            && size.Width >= part.Size.Width && size.Height >= part.Size.Height);
+        return isUsual && catalog.TryFindVolumes(KindOf(box), GangsOf(box), out VolumesPart? sold) && sold.NoneSmaller ? sold.Volumes[0] + (box.Extension ?? Volume.Zero) : null;
+    }
+
     /// <summary>A box is a generic nail-on box unless it says otherwise.</summary>
     public static BoxKind KindOf(DeviceBox box) => box.Kind ?? BoxKind.NailOn;
 
-    /// <summary>A box has as many gangs as devices unless it says otherwise.</summary>
-    public static int GangsOf(DeviceBox box) => box.Gangs ?? (box.Devices.Count > 1 ? box.Devices.Count : 1);
+    /// <summary>A box has as many gangs as its devices need unless it says otherwise.</summary>
+    public static int GangsOf(DeviceBox box) => box.Gangs ?? System.Math.Max(1, GangsNeeded.ByAll(box));
 }

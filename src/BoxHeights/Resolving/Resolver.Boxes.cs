@@ -5,7 +5,21 @@ internal sealed partial class Resolver
 {
     /// <summary>A box that is described anew on its surface; broken where that can't be.</summary>
     public static ResolvedBox Again(DeviceBox box, ResolvedSurface surface, PartsCatalog catalog, LengthUnits units) =>
-        surface.Wall is { } wall ? new Resolver(catalog, units).Box(box, surface, wall) : new(box, surface, false);
+        surface.Wall is { } wall ? new Resolver(catalog, units).Box(box, surface, wall) : new Resolver(catalog, units).FlatBox(box, surface);
+
+    /// <summary>A box in a ceiling or floor.</summary>
+    private ResolvedBox FlatBox(DeviceBox box, ResolvedSurface surface) => new(box, surface, IsMisfit(box, surface));
+
+    private bool IsMisfit(DeviceBox box, ResolvedSurface surface)
+    {
+        string? misfit = GangsNeeded.Misfit(box);
+        if (misfit is not null)
+        {
+            Fault(LayoutFaultKind.Contradiction, box.Id, misfit, surface.Address);
+        }
+
+        return misfit is not null;
+    }
 
     private ResolvedBox Box(DeviceBox box, ResolvedSurface surface, Wall wall)
     {
@@ -25,6 +39,7 @@ internal sealed partial class Resolver
             return new(box, surface, true);
         }
 
+        _ = IsMisfit(box, surface);
         if (wall.Open)
         {
             Found(LayoutFaultKind.OutsideItsWall, "no wall stands on this side of the room");

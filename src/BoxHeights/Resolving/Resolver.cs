@@ -195,7 +195,7 @@ internal sealed partial class Resolver
         Surfaces.Add(surface);
         foreach (DeviceBox box in boxes)
         {
-            Boxes.Add(new(box, surface, false));
+            Boxes.Add(FlatBox(box, surface));
         }
     }
 

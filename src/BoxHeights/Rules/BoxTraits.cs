@@ -50,6 +50,9 @@ public sealed class BoxTraits
     /// <summary>The volume marked on it or published for its size, with that of its rings and extensions; null where it isn't known.</summary>
     public Volume? Volume { get; }
 
+    /// <summary>The room that it has at the least, whatever is marked on it: <see cref="Volume"/>, else that of the smallest box of its kind; null where none is known.</summary>
+    public Volume? LeastVolume => ResolvedBox.LeastVolumeOf(Source, catalog);
+
     /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device isn't known, or none is operated.</summary>
     public OperableParts? Operable { get; }
 
@@ -116,7 +119,7 @@ public sealed class BoxTraits
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How && a.Mounting?.Span == b.Mounting?.Span
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
             && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection
-            && a.BoardGap == b.BoardGap && a.DeviceDepths == b.DeviceDepths && a.BackEntry == b.BackEntry && a.Compartments == b.Compartments && a.Luminaire == b.Luminaire);
+            && a.BoardGap == b.BoardGap && a.DeviceDepths == b.DeviceDepths && a.DeviceGangs == b.DeviceGangs && a.BackEntry == b.BackEntry && a.Compartments == b.Compartments && a.Luminaire == b.Luminaire);
 
     private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
     {

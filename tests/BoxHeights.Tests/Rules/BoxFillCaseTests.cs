@@ -106,7 +106,7 @@ public sealed class BoxFillCaseTests
             }
 
             // A box whose depth is measured needs no mark: as many 14 AWG as are printed fit, and one more doesn't.
-            DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.General).WithKind(new BoxKind(row["kind"])).WithGangs(gangs).WithClamps(CableClamps.None).WithDevices(new[] { DeviceKind.Blank })
+            DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.General).WithKind(new BoxKind(row["kind"])).WithGangs(gangs).WithClamps(CableClamps.None).WithDevices(Enumerable.Repeat(DeviceKind.Blank, gangs).ToArray())
                 .WithSize(new BoxSize(CaseFile.Inches("2"), CaseFile.Inches("3"), CaseFile.Inches(row["depth"])));
             int most = int.Parse(row["14"], CultureInfo.InvariantCulture) * gangs;
             foreach (int more in new[] { 0, 1 })
@@ -145,6 +145,8 @@ public sealed class BoxFillCaseTests
             Conductors = Texts("conductors"),
             Devices = Texts("devices"),
             Connected = Texts("connected"),
+            Widths = row.TryGetProperty("widths", out JsonElement widths) ? widths.EnumerateArray().Select(one => one.GetInt32()).ToArray() : [],
+            Rating = row.TryGetProperty("rating", out JsonElement rating) ? rating.GetString() : null,
             Fittings = Texts("fittings"),
             Clamps = row.TryGetProperty("clamps", out JsonElement clamps) && clamps.GetBoolean(),
         };

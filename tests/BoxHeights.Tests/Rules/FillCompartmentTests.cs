@@ -78,7 +78,7 @@ public sealed class FillCompartmentTests
         DeviceBox whole = new DeviceBox(OneBox.Id, BoxPurpose.Switch)
         {
             Kind = BoxKind.MetalDevice,
-            Gangs = 4,
+            Gangs = Math.Max(1, parts.Sum(part => part.Devices.Length)),
             Volume = Volume.FromCubicInches(500m),
             Devices = parts.SelectMany(part => part.ToBox().Devices).DefaultIfEmpty(DeviceKind.Blank).ToArray(),
             Connected = parts.SelectMany(part => part.ToBox().Connected).ToArray(),

@@ -74,6 +74,70 @@ public sealed class FillLimitTests
     public void State_DevicesOfEveryKind_TakeTheirRoom(string device, string volume, Verdict expected) =>
         AssertSays(Box("14-2,14-2", 1).WithDevices(device.Length == 0 ? default : new[] { new DeviceKind(device) }), volume, expected, Facts.Devices);
 
+    // 10-2 is 5 and a ground 2.5; a device takes 5 for each gang that it needs (NEC 314.16(B)(4)). What sits in the second gang is told, or may be more.
+    [Theory]
+    [InlineData("single-receptacle", "250 V 30 A", 2, 0, "17.5", Verdict.Passes)]
+    [InlineData("single-receptacle", "250 V 30 A", 2, 0, "17.4", Verdict.Fails)]
+    [InlineData("single-receptacle", "250 V 30 A", 2, 1, "17.4", Verdict.Unknown)]
+    [InlineData("single-receptacle", "250 V 30 A", 2, 2, "17.4", Verdict.Fails)]
+    [InlineData("single-receptacle", "250 V 30 A", 1, 0, "12.5", Verdict.Passes)]
+    [InlineData("single-receptacle", "250 V 30 A", null, 0, "17.4", Verdict.Unknown)]
+    [InlineData("single-receptacle", "250 V 30 A", null, 0, "17.5", Verdict.Passes)]
+    [InlineData("single-receptacle", "250 V 20 A", null, 0, "12.5", Verdict.Passes)]
+    [InlineData("heater-control", null, 2, 0, "17.4", Verdict.Unknown)]
+    [InlineData("heater-control", null, 2, 0, "17.5", Verdict.Passes)]
+    [InlineData("heater-control", null, 2, 0, "7.4", Verdict.Fails)]
+    [InlineData("switch", null, 2, 0, "17.4", Verdict.Unknown)]
+    [InlineData("switch", null, 2, 0, "17.5", Verdict.Passes)]
+    [InlineData("switch", null, 2, 2, "17.4", Verdict.Fails)]
+    [InlineData("switch blank", null, 2, 0, "12.5", Verdict.Passes)]
+    [InlineData("switch blank", null, 2, 0, "12.4", Verdict.Fails)]
+    [InlineData("dryer-receptacle", null, null, 0, "17.5", Verdict.Passes)]
+    [InlineData("dryer-receptacle", null, null, 0, "17.4", Verdict.Fails)]
+    public void State_DeviceOfOneOrTwoGangs_CountsEach(string devices, string? rating, int? gangs, int needs, string volume, Verdict expected) => AssertSays(
+        Box("10-2", 1).WithDevices(devices.Split(' ').Select(name => new DeviceKind(name)).ToArray()).WithRating(rating).WithGangs(gangs).WithDeviceGangs(needs == 0 ? default : new[] { needs })
+            .WithClamps(CableClamps.None), volume, expected, Facts.Devices);
+
+    // A compartment's device may need the gang that nobody speaks of; what is stated of a device goes with it.
+    [Theory]
+    [InlineData(0, "15", Verdict.Unknown)]
+    [InlineData(0, "17.5", Verdict.Passes)]
+    [InlineData(1, "12.5", Verdict.Passes)]
+    [InlineData(2, "17.4", Verdict.Fails)]
+    public void State_DeviceOfTwoGangsInACompartment_CountsEach(int needs, string volume, Verdict expected)
+    {
+        DeviceBox box = Box("10-2,10-2", 1).WithDevices(new[] { DeviceKind.Switch, new DeviceKind("heater-control") }).WithGangs(needs == 1 ? 2 : 3).WithDeviceGangs(needs == 0 ? default : new[] { 1, needs })
+            .WithClamps(CableClamps.None).WithCompartments(new[] { new BoxCompartment().WithDevices(1).WithCables(1), new BoxCompartment().WithDevices(1).WithCables(1).WithVolume(Volume.FromCubicInches(decimal.Parse(volume, CultureInfo.InvariantCulture))) });
+        AssertSays(box, "99", expected, Facts.Devices);
+    }
+
+    // NEC Table 314.16(A): an octagon of 4 in has 12.5 in³ at the least, a square box 18. Three 14-2 fill 14; a plastic box has no table.
+    [Theory]
+    [InlineData("octagon", "14-2", null, Verdict.Passes)]
+    [InlineData("octagon", "14-2,14-2", null, Verdict.Passes)]
+    [InlineData("octagon", "12-2,12-2", null, Verdict.Passes)]
+    [InlineData("octagon", "14-2,14-2,14-2", null, Verdict.Unknown)]
+    [InlineData("octagon", "14-2,14-2,14-2", 1.5, Verdict.Passes)]
+    [InlineData("octagon", "14-2,14-2,14-2", 1.49, Verdict.Unknown)]
+    [InlineData("four-square", "14-2,14-2,14-2,14-2", null, Verdict.Passes)]
+    [InlineData("four-square", "14-2,14-2,14-2,14-2,14-2", null, Verdict.Unknown)]
+    [InlineData("fan-rated", "14-2", null, Verdict.Unknown)]
+    [InlineData("pancake", "14-2", null, Verdict.Unknown)]
+    [InlineData("nail-on", "14-2", null, Verdict.Unknown)]
+    public void State_VolumeNotStated_MattersOnlyWhereTheSmallestOfItsKindIsTooSmall(string kind, string cables, double? ring, Verdict expected)
+    {
+        DeviceBox box = Box(cables, 0).WithKind(new BoxKind(kind)).WithClamps(CableClamps.None).WithDevices(new[] { DeviceKind.Blank }).WithExtension(ring is { } more ? Volume.FromCubicInches((decimal)more) : null);
+        Check check = BoxFillCaseTests.Placed(NecEdition.Nec2023, box).Check()!.Value;
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(expected == Verdict.Unknown ? Facts.BoxVolume : Facts.None, check.Needs);
+        if (ring is null)
+        {
+            // One that is smaller than boxes of its kind are may have less room.
+            BoxSize small = new(Distance.FromInches(3, 1, 2), Distance.FromInches(3, 1, 2));
+            Assert.Equal(Verdict.Unknown, BoxFillCaseTests.Placed(NecEdition.Nec2023, box.WithSize(small)).Verdict());
+        }
+    }
+
     // 12-2 and 14-2: 4.5 + 4 + 2.25 of ground, and the switch 4 or 4.5, whichever it is connected to.
     [Theory]
     [InlineData("", "14.75", Verdict.Unknown)]

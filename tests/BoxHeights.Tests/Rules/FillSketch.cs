@@ -24,6 +24,11 @@ internal sealed record FillSketch
 
     public string[] Connected { get; init; } = [];
 
+    /// <summary>How many gangs each device needs, where that is told.</summary>
+    public int[] Widths { get; init; } = [];
+
+    public string? Rating { get; init; }
+
     public string[] Fittings { get; init; } = [];
 
     public bool Clamps { get; init; }
@@ -36,6 +41,8 @@ internal sealed record FillSketch
         Conductors = Conductors.Select(LooseConductors.Parse).ToArray(),
         Devices = Devices.Select(name => new DeviceKind(name)).ToArray(),
         Connected = Connected.Select(ConductorSize.Parse).ToArray(),
+        DeviceGangs = Widths,
+        Rating = Rating,
         Fittings = Fittings.Select(name => Enum.Parse<BoxFitting>(name.Replace("-", "", StringComparison.Ordinal), true)).ToArray(),
         Clamps = Clamps ? CableClamps.Internal : CableClamps.None,
     };
@@ -85,12 +92,18 @@ internal sealed record FillSketch
         sum += edition >= 2023 && feeders.Count > 0 ? Fittings.Count(name => name == "terminal-block") * Room(feeders.Min()) : Fraction.Zero;
         sum += Fittings.Count(name => name == "metal-barrier") * new Fraction(1, 2);
         sum += Fittings.Count(name => name == "plastic-barrier");
+        int left = Gangs;
         for (int i = 0; i < Devices.Length; i++)
         {
-            int widths = Devices[i] is "blank" or "luminaire" ? 0 : Devices[i] is "range-receptacle" or "dryer-receptacle" ? 2 : 1;
+            int gangs = i < Widths.Length ? Widths[i] : Devices[i] is "range-receptacle" or "dryer-receptacle" ? 2 : 1;
+            int widths = Devices[i] is "blank" or "luminaire" ? 0 : gangs;
+            left -= gangs;
             int on = i < Connected.Length ? int.Parse(Connected[i].Split(' ')[0], CultureInfo.InvariantCulture) : feeders.Min();
             sum += 2 * widths * Room(on);
         }
+
+        // Nobody says what is in a gang that is left.
+        sum += Devices.Length > 0 && left > 0 ? 2 * left * Room(feeders.Min()) : Fraction.Zero;
 
         if (edition >= 2020)
         {

@@ -87,6 +87,34 @@ public sealed class LayoutFaultTests
         Assert.DoesNotContain(Evaluator.Evaluate(dwelling).Findings, finding => finding.Fault is not null);
     }
 
+    // What is fitted has to fit: three switches need three gangs, a dryer's receptacle two (common practice). Jacks share a plate.
+    [Theory]
+    [InlineData("switch switch switch", 2, 0, "3")]
+    [InlineData("switch switch", 2, 0, null)]
+    [InlineData("dryer-receptacle", 1, 0, "2")]
+    [InlineData("dryer-receptacle", 1, 1, null)]
+    [InlineData("dryer-receptacle", 2, 0, null)]
+    [InlineData("range-receptacle switch", 2, 0, "3")]
+    [InlineData("duplex-receptacle", 1, 2, "2")]
+    [InlineData("heater-control heater-control", 1, 0, "2")]
+    [InlineData("data-jack tv-jack", 1, 0, null)]
+    [InlineData("switch blank", 1, 0, null)]
+    [InlineData("dryer-receptacle", null, 0, null)]
+    public void Contradiction_DevicesThatDoNotFitTheGangs_IsNamedOnWallsAndCeilings(string devices, int? gangs, int needs, string? needed)
+    {
+        DeviceBox box = Box("crowded", "60").WithDevices(devices.Split(' ').Select(name => new DeviceKind(name)).ToArray()).WithGangs(gangs).WithDeviceGangs(needs == 0 ? default : new[] { needs });
+        Dwelling wall = House(wall => wall.Add(box));
+        Dwelling ceiling = House(_ => { });
+        ceiling = ceiling.WithRooms(ceiling.Rooms.Select(room => room.WithOverhead(new[] { box.WithAt(null).WithPlan(new PlanPoint(CaseFile.Inches("60"), CaseFile.Inches("60"))).WithHeight(null) })));
+        foreach (Dwelling house in new[] { wall, ceiling })
+        {
+            LayoutFault?[] faults = Evaluator.Evaluate(house).Findings.Select(finding => finding.Fault).Where(fault => fault is not null).ToArray();
+            Assert.Equal(needed is null ? 0 : 1, faults.Length);
+            Assert.All(faults, fault => Assert.Equal((LayoutFaultKind.Contradiction, "crowded"), (fault!.Kind, fault.Subject)));
+            Assert.All(faults, fault => Assert.Contains("need " + needed, fault!.Message, StringComparison.Ordinal));
+        }
+    }
+
     [Fact]
     public void OutsideItsWall_BoxBeyondItsEnd_IsNamedAndNotJudged() => AssertNotJudged(Box("beyond", "144-1/16"), LayoutFaultKind.OutsideItsWall, "144 in");
 

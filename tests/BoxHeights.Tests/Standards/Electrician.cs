@@ -238,7 +238,7 @@ internal sealed class Electrician
 
     private Standing Standing(DeviceBox box, Distance at)
     {
-        int gangs = Math.Max(1, box.Devices.Count);
+        int gangs = Math.Max(1, StoreyDraft.GangsOf(box.Devices));
 
         // Widths by gang from common practice: 2-1/4, 4, 5-3/4, 7-1/2 in; plates by the pitch of 1-13/16 in.
         Distance width = box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.Octagon ? In(4) : box.Size?.Width ?? In(2.25m + (1.75m * (gangs - 1)));

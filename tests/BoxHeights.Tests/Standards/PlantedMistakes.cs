@@ -27,6 +27,7 @@ internal static partial class PlantedMistakes
         ["behind the tall cabinet"] = BehindTheTallCabinet,
         ["plate on the casing"] = OnTheCasing,
         ["three 12-2 in 18"] = TooFull,
+        ["dryer receptacle in 18"] = WideDevice,
         ["set for the board where tile comes"] = SetForTheBoard,
         ["board cut 1/4 in too wide"] = CutTooWide,
         ["deep switch in a shallow box"] = TooShallow,
@@ -111,6 +112,16 @@ internal static partial class PlantedMistakes
         List<BoxAt> found = Found(house, one => one.Box.Devices.Count == 1 && (one.Box.Devices[0] == DeviceKind.DuplexReceptacle || one.Box.Devices[0] == DeviceKind.Switch));
         CableType[] cables = [CableType.Parse("12-2"), CableType.Parse("12-2"), CableType.Parse("12-2")];
         return Change(house, Some(found, seed), box => Loose(box).WithCables(cables).WithVolume(Volume.FromCubicInches(18)), false, "box-fill");
+    }
+
+    /// <summary>Three 10 AWG conductors, a ground and a receptacle that needs two gangs: 7.5 + 2.5 + 10 = 20 in³, in 18. In 20 nothing is wrong.</summary>
+    private static Planted? WideDevice(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms, plain: true);
+        List<BoxAt> found = Some(Found(house, one => one.Box.Devices.Count == 1 && one.Box.Devices[0] == DeviceKind.DryerReceptacle), seed);
+        CableType[] cables = [CableType.Parse("10-3")];
+        Planted? At(decimal volume) => Change(house, found, box => box.WithSize(null).WithCables(cables).WithClamps(CableClamps.None).WithVolume(Volume.FromCubicInches(volume)), false, "box-fill");
+        return At(18) is { } planted ? planted with { Still = At(20)!.House } : null;
     }
 
     /// <summary>1/8 in of mortar and 3/8 in of tile over boxes that are flush with the board: 1/2 in behind, where 1/4 in is allowed.</summary>

@@ -121,11 +121,14 @@ internal sealed class StoreyDraft
 
     public string NextId() => Id + "-" + ++boxes;
 
+    /// <summary>Receptacles for ranges and dryers are two gangs wide.</summary>
+    public static int GangsOf(IEnumerable<DeviceKind> devices) => devices.Sum(kind => kind == DeviceKind.RangeReceptacle || kind == DeviceKind.DryerReceptacle ? 2 : 1);
+
     /// <summary>A box with whatever of it is written down: kind, cables, mounting, size.</summary>
     public DeviceBox Box(BoxPurpose purpose, params DeviceKind[] devices)
     {
         DeviceBox box = new DeviceBox(NextId(), purpose).WithDevices(devices);
-        int gangs = devices.Length;
+        int gangs = GangsOf(devices);
         (int, string[] Cables, decimal Volume)[] fitting = Fills.Where(fill => fill.Gangs == gangs).ToArray();
         bool device = devices.All(kind => kind.IsSwitch || (kind.IsReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle));
         if (device && fitting.Length > 0 && draw.Chance(40))

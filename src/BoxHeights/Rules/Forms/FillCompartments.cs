@@ -20,20 +20,25 @@ internal static class FillCompartments
 
         List<(DeviceBox Part, Volume? Volume, string Where)> parts = [];
         (int devices, int cables, int conductors) = (0, 0, 0);
+        int free = Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));
         for (int i = 0; i < box.Compartments.Count; i++)
         {
             BoxCompartment space = box.Compartments[i];
             int here = devices;
+            int first = devices;
             Items<DeviceKind> held = Next(box.Devices, ref devices, space.Devices);
             DeviceBox part = box with
             {
                 Devices = held.Count == 0 && box.Devices.Count > 0 ? NoDevice : held,
-                Gangs = Math.Max(1, held.Count),
                 Connected = Next(box.Connected, ref here, held.Count),
+                DeviceGangs = Next(box.DeviceGangs, ref first, held.Count),
                 Cables = Next(box.Cables, ref cables, space.Cables),
                 Conductors = Next(box.Conductors, ref conductors, space.Conductors),
                 Fittings = default,
             };
+
+            // Which of the spaces a gang that no device is said to need belongs to isn't known.
+            part = part with { Gangs = held.Count == 0 ? 1 : GangsNeeded.ByAll(part) + free };
             parts.Add((part, space.Volume, "in compartment " + (i + 1).ToString(CultureInfo.InvariantCulture) + " from the left, "));
         }
 

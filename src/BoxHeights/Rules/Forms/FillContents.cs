@@ -75,19 +75,22 @@ internal sealed class FillContents
 
     public int CountOf(BoxFitting fitting) => counts[(2 * Gauges) + (int)fitting];
 
-    /// <summary>A device box whose devices aren't stated holds some in the end; a device of an unknown kind may sit on a yoke. Junction boxes hold none.</summary>
+    /// <summary>
+    /// A device box whose devices aren't stated holds some in the end, and so may gangs that its devices leave; a device of an unknown kind may sit on a yoke, and a
+    /// large receptacle on a wide one. Junction boxes hold none.
+    /// </summary>
     public static bool MayHoldMore(DeviceBox box)
     {
-        foreach (DeviceKind device in box.Devices)
+        for (int i = 0; i < box.Devices.Count; i++)
         {
-            if (!device.IsKnown)
+            if ((!box.Devices[i].IsKnown && !GangsNeeded.IsStated(box, i)) || (box.Gangs is null && IsLarge(box, i)))
             {
                 return true;
             }
         }
 
         BoxKind kind = ResolvedBox.KindOf(box);
-        return box.Devices.Count == 0 && kind != BoxKind.Octagon && kind != BoxKind.FourSquare && kind != BoxKind.FourElevenSquare
+        return box.Devices.Count > 0 ? GangsLeft(box) > 0 : box.Devices.Count == 0 && kind != BoxKind.Octagon && kind != BoxKind.FourSquare && kind != BoxKind.FourElevenSquare
             && kind != BoxKind.Pancake && kind != BoxKind.FanRated;
     }
 
@@ -98,24 +101,47 @@ internal sealed class FillContents
         return box.Clamps is null && kind != BoxKind.Cast && !(ResolvedBox.GangsOf(box) == 1 && box.Compartments.Count == 0 && (kind == BoxKind.NailOn || kind == BoxKind.CutIn));
     }
 
-    /// <summary>Receptacles for ranges and dryers need two gangs, and count for each.</summary>
-    private static int WidthsOf(DeviceKind device) => device == DeviceKind.RangeReceptacle || device == DeviceKind.DryerReceptacle ? 2 : 1;
+    /// <summary>The gangs that its devices leave, for a wide one or for one more: as few as there may be.</summary>
+    private static int GangsLeft(DeviceBox box)
+    {
+        int left = System.Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));
+        for (int i = 0; i < box.Devices.Count; i++)
+        {
+            left = IsLarge(box, i) ? 0 : left;
+        }
 
+        return left;
+    }
+
+    /// <summary>Straight-bladed receptacles of more than 20 A are wider than one gang, twisted ones aren't (common practice): of one in a box of more gangs it is taken that it needs them.</summary>
+    private static bool IsLarge(DeviceBox box, int device) =>
+        box.Devices[device] == DeviceKind.SingleReceptacle && !GangsNeeded.IsStated(box, device) && box.Rating is { } rating && ReceptacleRating.Read(rating).IsAbove(20);
+
+    /// <summary>Two allowances for each gang that a device needs to be mounted: NEC 314.16(B)(4).</summary>
     private void Yokes(DeviceBox box, bool most)
     {
+        int free = System.Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));
         for (int i = 0; i < box.Devices.Count; i++)
         {
             DeviceKind device = box.Devices[i];
-            if (device.IsOperated && (device.IsKnown || most))
+            if (device.IsOperated && (device.IsKnown || most || GangsNeeded.IsStated(box, i)))
             {
+                int widths = GangsNeeded.By(box, i);
+                if (IsLarge(box, i))
+                {
+                    widths += most && box.Gangs is null ? 1 : free;
+                    free = 0;
+                }
+
                 ConductorSize stated = i < box.Connected.Count ? box.Connected[i] : default;
-                counts[Gauges + (stated != default ? stated : most ? thickest : thinnest).Awg] += WidthsOf(device);
+                counts[Gauges + (stated != default ? stated : most ? thickest : thinnest).Awg] += widths;
             }
         }
 
-        if (most && box.Devices.Count == 0 && MayHoldMore(box))
+        // What is left is taken by one that is wider than it seems, or by one more.
+        if (most && (box.Devices.Count > 0 || MayHoldMore(box)))
         {
-            counts[Gauges + thickest.Awg] += ResolvedBox.GangsOf(box);
+            counts[Gauges + thickest.Awg] += free;
         }
     }
 

@@ -29,7 +29,9 @@ public sealed record FillLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        Judge(site.Box.Source, site.Box.Volume, "", statement);
+        // A box whose mark isn't known needs no mark if the smallest of its kind holds all that may be in it.
+        bool isRoomy = site.Box.Volume is null && site.Box.LeastVolume is { } least && BoxFill.IsCountable(site.Box.Source) && BoxFill.Most(site.Box.Source, Counting).Total <= least;
+        Judge(site.Box.Source, isRoomy ? site.Box.LeastVolume : site.Box.Volume, "", statement);
         foreach ((DeviceBox part, Volume? volume, string where) in FillCompartments.Of(site.Box.Source))
         {
             if (volume is not null)

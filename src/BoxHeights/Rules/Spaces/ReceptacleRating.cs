@@ -46,6 +46,9 @@ internal readonly struct ReceptacleRating
         return new() { Volts = volts, Amperes = amperes };
     }
 
+    /// <summary>Whether its current can be read and is more than so many amperes.</summary>
+    public bool IsAbove(int amperes) => Amperes is { } current && current > amperes;
+
     /// <summary>Whether it is within what a document counts: unknown where neither figure can be read.</summary>
     public Verdict Within(int lowestVolts, int highestVolts, Items<int> amperes) =>
         Volts is { } volts && (volts < lowestVolts || volts > highestVolts) ? Verdict.Fails

@@ -169,6 +169,7 @@ internal static class RandomDwelling
         .With((x, v) => x.WithFireProtection(v), OneOf<FireProtection>().Select(one => (FireProtection?)one))
         .With((x, v) => x.WithBoardGap(v), Maybe(Sizes))
         .With((x, v) => x.WithDeviceDepths(v), Few(Sizes))
+        .With((x, v) => x.WithDeviceGangs(v), Few(Counts))
         .With((x, v) => x.WithBackEntry(v), Gen.Elements(true, false))
         .With((x, v) => x.WithCompartments(v), Few(Compartments))
         .With((x, v) => x.WithLuminaire(v), Maybe(OneOf<LuminaireBuild>()))

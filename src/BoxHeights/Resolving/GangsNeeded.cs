@@ -1,0 +1,39 @@
+namespace BoxHeights;
+
+/// <summary>How many gangs the devices of a box need to be mounted: as stated, else as their kinds tell.</summary>
+internal static class GangsNeeded
+{
+    /// <summary>What one device needs at the least. Receptacles for ranges and dryers are wider than one gang (common practice); of a kind of one's own nothing else is known.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="device">Its place among the box's devices.</param>
+    public static int By(DeviceBox box, int device) =>
+        IsStated(box, device) ? box.DeviceGangs[device] : box.Devices[device] == DeviceKind.RangeReceptacle || box.Devices[device] == DeviceKind.DryerReceptacle ? 2 : 1;
+
+    /// <summary>Whether it is stated how many gangs one device needs.</summary>
+    public static bool IsStated(DeviceBox box, int device) => device < box.DeviceGangs.Count;
+
+    /// <summary>What all of them need side by side.</summary>
+    public static int ByAll(DeviceBox box) => Sum(box, _ => true);
+
+    /// <summary>What is wrong where they need more gangs than the box has; null where they fit. Jacks may share a plate, and covers, lights and alarms need no gang.</summary>
+    public static string? Misfit(DeviceBox box)
+    {
+        int needed = box.Gangs is null ? 0 : Sum(box, device => device.IsOperated && device != DeviceKind.DataJack && device != DeviceKind.TvJack);
+        return needed <= (box.Gangs ?? 0) ? null
+            : "it has " + Count(box.Gangs!.Value) + ", but its devices (" + string.Join(", ", box.Devices) + ") need " + needed
+                + ": which is meant? Devices that share a strap are one device, of a kind of your own";
+    }
+
+    private static string Count(int gangs) => gangs == 1 ? "1 gang" : gangs + " gangs";
+
+    private static int Sum(DeviceBox box, System.Func<DeviceKind, bool> counts)
+    {
+        int sum = 0;
+        for (int i = 0; i < box.Devices.Count; i++)
+        {
+            sum += counts(box.Devices[i]) ? By(box, i) : 0;
+        }
+
+        return sum;
+    }
+}
