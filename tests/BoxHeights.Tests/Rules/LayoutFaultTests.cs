@@ -108,10 +108,10 @@ public sealed class LayoutFaultTests
         ceiling = ceiling.WithRooms(ceiling.Rooms.Select(room => room.WithOverhead(new[] { box.WithAt(null).WithPlan(new PlanPoint(CaseFile.Inches("60"), CaseFile.Inches("60"))).WithHeight(null) })));
         foreach (Dwelling house in new[] { wall, ceiling })
         {
-            LayoutFault?[] faults = Evaluator.Evaluate(house).Findings.Select(finding => finding.Fault).Where(fault => fault is not null).ToArray();
+            LayoutFault[] faults = Evaluator.Evaluate(house).Findings.Where(finding => finding.Fault is not null).Select(finding => finding.Fault!).ToArray();
             Assert.Equal(needed is null ? 0 : 1, faults.Length);
-            Assert.All(faults, fault => Assert.Equal((LayoutFaultKind.Contradiction, "crowded"), (fault!.Kind, fault.Subject)));
-            Assert.All(faults, fault => Assert.Contains("need " + needed, fault!.Message, StringComparison.Ordinal));
+            Assert.All(faults, fault => Assert.Equal((LayoutFaultKind.Contradiction, "crowded"), (fault.Kind, fault.Subject)));
+            Assert.All(faults, fault => Assert.Contains("need " + needed, fault.Message, StringComparison.Ordinal));
         }
     }
 
