@@ -4,7 +4,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights;
 
-/// <summary>What a rule set says of a dwelling: findings, their causes and remedies, checks with margins, and what wasn't looked at.</summary>
+/// <summary>What a rule set says of a dwelling: findings, their causes and remedies, checks with margins, and what couldn't be judged.</summary>
 /// <remarks>Immutable and thread-safe. It is an aid for planning and never an approval: local codes, the authority having jurisdiction and licensed practice decide.</remarks>
 public sealed class Evaluation
 {
@@ -13,6 +13,7 @@ public sealed class Evaluation
     private readonly object grouping = new();
     private RemedyFinder? finder;
     private Items<Cause>? causes;
+    private Items<Judgement>? judgements;
     private Dictionary<(string RuleId, string Subject, LayoutFault? Fault), Cause>? causeOf;
 
     internal Evaluation(LayoutEvaluator evaluator, LayoutState state)
@@ -58,7 +59,7 @@ public sealed class Evaluation
     /// <summary>Whether something in the description can't be: whether there is a finding with a <see cref="Finding.Fault"/>. What it touches isn't judged, so that there may be violations which nobody sees.</summary>
     public bool HasFaults { get; }
 
-    /// <summary>Whether there is no finding at all. See <see cref="NotChecked"/> for what wasn't looked at.</summary>
+    /// <summary>Whether there is no finding at all. See <see cref="NotJudged"/> for what couldn't be judged, and <see cref="NotChecked"/> for what no rule looks at.</summary>
     public bool IsClean => Findings.Count == 0;
 
     /// <summary>Identifies the rows that were applied.</summary>
@@ -79,8 +80,26 @@ public sealed class Evaluation
         }
     }
 
-    /// <summary>What wasn't looked at: subjects that no rule here speaks of, and rules that lacked what they need.</summary>
-    public Items<string> NotChecked => new NotLookedAt(state).Lines();
+    /// <summary>
+    /// What every rule came to for every subject that it may be about: boxes, rooms, runs of walls and counters, outside faces, flights, storeys, the dwelling.
+    /// What isn't met or depends on something has its finding; what is met, let off, not applicable or couldn't be judged is listed too, with the reason.
+    /// </summary>
+    public Items<Judgement> Judgements
+    {
+        get
+        {
+            lock (state)
+            {
+                return judgements ??= new(JudgementList.Of(state, Findings, true));
+            }
+        }
+    }
+
+    /// <summary>What in this dwelling couldn't be judged: a line for each rule and reason, with what it is about. Rules that weigh as violations and are kept from judging have findings too.</summary>
+    public Items<string> NotJudged => CoverageText.NotJudged(Told());
+
+    /// <summary>What no rule of the set looks at, in any dwelling.</summary>
+    public Items<string> NotChecked => new(Scope.NotCoveredBy(state.Rules.Set));
 
     /// <summary>The findings about a box, a wall, a room, a storey or another part of the dwelling, and all that it holds.</summary>
     /// <param name="id">An id, or an address such as "kitchen/north".</param>
@@ -95,7 +114,7 @@ public sealed class Evaluation
             : throw new ArgumentException("The dwelling has no part \"" + id + "\": give the id of a box, room, outside face, flight or storey, or an address such as \"kitchen/north\".", nameof(id));
     }
 
-    /// <summary>The causes, remedies and what wasn't looked at, as plain text.</summary>
+    /// <summary>What couldn't be judged, the causes with their remedies, what is met, and what no rule looks at, as plain text.</summary>
     public string ToText() => EvaluationText.Of(this);
 
     /// <summary>How many findings there are, and the first of them.</summary>
@@ -103,6 +122,21 @@ public sealed class Evaluation
 
     /// <summary>Whether there was anything to judge.</summary>
     internal bool HasJudged => state.Boxes.Length + state.Spaces.Count > 0;
+
+    /// <summary>The judgements that say something, made anew each time: a report asks once.</summary>
+    internal IReadOnlyList<Judgement> Told()
+    {
+        lock (state)
+        {
+            return JudgementList.Of(state, Findings, false);
+        }
+    }
+
+    /// <summary>The rules of the set.</summary>
+    internal RuleSet Rules => state.Rules.Set;
+
+    /// <summary>The units in which findings are printed.</summary>
+    internal LengthUnits Units => state.Options.Units;
 
     /// <summary>The findings about a part, and all that it holds; empty where there is no such part.</summary>
     internal Items<Finding> About(string id)
@@ -189,7 +223,7 @@ public sealed class Evaluation
     private Check CheckOf(int box, int placement, in Place place)
     {
         StatedPlacement stated = state.SitesOf(box)[0].Placements[placement];
-        Judgement judged = SlabJudge.Judge(stated.Slabs, place);
+        Rules.Judgement judged = SlabJudge.Judge(stated.Slabs, place);
         Verdict verdict = state.VerdictOf(box, placement, place);
         List<string> disputed = [];
         foreach ((string reading, Slab[] slabs) in stated.Readings)

@@ -67,7 +67,7 @@ public sealed class AnchoredPlaceTests
     public void ThingWithoutItsPlace_IsListedAsNotChecked()
     {
         OneBox box = Behind("bedside-place", BoxPurpose.Bedside, On("bed", 10, 70).WithRight(null));
-        Assert.Contains("bedside-place: where the bed stands along its wall isn't stated (room/wall)", box.Evaluate().NotChecked);
+        Assert.Contains("bedside-place: where the bed stands along its wall isn't stated (room/wall)", box.Evaluate().NotJudged);
     }
 
     [Fact]

@@ -140,7 +140,7 @@ public sealed class BoardSeamCaseTests
     {
         OneBox box = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "board-seam") }.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor));
         Assert.Null(box.Check());
-        Assert.Contains(box.Evaluate().NotChecked, line => line.StartsWith("board-seam", StringComparison.Ordinal) && line.Contains(OneBox.WallAddress, StringComparison.Ordinal));
+        Assert.Contains(box.Evaluate().NotJudged, line => line.StartsWith("board-seam", StringComparison.Ordinal) && line.Contains(OneBox.WallAddress, StringComparison.Ordinal));
     }
 
     private static OneBox OnBoards(DistanceRange rough, Distance ceiling, Fraction[] courses, BoardDirection hung = BoardDirection.Horizontal) => new()
@@ -175,6 +175,6 @@ public sealed class BoardSeamCaseTests
         };
         OneBox at = box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor));
         Assert.Equal(expected, at.Check()?.Verdict);
-        Assert.Equal(expected is null, at.Evaluate().NotChecked.Any(line => line.StartsWith("board-seam: the wall doesn't end at a level ceiling", StringComparison.Ordinal)));
+        Assert.Equal(expected is null, at.Evaluate().NotJudged.Any(line => line.StartsWith("board-seam: the wall doesn't end at a level ceiling", StringComparison.Ordinal)));
     }
 }

@@ -53,20 +53,22 @@ public sealed class ClosetLightTests
     {
         Evaluation far = Evaluate(Closet(Light(null, In("60"), In("24"))));
         Assert.True(far.IsClean);
-        Assert.DoesNotContain(far.NotChecked, line => line.Contains("how the luminaire", StringComparison.Ordinal));
+        Assert.DoesNotContain(far.NotJudged, line => line.Contains("how the luminaire", StringComparison.Ordinal));
         Evaluation near = Evaluate(Closet(Light(null, In("60"), In("20"))));
         Assert.True(near.IsClean);
-        Assert.Contains("closet-light: how the luminaire is enclosed and listed isn't stated (square)", near.NotChecked);
+        Assert.Contains("closet-light: how the luminaire is enclosed and listed isn't stated (" + near.Dwelling.Rooms[0].Overhead[0].Id + ")", near.NotJudged);
     }
 
     [Fact]
     public void Judge_WallsThatDontCloseOrNoPlace_IsNotChecked()
     {
         Evaluation nowhere = Evaluate(Closet(Light(LuminaireBuild.Enclosed, In("60"), In("20")).WithPlan(null)));
-        Assert.Contains("closet-light: it isn't said where everything stands in plan (square)", nowhere.NotChecked);
+        Finding finding = Assert.Single(nowhere.Findings);
+        Assert.Equal((Outcome.Unknown, Severity.Violation, false), (finding.Outcome, finding.Severity, nowhere.HasViolations));
+        Assert.Equal(finding.Subject + ": not judged, it isn't said where everything stands in plan, must be ", finding.Message[..(finding.Message.IndexOf("must be ", StringComparison.Ordinal) + 8)]);
         Room open = new SquareRoom { Kind = RoomKind.Closet, Overhead = [Light(LuminaireBuild.Enclosed, In("60"), In("20"))] }.Build();
         Evaluation evaluation = Evaluate(new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { open.WithWalls(new[] { open.Walls[0] }) }));
-        Assert.Contains("closet-light: its walls don't close (square)", evaluation.NotChecked);
+        Assert.Contains("closet-light: its walls don't close (" + open.Overhead[0].Id + ")", evaluation.NotJudged);
     }
 
     [Fact]

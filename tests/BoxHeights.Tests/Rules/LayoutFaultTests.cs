@@ -254,7 +254,7 @@ public sealed class LayoutFaultTests
     {
         Evaluation evaluation = AssertFinds(House(wall => wall.Add(box)), kind, box.Id, words);
         Assert.DoesNotContain(evaluation.Checks, check => check.Subject == box.Id);
-        Assert.Contains(evaluation.NotChecked, line => line.Contains("(" + box.Id + ")", StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, line => line.Contains("(" + box.Id + ")", StringComparison.Ordinal));
     }
 
     private static Evaluation AssertFinds(Dwelling dwelling, LayoutFaultKind kind, string subject, string words, bool othersAreJudged = true)

@@ -108,8 +108,8 @@ public sealed class RatedTotalTests
     public void InProportion_HeightNotStated_IsNotChecked()
     {
         Evaluation evaluation = new LayoutEvaluator(InProportion).Evaluate(House(Squares(2, In("10")), In("60"), null));
-        Assert.True(evaluation.IsClean);
-        Assert.Contains("rated-total: how high its walls are isn't stated (room)", evaluation.NotChecked);
+        Assert.Equal("how high its walls are isn't stated", Assert.Single(evaluation.Findings).NotJudgedBecause);
+        Assert.Contains("rated-total: how high its walls are isn't stated (" + evaluation.Findings[0].Subject + ")", evaluation.NotJudged);
     }
 
     // Every set of boxes that a strip of 100 ft² holds whole, tried one by one; the area under a slope summed in fractions over whole inches.

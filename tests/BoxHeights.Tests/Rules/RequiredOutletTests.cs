@@ -25,7 +25,7 @@ public sealed class RequiredOutletTests
                 Evaluation evaluation = Evaluate(edition, row["rule"], House(row["what"], off));
                 bool lacks = gap ? !beyond : beyond;
                 Assert.True((evaluation.Findings.Count == 1 && evaluation.Findings[0].Outcome == Outcome.Fails) == lacks && evaluation.Findings.Count <= 1,
-                    string.Join(",", row.Values) + " at " + off + ": " + string.Join("\n", evaluation.Findings.Select(one => one.Message).Concat(evaluation.NotChecked)));
+                    string.Join(",", row.Values) + " at " + off + ": " + string.Join("\n", evaluation.Findings.Select(one => one.Message).Concat(evaluation.NotJudged)));
             }
 
             Citation citation = RuleSets.UnitedStatesOutlets(edition).Find(row["rule"]).Citation;
@@ -182,10 +182,10 @@ public sealed class RequiredOutletTests
         SquareRoom room = new() { Kind = new RoomKind(kind), North = [SquareRoom.Box("thermostat", "thermostat", In("40"), In("60"))] };
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, rule, room.House());
         Assert.True(evaluation.IsClean);
-        Assert.Contains(evaluation.NotChecked, one => one.StartsWith(rule + ": no ", StringComparison.Ordinal) && one.EndsWith("is described in the dwelling (square)", StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, one => one.StartsWith(rule + ": no ", StringComparison.Ordinal) && one.EndsWith("is described in the dwelling (square)", StringComparison.Ordinal));
         evaluation = Evaluate(NecEdition.Nec2023, rule, (room with { North = [] }).House());
         Assert.True(evaluation.IsClean);
-        Assert.Contains(rule + ": no box is described there (square)", evaluation.NotChecked);
+        Assert.Contains(rule + ": no box is described there (square)", evaluation.NotJudged);
     }
 
     [Theory]

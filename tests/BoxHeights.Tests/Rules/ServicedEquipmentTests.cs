@@ -18,7 +18,7 @@ public sealed class ServicedEquipmentTests
     {
         Evaluation evaluation = Indoors.Evaluate(new SquareRoom { Kind = RoomKind.Utility, North = [Switch] }.House());
         Assert.True(evaluation.IsClean);
-        Assert.DoesNotContain(evaluation.NotChecked, line => line.StartsWith("hvac-receptacle:", StringComparison.Ordinal));
+        Assert.DoesNotContain(evaluation.NotJudged, line => line.StartsWith("hvac-receptacle:", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public sealed class ServicedEquipmentTests
         Dwelling house = new SquareRoom { Kind = new RoomKind(at), Fixtures = [Furnace], North = [Switch] }.House(WithReceptacle(new RoomKind(other), "ground"));
         Evaluation evaluation = Indoors.Evaluate(house);
         Assert.Equal(silent, evaluation.IsClean);
-        Assert.Equal(silent, evaluation.NotChecked.Any(line => line.StartsWith("hvac-receptacle: how far", StringComparison.Ordinal)));
+        Assert.Equal(silent, evaluation.NotJudged.Any(line => line.StartsWith("hvac-receptacle: how far", StringComparison.Ordinal)));
     }
 
     // 25 ft is straight, across the room: 300 in is 180 by 240 (3-4-5), from the corner of the furnace 180 in from the west wall and 28 in out.
@@ -88,7 +88,7 @@ public sealed class ServicedEquipmentTests
         Assert.True(Outdoors.Evaluate(Assert.IsType<AddBox>(Assert.Single(finding.Remedies)).ApplyTo(house)).IsClean);
         Evaluation silent = Outdoors.Evaluate(house.WithOutside(new[] { side, back.WithStorey("ground") }));
         Assert.True(silent.IsClean);
-        Assert.Contains(silent.NotChecked, line => line.StartsWith("outdoor-unit-receptacle: how far", StringComparison.Ordinal));
+        Assert.Contains(silent.NotJudged, line => line.StartsWith("outdoor-unit-receptacle: how far", StringComparison.Ordinal));
     }
 
     private static DeviceBox Switch => SquareRoom.Box("switch", "switch", In("100"), In("46")).WithId("switch");

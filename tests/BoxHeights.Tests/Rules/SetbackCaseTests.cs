@@ -54,7 +54,7 @@ public sealed class SetbackCaseTests
         Assert.Null((box with { Box = box.Box.WithSurface(BoxSurface.Cabinet) }).Check());
         Evaluation bare = (box with { Wall = wall => wall }).Evaluate();
         Assert.Empty(bare.Checks);
-        Assert.Contains(bare.NotChecked, line => line.StartsWith("box-setback: how thick the board is", StringComparison.Ordinal));
+        Assert.Contains(bare.NotJudged, line => line.StartsWith("box-setback: how thick the board is", StringComparison.Ordinal));
     }
 
     // 1/2 board, 1/8 bed: how thick the tile is, or whether a panel burns, matters only where it turns the verdict.

@@ -70,7 +70,7 @@ public sealed class SpacingUnknownTests
         Finding finding = Assert.Single(evaluation.Findings);
         Assert.Equal(CaseFile.Inches("28"), finding.Measured.AsDistance());
         Assert.Equal(["next-space"], finding.DisputedBy);
-        Assert.Contains(evaluation.NotChecked, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
     }
 
     // Two rooms of one storey; the floors aren't chosen. What is found of the first room's boxes for that reason is no reason to withhold the second's.
@@ -97,8 +97,8 @@ public sealed class SpacingUnknownTests
     public void RoomWithoutWalls_IsNotJudged()
     {
         Evaluation evaluation = Walls.Evaluate(RoomSketch.House("bedroom", []));
-        Assert.True(evaluation.IsClean);
-        Assert.Contains(evaluation.NotChecked, line => line.StartsWith("wall-outlets: its walls aren't described", System.StringComparison.Ordinal));
+        Finding finding = Assert.Single(evaluation.Findings);
+        Assert.Equal(("wall-outlets", "room", Outcome.Unknown, "its walls aren't described"), (finding.RuleId, finding.Subject, finding.Outcome, finding.NotJudgedBecause));
     }
 
     [Fact]
@@ -106,7 +106,7 @@ public sealed class SpacingUnknownTests
     {
         Evaluation silent = Walls.Evaluate(RoomSketch.House("bedroom", ["144", "144"]));
         Assert.True(silent.IsClean);
-        Assert.Contains(silent.NotChecked, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
+        Assert.Contains(silent.NotJudged, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
         Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["145", "144"])).Findings);
         Assert.Equal(CaseFile.Inches("1"), finding.Measured.AsDistance());
     }
@@ -157,8 +157,8 @@ public sealed class SpacingUnknownTests
 
         Evaluation silent = halls.Evaluate(Two("119", "hall"));
         Assert.True(silent.IsClean);
-        Assert.Contains(silent.NotChecked, line => line.StartsWith("hall-outlet: it goes on into another passage", System.StringComparison.Ordinal));
-        Assert.DoesNotContain(halls.Evaluate(Two("119", "living-room")).NotChecked, line => line.Contains("goes on", System.StringComparison.Ordinal));
+        Assert.Contains(silent.NotJudged, line => line.StartsWith("hall-outlet: it goes on into another passage", System.StringComparison.Ordinal));
+        Assert.DoesNotContain(halls.Evaluate(Two("119", "living-room")).NotJudged, line => line.Contains("goes on", System.StringComparison.Ordinal));
         Finding open = Assert.Single(halls.Evaluate(Two("120", "hall")).Findings);
         Assert.Equal((Outcome.Unknown, Facts.ServedFromOutside), (open.Outcome, open.Needs));
         Assert.Equal(Outcome.Fails, Assert.Single(halls.Evaluate(Two("120", "living-room")).Findings).Outcome);
@@ -170,7 +170,7 @@ public sealed class SpacingUnknownTests
         string[] walls = ["200", "40", "80 turn:-90", "60", "40", "60 turn:-90", "80", "40"];
         Evaluation evaluation = new LayoutEvaluator(SpacingCaseTests.Only("us", "hall-outlet", 2023)).Evaluate(RoomSketch.House("hall", walls));
         Assert.True(evaluation.IsClean);
-        Assert.Contains(evaluation.NotChecked, line => line.StartsWith("hall-outlet: its walls don't describe a passage of one way", System.StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, line => line.StartsWith("hall-outlet: its walls don't describe a passage of one way", System.StringComparison.Ordinal));
     }
 
     [Fact]
@@ -178,8 +178,9 @@ public sealed class SpacingUnknownTests
     {
         LayoutEvaluator islands = new(SpacingCaseTests.Only("us", "island-outlets", 2020));
         Evaluation evaluation = islands.Evaluate(RoomSketch.House("kitchen", ["300"], ["peninsula 20 60 36 120"], ["on-island 28 62 36"]));
-        Assert.True(evaluation.IsClean);
-        Assert.Contains(evaluation.NotChecked, line => line.StartsWith("island-outlets: what s1 joins isn't described", System.StringComparison.Ordinal));
+        Finding open = Assert.Single(evaluation.Findings);
+        Assert.Equal(("room/s1", Outcome.Unknown), (open.Subject, open.Outcome));
+        Assert.StartsWith("what s1 joins isn't described", open.NotJudgedBecause, System.StringComparison.Ordinal);
         Finding end = Assert.Single(islands.Evaluate(RoomSketch.House("kitchen", ["300 kitchen:0:100"], ["peninsula 20 26 36 80"], ["on-island 28 40 36"])).Findings);
         Assert.StartsWith("room/s2 outer end: no outlet that serves its top within 24 in of its outer end", end.Message, System.StringComparison.Ordinal);
     }

@@ -89,7 +89,7 @@ public sealed class StairRuleTests
             .Append(new Room("study", RoomKind.Office, "high").WithWalls(new[] { new Wall("w", CaseFile.Inches("100")).WithBoxes(new[] { Switch("study-switch") }) }))));
         Evaluation evaluation = new LayoutEvaluator(Code).Evaluate(house);
         Assert.Equal(["anywhere-on-that-floor"], Assert.Single(evaluation.Findings).DisputedBy);
-        Assert.Contains(evaluation.NotChecked, line => line.Contains("no room with boxes is described at the stair on \"low\"", System.StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, line => line.Contains("no room with boxes is described at the stair on \"low\"", System.StringComparison.Ordinal));
     }
 
     // The landing's only wall is 90 in long; a door from 20 to 52 in swings over what is left of it.
@@ -114,7 +114,7 @@ public sealed class StairRuleTests
     {
         Evaluation evaluation = new LayoutEvaluator(Code).Evaluate(House(Stair, [], []));
         Assert.Empty(evaluation.Findings);
-        Assert.Contains(evaluation.NotChecked, line => line.ToString()!.Contains("no room with boxes is described at the stair on \"high\"", System.StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, line => line.ToString()!.Contains("no room with boxes is described at the stair on \"high\"", System.StringComparison.Ordinal));
     }
 
     // Cut for 3/4 in at the foot: with x laid there the first riser is x − 3/4 lower, or higher, than the others.

@@ -46,7 +46,7 @@ public sealed class UnknownKindTests
         house.Add(new Storey("first"));
         WallBuilder wall = house.Room("room", new RoomKind("kichen"), "first").Wall("north", CaseFile.Inches("144"));
         wall.Add(new DeviceBox("b", new BoxPurpose("swich")).WithAt(CaseFile.Inches("60"))).Add(new DeviceBox("a", new BoxPurpose("swich")).WithAt(CaseFile.Inches("30")));
-        Items<string> said = new LayoutEvaluator(Rules).Evaluate(house.With(one => one.WithOccupancy(new Occupancy("one-famly"))).Build()).NotChecked;
+        Items<string> said = new LayoutEvaluator(Rules).Evaluate(house.With(one => one.WithOccupancy(new Occupancy("one-famly"))).Build()).NotJudged;
         Assert.Contains("purpose \"swich\" isn't known here: is \"switch\" meant? (a, b)", said);
         Assert.Contains("room kind \"kichen\" isn't known here: is \"kitchen\" meant? (room)", said);
         Assert.Contains("occupancy \"one-famly\" isn't known here: is \"one-family\" meant? (house)", said);
@@ -78,6 +78,6 @@ public sealed class UnknownKindTests
     private static string[] Said(Func<DeviceBox, DeviceBox> change, Func<Room, Room>? room = null, RuleSet? rules = null)
     {
         OneBox one = new() { Rules = rules ?? Rules, Room = room ?? (same => same) };
-        return (one with { Box = change(one.Box.WithHeight(BoxHeight.Parse("16 in to top above subfloor"))) }).Evaluate().NotChecked.ToArray();
+        return (one with { Box = change(one.Box.WithHeight(BoxHeight.Parse("16 in to top above subfloor"))) }).Evaluate().NotJudged.ToArray();
     }
 }

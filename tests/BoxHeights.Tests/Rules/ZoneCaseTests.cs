@@ -22,7 +22,7 @@ public sealed class ZoneCaseTests
             {
                 Evaluation evaluation = new LayoutEvaluator(rules).Evaluate(House(row, off));
                 string said = evaluation.Findings.Count == 0 ? "passes" : evaluation.Findings[0].Outcome == Outcome.Fails ? "fails" : "unknown";
-                Assert.True(row[column] == said, string.Join(",", row.Values) + ": " + column + " " + said + " " + string.Join("\n", evaluation.Findings.Select(finding => finding.Message).Concat(evaluation.NotChecked)));
+                Assert.True(row[column] == said, string.Join(",", row.Values) + ": " + column + " " + said + " " + string.Join("\n", evaluation.Findings.Select(finding => finding.Message).Concat(evaluation.NotJudged)));
             }
         }
     }
@@ -110,16 +110,16 @@ public sealed class ZoneCaseTests
         Fixture tub = SquareRoom.Against("tub", FixtureKind.Tub, "north", In("0"), In("60"), In("30")).WithScreen("none");
         Room room = new SquareRoom { Wide = In("60"), Deep = In("60"), Fixtures = [tub], North = [SquareRoom.Box("gfci-receptacle", "bath", In("30"), In("44"))] }.Build();
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "tub-receptacle", new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { room.WithWalls(new[] { room.Walls[0] }) }));
-        Assert.True(evaluation.IsClean);
-        Assert.Contains("tub-receptacle: its walls don't close, so that it may be larger than the zone (square/north)", evaluation.NotChecked);
+        Assert.Equal(Outcome.Unknown, Assert.Single(evaluation.Findings).Outcome);
+        Assert.Contains("tub-receptacle: its walls don't close, so that it may be larger than the zone (square/north)", evaluation.NotJudged);
     }
 
     [Fact]
     public void TubOfNoPlace_IsListedAsNotJudged()
     {
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "tub-receptacle", new SquareRoom { Fixtures = [new("tub", FixtureKind.Tub)], North = [SquareRoom.Box("gfci-receptacle", "bath", In("30"), In("44"))] }.House());
-        Assert.True(evaluation.IsClean);
-        Assert.Contains("tub-receptacle: it isn't said where everything stands in plan (square/north)", evaluation.NotChecked);
+        Assert.Equal(Outcome.Unknown, Assert.Single(evaluation.Findings).Outcome);
+        Assert.Contains("tub-receptacle: it isn't said where everything stands in plan (square/north)", evaluation.NotJudged);
     }
 
     // A stub wall as deep as the tub stands between: what is behind it isn't in the zone.

@@ -42,7 +42,7 @@ public sealed class UnstatedBoardTests
     {
         Evaluation evaluation = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "board-seam") }.At(BoxHeight.ToCenter(CaseFile.Inches("48-1/2"), Datum.Subfloor)).Evaluate();
         Assert.True(evaluation.IsClean);
-        Assert.Contains(evaluation.NotChecked, what => what.StartsWith("board-seam", System.StringComparison.Ordinal) && what.Contains(OneBox.WallAddress, System.StringComparison.Ordinal));
+        Assert.Contains(evaluation.NotJudged, what => what.StartsWith("board-seam", System.StringComparison.Ordinal) && what.Contains(OneBox.WallAddress, System.StringComparison.Ordinal));
     }
 
     private static bool Straddles(string rough, string ceiling, string center, string tall, string? courses)

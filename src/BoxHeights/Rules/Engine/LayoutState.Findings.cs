@@ -16,6 +16,7 @@ internal sealed partial class LayoutState
         for (int i = 0; i < Boxes.Length; i++)
         {
             CollectOwn(i, findings);
+            CollectNotJudged(i, findings);
         }
 
         foreach (List<Finding>? list in groupFindings)
@@ -33,6 +34,7 @@ internal sealed partial class LayoutState
     public void CollectAround(int box, List<Finding> findings)
     {
         CollectOwn(box, findings);
+        CollectNotJudged(box, findings);
         foreach (int companion in CompanionsOf(box))
         {
             if (companion != box)
@@ -54,7 +56,7 @@ internal sealed partial class LayoutState
 
     public bool HasFindingsAround(int box)
     {
-        bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) > 0;
+        bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) + NotJudgedOf(box) > 0;
         foreach (int companion in CompanionsOf(box))
         {
             any |= CountOf(placementFindings[companion]) > 0;
@@ -78,6 +80,40 @@ internal sealed partial class LayoutState
         && Boxes[box].TryAlong(Options.Catalog, out Distance along) && along == AtOf(box);
 
     private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;
+
+    /// <summary>How many rules about its place that weigh as a violation couldn't be held to a box. What a limit lacks is a fact of the box that may be left out: that is told, and no finding.</summary>
+    private int NotJudgedOf(int box)
+    {
+        int count = 0;
+        if (sites[box].Length > 0)
+        {
+            foreach ((Rule rule, _) in sites[box][0].NotJudged)
+            {
+                count += IsBlocked(rule) ? 1 : 0;
+            }
+        }
+
+        return count;
+    }
+
+    /// <summary>Rules that weigh as a violation and couldn't be held to a box. What a trial brings or clears isn't asked of them: no move mends a description.</summary>
+    private void CollectNotJudged(int box, List<Finding> findings)
+    {
+        if (NotJudgedOf(box) == 0)
+        {
+            return;
+        }
+
+        foreach ((Rule rule, string why) in sites[box][0].NotJudged)
+        {
+            if (IsBlocked(rule))
+            {
+                findings.Add(new(this, rule, box, why));
+            }
+        }
+    }
+
+    private static bool IsBlocked(Rule rule) => rule is PlacementRule { Severity: Severity.Violation };
 
     /// <summary>The findings of one box by itself.</summary>
     public void CollectOwn(int box, List<Finding> findings)

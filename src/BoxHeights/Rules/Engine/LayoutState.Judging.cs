@@ -34,7 +34,7 @@ internal sealed partial class LayoutState
         int found = Faults.Count;
         for (int i = 0; i < at.Length; i++)
         {
-            found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]);
+            found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]) + NotJudgedOf(i);
         }
 
         for (int g = 0; g < Groups.Count; g++)

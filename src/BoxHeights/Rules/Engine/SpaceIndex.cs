@@ -176,7 +176,6 @@ internal sealed class SpaceIndex
     internal sealed class Judged(SpaceRule rule, SpaceView view)
     {
         private readonly SpaceStatement statement = new();
-        private readonly List<string> notJudged = [];
 
         public SpaceRule Rule { get; } = rule;
 
@@ -187,44 +186,58 @@ internal sealed class SpaceIndex
         /// <summary>Whether a box of it was added or set anew since it was judged.</summary>
         public bool IsStale { get; set; }
 
-        /// <summary>Why it couldn't be judged, or not in every part; empty when it was.</summary>
-        public IReadOnlyList<string> NotJudged => notJudged;
-
         /// <summary>Judges it from where its boxes are now.</summary>
         /// <returns>How many findings there are.</returns>
         public int Judge(LayoutState state)
         {
             Findings.Clear();
-            notJudged.Clear();
             IsStale = false;
-            if (View.HasBrokenParts)
+            Say(statement);
+            foreach (OpenPart open in statement.Open)
             {
-                notJudged.Add("a fault of the description keeps it from being judged");
-                return 0;
+                // A fault of the space itself is a finding, and says why.
+                if (open.Blocks && Rule.Severity == Severity.Violation && !state.Faults.Exists(fault => fault.Subject == View.Id))
+                {
+                    Findings.Add(new(state, Rule, SpaceAnswer.Of(open, View.Id), default));
+                }
             }
 
-            statement.Clear();
+            foreach (SpaceAnswer answer in statement.Answers)
+            {
+                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
+            }
+
+            return Findings.Count;
+        }
+
+        /// <summary>All that it says from where boxes are now, what is met too.</summary>
+        public SpaceStatement SayAll()
+        {
+            SpaceStatement all = new() { TellsAll = true };
+            Say(all);
+            return all;
+        }
+
+        private void Say(SpaceStatement to)
+        {
+            to.Clear();
+            if (View.HasBrokenParts)
+            {
+                // The fault is a finding itself.
+                to.LeavesOpen("a fault of the description keeps it from being judged");
+                return;
+            }
+
             try
             {
-                Rule.Judge(View, statement);
-                for (int i = 0; i < statement.Open.Count; i++)
-                {
-                    notJudged.Add(statement.Open[i].Reason);
-                }
-
-                foreach (SpaceAnswer answer in statement.Answers)
-                {
-                    Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
-                }
+                Rule.Judge(View, to);
             }
             catch (OverflowException)
             {
                 // What can't be added up any more is no measure of a house, and the rest goes on.
-                Findings.Clear();
-                notJudged.Add("a measure in it is larger than anything in a house");
+                to.Clear();
+                to.NotJudged("a measure in it is larger than anything in a house");
             }
-
-            return Findings.Count;
         }
 
         /// <summary>The readings of the rule's text under which something that fails would be met, from where boxes are now.</summary>
@@ -235,7 +248,7 @@ internal sealed class SpaceIndex
             {
                 SpaceStatement other = new();
                 ((SpaceRule)reading.Rule).Judge(View, other);
-                if (other.Meets(subject, statement))
+                if (other.IsMet(subject, statement))
                 {
                     disputed.Add(reading.Id);
                 }

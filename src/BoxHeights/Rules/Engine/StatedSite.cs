@@ -7,7 +7,7 @@ internal sealed class StatedSite
 {
     private Stretches? stretches;
 
-    public StatedSite(PlacementSite site, Level? anchor, DistanceRange? nosing, StatedPlacement[] placements, StatedLimit[] limits, (string Rule, string Why)[] notJudged)
+    public StatedSite(PlacementSite site, Level? anchor, DistanceRange? nosing, StatedPlacement[] placements, StatedLimit[] limits, (Rule Rule, string Why)[] notJudged)
     {
         Site = site;
         Anchor = anchor;
@@ -32,7 +32,7 @@ internal sealed class StatedSite
 
     public StatedLimit[] Limits { get; }
 
-    public (string Rule, string Why)[] NotJudged { get; }
+    public (Rule Rule, string Why)[] NotJudged { get; }
 
     /// <summary>Whether the center's height above the storey's subfloor can be told from the stick's reading.</summary>
     public bool HasCenter { get; }

@@ -12,7 +12,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     private readonly LimitStatement limited = new();
     private readonly List<StatedPlacement> placements = [];
     private readonly List<StatedLimit> limits = [];
-    private readonly List<(string Rule, string Why)> notJudged = [];
+    private readonly List<(Rule Rule, string Why)> notJudged = [];
 
     /// <summary>What the rules state for a box whose height is measured to an edge from a datum.</summary>
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
@@ -73,7 +73,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
 
             if (placed.NotJudgedBecause is { } why)
             {
-                notJudged.Add((rule.Id, why));
+                notJudged.Add((rule, why));
             }
             else if (placed.Take() is { Length: > 0 } slabs)
             {
@@ -92,7 +92,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             rule.State(site, limited);
             if (limited.NotJudgedBecause is { } why)
             {
-                notJudged.Add((rule.Id, why));
+                notJudged.Add((rule, why));
             }
             else if (limited.Take() is { Length: > 0 } cases)
             {

@@ -58,7 +58,7 @@ public sealed class PlacementStatement
         }
     }
 
-    /// <summary>The rule says nothing here, because something that it needs isn't described at all.</summary>
+    /// <summary>The rule can't be judged here, because something that it needs isn't described at all. Of a rule that weighs as a violation that is a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     public void NotJudged(string reason) => NotJudgedBecause = reason;
 

@@ -173,6 +173,8 @@ public sealed class ProvisionGroup
 /// <summary>Takes what a provision rule states about a group.</summary>
 public sealed class ProvisionStatement
 {
+    internal const string NoPlace = "where it is along its wall isn't stated";
+
     internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<string>? because)
     {
         public int Index { get; } = index;
@@ -189,6 +191,10 @@ public sealed class ProvisionStatement
     }
 
     private readonly List<Answer> answers = [];
+    private readonly List<(int Index, string Reason)> open = [];
+
+    /// <summary>The boxes that couldn't be judged, and why.</summary>
+    internal IReadOnlyList<(int Index, string Reason)> Open => open;
 
     internal int Count => answers.Count;
 
@@ -213,6 +219,29 @@ public sealed class ProvisionStatement
         answers.Add(new(index, verdict, measured, allowed, needs, because));
     }
 
+    /// <summary>A box can't be held to the rule, because something that it needs isn't described.</summary>
+    /// <param name="index">The box in its group.</param>
+    /// <param name="reason">What isn't described, in one phrase.</param>
+    public void NotJudged(int index, string reason) => open.Add((index, reason));
+
+    /// <summary>The rule isn't about this group after all: what it asks nothing of isn't met.</summary>
+    public void NotAboutThis() => IsSilent = true;
+
+    /// <summary>Whether the rule isn't about the group.</summary>
+    internal bool IsSilent { get; private set; }
+
+    /// <summary>Takes down the boxes of which it isn't known where they are along their wall.</summary>
+    internal void LeavesUnplaced(ProvisionGroup group)
+    {
+        for (int i = 0; group.Count > 1 && i < group.Count; i++)
+        {
+            if (!group.TryAlong(i, out _, out _))
+            {
+                NotJudged(i, NoPlace);
+            }
+        }
+    }
+
     /// <summary>Where the center of any box of the group may go without making the answer worse, above the storey's subfloor.</summary>
     /// <param name="centers">The heights.</param>
     public void KeepWithin(in DistanceSet centers) => Keep = centers;
@@ -223,6 +252,8 @@ public sealed class ProvisionStatement
     internal void Clear()
     {
         answers.Clear();
+        open.Clear();
+        IsSilent = false;
         Keep = DistanceSet.All;
     }
 }

@@ -58,12 +58,19 @@ public enum SpaceKind
 public sealed class SpaceStatement
 {
     private readonly List<SpaceAnswer> answers = [];
-    private readonly List<(string Reason, string? Subject)> open = [];
+    private readonly List<OpenPart> open = [];
+    private readonly List<(string Subject, string Address, string? LetOffBecause)> met = [];
 
-    internal IReadOnlyList<SpaceAnswer> Answers => answers;
+    /// <summary>Whether what is met is taken down too: only where somebody asks for it, so that judging again and again allocates nothing.</summary>
+    internal bool TellsAll { get; init; }
+
+    internal List<SpaceAnswer> Answers => answers;
 
     /// <summary>Why the rule couldn't be judged, or not in every part.</summary>
-    internal IReadOnlyList<(string Reason, string? Subject)> Open => open;
+    internal List<OpenPart> Open => open;
+
+    /// <summary>What is met, or let off; empty unless <see cref="TellsAll"/>.</summary>
+    internal List<(string Subject, string Address, string? LetOffBecause)> Met => met;
 
     /// <summary>Something isn't met, or may not be.</summary>
     /// <param name="subject">What it is about, by a name that stays while boxes move: a room's id, a stretch of wall.</param>
@@ -94,25 +101,69 @@ public sealed class SpaceStatement
     internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<string> what) =>
         answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, default) { Moved = box });
 
-    /// <summary>The rule says nothing here, because something that it needs isn't described at all.</summary>
+    /// <summary>Something was looked at and is met. A rule that says nothing of its subject counts as not about it, and never as met.</summary>
+    /// <param name="subject">What is met, by the name that a finding about it would have.</param>
+    /// <param name="address">The room or wall that it belongs to.</param>
+    public void Meets(string subject, string address)
+    {
+        if (TellsAll)
+        {
+            met.Add((subject, address, null));
+        }
+    }
+
+    /// <summary>A run was looked at and is met: named only where somebody asks.</summary>
+    internal void Meets(Run run, LengthUnits units)
+    {
+        if (TellsAll)
+        {
+            met.Add((run.NameIn(units), run.Stretches[0].Address, null));
+        }
+    }
+
+    /// <summary>A run isn't met, and is let off.</summary>
+    internal void LetsOff(Run run, LengthUnits units, string because)
+    {
+        if (TellsAll)
+        {
+            met.Add((run.NameIn(units), run.Stretches[0].Address, because));
+        }
+    }
+
+    /// <summary>The rule can't be judged, because something that it needs isn't described, or can't be. Of a rule that weighs as a violation that is a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, or not in every part, by the name that a finding about it has; null where nothing here is.</param>
-    public void NotJudged(string reason, string? subject = null) => open.Add((reason, subject));
+    public void NotJudged(string reason, string? subject = null) => open.Add(new(reason, subject, true));
+
+    /// <summary>The rule isn't judged, because nothing of what it is about is described, or because no description could tell: that is told, but is no finding.</summary>
+    /// <param name="reason">What isn't described, in one phrase.</param>
+    /// <param name="subject">What alone isn't judged, by the name that a finding about it has; null where nothing here is.</param>
+    public void LeavesOpen(string reason, string? subject = null) => open.Add(new(reason, subject, false));
 
     /// <summary>Whether something that another reading finds is met here: nothing is found of it, and nothing more of it is left open.</summary>
-    internal bool Meets(string subject, SpaceStatement reading) =>
+    internal bool IsMet(string subject, SpaceStatement reading) =>
         !answers.Exists(answer => answer.Subject == subject) && open.TrueForAll(one => (one.Subject is { } only && only != subject) || reading.open.Contains(one));
 
     internal void Clear()
     {
         answers.Clear();
         open.Clear();
+        met.Clear();
     }
 }
+
+/// <summary>Something that a space rule couldn't judge, and whether that keeps it from saying what it was asked.</summary>
+internal readonly record struct OpenPart(string Reason, string? Subject, bool Blocks);
 
 /// <summary>One thing that a space rule found.</summary>
 internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Items<PlacedBox> Cure)
 {
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }
+
+    /// <summary>Why nothing could be judged; null where something was.</summary>
+    public string? NotJudgedBecause { get; init; }
+
+    /// <summary>Of what couldn't be judged.</summary>
+    public static SpaceAnswer Of(OpenPart open, string space) => new(open.Subject ?? space, space, Verdict.Unknown, default, default, () => open.Reason, Facts.None, default) { NotJudgedBecause = open.Reason };
 }

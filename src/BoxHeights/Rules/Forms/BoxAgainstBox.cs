@@ -20,6 +20,8 @@ public enum BoxPairs
 /// </remarks>
 public sealed record BoxAgainstBox : ProvisionRule
 {
+    private const string NoDepth = "how deep the wall, its board or one of the boxes is isn't stated";
+
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -46,17 +48,23 @@ public sealed record BoxAgainstBox : ProvisionRule
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)
     {
+        statement.LeavesUnplaced(group);
         List<Overlap>? found = null;
         for (int i = 1; i < group.Count; i++)
         {
             for (int j = 0; j < i; j++)
             {
-                Verdict verdict = Judge(group, i, j, out Distance between, out Facts needs);
-                if (verdict != Verdict.Passes)
+                Verdict? verdict = Judge(group, i, j, out Distance between, out Facts needs);
+                if (verdict is null)
+                {
+                    statement.NotJudged(i, NoDepth);
+                    statement.NotJudged(j, NoDepth);
+                }
+                else if (verdict != Verdict.Passes)
                 {
                     (int subject, int other) = Reported(group, i, j);
                     Overlap overlap = Of(found ??= [], subject);
-                    overlap.Add(group, other, between, verdict, needs);
+                    overlap.Add(group, other, between, verdict.Value, needs);
                 }
             }
         }
@@ -77,8 +85,8 @@ public sealed record BoxAgainstBox : ProvisionRule
         }
     }
 
-    /// <summary>What is said of a pair, and how far apart their centers have to be in height where they are along the wall.</summary>
-    private Verdict Judge(ProvisionGroup group, int i, int j, out Distance between, out Facts needs)
+    /// <summary>What is said of a pair, and how far apart their centers have to be in height where they are along the wall; null where nothing can be said.</summary>
+    private Verdict? Judge(ProvisionGroup group, int i, int j, out Distance between, out Facts needs)
     {
         needs = Facts.None;
         between = Distance.Zero;
@@ -100,10 +108,10 @@ public sealed record BoxAgainstBox : ProvisionRule
 
         bool mayMeet = above.From < between && -between < above.To;
         bool meet = -between < above.From && above.To < between;
-        Verdict deep = !mayMeet ? Verdict.Passes : Pairs == BoxPairs.BackToBack ? Depths(group, i, j) : Verdict.Fails;
-        if (deep == Verdict.Passes)
+        Verdict? deep = !mayMeet ? Verdict.Passes : Pairs == BoxPairs.BackToBack ? Depths(group, i, j) : Verdict.Fails;
+        if (deep is null or Verdict.Passes)
         {
-            return Verdict.Passes;
+            return deep;
         }
 
         needs = (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (meet ? Facts.None : group.NeedsOf(i) | group.NeedsOf(j) | group.TapeOf(i) | group.TapeOf(j));
@@ -136,19 +144,21 @@ public sealed record BoxAgainstBox : ProvisionRule
         return false;
     }
 
-    /// <summary>Whether two boxes that lie behind one another have room in the wall together.</summary>
-    private static Verdict Depths(ProvisionGroup group, int i, int j)
+    /// <summary>Whether two boxes that lie behind one another have room in the wall together; null where what would tell isn't stated.</summary>
+    private static Verdict? Depths(ProvisionGroup group, int i, int j)
     {
         if (CavityOf(group.SurfaceOf(i).Wall!, group.SurfaceOf(j).Wall!) is not { } cavity
             || !CavityReach.TryOf(group.BoxOf(i), group.SurfaceOf(i), out DistanceRange one) || !CavityReach.TryOf(group.BoxOf(j), group.SurfaceOf(j), out DistanceRange other))
         {
-            return Verdict.Passes;
+            return null;
         }
 
         DistanceRange together = one + other;
         bool oneIsStated = group.BoxOf(i).Size.Depth is not null || group.BoxOf(j).Size.Depth is not null;
         bool boardsAreStated = group.SurfaceOf(i).BoardThickness is not null && group.SurfaceOf(j).BoardThickness is not null;
-        return together.From > cavity ? Verdict.Fails : together.To > cavity && oneIsStated && boardsAreStated ? Verdict.Unknown : Verdict.Passes;
+        return together.From > cavity ? Verdict.Fails : together.To <= cavity ? Verdict.Passes
+            : oneIsStated && boardsAreStated ? Verdict.Unknown
+            : null;
     }
 
     /// <summary>The wall is one: where its faces say different things of it, the narrower.</summary>

@@ -44,8 +44,14 @@ public sealed record ClosetLight : SpaceRule
         foreach (SpaceBox box in space.Boxes)
         {
             LuminaireBuild? build = BuildOf(box.Traits);
-            if (box.Traits.Surface != BoxSurface.Ceiling || !Scope.Covers(box.Traits, box.Room) || build == LuminaireBuild.ForStorage)
+            if (box.Traits.Surface != BoxSurface.Ceiling || !Scope.Covers(box.Traits, box.Room))
             {
+                continue;
+            }
+
+            if (build == LuminaireBuild.ForStorage)
+            {
+                statement.Meets(box.Id, box.Address);
                 continue;
             }
 
@@ -62,7 +68,7 @@ public sealed record ClosetLight : SpaceRule
             }
             else if (!plan.Closes)
             {
-                statement.NotJudged("its walls don't close", box.Id);
+                statement.LeavesOpen("its walls don't close", box.Id);
             }
             else
             {
@@ -104,12 +110,13 @@ public sealed record ClosetLight : SpaceRule
 
         if (nearest is not var (measured, at))
         {
+            statement.Meets(box.Id, box.Address);
             return;
         }
 
         if (build is null)
         {
-            statement.NotJudged(FactText.Of(Facts.Enclosure) + " isn't stated", box.Id);
+            statement.LeavesOpen(FactText.Of(Facts.Enclosure) + " isn't stated", box.Id);
             return;
         }
 

@@ -88,7 +88,7 @@ public sealed partial record Coverage : SpaceRule
         {
             if (runs.Plan.Area is not { } area)
             {
-                statement.NotJudged("its walls don't close, so that its floor isn't known");
+                statement.LeavesOpen("its walls don't close, so that its floor isn't known");
                 return;
             }
 
@@ -128,18 +128,28 @@ public sealed partial record Coverage : SpaceRule
             Facts needs = Find(run, runs.Sure, work);
             if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
             {
-                statement.NotJudged("its walls don't go once round it, so that what is near their ends isn't known", run.NameIn(space.Dwelling.Units));
+                // Where they are meant to, that they don't is a fault; else a part of a room is described, of which the rest is judged.
+                statement.LeavesOpen("its walls don't go once round it, so that what is near their ends isn't known", run.NameIn(space.Dwelling.Units));
             }
 
             if (work.Open.Count == 0 && maybeBroken.IsEmpty)
             {
+                if (Width(work.Beyond) == Distance.Zero)
+                {
+                    statement.Meets(run, space.Dwelling.Units);
+                }
+
                 continue;
             }
 
             Distance lacking = Width(AsAround(run, work.Gaps) & failsBroken);
             if (lacking > Distance.Zero)
             {
-                if (!IsExcused(room, run, work))
+                if (IsExcused(room, run, work))
+                {
+                    statement.LetsOff(run, space.Dwelling.Units, "no place on the wall reaches the rest of it, and it has as many outlets as its length asks for");
+                }
+                else
                 {
                     Finding(space, run, Verdict.Fails, lacking, [.. work.Gaps], [.. work.May], Facts.None, statement);
                 }
@@ -147,6 +157,10 @@ public sealed partial record Coverage : SpaceRule
             else if (Width((AsAround(run, work.Open) | maybeBroken) & run.Around(Distance.Zero, run.Length)) is var perhaps && perhaps > Distance.Zero)
             {
                 Finding(space, run, Verdict.Unknown, perhaps, [.. work.Open], [.. work.Sure], needs | (runs.AtMost is null ? Facts.None : Facts.FloorLine), statement);
+            }
+            else if (Width(work.Beyond) == Distance.Zero)
+            {
+                statement.Meets(run, space.Dwelling.Units);
             }
         }
     }

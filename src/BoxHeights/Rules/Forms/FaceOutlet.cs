@@ -93,6 +93,10 @@ public sealed record FaceOutlet : SpaceRule
                 Opening? entrance = Of == FacePart.Entrances ? EntranceOf(face) : null;
                 Finds(statement, face.Id, face.Id, possible > 0, needs, CureOn(space, face, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
             }
+            else
+            {
+                statement.Meets(face.Id, face.Id);
+            }
 
             return;
         }
@@ -141,6 +145,11 @@ public sealed record FaceOutlet : SpaceRule
 
             if (counts == Verdict.Passes && box.Along is not null)
             {
+                if (statement.TellsAll)
+                {
+                    statement.Meets(face.Id + " " + platform.Id, address);
+                }
+
                 return;
             }
 

@@ -42,14 +42,20 @@ public sealed record FanReady : SpaceRule
             only = box;
         }
 
-        if (only is null || HoldsFan(only.Traits.Source))
+        if (only is null)
         {
+            return;
+        }
+
+        if (HoldsFan(only.Traits.Source))
+        {
+            statement.Meets(only.Id, only.Address);
             return;
         }
 
         if (!MarksAny(space.Dwelling))
         {
-            statement.NotJudged("no box is described as able to hold a fan");
+            statement.LeavesOpen("no box is described as able to hold a fan");
             return;
         }
 

@@ -84,7 +84,7 @@ public sealed record FixtureOutlet : SpaceRule
         {
             if (Serving.Count == 0 && Scope.Rooms.Count > 0)
             {
-                statement.NotJudged("nothing that needs one is described");
+                statement.LeavesOpen("nothing that needs one is described");
             }
 
             return;
@@ -143,11 +143,15 @@ public sealed record FixtureOutlet : SpaceRule
 
         if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(space))
         {
-            statement.NotJudged("how far what is in other rooms of its level is from it isn't described");
+            statement.LeavesOpen("how far what is in other rooms of its level is from it isn't described", thing.In(space.Id));
         }
         else if (best != Verdict.Passes)
         {
             Finds(space, statement, plan, thing, best, nearest, needs);
+        }
+        else if (statement.TellsAll)
+        {
+            statement.Meets(thing.In(space.Id), space.Id);
         }
     }
 

@@ -99,6 +99,11 @@ public sealed record IslandOutlets : SpaceRule
                 int needed = Needed(top, from, to);
                 int sure = Count(space, one, top, from, to, out int may, out Facts needs);
                 serves |= needed > 0 && sure > 0;
+                if (needed > 0 && sure >= needed && statement.TellsAll)
+                {
+                    statement.Meets(subject + (isWhole ? "" : FormattableString.Invariant($" part {part}")), subject);
+                }
+
                 if (sure < needed)
                 {
                     // A part is counted and not measured in its name: where a peninsula begins is a matter of how the text is read.
@@ -118,12 +123,16 @@ public sealed record IslandOutlets : SpaceRule
     {
         if (!top.IsJoined)
         {
-            statement.NotJudged("what " + one.Id + " joins isn't described, so that its outer end isn't known");
+            statement.NotJudged("what " + one.Id + " joins isn't described, so that its outer end isn't known", subject);
         }
         else if (Count(space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
         {
             Finds(statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
                 () => "no outlet that serves its top within " + Printed.Of(within, space.Units) + " of its outer end");
+        }
+        else if (statement.TellsAll)
+        {
+            statement.Meets(subject + " outer end", subject);
         }
     }
 

@@ -104,6 +104,10 @@ public sealed record OverheadZone : SpaceRule
         {
             Finds(statement, space.Units, box, nearest, worst, measured, needs);
         }
+        else
+        {
+            statement.Meets(box.Id, box.Address);
+        }
     }
 
     private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, Facts needs) =>

@@ -50,9 +50,25 @@ public sealed record PassageOutlet : SpaceRule
             return;
         }
 
+        Facts needs = Facts.None;
+        bool hasOne = false;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Verdict verdict = Outlets.Judge(box, out Facts missing);
+            needs |= verdict == Verdict.Unknown ? missing | Facts.Devices : Facts.None;
+            hasOne |= verdict == Verdict.Passes;
+        }
+
+        if (hasOne)
+        {
+            // However long it is.
+            statement.Meets(space.Id, space.Id);
+            return;
+        }
+
         if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(out Distance middle))
         {
-            statement.NotJudged("its walls don't describe a passage of one way, so that its length along the middle isn't known");
+            statement.LeavesOpen("its walls don't describe a passage of one way, so that its length along the middle isn't known");
             return;
         }
 
@@ -61,24 +77,13 @@ public sealed record PassageOutlet : SpaceRule
         {
             if (goesOn)
             {
-                statement.NotJudged("it goes on into another passage without a doorway, so that its length is that of both");
+                statement.LeavesOpen("it goes on into another passage without a doorway, so that its length is that of both");
             }
 
             return;
         }
 
-        Facts needs = goesOn ? Facts.ServedFromOutside : Facts.None;
-        foreach (SpaceBox box in space.Boxes)
-        {
-            Verdict verdict = Outlets.Judge(box, out Facts missing);
-            needs |= verdict == Verdict.Unknown ? missing | Facts.Devices : Facts.None;
-            if (verdict == Verdict.Passes)
-            {
-                return;
-            }
-        }
-
-        Finding(space, runs, middle, needs, statement);
+        Finding(space, runs, middle, needs | (goesOn ? Facts.ServedFromOutside : Facts.None), statement);
     }
 
     /// <summary>Whether an open side of it leads into another passage: there one walks on without passing a doorway.</summary>

@@ -32,6 +32,19 @@ public sealed record RatedSeparation : ProvisionRule
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)
     {
+        bool rated = false;
+        for (int i = 0; i < group.Count; i++)
+        {
+            rated |= group.SurfaceOf(i).Wall!.Rated;
+        }
+
+        if (!rated)
+        {
+            statement.NotAboutThis();
+            return;
+        }
+
+        statement.LeavesUnplaced(group);
         for (int i = 1; i < group.Count; i++)
         {
             for (int j = 0; j < i; j++)

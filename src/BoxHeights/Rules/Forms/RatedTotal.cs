@@ -62,6 +62,7 @@ public sealed record RatedTotal : SpaceRule
         Openings openings = new(space, address);
         if (openings.All == 0 || (openings.All <= Most.Raw && !InProportion))
         {
+            statement.Meets(address, address);
             return;
         }
 
@@ -87,6 +88,10 @@ public sealed record RatedTotal : SpaceRule
         {
             bool known = wall.Top.Count > 0 || space.Framing is { IsExact: true };
             Finds(Verdict.Unknown, possible, (known ? Facts.None : Facts.Ceiling) | (openings.Unplaced > 0 && !InProportion ? Facts.Along : Facts.None));
+        }
+        else
+        {
+            statement.Meets(address, address);
         }
 
         void Finds(Verdict verdict, Strip strip, Facts needs)

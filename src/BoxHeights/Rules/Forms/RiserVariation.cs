@@ -34,13 +34,13 @@ public sealed record RiserVariation : SpaceRule
 
         if (flight.CutForFloorBelow is null && flight.CutForFloorAbove is null)
         {
-            statement.NotJudged("it isn't stated which floors the carriages of \"" + flight.Id + "\" are cut for");
+            statement.LeavesOpen("it isn't stated which floors the carriages of \"" + flight.Id + "\" are cut for");
             return;
         }
 
         if (!StairGeometry.TryRise(space.Dwelling, flight, out Distance rise))
         {
-            statement.NotJudged("it isn't stated how far \"" + flight.Id + "\" climbs");
+            statement.LeavesOpen("it isn't stated how far \"" + flight.Id + "\" climbs");
             return;
         }
 
@@ -50,7 +50,10 @@ public sealed record RiserVariation : SpaceRule
             bool fails = variation.From > Most;
             statement.Finds(flight.Id, flight.Wall ?? flight.Id, fails ? Verdict.Fails : Verdict.Unknown, fails ? variation.From : variation.To, DistanceSet.AtMost(Most),
                 () => "its finished risers differ by " + Printed.OffBy(variation, space.Units), fails ? Facts.None : Facts.FloorFinish);
+            return;
         }
+
+        statement.Meets(flight.Id, flight.Wall ?? flight.Id);
     }
 
     /// <summary>The differences that are possible: the extremes lie where floors are thinnest or thickest, as cut for, or as far off at the head as at the foot.</summary>

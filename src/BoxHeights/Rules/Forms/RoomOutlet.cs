@@ -72,6 +72,7 @@ public sealed record RoomOutlet : SpaceRule
 
         if (sure >= needed || (Instead is not null && Count(space, Instead, out _, out _) > 0))
         {
+            statement.Meets(space.Id, space.Id);
             return;
         }
 
@@ -95,7 +96,10 @@ public sealed record RoomOutlet : SpaceRule
         {
             Finds(space, statement, canBeServed ? Verdict.Unknown : Verdict.Fails, bays.Count - without.Count, bays.Count, canBeServed ? needs : Facts.None,
                 (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
+            return;
         }
+
+        statement.Meets(space.Id, space.Id);
     }
 
     private void Finds(SpaceView space, SpaceStatement statement, Verdict verdict, int sure, int needed, Facts needs, Func<int, Distance, bool>? where) =>
@@ -113,7 +117,7 @@ public sealed record RoomOutlet : SpaceRule
             : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
         if (missing is not null)
         {
-            statement.NotJudged(missing);
+            statement.LeavesOpen(missing);
         }
 
         return missing is null;

@@ -66,6 +66,10 @@ public sealed record StairPathLights : SpaceRule
                 statement.FindsAmiss(SetAt(light, light.Box.Along!.Value, light.Up), wall, up.RoundUp(), DistanceSet.AtMost(MostInHeight),
                     () => "it sits " + Printed.OffBy(up.RoundUp(), space.Units) + " off the height above the tread that the others have");
             }
+            else
+            {
+                statement.Meets(light.Box.Id, wall);
+            }
         }
 
         ExactDistance AboveTread(Light light) => light.AboveNosings + Climbed(light.Up);

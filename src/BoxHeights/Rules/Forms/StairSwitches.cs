@@ -57,12 +57,16 @@ public sealed record StairSwitches : SpaceRule
 
             if (boxes == 0)
             {
-                statement.NotJudged("no room with boxes is described at the stair on \"" + storey + "\"", flight.Id + " on " + storey);
+                statement.LeavesOpen("no room with boxes is described at the stair on \"" + storey + "\"", flight.Id + " on " + storey);
             }
             else if (switches == 0)
             {
                 statement.Finds(flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
                     () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", cure: CureOf(space, flight, storey));
+            }
+            else if (statement.TellsAll)
+            {
+                statement.Meets(flight.Id + " on " + storey, flight.Wall ?? flight.Id);
             }
         }
     }

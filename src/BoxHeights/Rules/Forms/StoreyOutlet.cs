@@ -54,7 +54,7 @@ public sealed record StoreyOutlet : SpaceRule
 
         if (!hasOther)
         {
-            statement.NotJudged("no room is described there that one could be in");
+            statement.LeavesOpen("no room is described there that one could be in");
             return;
         }
 
@@ -63,15 +63,21 @@ public sealed record StoreyOutlet : SpaceRule
             return;
         }
 
+        Facts needs = Facts.None;
+        Facts missing = Facts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            if (!NotIn.Contains(box.Room) && Outlet.Of(box, out _) != Verdict.Fails)
+            Verdict counts = NotIn.Contains(box.Room) ? Verdict.Fails : Outlet.Of(box, out missing);
+            if (counts == Verdict.Passes)
             {
+                statement.Meets(space.Id, space.Id);
                 return;
             }
+
+            needs |= counts == Verdict.Unknown ? missing : Facts.None;
         }
 
-        statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, Facts.None, CureOn(space));
+        statement.Finds(space.Id, space.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, needs, CureOn(space));
     }
 
     /// <summary>In a hall of the storey, or the first room that will do.</summary>

@@ -4,6 +4,8 @@ namespace BoxHeights.Rules;
 /// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down.</remarks>
 public sealed record UniformLevel : ProvisionRule
 {
+    private const string NoHeight = "how high its center is above the subfloor isn't known";
+
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -28,6 +30,11 @@ public sealed record UniformLevel : ProvisionRule
     {
         if (!group.TryCommonCenter(out Distance level))
         {
+            for (int i = 0; i < group.Count; i++)
+            {
+                statement.NotJudged(i, NoHeight);
+            }
+
             return;
         }
 
@@ -35,7 +42,13 @@ public sealed record UniformLevel : ProvisionRule
         statement.KeepWithin(allowed);
         for (int i = 0; i < group.Count; i++)
         {
-            if (!group.TryCenter(i, out DistanceRange center) || allowed.ContainsRange(center))
+            if (!group.TryCenter(i, out DistanceRange center))
+            {
+                statement.NotJudged(i, NoHeight);
+                continue;
+            }
+
+            if (allowed.ContainsRange(center))
             {
                 continue;
             }

@@ -37,7 +37,10 @@ public sealed class Cause
     /// <summary>The id of the rule.</summary>
     public string RuleId => Findings[0].RuleId;
 
-    /// <summary>The ids of the habits that are missed along with the rule.</summary>
+    /// <summary>Why nothing could be judged of it, in one phrase; null where something was. What keeps several rules from judging is one cause.</summary>
+    public string? NotJudgedBecause => Findings[0].NotJudgedBecause;
+
+    /// <summary>The ids of the habits that are missed along with the rule, or of the other rules that couldn't be judged for the same reason.</summary>
     public Items<string> AlsoMissed
     {
         get
@@ -83,13 +86,15 @@ public sealed class Cause
         {
             lock (findRemedies)
             {
-                return remedies ??= findRemedies(this);
+                return remedies ??= NotJudgedBecause is null ? findRemedies(this) : default(Items<Remedy>);
             }
         }
     }
 
     /// <summary>The cause in one line, without the ids.</summary>
-    public string Title => Subjects.Count == 1
+    public string Title => NotJudgedBecause is { } why
+        ? CoverageText.Listed(Subjects) + ": " + why + " (" + RuleId + (AlsoMissed.Count == 0 ? "" : ", " + AlsoMissed) + ")"
+        : Subjects.Count == 1
         ? Findings[0].Message
         : Subjects.Count + " boxes share this: " + Findings[0].Text.Body(Findings[0]);
 
@@ -127,7 +132,8 @@ public sealed class Cause
         }
 
         List<Cause> causes = inOrder.ConvertAll(list => new Cause(new(list), findRemedies));
-        List<Cause> sorted = [];
+        List<Cause> sorted = causes.FindAll(cause => cause.NotJudgedBecause is not null);
+        causes.RemoveAll(cause => cause.NotJudgedBecause is not null);
         foreach (Severity severity in new[] { Severity.Violation, Severity.Advice, Severity.Note })
         {
             sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Fails));
@@ -158,6 +164,11 @@ public sealed class Cause
     /// <summary>What isn't known is shared by a room; what isn't met is shared by those that were set with one stick.</summary>
     private static string KeyOf(Finding finding, LayoutState state)
     {
+        if (finding.NotJudgedBecause is { } why)
+        {
+            return "not judged|" + why;
+        }
+
         if (finding.Space is { } space)
         {
             return finding.RuleId + "|" + finding.Outcome + "|" + space.Subject;

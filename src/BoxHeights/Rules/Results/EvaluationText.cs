@@ -4,7 +4,7 @@ using System.Text;
 
 namespace BoxHeights;
 
-/// <summary>An evaluation as plain text: causes, what to do, what wasn't looked at.</summary>
+/// <summary>An evaluation as plain text: what couldn't be judged, causes and what to do, what is met, what no rule looks at.</summary>
 internal static class EvaluationText
 {
     public static string Of(Evaluation evaluation)
@@ -12,20 +12,22 @@ internal static class EvaluationText
         StringBuilder text = new();
         Items<Cause> causes = evaluation.Causes;
         text.Append(evaluation.Dwelling.Name).Append(": ")
-            .Append(causes.Count > 0 ? causes.Count + (causes.Count == 1 ? " cause, " : " causes, ") + Counted(evaluation.Findings.Count)
+            .Append(causes.Count > 0 ? causes.Count + (causes.Count == 1 ? " cause, " : " causes, ") + Counted(evaluation.Findings.Count) + Weighed(evaluation.Findings)
                 : evaluation.HasJudged ? Counted(0) : "no boxes: nothing was judged").Append(".\n");
+        IReadOnlyList<Judgement> told = evaluation.Told();
+        CoverageText.AppendRest(text, told, severity => severity == Severity.Violation, "Not judged here:");
         Dictionary<string, int> said = new(StringComparer.Ordinal);
         int number = 0;
         foreach (Cause cause in causes)
         {
-            text.Append('\n').Append(++number).Append(". ").Append(cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
+            text.Append('\n').Append(++number).Append(". ").Append(cause.NotJudgedBecause is not null ? "NOT JUDGED" : cause.Findings[0].Fault is not null ? "FAULT" : cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
                 .Append("  ").Append(cause.Title).Append('\n');
-            if (cause.Subjects.Count > 1)
+            if (cause.Subjects.Count > 1 && cause.NotJudgedBecause is null)
             {
                 AppendByRoom(text, cause);
             }
 
-            if (cause.AlsoMissed.Count > 0)
+            if (cause.AlsoMissed.Count > 0 && cause.NotJudgedBecause is null)
             {
                 text.Append("   also missed: ").Append(cause.AlsoMissed).Append('\n');
             }
@@ -41,8 +43,36 @@ internal static class EvaluationText
             }
         }
 
-        text.Append("\nNot checked: ").Append(string.Join("; ", evaluation.NotChecked)).Append(".\n").Append(Scope.Caution).Append('\n');
+        CoverageText.AppendRest(text, told, severity => severity != Severity.Violation, "Of advice and habits, not judged here:");
+        CoverageText.AppendMet(text, told);
+        CoverageText.AppendNeverLookedAt(text, evaluation, told);
         return text.ToString();
+    }
+
+    /// <summary>How many findings weigh what, the weightiest first: " (2 violations, 1 not judged, 3 notes)".</summary>
+    private static string Weighed(Items<Finding> findings)
+    {
+        (string One, string Several, int Count)[] all =
+        [
+            ("violation", "violations", 0), ("not judged", "not judged", 0), ("fault of the description", "faults of the description", 0), ("unknown", "unknown", 0), ("advice", "advice", 0), ("note", "notes", 0),
+        ];
+        foreach (Finding finding in findings)
+        {
+            int kind = finding.IsViolation ? 0 : finding.NotJudgedBecause is not null ? 1 : finding.Fault is not null ? 2
+                : finding.Outcome == Outcome.Unknown ? 3 : finding.Severity == Severity.Advice ? 4 : 5;
+            all[kind].Count++;
+        }
+
+        List<string> words = [];
+        foreach ((string one, string several, int count) in all)
+        {
+            if (count > 0)
+            {
+                words.Add(count + " " + (count == 1 ? one : several));
+            }
+        }
+
+        return " (" + string.Join(", ", words) + ")";
     }
 
     /// <summary>How many findings there are, in words.</summary>

@@ -57,8 +57,17 @@ public sealed class Finding
         this.state = state;
         this.rule = rule;
         Space = answer;
+        NotJudgedBecause = answer.NotJudgedBecause;
         Outcome = answer.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
         details = FindingDetails.Of(state.Options.Units, rule, answer, disputedBy);
+    }
+
+    /// <summary>A box that a rule couldn't be held to.</summary>
+    internal Finding(LayoutState state, Rule rule, int box, string why)
+        : this(state, rule, box, Verdict.Unknown)
+    {
+        NotJudgedBecause = why;
+        details = FindingDetails.NotJudged(state.Options.Units, rule, why);
     }
 
     private Finding(LayoutState state, Rule rule, int box, Verdict verdict)
@@ -118,6 +127,9 @@ public sealed class Finding
     /// <summary>What can't be; null unless the description is at fault.</summary>
     public LayoutFault? Fault { get; }
 
+    /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its outcome is unknown, and nothing was measured.</summary>
+    public string? NotJudgedBecause { get; }
+
     /// <summary>What would mend it, best first. In a session, for the layout as it is when this is read; empty once the finding is gone.</summary>
     public Items<Remedy> Remedies => state.Evaluation?.Invoke().CauseOf(this)?.Remedies ?? default;
 
@@ -157,5 +169,5 @@ public sealed class Finding
     /// <summary>Whether another finding about the same says the same.</summary>
     internal bool Agrees(Finding other) =>
         Outcome == other.Outcome && Severity == other.Severity && Measured == other.Measured && Allowed == other.Allowed && Needs == other.Needs
-        && DisputedBy == other.DisputedBy && Space?.What() == other.Space?.What();
+        && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause && Space?.What() == other.Space?.What();
 }

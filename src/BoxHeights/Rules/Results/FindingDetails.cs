@@ -22,6 +22,8 @@ internal sealed class FindingDetails
 
     public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = Facts.BrokenPart };
 
+    public static FindingDetails NotJudged(LengthUnits units, Rule rule, string why) => new(FindingText.Of(units, rule, why));
+
     public static FindingDetails Of(LengthUnits units, StatedLimit limit, in LimitJudgement judged, in Place place) =>
         new(FindingText.Of(units, limit.Rule, judged.Of!))
         {
@@ -60,7 +62,7 @@ internal sealed class FindingDetails
         }
 
         StatedPlacement stated = sites[edge].Placements[placement];
-        Judgement judged = SlabJudge.Judge(stated.Slabs, place);
+        Rules.Judgement judged = SlabJudge.Judge(stated.Slabs, place);
         List<string> disputed = [];
         if (outcome == Outcome.Fails)
         {

@@ -37,11 +37,14 @@ internal sealed class FindingText
 
     public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<string>? ofThisBox) => new(units, rule, null, ofThisBox, [], 0, default);
 
+    /// <summary>Of what a rule couldn't judge.</summary>
+    public static FindingText Of(LengthUnits units, Rule rule, string why) => new(units, rule, null, () => why, [], 0, default);
+
     public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, [], 0, default);
 
     public string Message(Finding finding) =>
         fault is not null ? fault.Subject + (fault.Address == fault.Subject ? ": " : " (" + fault.Address + "): ") + fault.Message
-        : finding.Space is not null ? finding.Subject + ": " + Body(finding, "")
+        : finding.Space is not null || finding.NotJudgedBecause is not null ? finding.Subject + ": " + Body(finding, "")
         : finding.Subject + " (" + finding.Address + "): " + Body(finding, rule is ProvisionRule ? OfThisBox() : Sideways());
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
@@ -52,6 +55,11 @@ internal sealed class FindingText
         if (fault is not null)
         {
             return fault.Message;
+        }
+
+        if (finding.NotJudgedBecause is { } why)
+        {
+            return "not judged, " + why + ", must be " + BothUnits.Of(rule!.Summary, units) + " [" + finding.Citation + "]";
         }
 
         string what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";

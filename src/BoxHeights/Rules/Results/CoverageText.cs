@@ -1,0 +1,145 @@
+using System;
+using System.Collections.Generic;
+using System.Text;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Says how far an evaluation reached: what it couldn't judge and why, and what it found to be met.</summary>
+internal static class CoverageText
+{
+    // More than a line holds is no list to read.
+    private const int MostListed = 6;
+
+    /// <summary>What couldn't be judged, a line for each rule and reason: "closet-light: its walls don't close (closet)".</summary>
+    public static Items<string> NotJudged(IReadOnlyList<Judgement> told)
+    {
+        SortedDictionary<string, SortedSet<string>> where = new(StringComparer.Ordinal);
+        foreach (Judgement one in told)
+        {
+            if (one.State == Judged.NotJudged)
+            {
+                SubjectsOf(where, one.RuleId + ": " + one.Why).Add(one.Where);
+            }
+        }
+
+        List<string> lines = [];
+        foreach (KeyValuePair<string, SortedSet<string>> one in where)
+        {
+            lines.Add(one.Key + " (" + string.Join(", ", one.Value) + ")");
+        }
+
+        return new(lines);
+    }
+
+    /// <summary>What couldn't be judged and has no finding of its own, a line for each reason.</summary>
+    /// <param name="text">Takes the lines.</param>
+    /// <param name="told">The judgements.</param>
+    /// <param name="which">Of which weight, taking the weightiest rule that a reason keeps from judging.</param>
+    /// <param name="heading">What goes before them.</param>
+    public static void AppendRest(StringBuilder text, IReadOnlyList<Judgement> told, Predicate<Severity> which, string heading)
+    {
+        SortedDictionary<string, SortedSet<string>> subjects = new(StringComparer.Ordinal);
+        Dictionary<string, SortedSet<string>> rules = new(StringComparer.Ordinal);
+        Dictionary<string, Severity> weight = new(StringComparer.Ordinal);
+        foreach (Judgement one in told)
+        {
+            if (one is { State: Judged.NotJudged, Finding: null, Why: { } why })
+            {
+                SubjectsOf(subjects, why).Add(one.Where);
+                SubjectsOf(rules, why).Add(one.RuleId);
+                weight[why] = weight.TryGetValue(why, out Severity most) && most > one.Severity ? most : one.Severity;
+            }
+        }
+
+        foreach (KeyValuePair<string, SortedSet<string>> one in subjects)
+        {
+            if (which(weight[one.Key]))
+            {
+                text.Append(heading.Length == 0 ? "" : "\n" + heading + "\n").Append("   ").Append(Listed(one.Value)).Append(": ").Append(one.Key).Append(" (").Append(Listed(rules[one.Key])).Append(")\n");
+                heading = "";
+            }
+        }
+    }
+
+    /// <summary>How many rules are met, and for how many subjects; who is let off.</summary>
+    public static void AppendMet(StringBuilder text, IReadOnlyList<Judgement> told)
+    {
+        SortedDictionary<string, int> met = new(StringComparer.Ordinal);
+        int times = 0;
+        SortedSet<string> letOff = new(StringComparer.Ordinal);
+        foreach (Judgement one in told)
+        {
+            if (one.State == Judged.Met)
+            {
+                met[one.RuleId] = met.TryGetValue(one.RuleId, out int before) ? before + 1 : 1;
+                times++;
+            }
+            else if (one.State == Judged.LetOff)
+            {
+                letOff.Add(one.Subject + " (" + one.RuleId + ")");
+            }
+        }
+
+        List<string> counts = [];
+        foreach (KeyValuePair<string, int> one in met)
+        {
+            counts.Add(one.Key + " " + one.Value);
+        }
+
+        text.Append("\nMet: ").Append(times == 0 ? "nothing was found to be met" : times + (times == 1 ? " time, by " : " times, by ") + counts.Count + (counts.Count == 1 ? " rule: " : " rules: ") + string.Join(", ", counts)).Append(".\n");
+        if (letOff.Count > 0)
+        {
+            text.Append("Let off: ").Append(Listed(letOff)).Append(".\n");
+        }
+    }
+
+    /// <summary>What no rule looks at: subjects, and parts of the texts of rules that judged something.</summary>
+    public static void AppendNeverLookedAt(StringBuilder text, Evaluation evaluation, IReadOnlyList<Judgement> told)
+    {
+        HashSet<string> spoke = new(StringComparer.Ordinal);
+        foreach (Judgement one in told)
+        {
+            spoke.Add(one.RuleId);
+        }
+
+        text.Append("Not looked at by any rule here: ").Append(string.Join("; ", evaluation.NotChecked));
+        foreach (Rule rule in evaluation.Rules.Rules)
+        {
+            if (rule.LeavesOut is { } part && spoke.Contains(rule.Id))
+            {
+                text.Append("; ").Append(rule.Id).Append(": ").Append(BothUnits.Of(part, evaluation.Units));
+            }
+        }
+
+        text.Append(".\n").Append(Scope.Caution).Append('\n');
+    }
+
+    /// <summary>A list as a line holds it: the first few, and how many more there are.</summary>
+    public static string Listed(IReadOnlyCollection<string> all)
+    {
+        StringBuilder text = new();
+        int number = 0;
+        foreach (string one in all)
+        {
+            if (number == MostListed && all.Count > MostListed + 1)
+            {
+                return text.Append(" and ").Append(all.Count - MostListed).Append(" more").ToString();
+            }
+
+            text.Append(number++ == 0 ? "" : ", ").Append(one);
+        }
+
+        return text.ToString();
+    }
+
+    private static SortedSet<string> SubjectsOf(IDictionary<string, SortedSet<string>> lists, string key)
+    {
+        if (!lists.TryGetValue(key, out SortedSet<string>? list))
+        {
+            lists[key] = list = new(StringComparer.Ordinal);
+        }
+
+        return list;
+    }
+}
