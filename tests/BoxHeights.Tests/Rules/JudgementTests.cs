@@ -100,7 +100,7 @@ public sealed class JudgementTests
     {
         Room bath = new SquareRoom { Fixtures = [new("tub", FixtureKind.Tub)], North = [SquareRoom.Box("gfci-receptacle", "bath", CaseFile.Inches("30"), CaseFile.Inches("44"))] }.Build();
         Dwelling house = RoomSketch.House("bedroom", []);
-        house = house.WithStoreys(house.Storeys.With(SquareRoom.Storey)).WithRooms(house.Rooms.With(bath));
+        house = house.WithRooms(house.Rooms.With(bath));
         string[] lines = new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "tub-receptacle") + OneBox.Only(Outlets, "wall-outlets") + OneBox.Only(RuleSets.Ada2010, "ada-reach"))
             .Evaluate(house.WithBoxes(box => box.WithHeight(BoxHeight.Parse("60 in to center above finished floor")))).ToText().Split('\n');
         Assert.EndsWith(": 3 causes, 3 findings (1 violation, 2 not judged).", lines[0], StringComparison.Ordinal);

@@ -62,7 +62,7 @@ internal static class CoverageText
         }
     }
 
-    /// <summary>How many rules are met, and for how many subjects; who is let off.</summary>
+    /// <summary>How often rules are met, and who is let off.</summary>
     public static void AppendMet(StringBuilder text, IReadOnlyList<Judgement> told)
     {
         SortedDictionary<string, int> met = new(StringComparer.Ordinal);
@@ -87,14 +87,14 @@ internal static class CoverageText
             counts.Add(one.Key + " " + one.Value);
         }
 
-        text.Append("\nMet: ").Append(times == 0 ? "nothing was found to be met" : times + (times == 1 ? " time, by " : " times, by ") + counts.Count + (counts.Count == 1 ? " rule: " : " rules: ") + string.Join(", ", counts)).Append(".\n");
+        text.Append("\nMet: ").Append(times == 0 ? "nothing was found to be met" : times + (times == 1 ? " time, by " : " times, by ") + counts.Count + (counts.Count == 1 ? " rule" : " rules") + (counts.Count > MostListed ? "" : ": " + string.Join(", ", counts))).Append(".\n");
         if (letOff.Count > 0)
         {
             text.Append("Let off: ").Append(Listed(letOff)).Append(".\n");
         }
     }
 
-    /// <summary>What no rule looks at: subjects, and parts of the texts of rules that judged something.</summary>
+    /// <summary>What no rule looks at, and the rules that judged something by a part of their text only.</summary>
     public static void AppendNeverLookedAt(StringBuilder text, Evaluation evaluation, IReadOnlyList<Judgement> told)
     {
         HashSet<string> spoke = new(StringComparer.Ordinal);
@@ -103,16 +103,22 @@ internal static class CoverageText
             spoke.Add(one.RuleId);
         }
 
-        text.Append("Not looked at by any rule here: ").Append(string.Join("; ", evaluation.NotChecked));
+        List<string> parts = [];
         foreach (Rule rule in evaluation.Rules.Rules)
         {
-            if (rule.LeavesOut is { } part && spoke.Contains(rule.Id))
+            if (rule.LeavesOut is not null && spoke.Contains(rule.Id))
             {
-                text.Append("; ").Append(rule.Id).Append(": ").Append(BothUnits.Of(part, evaluation.Units));
+                parts.Add(rule.Id);
             }
         }
 
-        text.Append(".\n").Append(Scope.Caution).Append('\n');
+        text.Append("Not looked at by any rule here: ").Append(string.Join("; ", evaluation.NotChecked)).Append(".\n");
+        if (parts.Count > 0)
+        {
+            text.Append("Applied in part, as each of them says: ").Append(string.Join(", ", parts)).Append(".\n");
+        }
+
+        text.Append(Scope.Caution).Append('\n');
     }
 
     /// <summary>A list as a line holds it: the first few, and how many more there are.</summary>
