@@ -22,8 +22,10 @@ public enum FramingPart
 /// <summary>An upright piece of a stud wall: its two faces, from the wall's left end.</summary>
 public readonly struct FramingMember
 {
-    internal FramingMember(FramingPart part, Distance left, Distance right, bool isSure, Level? bottom = null, Level? top = null)
+    internal FramingMember(FramingPart part, Distance left, Distance right, bool isSure, Level? bottom = null, Level? top = null, int? number = null, bool isReplaced = false)
     {
+        Number = number;
+        IsReplaced = isReplaced;
         Part = part;
         Left = left;
         Right = right;
@@ -34,6 +36,9 @@ public readonly struct FramingMember
 
     /// <summary>What it is there for.</summary>
     public FramingPart Part { get; }
+
+    /// <summary>Its number among the studs between the corners, from 1 at the left, as <see cref="Mounting.Stud"/> names it; null for what corners and openings add.</summary>
+    public int? Number { get; }
 
     /// <summary>Its left face, from the wall's left end.</summary>
     public Distance Left { get; }
@@ -52,4 +57,12 @@ public readonly struct FramingMember
 
     /// <summary>Its upper end; the top plate unless stated.</summary>
     public Level? Top { get; }
+
+    /// <summary>Whether a corner, king or jack surely stands where the layout has it, so that it is left out or moved.</summary>
+    internal bool IsReplaced { get; }
+
+    /// <summary>Whether it surely stands at a height above the storey's subfloor: a short stud ends under its sill.</summary>
+    internal bool StandsAt(Distance up, Levels levels) =>
+        (Bottom is not { } bottom || (bottom.TryResolve(levels, out DistanceRange low) && low.To <= up))
+        && (Top is not { } top || (top.TryResolve(levels, out DistanceRange high) && up <= high.From));
 }

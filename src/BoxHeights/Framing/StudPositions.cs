@@ -131,26 +131,6 @@ public sealed class StudPositions
         return known;
     }
 
-    /// <summary>The stud nearest to a place along the wall, and the side of it that the place is on.</summary>
-    /// <param name="along">From the wall's left end.</param>
-    /// <returns>Null when the wall has no studs between its corners.</returns>
-    public (int Stud, StudSide Side)? Nearest(Distance along)
-    {
-        int best = -1;
-        long least = long.MaxValue;
-        for (int i = 0; i < faces.Length; i++)
-        {
-            long away = Math.Abs(along.Ticks - faces[i] - (thickness / 2));
-            if (away < least)
-            {
-                least = away;
-                best = i;
-            }
-        }
-
-        return best < 0 ? null : (best + 1, along.Ticks >= faces[best] + (thickness / 2) ? StudSide.Right : StudSide.Left);
-    }
-
     /// <summary>How many studs stand between the first and the far corner, by division: a spacing of a hair would never be walked to its end.</summary>
     private static long CountOf(StudLayout layout, Distance wallLength)
     {

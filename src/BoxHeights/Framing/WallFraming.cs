@@ -82,6 +82,37 @@ public sealed class WallFraming
         return Distance.Max(room, Distance.Zero);
     }
 
+    /// <summary>The full stud of the layout that stands nearest to a place along the wall, and the side of it that the place is on: none that an opening cuts, and none where a corner, king or jack stands instead.</summary>
+    /// <param name="along">From the wall's left end.</param>
+    /// <returns>Null where no such stud stands between the corners.</returns>
+    public (int Stud, StudSide Side)? Nearest(Distance along) => Nearest(along, static member => member.Part == FramingPart.Stud);
+
+    /// <summary>The same at a height, where a short stud under a sill counts as well.</summary>
+    /// <param name="along">From the wall's left end.</param>
+    /// <param name="up">Above the storey's subfloor.</param>
+    /// <param name="levels">Where the datums of the room lie.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="levels"/> is null.</exception>
+    /// <returns>Null where no such stud stands between the corners.</returns>
+    public (int Stud, StudSide Side)? Nearest(Distance along, Distance up, Levels levels) =>
+        levels is null ? throw new ArgumentNullException(nameof(levels)) : Nearest(along, member => member.StandsAt(up, levels));
+
+    private (int Stud, StudSide Side)? Nearest(Distance along, Predicate<FramingMember> which)
+    {
+        (int Stud, StudSide Side)? nearest = null;
+        Distance least = Distance.MaxValue;
+        foreach (FramingMember member in Members)
+        {
+            Distance middle = member.Left + Distance.FromTicks(Thickness.Ticks / 2);
+            if (member is { Number: { } number, IsReplaced: false } && which(member) && (along - middle).Abs() is var away && away < least)
+            {
+                least = away;
+                nearest = (number, along >= middle ? StudSide.Right : StudSide.Left);
+            }
+        }
+
+        return nearest;
+    }
+
     /// <summary>The outermost face of the pieces that stand one against the other from a place outward: corner studs from a wall's end, jack and king from an opening's side.</summary>
     /// <param name="start">The place, from the wall's left end.</param>
     /// <param name="way">The way to go from there.</param>
@@ -184,26 +215,26 @@ public sealed class WallFraming
             bool isSure = otherWay is null || otherWay.Contains(left.Ticks);
             if (IsTaken(implied, left, right))
             {
-                members.Add(new(FramingPart.Stud, left, right, false));
+                members.Add(new(FramingPart.Stud, left, right, false, number: stud, isReplaced: true));
             }
             else if (!IsInOpening(left, right))
             {
-                members.Add(new(FramingPart.Stud, left, right, isSure));
+                members.Add(new(FramingPart.Stud, left, right, isSure, number: stud));
             }
             else
             {
-                Cripples(left, right, isSure);
+                Cripples(stud, left, right, isSure);
             }
         }
     }
 
-    private void Cripples(Distance left, Distance right, bool isSure)
+    private void Cripples(int stud, Distance left, Distance right, bool isSure)
     {
         foreach (Opening opening in wall.Openings)
         {
             if (opening.Sill is { } sill && left < opening.Right && opening.Left < right)
             {
-                members.Add(new(FramingPart.Cripple, left, right, isSure, null, sill));
+                members.Add(new(FramingPart.Cripple, left, right, isSure, null, sill, stud));
             }
         }
     }

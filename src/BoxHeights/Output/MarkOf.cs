@@ -134,7 +134,8 @@ internal static class MarkOf
     {
         ResolvedBox resolved = state.Boxes[box];
         BoxTraits traits = state.SitesOf(box)[0].Site.Box;
-        if (at is not { } place || traits.Surface != BoxSurface.Wall || resolved.Surface.Studs is not { } studs || studs.Nearest(place) is not { } nearest)
+        if (at is not { } place || traits.Surface != BoxSurface.Wall || resolved.Surface is not { Studs: { } studs, Framing: { } framing }
+            || (state.TryNominalCenter(box, out Distance up) ? framing.Nearest(place, up, state.SitesOf(box)[0].Site.Levels) : framing.Nearest(place)) is not { } nearest)
         {
             return "";
         }

@@ -123,7 +123,7 @@ public sealed partial class SwitchSide
     }
 
     private static Room InStorey(Room room, Storey? storey) => storey is null ? room
-        : room.WithWalls(room.Walls.Select(wall => wall.WithStuds(wall.Studs ?? storey.Studs).WithBoards(wall.Boards ?? storey.Boards)));
+        : room.WithWalls(room.Walls.Select(wall => WallBuild.Settled(wall, storey)));
 
     private SwitchSide Find()
     {

@@ -26,7 +26,7 @@ internal sealed class ResolvedSpace
         doorCovers = DoorCover.In(room.Walls);
         Floor = room.Floor ?? FloorBuildup.NotChosen;
         Levels levels = WithStorey(Levels.Default.WithSubfloorAt(new Elevation(room.SubfloorOffset ?? Distance.Zero)).With(Floor), storey);
-        Ceiling? ceiling = room.Ceiling ?? storey?.Ceiling;
+        Ceiling? ceiling = WallBuild.CeilingOver(room, storey);
         Ceiling = ceiling;
         if (ceiling is not null && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall))
         {

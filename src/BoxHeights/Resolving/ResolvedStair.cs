@@ -18,6 +18,20 @@ internal sealed class ResolvedStair
         this.subfloor = subfloor;
     }
 
+    public StairFlight Flight => low.Flight;
+
+    /// <summary>A tread's nosing along the wall, and the finished top of the tread above the room's subfloor, rounded once to the grid.</summary>
+    /// <param name="tread">The tread, from 1 at the foot; the last is the landing.</param>
+    /// <param name="along">Its nosing.</param>
+    /// <param name="aboveSubfloor">Its top.</param>
+    /// <returns>False where no nosings are.</returns>
+    public bool TryTread(int tread, out ExactDistance along, out DistanceRange aboveSubfloor)
+    {
+        bool known = low.TryNosingAlong(tread, out along);
+        aboveSubfloor = known ? new DistanceRange(low.TreadHeight(tread).RoundNearest(), high.TreadHeight(tread).RoundNearest()) - subfloor : default;
+        return known;
+    }
+
     /// <summary>The line of the nosings at a place along the wall, rounded once to the grid, above the room's subfloor.</summary>
     /// <returns>False where no nosings are.</returns>
     public bool TryNosing(Distance along, out DistanceRange aboveSubfloor)

@@ -39,6 +39,10 @@ internal sealed partial class ResolvedSurface
         return true;
     }
 
+    /// <summary>Where a line is above the storey's subfloor on a stretch of the wall; null where that isn't known.</summary>
+    public DistanceRange? UpOf(Level level, Distance left, Distance right) =>
+        TryAnchor(level, left, right, out Level anchored) && anchored.TryResolve(Space.Levels, out DistanceRange up) ? up : null;
+
     private Level? DatumOf(Datum datum, Distance left, Distance right)
     {
         switch (datum)

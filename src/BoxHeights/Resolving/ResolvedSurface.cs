@@ -4,7 +4,6 @@ namespace BoxHeights;
 internal sealed partial class ResolvedSurface
 {
     private readonly PartsCatalog catalog;
-    private WallFraming? framing;
 
     public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index, PartsCatalog catalog)
     {
@@ -18,14 +17,7 @@ internal sealed partial class ResolvedSurface
         {
             WallWithoutBoxes = wall.Boxes.Count == 0 ? wall : wall.WithBoxes(Items<DeviceBox>.None);
 
-            // A storey's usual studs and board are seen from inside; an outside face says its own.
-            Storey? usual = space.IsOutside ? null : space.Storey;
-            StudLayout = wall.Studs ?? usual?.Studs;
-            HasTooManyStuds = StudLayout is not null && !StudPositions.IsCountable(StudLayout, wall.Length);
-            Studs = StudLayout is null || HasTooManyStuds ? null : StudPositions.Along(StudLayout, wall.Length);
-            BoardLayout? boards = wall.Boards ?? usual?.Boards;
-            BoardThickness = boards?.Thickness;
-            Boards = boards is not null && (space.BoardWall is not null || !HungBoards.CountsFromTop(boards)) ? HungBoards.Under(boards, space.BoardWall) : null;
+            Build = new(wall, space.IsOutside ? null : space.Storey, space.BoardWall);
             Fixtures = space.FixturesOn(wall.Id);
             Platforms = space.PlatformsBefore(wall.Id);
             DoorCovers = space.DoorCoversOn(wall.Id);
@@ -48,20 +40,23 @@ internal sealed partial class ResolvedSurface
 
     public Wall? WallWithoutBoxes { get; }
 
+    /// <summary>What the wall is built of; null on ceilings and floors.</summary>
+    public WallBuild? Build { get; }
+
     /// <summary>The layout of the wall's studs, its own or the storey's; null where nothing is said of them.</summary>
-    public StudLayout? StudLayout { get; }
+    public StudLayout? StudLayout => Build?.StudLayout;
 
-    public StudPositions? Studs { get; }
+    public StudPositions? Studs => Build?.Studs;
 
-    public bool HasTooManyStuds { get; }
+    public bool HasTooManyStuds => Build is { HasTooManyStuds: true };
 
     /// <summary>What stands upright in the wall, worked out when it is asked for; null where nothing is said of its studs.</summary>
-    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(Wall!, StudLayout!);
+    public WallFraming? Framing => Build?.Framing;
 
-    public HungBoards? Boards { get; }
+    public HungBoards? Boards => Build?.Boards;
 
     /// <summary>How thick the board on the studs is; null where it isn't stated, and on ceilings and floors.</summary>
-    public Distance? BoardThickness { get; }
+    public Distance? BoardThickness => Build?.BoardLayout?.Thickness;
 
     /// <summary>The wall that it is a face of, where other faces of it are described; null else.</summary>
     public WallBody? Body { get; set; }

@@ -6,7 +6,7 @@ namespace BoxHeights;
 
 /// <summary>What a rule set says of a dwelling: findings, their causes and remedies, checks with margins, and what couldn't be judged.</summary>
 /// <remarks>Immutable and thread-safe. It is an aid for planning and never an approval: local codes, the authority having jurisdiction and licensed practice decide.</remarks>
-public sealed class Evaluation
+public sealed partial class Evaluation
 {
     private readonly LayoutState state;
     private readonly LayoutEvaluator evaluator;

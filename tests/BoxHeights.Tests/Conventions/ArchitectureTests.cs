@@ -22,10 +22,11 @@ public sealed class ArchitectureTests
         ["Framing"] = ["Measures", "Boxes", "Heights", "Layout"],
         ["Resolving"] = ["Measures", "Boxes", "Heights", "Layout", "Framing"],
         ["Rules"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving"],
+        ["Views"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules"],
         ["Standards"] = ["Measures", "Boxes", "Heights", "Layout", "Rules"],
         ["Planning"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards"],
         ["Output"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules"],
-        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards", "Planning", "Output"],
+        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Views", "Standards", "Planning", "Output"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");

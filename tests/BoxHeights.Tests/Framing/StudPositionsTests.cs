@@ -46,21 +46,6 @@ public sealed class StudPositionsTests
     }).Check(Tries.Always(100));
 
     [Fact]
-    public void Nearest_AnyPlace_IsTheOneThatALookAtAllFinds() => Prop.ForAll(Layouts(), Arb.From(Gen.Choose(0, 4000)), (at, sixteenths) =>
-    {
-        StudPositions studs = StudPositions.Along(at.Layout, at.Wall);
-        Distance place = Distance.FromTicks(sixteenths * 127_000L);
-        Distance[] centers = Enumerable.Range(1, studs.Count).Select(stud => CenterOf(studs, stud, at.Layout.Thickness!.Value)).ToArray();
-        if (studs.Nearest(place) is not { } found)
-        {
-            return studs.Count == 0;
-        }
-
-        Distance away = (place - centers[found.Stud - 1]).Abs();
-        return centers.All(center => away <= (place - center).Abs()) && (found.Side == StudSide.Right) == (place >= centers[found.Stud - 1]);
-    }).Check(Tries.Always(100));
-
-    [Fact]
     public void Along_StudsOfAWall_StandWithinIt() => Prop.ForAll(Layouts(), at =>
     {
         StudPositions studs = StudPositions.Along(at.Layout, at.Wall);
@@ -104,7 +89,6 @@ public sealed class StudPositionsTests
         Assert.Equal(2, studs.Count);
         Assert.False(studs.TryCenter(0, StudSide.Left, CaseFile.Inches("2"), out _));
         Assert.False(studs.TryCenter(3, StudSide.Left, CaseFile.Inches("2"), out _));
-        Assert.Null(StudPositions.Along(new StudLayout(), CaseFile.Inches("40")).Nearest(CaseFile.Inches("4")));
         Assert.Throws<ArgumentNullException>(() => StudPositions.Along(null!, CaseFile.Inches("40")));
     }
 

@@ -1,6 +1,8 @@
 using System;
 using System.Linq;
 using BoxHeights.Tests.Cases;
+using FsCheck;
+using FsCheck.Fluent;
 using Xunit;
 
 namespace BoxHeights.Tests.Framing;
@@ -86,6 +88,53 @@ public sealed class WallFramingTests
         Assert.Equal(["jack 60 in"], Pieces(framing).Where(piece => piece.StartsWith("jack 6", StringComparison.Ordinal)).Distinct());
         Assert.DoesNotContain(framing.Members, member => member.IsSure && member.Left < In("60") && member.Right > In("30"));
     }
+
+    // Studs centered on 64 and 80 in would stand in the doorway from 60 to 92 in; the one on 96 stands, and so does the one on 48.
+    [Theory]
+    [InlineData("70", 3, StudSide.Right)]
+    [InlineData("75", 6, StudSide.Left)]
+    [InlineData("96", 6, StudSide.Right)]
+    public void Nearest_InADoorway_IsAStudThatStands(string along, int stud, StudSide side) =>
+        Assert.Equal((stud, side), WallFraming.Of(Wall(Door("60", "92")), Declared).Nearest(In(along)));
+
+    // Under a sill at 36 in the stud on 80 goes on as a short one: a receptacle is nailed to it, a switch isn't.
+    [Theory]
+    [InlineData("16", 5)]
+    [InlineData("36", 5)]
+    [InlineData("36-1/64", 6)]
+    public void Nearest_UnderASill_IsTheShortStudAsFarAsItReaches(string up, int stud)
+    {
+        Opening window = new Opening("window", OpeningKind.Window, In("60"), In("92")).WithSill(Level.Parse("36 in above subfloor"));
+        Assert.Equal(stud, WallFraming.Of(Wall(window), Declared).Nearest(In("80"), In(up), Levels.Default)?.Stud);
+        Assert.Equal(6, WallFraming.Of(Wall(window), Declared).Nearest(In("80"))?.Stud);
+    }
+
+    // The king at 63 in takes the place of the stud on 64.
+    [Fact]
+    public void Nearest_WhereAKingTakesAStudsPlace_IsTheNext() => Assert.Equal(3, WallFraming.Of(Wall(Door("66", "98")), Declared).Nearest(In("63"))?.Stud);
+
+    [Fact]
+    public void Nearest_WithoutAStud_IsNull() => Assert.Null(WallFraming.Of(Wall(), new StudLayout()).Nearest(In("4")));
+
+    // Second road: a stud is one that the layout has and that nothing of an opening and its jacks and kings touches.
+    [Fact]
+    public void Nearest_AnyPlaceOfAnyWall_IsTheOneThatALookAtAllFinds() => Prop.ForAll(
+        Arb.From(from doors in Gen.ListOf(from left in Gen.Choose(16, 2000) from wide in Gen.Choose(8, 700) select (Left: left, Wide: wide)) from at in Gen.Choose(0, 2304) select (Doors: doors.Take(3).ToArray(), At: at)),
+        of =>
+        {
+            Distance Sixteenths(int count) => Distance.FromInches(0, count, 16);
+            Opening[] doors = of.Doors.Select((door, i) => new Opening("d" + i, OpeningKind.Door, Sixteenths(door.Left), Sixteenths(door.Left + door.Wide))).ToArray();
+            WallFraming framing = WallFraming.Of(Wall(doors), Declared);
+            Distance place = Sixteenths(of.At);
+            (int Stud, Distance Middle)[] all = Enumerable.Range(1, 8).Select(stud => (stud, In("16") * stud)).ToArray();
+            bool InOne(Distance middle) => doors.Any(door => door.Left < middle + In("3/4") && middle - In("3/4") < door.Right);
+            bool Taken(Distance middle) => framing.Members.Any(piece => piece.Part is FramingPart.King or FramingPart.Jack or FramingPart.Corner && piece.Left < middle + In("3/4") && middle - In("3/4") < piece.Right);
+            (int Stud, Distance Middle)[] standing = all.Where(stud => !InOne(stud.Middle) && !Taken(stud.Middle)).ToArray();
+            return framing.Nearest(place) is not { } found
+                ? standing.Length == 0
+                : standing.SingleOrDefault(one => one.Stud == found.Stud) is { Stud: > 0 } nearest && standing.All(one => (place - nearest.Middle).Abs() <= (place - one.Middle).Abs())
+                    && (found.Side == StudSide.Right) == (place >= nearest.Middle);
+        }).Check(Tries.Always(200));
 
     [Fact]
     public void Members_WithoutALayout_AreNone() => Assert.Empty(WallFraming.Of(Wall(Door("60", "92")), new StudLayout()).Members);

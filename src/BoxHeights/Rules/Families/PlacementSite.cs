@@ -147,7 +147,7 @@ public sealed class PlacementSite
     };
 
     /// <summary>How far a line lies above the edge that the box is set by.</summary>
-    private bool TryLineAboveEdge(TargetLine line, out DistanceRange above)
+    internal bool TryLineAboveEdge(TargetLine line, out DistanceRange above)
     {
         // Half a box below the top and half above the bottom: counted in halves so that equal edges cancel exactly.
         int halves = (int)Edge.Center - (int)Box.Edge + (line is TargetLine.BoxBottom ? -1 : line is TargetLine.BoxTop ? 1 : 0);

@@ -1,0 +1,76 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>What a wall is built of: the studs and the board that it states, or those that its storey states for walls which don't. The one place where that is decided.</summary>
+/// <remarks>A storey's usual studs and board are seen from inside: a wall of an outside face inherits neither.</remarks>
+public sealed class WallBuild
+{
+    private readonly Wall wall;
+    private WallFraming? framing;
+
+    internal WallBuild(Wall wall, Storey? usual, DistanceRange? boardWall)
+    {
+        this.wall = wall;
+        StudLayout = StudsOf(wall, usual);
+        AreStudsInherited = wall.Studs is null && StudLayout is not null;
+        HasTooManyStuds = StudLayout is not null && !StudPositions.IsCountable(StudLayout, wall.Length);
+        Studs = StudLayout is null || HasTooManyStuds ? null : StudPositions.Along(StudLayout, wall.Length);
+        BoardLayout = BoardsOf(wall, usual);
+        AreBoardsInherited = wall.Boards is null && BoardLayout is not null;
+        Boards = BoardLayout is not null && (boardWall is not null || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall) : null;
+    }
+
+    /// <summary>The layout of its studs; null where nothing is said of them.</summary>
+    public StudLayout? StudLayout { get; }
+
+    /// <summary>Whether that layout is the storey's.</summary>
+    public bool AreStudsInherited { get; }
+
+    /// <summary>Where the studs of the layout stand; null where nothing is said of them, or there are too many to be counted.</summary>
+    public StudPositions? Studs { get; }
+
+    /// <summary>Whether there would be more than 10,000 of them.</summary>
+    public bool HasTooManyStuds { get; }
+
+    /// <summary>What stands upright in it, worked out when it is asked for; null where nothing is said of its studs.</summary>
+    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(wall, StudLayout!);
+
+    /// <summary>How its board is hung; null where nothing is said of it.</summary>
+    public BoardLayout? BoardLayout { get; }
+
+    /// <summary>Whether that is the storey's.</summary>
+    public bool AreBoardsInherited { get; }
+
+    /// <summary>Where its seams fall; null where that isn't stated, or is counted from a ceiling of unknown height.</summary>
+    public HungBoards? Boards { get; }
+
+    /// <summary>Works out what a wall of a room is built of.</summary>
+    /// <param name="wall">The wall.</param>
+    /// <param name="room">Its room.</param>
+    /// <param name="storey">The room's storey; null where it isn't described.</param>
+    /// <exception cref="ArgumentNullException">The wall or the room is null.</exception>
+    /// <exception cref="OverflowException">Its measures are beyond the scale.</exception>
+    public static WallBuild Of(Wall wall, Room room, Storey? storey) => new(
+        wall ?? throw new ArgumentNullException(nameof(wall)),
+        storey,
+        CeilingOver(room, storey) is { } ceiling && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall) ? boardWall : null);
+
+    /// <summary>Works out what a wall of an outside face is built of.</summary>
+    /// <param name="wall">The wall.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="wall"/> is null.</exception>
+    public static WallBuild OfOutside(Wall wall) => new(wall ?? throw new ArgumentNullException(nameof(wall)), null, null);
+
+    /// <summary>The ceiling of a room: its own, else its storey's; null where neither is stated.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="storey">Its storey; null where it isn't described.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
+    public static Ceiling? CeilingOver(Room room, Storey? storey) => (room ?? throw new ArgumentNullException(nameof(room))).Ceiling ?? storey?.Ceiling;
+
+    /// <summary>The wall with what it inherits said on itself.</summary>
+    internal static Wall Settled(Wall wall, Storey storey) => wall.WithStuds(StudsOf(wall, storey)).WithBoards(BoardsOf(wall, storey));
+
+    private static StudLayout? StudsOf(Wall wall, Storey? usual) => wall.Studs ?? usual?.Studs;
+
+    private static BoardLayout? BoardsOf(Wall wall, Storey? usual) => wall.Boards ?? usual?.Boards;
+}

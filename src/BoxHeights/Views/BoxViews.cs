@@ -1,0 +1,97 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Boxes as the engine's state holds them, in the coordinates of their surfaces.</summary>
+internal static class BoxViews
+{
+    /// <summary>The boxes of a surface, in the dwelling's order.</summary>
+    public static Items<BoxView> On(LayoutState state, ResolvedSurface surface)
+    {
+        List<BoxView> found = [];
+        for (int box = 0; box < state.Boxes.Length; box++)
+        {
+            if (ReferenceEquals(state.Boxes[box].Surface, surface))
+            {
+                found.Add(Of(state, box));
+            }
+        }
+
+        return new(found);
+    }
+
+    private static BoxView Of(LayoutState state, int box)
+    {
+        ResolvedBox resolved = state.Boxes[box];
+        DeviceBox source = resolved.Source;
+        ResolvedSurface surface = resolved.Surface;
+        BoxSurface on = source.Surface ?? surface.Kind;
+        StatedSite[] sites = state.SitesOf(box);
+        Distance? along = state.AtOf(box);
+        BoxView view = new(source, surface.Address, on)
+        {
+            IsBroken = resolved.IsBroken,
+            Height = resolved.Height,
+            Along = along,
+            IsSizeAssumed = source.Size is null,
+            Gangs = ResolvedBox.GangsOf(source),
+            Plan = source.Plan,
+        };
+        if (sites.Length == 0)
+        {
+            return view;
+        }
+
+        BoxTraits traits = sites[0].Site.Box;
+        DistanceRange? Up(TargetLine line) => state.HasReading(box) ? UpOf(sites, line, state.PlaceOf(box).Readings) : null;
+        WallArea? Around(DistanceRange wide, TargetLine bottom, TargetLine top) =>
+            along is { } center && Up(bottom) is { } low && Up(top) is { } high ? new WallArea(center - Half(wide), center + Half(wide), low, high) : null;
+
+        (int Stud, StudSide Side)? held = HeldBy(resolved, traits, along);
+        return new(source, surface.Address, on)
+        {
+            Height = view.Height,
+            Along = along,
+            IsAlongAssumed = state.IsPlacedByAssumedStud(box),
+            Center = Up(TargetLine.Center),
+            Body = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.BoxBottom, TargetLine.BoxTop) : null,
+            IsSizeAssumed = view.IsSizeAssumed,
+            Plate = traits.Plate is { } plate ? Around(plate.Width, TargetLine.PlateBottom, TargetLine.PlateTop) : null,
+            Operable = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.LowestOperable, TargetLine.HighestOperable) : null,
+            Gangs = view.Gangs,
+            Stud = held?.Stud,
+            Side = held?.Side,
+            Plan = along is { } place && surface is { Kind: BoxSurface.Wall, Space.Plan: { IsTooLarge: false } plan } ? PlanPoints.On(plan, surface.Wall!.Id, place) : source.Plan,
+        };
+    }
+
+    /// <summary>A line of a box above the storey's subfloor: wherever it may be where the edge that its height is measured to isn't stated.</summary>
+    private static DistanceRange? UpOf(StatedSite[] sites, TargetLine line, DistanceRange readings)
+    {
+        DistanceRange? all = null;
+        foreach (StatedSite stated in sites)
+        {
+            PlacementSite site = stated.Site;
+            if (!site.Levels.TryGet(site.Box.Datum, out DistanceRange datum) || !site.TryLineAboveEdge(line, out DistanceRange above))
+            {
+                return null;
+            }
+
+            DistanceRange one = datum + readings + above;
+            all = all is { } some ? new(Distance.Min(some.From, one.From), Distance.Max(some.To, one.To)) : one;
+        }
+
+        return all;
+    }
+
+    private static DistanceRange Half(DistanceRange wide) => new(EvenSize.Half(wide.From), EvenSize.Half(wide.To));
+
+    private static (int Stud, StudSide Side)? HeldBy(ResolvedBox box, BoxTraits traits, Distance? along) =>
+        box.Source.Mounting is { How: MountingMethod.Stud, Stud: { } stud, Side: { } side } ? (stud, side)
+        : along is { } center && traits.Surface == BoxSurface.Wall && traits.Size.IsStated && traits.Mounting is null or MountingMethod.Stud
+            && box.Surface.Studs is { Known: not StudKnowledge.Assumed } studs
+            ? studs.Holding(center, traits.Size.Width)
+            : null;
+}

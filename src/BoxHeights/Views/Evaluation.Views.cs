@@ -1,0 +1,165 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <content>What was judged, open to read.</content>
+public sealed partial class Evaluation
+{
+    private Dictionary<Cause, int>? numbers;
+
+    /// <summary>A wall as it was resolved: studs, board, openings, what stands on and before it, its boxes, and what was found there.</summary>
+    /// <param name="address">Its address: "kitchen/north", or an outside face and its wall.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="address"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such wall, or its measures are larger than anything in a house, so that nothing of it is resolved.</exception>
+    public WallView Wall(string address)
+    {
+        _ = address ?? throw new ArgumentNullException(nameof(address));
+        ResolvedSurface? surface = Find(one => one.Kind == BoxSurface.Wall && one.Address == address);
+        return surface is null ? throw NoSuch("wall", address, nameof(address)) : Resolved(() => View(surface), "wall", address, nameof(address));
+    }
+
+    /// <summary>A room as it was resolved, in plan.</summary>
+    /// <param name="id">Its id.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such room, or its measures are larger than anything in a house, so that nothing of it is resolved.</exception>
+    public RoomView Room(string id)
+    {
+        _ = id ?? throw new ArgumentNullException(nameof(id));
+        ResolvedSurface? surface = Find(one => !one.Space.IsOutside && one.Space.Id == id);
+        return surface is null ? throw NoSuch("room", id, nameof(id)) : Resolved(() => View(surface.Space), "room", id, nameof(id));
+    }
+
+    /// <summary>A face of the building as it was resolved.</summary>
+    /// <param name="id">Its id.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such face.</exception>
+    public FaceView Face(string id)
+    {
+        _ = id ?? throw new ArgumentNullException(nameof(id));
+        foreach (OutsideFace face in Dwelling.Outside)
+        {
+            if (face.Id == id)
+            {
+                return new(face, face.Walls.Select(wall => Wall(id + "/" + wall.Id)));
+            }
+        }
+
+        throw NoSuch("outside face", id, nameof(id));
+    }
+
+    private WallView View(ResolvedSurface surface) => new(surface, new(surface), BoxViews.On(state, surface), PlacesOn);
+
+    private RoomView View(ResolvedSpace space)
+    {
+        RoomParts parts = new(space.Room!, space.Plan!);
+        List<BoxView> onWalls = [];
+        List<BoxView> overhead = [];
+        List<BoxView> inFloor = [];
+        foreach (ResolvedSurface surface in state.Surfaces)
+        {
+            if (ReferenceEquals(surface.Space, space))
+            {
+                (surface.Kind == BoxSurface.Wall ? onWalls : surface.Kind == BoxSurface.Ceiling ? overhead : inFloor).AddRange(BoxViews.On(state, surface));
+            }
+        }
+
+        return new(space, () => Placed(About(space.Id), null))
+        {
+            Walls = parts.Walls(),
+            Openings = parts.Openings(),
+            Shapes = parts.Shapes(),
+            WallBoxes = new(onWalls),
+            Overhead = new(overhead),
+            InFloor = new(inFloor),
+        };
+    }
+
+    private Items<FindingPlace> PlacesOn(WallView wall) => Placed(About(wall.Address), wall);
+
+    /// <summary>Findings with their numbers in the report, in its order.</summary>
+    private Items<FindingPlace> Placed(Items<Finding> findings, WallView? wall)
+    {
+        List<FindingPlace> places = [];
+        foreach (Finding finding in findings)
+        {
+            BoxView? box = finding.Box >= 0 ? wall?.Box(finding.Subject) : null;
+            WallPart? part = box is null && wall is not null ? PartOf(wall, finding.Fault?.Subject) : null;
+            places.Add(new(finding, NumberOf(finding)) { Box = box, Part = part, Areas = AreasOf(box, part) });
+        }
+
+        // Findings of one cause stay in the dwelling's order.
+        List<FindingPlace> sorted = [];
+        places.ForEach(place => sorted.Insert(sorted.FindLastIndex(one => one.Number <= place.Number) + 1, place));
+        return new(sorted);
+    }
+
+    private static WallPart? PartOf(WallView wall, string? address)
+    {
+        foreach (WallPart part in wall.Parts)
+        {
+            if (part.Id is not null && part.Address == address)
+            {
+                return part;
+            }
+        }
+
+        return null;
+    }
+
+    private static Items<WallArea> AreasOf(BoxView? box, WallPart? part) =>
+        box is not null && (box.Plate ?? box.Body) is { } seen ? new[] { seen }
+        : box?.Along is { } along ? new[] { new WallArea(along, along, box.Center, box.Center) }
+        : part is not null ? new[] { part.Area }
+        : default(Items<WallArea>);
+
+    private int NumberOf(Finding finding)
+    {
+        Items<Cause> all = Causes;
+        lock (grouping)
+        {
+            if (numbers is null)
+            {
+                numbers = [];
+                for (int i = 0; i < all.Count; i++)
+                {
+                    numbers[all[i]] = i + 1;
+                }
+            }
+        }
+
+        return CauseOf(finding) is { } cause ? numbers[cause] : 0;
+    }
+
+    private ResolvedSurface? Find(Predicate<ResolvedSurface> which)
+    {
+        foreach (ResolvedSurface surface in state.Surfaces)
+        {
+            if (which(surface))
+            {
+                return surface;
+            }
+        }
+
+        return null;
+    }
+
+    private ArgumentException NoSuch(string what, string name, string argument) => DwellingAddresses.Has(Dwelling, name)
+        ? TooLarge(what, name, argument)
+        : new("The dwelling has no " + what + " \"" + name + "\".", argument);
+
+    private static ArgumentException TooLarge(string what, string name, string argument) =>
+        new("Nothing of the " + what + " \"" + name + "\" is resolved: a measure in it is larger than anything in a house.", argument);
+
+    private static T Resolved<T>(Func<T> view, string what, string name, string argument)
+    {
+        try
+        {
+            return view();
+        }
+        catch (OverflowException)
+        {
+            throw TooLarge(what, name, argument);
+        }
+    }
+}

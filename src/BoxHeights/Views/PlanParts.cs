@@ -1,0 +1,104 @@
+namespace BoxHeights;
+
+/// <summary>A wall face of a room in plan. One walks along it from <see cref="Start"/> to <see cref="End"/> with the room at one's right hand.</summary>
+public sealed class PlanWall
+{
+    internal PlanWall(string address, Wall wall, PlanPoint start, PlanPoint end)
+    {
+        Address = address;
+        Wall = wall;
+        Start = start;
+        End = end;
+    }
+
+    /// <summary>Its address.</summary>
+    public string Address { get; }
+
+    /// <summary>The wall as it is described.</summary>
+    public Wall Wall { get; }
+
+    /// <summary>Its left end, seen from the room.</summary>
+    public PlanPoint Start { get; }
+
+    /// <summary>Its right end.</summary>
+    public PlanPoint End { get; }
+}
+
+/// <summary>An opening of a room in plan, on the framing face of its wall.</summary>
+public sealed class PlanOpening
+{
+    internal PlanOpening(string address, Opening opening, PlanPoint start, PlanPoint end)
+    {
+        Address = address;
+        Opening = opening;
+        Start = start;
+        End = end;
+    }
+
+    /// <summary>Its address.</summary>
+    public string Address { get; }
+
+    /// <summary>The opening as it is described.</summary>
+    public Opening Opening { get; }
+
+    /// <summary>The left rough face, seen from the room.</summary>
+    public PlanPoint Start { get; }
+
+    /// <summary>The right rough face.</summary>
+    public PlanPoint End { get; }
+
+    /// <summary>The leaves that swing into the room; none where that isn't stated, or they swing away.</summary>
+    public Items<PlanSwing> Swings { get; internal init; }
+}
+
+/// <summary>A door leaf that swings into a room: a quarter turn about its hinge.</summary>
+public sealed class PlanSwing
+{
+    internal PlanSwing(PlanPoint hinge, PlanPoint closed, PlanPoint open)
+    {
+        Hinge = hinge;
+        Closed = closed;
+        Open = open;
+    }
+
+    /// <summary>Its hinge, at the jamb.</summary>
+    public PlanPoint Hinge { get; }
+
+    /// <summary>Its free end when it is shut.</summary>
+    public PlanPoint Closed { get; }
+
+    /// <summary>Its free end when it stands square to its wall.</summary>
+    public PlanPoint Open { get; }
+}
+
+/// <summary>What stands in a room or against its walls, in plan: a counter, a fixture, a cabinet, an island, a rail.</summary>
+public sealed class PlanShape
+{
+    internal PlanShape(string id, string address, string kind, Items<PlanPoint> corners, bool isClosed, object source)
+    {
+        Id = id;
+        Address = address;
+        Kind = kind;
+        Corners = corners;
+        IsClosed = isClosed;
+        Source = source;
+    }
+
+    /// <summary>Its id on its wall or in its room.</summary>
+    public string Id { get; }
+
+    /// <summary>Its address.</summary>
+    public string Address { get; }
+
+    /// <summary>What it is, by its kind's name.</summary>
+    public string Kind { get; }
+
+    /// <summary>Its corners in order.</summary>
+    public Items<PlanPoint> Corners { get; }
+
+    /// <summary>Whether the last corner is joined to the first. Not of a line, nor of what stands against a wall with a depth that isn't known: then only its stretch of the wall is told.</summary>
+    public bool IsClosed { get; }
+
+    /// <summary>The <see cref="Counter"/>, <see cref="Covering"/>, <see cref="Fixture"/> or <see cref="Freestanding"/> as it is described.</summary>
+    public object Source { get; }
+}

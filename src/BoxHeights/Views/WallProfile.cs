@@ -1,0 +1,86 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>A point of the top of a wall's framing; between two points it runs straight.</summary>
+public sealed class ProfilePoint
+{
+    internal ProfilePoint(Distance along, DistanceRange up)
+    {
+        Along = along;
+        Up = up;
+    }
+
+    /// <summary>From the wall's left end.</summary>
+    public Distance Along { get; }
+
+    /// <summary>Above the storey's subfloor.</summary>
+    public DistanceRange Up { get; }
+}
+
+/// <summary>The top of a wall's framing: as its points are stated, level beyond the first and the last; else the underside of the ceiling framing.</summary>
+internal static class WallProfile
+{
+    /// <summary>The points from the wall's left end to its right; none where neither is known.</summary>
+    public static Items<ProfilePoint> Of(ResolvedSurface surface, Distance subfloor)
+    {
+        Wall wall = surface.Wall!;
+        if (wall.Top.Count == 0)
+        {
+            return surface.Space.Framing is { } framing
+                ? new[] { new ProfilePoint(Distance.Zero, framing + subfloor), new ProfilePoint(wall.Length, framing + subfloor) }
+                : default;
+        }
+
+        List<ProfilePoint> points = [];
+        if (wall.Top[0].Along > Distance.Zero)
+        {
+            points.Add(new(Distance.Zero, wall.Top[0].Up + subfloor));
+        }
+
+        foreach (WallTopPoint point in wall.Top)
+        {
+            points.Add(new(point.Along, point.Up + subfloor));
+        }
+
+        WallTopPoint last = wall.Top[wall.Top.Count - 1];
+        if (last.Along < wall.Length)
+        {
+            points.Add(new(wall.Length, last.Up + subfloor));
+        }
+
+        return new(points);
+    }
+
+    /// <summary>The lowest that it is over a stretch, rounded down to the grid; null where that isn't known.</summary>
+    public static DistanceRange? LowestOver(Items<ProfilePoint> points, Distance left, Distance right)
+    {
+        DistanceRange? lowest = null;
+        for (int i = 1; i < points.Count; i++)
+        {
+            ProfilePoint from = points[i - 1];
+            ProfilePoint to = points[i];
+            if (from.Along <= right && left <= to.Along)
+            {
+                Take(At(from, to, Distance.Max(left, from.Along)));
+                Take(At(from, to, Distance.Min(right, to.Along)));
+            }
+        }
+
+        return lowest;
+
+        void Take(DistanceRange one) =>
+            lowest = lowest is { } so ? new(Distance.Min(so.From, one.From), Distance.Min(so.To, one.To)) : one;
+    }
+
+    private static DistanceRange At(ProfilePoint from, ProfilePoint to, Distance along)
+    {
+        long run = (to.Along - from.Along).Ticks;
+        return run <= 0 || along == from.Along ? from.Up : along == to.Along ? to.Up
+            : new(Between(from.Up.From, to.Up.From), Between(from.Up.To, to.Up.To));
+
+        Distance Between(Distance low, Distance high) =>
+            low + Distance.FromTicks((long)Math.Floor((high - low).Ticks * (decimal)(along - from.Along).Ticks / run));
+    }
+}

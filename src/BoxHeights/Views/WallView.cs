@@ -1,0 +1,200 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>A wall face as the engine has resolved it: everything on it in one set of coordinates, along it from its left end (framing face) and up from the storey's subfloor.</summary>
+/// <remarks>Read-only, and only what was judged by: nothing in it is worked out a second time. What isn't known is a range, or null; what is only assumed says so.</remarks>
+public sealed class WallView
+{
+    private readonly Func<WallView, Items<FindingPlace>> find;
+    private Items<FindingPlace>? findings;
+
+    internal WallView(ResolvedSurface surface, WallParts parts, Items<BoxView> boxes, Func<WallView, Items<FindingPlace>> find)
+    {
+        this.find = find;
+        ResolvedSpace space = surface.Space;
+        Wall = surface.Wall!;
+        Address = surface.Address;
+        RoomId = space.Id;
+        RoomKind = space.Kind;
+        IsOutside = space.IsOutside;
+        Units = space.Units;
+        HasFaults = surface.HasBrokenParts;
+        Subfloor = parts.Subfloor;
+        FinishedFloor = parts.LevelOf(Datum.FinishedFloor);
+        BottomPlate = parts.LevelOf(Datum.BottomPlate);
+        LevelLine = parts.LevelOf(Datum.LevelLine);
+        Grade = parts.LevelOf(Datum.Grade);
+        FinishedCeiling = parts.LevelOf(Datum.FinishedCeiling);
+        CeilingFraming = space.Framing + parts.Subfloor;
+        Build = surface.Build!;
+        Top = parts.Top;
+        Studs = parts.Studs();
+        Boards = parts.Boards();
+        CommonBoards = Boards is null && !IsOutside ? parts.CommonBoards() : default;
+        Openings = parts.Openings();
+        Counters = parts.Counters();
+        Finishes = parts.Finishes();
+        Coverings = parts.Coverings();
+        Fixtures = parts.Fixtures();
+        WithoutCavity = parts.WithoutCavity();
+        Platforms = parts.Platforms();
+        DoorCovers = surface.DoorCovers;
+        Stair = parts.Stair();
+        Boxes = boxes;
+    }
+
+    /// <summary>Its address, such as "kitchen/north".</summary>
+    public string Address { get; }
+
+    /// <summary>The wall as it is described.</summary>
+    public Wall Wall { get; }
+
+    /// <summary>The id of the room, or of the outside face, that it belongs to.</summary>
+    public string RoomId { get; }
+
+    /// <summary>What the room is for; the empty kind outside.</summary>
+    public RoomKind RoomKind { get; }
+
+    /// <summary>Whether it is seen from outside the building.</summary>
+    public bool IsOutside { get; }
+
+    /// <summary>How measures on it are printed.</summary>
+    public LengthUnits Units { get; }
+
+    /// <summary>Whether something described on it can't be, so that rules which read it can't decide.</summary>
+    public bool HasFaults { get; }
+
+    /// <summary>Whether no wall stands on this side of the room.</summary>
+    public bool IsOpen => Wall.Open;
+
+    /// <summary>Its length between framing faces.</summary>
+    public Distance Length => Wall.Length;
+
+    /// <summary>The room's subfloor: zero unless it lies off the storey's.</summary>
+    public Distance Subfloor { get; }
+
+    /// <summary>The top of the finish floor: a range while the floor isn't chosen. Outside, what one stands on where no platform is.</summary>
+    public DistanceRange? FinishedFloor { get; }
+
+    /// <summary>The top of the bottom plate.</summary>
+    public DistanceRange? BottomPlate { get; }
+
+    /// <summary>The storey's level line.</summary>
+    public DistanceRange? LevelLine { get; }
+
+    /// <summary>The ground outside.</summary>
+    public DistanceRange? Grade { get; }
+
+    /// <summary>The underside of the finished ceiling.</summary>
+    public DistanceRange? FinishedCeiling { get; }
+
+    /// <summary>The underside of the ceiling framing.</summary>
+    public DistanceRange? CeilingFraming { get; }
+
+    /// <summary>The top of the wall's framing from its left end to its right: as stated for walls that slope or stop short, else the underside of the ceiling framing; none where neither is known.</summary>
+    public Items<ProfilePoint> Top { get; }
+
+    /// <summary>What it is built of, its own or its storey's.</summary>
+    public WallBuild Build { get; }
+
+    /// <summary>How well its studs are known; null where nothing is said of them.</summary>
+    public StudKnowledge? StudsKnown => Build.StudLayout?.Known;
+
+    /// <summary>What stands upright in it, from left to right; none where nothing is said of its studs.</summary>
+    public Items<StudView> Studs { get; }
+
+    /// <summary>How its board is hung; null where nothing is said of it.</summary>
+    public BoardView? Boards { get; }
+
+    /// <summary>The ways in which board is commonly hung on such a wall, where nothing is said of it and its height is known; each is assumed.</summary>
+    public Items<BoardView> CommonBoards { get; }
+
+    /// <summary>Its openings.</summary>
+    public Items<OpeningView> Openings { get; }
+
+    /// <summary>What open doors of the room take of it.</summary>
+    public Items<DoorCover> DoorCovers { get; }
+
+    /// <summary>The counters against it.</summary>
+    public Items<CounterView> Counters { get; }
+
+    /// <summary>The finishes on it.</summary>
+    public Items<FinishView> Finishes { get; }
+
+    /// <summary>What covers parts of it: cabinets, mirrors, shelves.</summary>
+    public Items<CoveringView> Coverings { get; }
+
+    /// <summary>The fixtures that stand against it.</summary>
+    public Items<FixtureView> Fixtures { get; }
+
+    /// <summary>Parts of it in which no box can be set.</summary>
+    public Items<NoCavityView> WithoutCavity { get; }
+
+    /// <summary>Decks, porches and balconies before it.</summary>
+    public Items<PlatformView> Platforms { get; }
+
+    /// <summary>The flight of stairs along it; null where none is said to climb there, or its treads can't be told.</summary>
+    public StairView? Stair { get; }
+
+    /// <summary>The boxes listed under it, in the dwelling's order.</summary>
+    public Items<BoxView> Boxes { get; }
+
+    /// <summary>What was found about it, and about what is on it, in the report's order.</summary>
+    public Items<FindingPlace> Findings => findings ??= find(this);
+
+    /// <summary>The piece of framing nearest to a place at which a box can be nailed: a stud, king or corner, and a jack or cripple where it reaches that high. None that stands in a doorway, nor one whose place a king or jack takes.</summary>
+    /// <param name="along">From the wall's left end.</param>
+    /// <param name="up">Above the storey's subfloor.</param>
+    /// <returns>Null where nothing is said of its studs, or none stands at that height.</returns>
+    public StudView? NearestStud(Distance along, Distance up)
+    {
+        StudView? nearest = null;
+        Distance least = Distance.MaxValue;
+        foreach (StudView stud in Studs)
+        {
+            Distance away = (along - stud.Left - Distance.FromTicks((stud.Right - stud.Left).Ticks / 2)).Abs();
+            if (!stud.IsReplaced && away < least && stud.StandsAt(up))
+            {
+                least = away;
+                nearest = stud;
+            }
+        }
+
+        return nearest;
+    }
+
+    /// <summary>The box of an id; null where none is listed under this wall.</summary>
+    /// <param name="id">The id.</param>
+    public BoxView? Box(string id)
+    {
+        foreach (BoxView box in Boxes)
+        {
+            if (box.Id == id)
+            {
+                return box;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Every part described on it or before it, boxes and framing apart.</summary>
+    public IEnumerable<WallPart> Parts
+    {
+        get
+        {
+            foreach (IReadOnlyList<WallPart> some in new IReadOnlyList<WallPart>[] { Openings, Counters, Finishes, Coverings, Fixtures, WithoutCavity, Platforms })
+            {
+                foreach (WallPart part in some)
+                {
+                    yield return part;
+                }
+            }
+        }
+    }
+
+    /// <summary>Its address and length.</summary>
+    public override string ToString() => Address + ", " + Length + " long";
+}
