@@ -46,6 +46,16 @@ public sealed class MarkSheetWordsTests
         Assert.Equal(Houses.Inches(33, 7, 8), Assert.Single(MarkSheet.For(Houses.Of(room), RuleSets.RoughInPractice).Rows).FromLeftCorner);
     }
 
+    // The stud on 64 in would stand in the doorway, 7-1/2 in from the box: nobody hooks a tape on it. The one on 48 in does stand.
+    [Fact]
+    public void Stud_BesideADoorway_IsOneThatStands()
+    {
+        Room room = Houses.Room("hall", Switch("s", "48 in to top above subfloor", 40).WithAt(Houses.Inches(56, 1, 2)));
+        room = room.WithWalls(room.Walls.Select(wall => wall.WithStuds(new StudLayout { Spacing = CaseFile.Inches("16"), Known = StudKnowledge.Declared })
+            .WithOpenings(wall.Boxes.Count == 0 ? default : new[] { new Opening("door", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("92")) })));
+        Assert.Equal("7-3/4 in right of stud 3", Assert.Single(MarkSheet.For(Houses.Of(room), RuleSet.Empty).Rows).Stud);
+    }
+
     [Fact]
     public void ToMarkdown_SaysWhichSideIsLeft() =>
         Assert.Contains("left as you face the wall", MarkSheet.For(Houses.Of(), RuleSets.RoughInPractice).ToMarkdown(), StringComparison.Ordinal);

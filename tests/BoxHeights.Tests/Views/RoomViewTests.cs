@@ -51,7 +51,13 @@ public sealed class RoomViewTests
     [Fact]
     public void Findings_OfARoom_AreThoseOfAllItHolds()
     {
-        Evaluation evaluation = new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023)).Evaluate(House(wall => wall, room => room));
+        Evaluation evaluation = new LayoutEvaluator(RuleSets.Ada2010 + RuleSets.RoughInPractice).Evaluate(House(
+            wall => wall.WithBoxes(new[]
+            {
+                new DeviceBox("s1", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(CaseFile.Inches("60")).WithHeight(BoxHeight.Parse("60 in to center above finished floor")),
+                new DeviceBox("r1", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches("30")).WithHeight(BoxHeight.Parse("5 in to center above finished floor")),
+            }),
+            room => room));
         Assert.NotEmpty(evaluation.Room("room").Findings);
         Assert.Equal(evaluation.For("room").Count, evaluation.Room("room").Findings.Count);
         Assert.Equal(evaluation.Room("room").Findings.Select(place => place.Number).Order(), evaluation.Room("room").Findings.Select(place => place.Number));
