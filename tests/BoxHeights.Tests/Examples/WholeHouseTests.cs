@@ -145,9 +145,9 @@ public class WholeHouseTests
     {
         Dictionary<string, string> studs = MarkSheet.For(House, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
 
-        // 48 in is over the third stud, 47-1/4 to 48-3/4 in; 103-7/8 in is 7-1/8 in right of the sixth, which ends at 15-1/4 + 80 + 1-1/2 = 96-3/4 in.
+        // 48 in is over the third stud, 47-1/4 to 48-3/4 in. The sixth, at 95-1/4 in, would stand in the opening from 60 to 98 in; the seventh begins at 15-1/4 + 96 = 111-1/4 in.
         Assert.Equal("over stud 3", studs["K6"]);
-        Assert.Equal("7-1/8 in right of stud 6", studs["S1"]);
+        Assert.Equal("7-3/8 in left of stud 7", studs["S1"]);
         Assert.Equal("near stud 3 (assumed layout)", studs["A1"]);
 
         // Far from any stud of a layout that nobody has seen.
