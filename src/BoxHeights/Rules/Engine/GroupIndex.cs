@@ -7,15 +7,21 @@ namespace BoxHeights.Rules;
 internal sealed class GroupIndex
 {
     private readonly List<Group> groups = [];
-    private readonly Dictionary<(ProvisionRule Rule, string Name), int> known = [];
+
+    // By rule, then by name: hashing a rule, which is a record of lists, at each look cost more than judging did.
+    private readonly Dictionary<string, int>[] known;
     private int[][] groupsOf;
 
     public GroupIndex(LayoutState state)
     {
         groupsOf = new int[state.Boxes.Length][];
         List<int>[] of = new List<int>[groupsOf.Length];
-        foreach (ProvisionRule rule in state.Rules.Provision)
+        ProvisionRule[] rules = state.Rules.Provision;
+        known = new Dictionary<string, int>[rules.Length];
+        for (int r = 0; r < rules.Length; r++)
         {
+            ProvisionRule rule = rules[r];
+            known[r] = new(StringComparer.Ordinal);
             Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
             for (int i = 0; i < groupsOf.Length; i++)
             {
@@ -39,8 +45,7 @@ internal sealed class GroupIndex
                     (of[box] ??= []).Add(groups.Count);
                 }
 
-                known.Add((rule, name), groups.Count);
-                groups.Add(new(rule, name, new ProvisionGroup(state, members[name].ToArray())));
+                Make(rule, known[r], name, new(state, members[name].ToArray()));
             }
         }
 
@@ -122,17 +127,18 @@ internal sealed class GroupIndex
     {
         int box = groupsOf.Length;
         List<int> of = [];
-        foreach (ProvisionRule rule in state.Rules.Provision)
+        for (int r = 0; r < known.Length; r++)
         {
+            ProvisionRule rule = state.Rules.Provision[r];
             if (NameOf(rule, box, state) is not { } name)
             {
                 continue;
             }
 
-            if (!known.TryGetValue((rule, name), out int group))
+            if (!known[r].TryGetValue(name, out int group))
             {
-                known.Add((rule, name), group = groups.Count);
-                groups.Add(new(rule, name, new ProvisionGroup(state, [])));
+                group = groups.Count;
+                Make(rule, known[r], name, new(state, []));
             }
 
             groups[group].Boxes.Enter(box);
@@ -154,11 +160,17 @@ internal sealed class GroupIndex
 
         for (int last = groups.Count - 1; last >= 0 && groups[last].Boxes.Count == 0; last--)
         {
-            known.Remove((groups[last].Rule, groups[last].Name));
+            groups[last].Among.Remove(groups[last].Name);
             groups.RemoveAt(last);
         }
 
         Array.Resize(ref groupsOf, box);
+    }
+
+    private void Make(ProvisionRule rule, Dictionary<string, int> among, string name, ProvisionGroup boxes)
+    {
+        among.Add(name, groups.Count);
+        groups.Add(new(rule, among, name, boxes));
     }
 
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>
@@ -170,9 +182,12 @@ internal sealed class GroupIndex
     }
 
     /// <summary>One provision rule and boxes that it judges together.</summary>
-    internal sealed class Group(ProvisionRule rule, string name, ProvisionGroup boxes)
+    internal sealed class Group(ProvisionRule rule, Dictionary<string, int> among, string name, ProvisionGroup boxes)
     {
         public ProvisionRule Rule { get; } = rule;
+
+        /// <summary>All groups of the rule by their names.</summary>
+        public Dictionary<string, int> Among { get; } = among;
 
         public string Name { get; } = name;
 

@@ -48,9 +48,12 @@ internal sealed partial class LayoutState
             findings.AddRange(groupFindings[group] ?? []);
         }
 
-        foreach (int space in Spaces.Of(box))
+        for (int part = 0; part < SpaceIndex.Parts; part++)
         {
-            findings.AddRange(Spaces[space].Findings);
+            foreach (int space in Spaces.Of(box, part))
+            {
+                findings.AddRange(Spaces[space].Findings);
+            }
         }
     }
 
@@ -67,9 +70,12 @@ internal sealed partial class LayoutState
             any |= CountOf(groupFindings[group]) > 0;
         }
 
-        foreach (int space in Spaces.Of(box))
+        for (int part = 0; part < SpaceIndex.Parts; part++)
         {
-            any |= Spaces[space].Findings.Count > 0;
+            foreach (int space in Spaces.Of(box, part))
+            {
+                any |= Spaces[space].Findings.Count > 0;
+            }
         }
 
         return any;

@@ -66,9 +66,12 @@ internal sealed partial class LayoutState
             JudgeGroup(group);
         }
 
-        foreach (int space in Spaces.Of(box))
+        for (int part = 0; part < SpaceIndex.Parts; part++)
         {
-            Spaces[space].Judge(this);
+            foreach (int space in Spaces.Of(box, part))
+            {
+                Spaces[space].Judge(this);
+            }
         }
     }
 

@@ -89,8 +89,12 @@ public sealed class SpaceStatement
             throw new ArgumentException("What passes is no finding.", nameof(verdict));
         }
 
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure));
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, () => cure));
     }
+
+    /// <summary>The same with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<Items<PlacedBox>> cure) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure));
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -99,7 +103,7 @@ public sealed class SpaceStatement
     /// <param name="allowed">How far off it may be.</param>
     /// <param name="what">Says how it is now, in one line that goes before "must be …"; asked only when a finding is read.</param>
     internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<string> what) =>
-        answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, default) { Moved = box });
+        answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, static () => default) { Moved = box });
 
     /// <summary>Something was looked at and is met. A rule that says nothing of its subject counts as not about it, and never as met.</summary>
     /// <param name="subject">What is met, by the name that a finding about it would have.</param>
@@ -156,8 +160,14 @@ public sealed class SpaceStatement
 internal readonly record struct OpenPart(string Reason, string? Subject, bool Blocks);
 
 /// <summary>One thing that a space rule found.</summary>
-internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Items<PlacedBox> Cure)
+/// <remarks>What would mend it is looked for when it is asked for. Only whoever finds remedies and plans asks, one at a time, and before a box moves.</remarks>
+internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Func<Items<PlacedBox>> FindCure)
 {
+    private Items<PlacedBox>? cure;
+
+    /// <summary>Boxes that, added, would meet the rule; none where no box would.</summary>
+    public Items<PlacedBox> Cure => cure ??= Found();
+
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }
 
@@ -165,5 +175,18 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
     public string? NotJudgedBecause { get; init; }
 
     /// <summary>Of what couldn't be judged.</summary>
-    public static SpaceAnswer Of(OpenPart open, string space) => new(open.Subject ?? space, space, Verdict.Unknown, default, default, () => open.Reason, Facts.None, default) { NotJudgedBecause = open.Reason };
+    public static SpaceAnswer Of(OpenPart open, string space) => new(open.Subject ?? space, space, Verdict.Unknown, default, default, () => open.Reason, Facts.None, static () => default) { NotJudgedBecause = open.Reason };
+
+    private Items<PlacedBox> Found()
+    {
+        try
+        {
+            return FindCure();
+        }
+        catch (OverflowException)
+        {
+            // Where it can't be added up, no box can be put.
+            return default;
+        }
+    }
 }

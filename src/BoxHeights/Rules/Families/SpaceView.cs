@@ -9,15 +9,16 @@ public sealed class SpaceView
 {
     private readonly Dictionary<Type, object> prepared = [];
     private readonly SettledOptions options;
+    private readonly SpaceBoxes boxes;
 
-    internal SpaceView(SettledOptions options, SpaceKind kind, string id, Dwelling dwelling, Levels levels, Items<SpaceBox> boxes)
+    internal SpaceView(SettledOptions options, SpaceKind kind, string id, DwellingMemo whole, Levels levels, SpaceBoxes boxes)
     {
+        Whole = whole;
+        this.boxes = boxes;
         this.options = options;
         Kind = kind;
         Id = id;
-        Dwelling = dwelling;
         Levels = levels;
-        Boxes = boxes;
     }
 
     /// <summary>What it is.</summary>
@@ -27,7 +28,7 @@ public sealed class SpaceView
     public string Id { get; }
 
     /// <summary>The whole description, with openings that one face of a wall has described of its other face too. Its boxes are where they were when it was resolved: read <see cref="Boxes"/> instead.</summary>
-    public Dwelling Dwelling { get; }
+    public Dwelling Dwelling => Whole.Dwelling;
 
     /// <summary>The room; null unless it is one.</summary>
     public Room? Room { get; internal init; }
@@ -48,7 +49,7 @@ public sealed class SpaceView
     public DistanceRange? Framing { get; internal init; }
 
     /// <summary>The boxes on its surfaces: of a storey, of all its rooms; of a flight, of the dwelling.</summary>
-    public Items<SpaceBox> Boxes { get; private set; }
+    public Items<SpaceBox> Boxes => boxes.Listed;
 
     /// <summary>Whether every box that there will be is described, so that what isn't described is lacking.</summary>
     public bool IsWhole => options.AllBoxesAreDescribed;
@@ -56,8 +57,8 @@ public sealed class SpaceView
     /// <summary>The units in which findings are printed.</summary>
     public LengthUnits Units => options.Units;
 
-    /// <summary>Every box of the dwelling.</summary>
-    internal IReadOnlyList<SpaceBox> OfDwelling { get; init; } = [];
+    /// <summary>What is known and worked out once of the whole dwelling.</summary>
+    internal DwellingMemo Whole { get; }
 
     /// <summary>What places of boxes to add are rounded to along a wall.</summary>
     internal Distance AlongStep => options.AlongStep;
@@ -67,9 +68,6 @@ public sealed class SpaceView
 
     /// <summary>Whether something that is described on one of its walls can't be.</summary>
     internal bool HasBrokenParts { get; init; }
-
-    /// <summary>Takes in a box that was added while the layout is open.</summary>
-    internal void Enter(SpaceBox box) => Boxes = Boxes.With(box);
 
     /// <summary>Something worked out once from the description and kept while the layout is open, such as the runs of a room's walls.</summary>
     /// <typeparam name="T">What is worked out; one of each type is kept.</typeparam>
@@ -83,109 +81,5 @@ public sealed class SpaceView
         }
 
         return (T)kept;
-    }
-}
-
-/// <summary>A box as a space rule sees it: its traits, and where it is now.</summary>
-public sealed class SpaceBox
-{
-    private readonly LayoutState state;
-
-    internal SpaceBox(LayoutState state, int index)
-    {
-        this.state = state;
-        Index = index;
-    }
-
-    /// <summary>Everything about it except where it is.</summary>
-    public BoxTraits Traits => state.SitesOf(Index)[0].Site.Box;
-
-    /// <summary>Its id.</summary>
-    public string Id => state.Boxes[Index].Source.Id;
-
-    /// <summary>The id of its room or outside face.</summary>
-    public string SpaceId => state.Boxes[Index].Surface.Space.Id;
-
-    /// <summary>The kind of its room; the empty kind outside.</summary>
-    public RoomKind Room => state.Boxes[Index].Surface.RoomKind;
-
-    /// <summary>The address of the wall, ceiling or floor that it is listed under.</summary>
-    public string Address => state.Boxes[Index].Surface.Address;
-
-    /// <summary>Its center along its wall; null where that isn't known.</summary>
-    public Distance? Along => state.AtOf(Index);
-
-    /// <summary>Where it is in plan, on a ceiling or a floor; null where that isn't stated.</summary>
-    public PlanPoint? Plan => state.Boxes[Index].Source.Plan;
-
-    internal int Index { get; }
-
-    /// <summary>The storey that it is on.</summary>
-    internal string StoreyId => state.Boxes[Index].Surface.Space.StoreyId;
-
-    /// <summary>Its height as it is now, in the terms in which it was given; null where it has none.</summary>
-    internal BoxHeight? Height => state.HeightOf(Index);
-
-    /// <summary>The top of the counter that stands where it is on its wall; null where none does, or its top isn't known.</summary>
-    internal Level? CounterTop =>
-        Along is { } along && state.Boxes[Index].Surface.CounterOn(along, along) is { } counter && ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop ? top : null;
-
-    /// <summary>How far one of its lines lies above a datum.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="datum">The datum.</param>
-    /// <param name="height">The height; a range where something isn't known exactly.</param>
-    /// <param name="needs">What isn't known exactly, or at all.</param>
-    /// <returns>False when the box has no height, or the datum or the line isn't known there.</returns>
-    public bool TryHeightOf(TargetLine line, Datum datum, out DistanceRange height, out Facts needs)
-    {
-        height = default;
-        needs = Facts.None;
-        if (!state.HasReading(Index) || !state.SitesOf(Index)[0].Site.TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
-        {
-            return false;
-        }
-
-        height = state.PlaceOf(Index).Readings - zero;
-        if (state.SitesOf(Index) is { Length: > 1 } edges)
-        {
-            // The edge isn't stated: anywhere from what the first means to what the last does.
-            foreach (StatedSite edge in edges)
-            {
-                if (!edge.Site.TryReading(line, Distance.Zero, datum, out zero, out Facts more))
-                {
-                    return false;
-                }
-
-                needs |= more | Facts.EdgeMeant;
-                DistanceRange one = state.PlaceOf(Index).Readings - zero;
-                height = new(one.From < height.From ? one.From : height.From, one.To > height.To ? one.To : height.To);
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>Whether one of its lines lies between two heights above a datum, both allowed.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="datum">The datum.</param>
-    /// <param name="low">The lowest.</param>
-    /// <param name="high">The highest.</param>
-    /// <param name="needs">Takes what would decide it where that isn't known.</param>
-    internal Verdict IsWithin(TargetLine line, Datum datum, Distance low, Distance high, ref Facts needs)
-    {
-        if (!TryHeightOf(line, datum, out DistanceRange height, out Facts missing))
-        {
-            needs |= missing == Facts.None ? Facts.Datum : missing;
-            return Verdict.Unknown;
-        }
-
-        if (height.From >= low && height.To <= high)
-        {
-            return Verdict.Passes;
-        }
-
-        bool some = height.To >= low && height.From <= high;
-        needs |= some ? missing : Facts.None;
-        return some ? Verdict.Unknown : Verdict.Fails;
     }
 }

@@ -245,7 +245,7 @@ public sealed partial record Coverage : SpaceRule
             DistanceSet.AtMost(Distance.Zero),
             () => RunWords.Lacks(run, gaps, outlets, Reach, lacking, units),
             needs,
-            verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
+            () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
     }
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)

@@ -91,7 +91,7 @@ public sealed record FaceOutlet : SpaceRule
             {
                 // A light goes beside its entrance; what serves the face as a whole goes anywhere on it.
                 Opening? entrance = Of == FacePart.Entrances ? EntranceOf(face) : null;
-                Finds(statement, face.Id, face.Id, possible > 0, needs, CureOn(space, face, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
+                Lacks(statement, face.Id, face.Id, possible > 0, needs, space, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null);
             }
             else
             {
@@ -164,7 +164,7 @@ public sealed record FaceOutlet : SpaceRule
             needs |= Facts.PlanPlace;
         }
 
-        Finds(statement, face.Id + " " + platform.Id, address, possible, needs, CureOn(space, face, platform.Left, platform.Right, platform.Surface));
+        Lacks(statement, face.Id + " " + platform.Id, address, possible, needs, space, platform.Left, platform.Right, platform.Surface);
     }
 
     /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
@@ -190,8 +190,10 @@ public sealed record FaceOutlet : SpaceRule
         return Verdict.Unknown;
     }
 
-    private void Finds(SpaceStatement statement, string subject, string address, bool possible, Facts needs, Items<PlacedBox> cure) =>
-        statement.Finds(subject, address, possible ? Verdict.Unknown : Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, possible ? needs : Facts.None, cure);
+    private void Lacks(SpaceStatement statement, string subject, string address, bool possible, Facts needs, SpaceView space, Distance left, Distance right, Level? surface) =>
+        statement.Finds(
+            subject, address, possible ? Verdict.Unknown : Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, possible ? needs : Facts.None,
+            () => CureOn(space, left, right, surface));
 
     private static bool HasDoor(Wall wall, Platform platform)
     {
@@ -206,9 +208,9 @@ public sealed record FaceOutlet : SpaceRule
         return false;
     }
 
-    private Items<PlacedBox> CureOn(SpaceView space, OutsideFace face, Distance left, Distance right, Level? surface)
+    private Items<PlacedBox> CureOn(SpaceView space, Distance left, Distance right, Level? surface)
     {
-        if (Cure is not { Height: { Edge: { } edge } height } cure || face.Walls.Count == 0)
+        if (Cure is not { Height: { Edge: { } edge } height } cure || space.Face is not { Walls.Count: > 0 } face)
         {
             return default;
         }
@@ -221,7 +223,7 @@ public sealed record FaceOutlet : SpaceRule
         {
             if (at.RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
             {
-                DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id)).WithAt(marked);
+                DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(marked);
                 return new[] { new PlacedBox(address, surface is { } walked ? box.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : box) };
             }
         }

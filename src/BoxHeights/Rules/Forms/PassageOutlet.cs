@@ -107,7 +107,7 @@ public sealed record PassageOutlet : SpaceRule
         statement.Finds(
             space.Id, space.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1),
             () => "no outlet that counts in a passage " + Printed.Of(middle, space.Units) + " long", needs,
-            needs == Facts.None ? Cure(space, runs) : default);
+            () => needs == Facts.None ? Cure(space, runs) : default);
 
     private Items<PlacedBox> Cure(SpaceView space, RoomRuns runs)
     {

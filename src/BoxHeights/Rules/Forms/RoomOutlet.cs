@@ -107,14 +107,14 @@ public sealed record RoomOutlet : SpaceRule
             space.Id, space.Id, verdict, Quantity.Of(sure), QuantitySet.AtLeast(needed),
             () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : "")
                 + (where is null ? "" : ", one to a bay"),
-            needs, CureIn(space, where));
+            needs, () => CureIn(space, where));
 
     internal static bool IsDescribed(SpaceView space, CountedOutlet outlet, SpaceStatement statement, bool evenOfAWhole = false)
     {
         string? missing = space.IsWhole && !evenOfAWhole ? null
             : space.Boxes.Count == 0 ? "no box is described there"
-            : space.Face is not null && !outlet.IsListedOutside(space.Dwelling) ? "no such outlet is described outside"
-            : outlet.IsListedIn(space.Dwelling) ? null : "no such outlet is described in the dwelling";
+            : space.Face is not null && !space.Whole.ListsOutside(outlet) ? "no such outlet is described outside"
+            : space.Whole.Lists(outlet) ? null : "no such outlet is described in the dwelling";
         if (missing is not null)
         {
             statement.LeavesOpen(missing);
@@ -161,7 +161,7 @@ public sealed record RoomOutlet : SpaceRule
         }
 
         WallPlan plan = RoomInPlan.Of(space).Plan;
-        DeviceBox box = cure.WithId(FreePlaces.FreeId(space.Dwelling, space.Id + "-" + cure.Id));
+        DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
         return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => where is null || where(face, at) ? face : null);
     }
 }

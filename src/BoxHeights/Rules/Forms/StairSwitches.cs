@@ -61,8 +61,7 @@ public sealed record StairSwitches : SpaceRule
             }
             else if (switches == 0)
             {
-                statement.Finds(flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
-                    () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", cure: CureOf(space, flight, storey));
+                Lacks(space, flight, storey, statement);
             }
             else if (statement.TellsAll)
             {
@@ -70,6 +69,11 @@ public sealed record StairSwitches : SpaceRule
             }
         }
     }
+
+    private void Lacks(SpaceView space, StairFlight flight, string storey, SpaceStatement statement) =>
+        statement.Finds(
+            flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
+            () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", Facts.None, () => CureOf(space, flight, storey));
 
     /// <summary>A box on a wall that holds a switch, or that is for one and holds nothing else that is known.</summary>
     private static bool IsWallSwitch(BoxTraits box)
@@ -124,7 +128,7 @@ public sealed record StairSwitches : SpaceRule
                 if ((isOwn || cure is null) && (isOwn ? Beyond(flight, atHead) : FirstFree(space, room, wall)) is { } place
                     && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
                 {
-                    string id = FreePlaces.FreeId(space.Dwelling, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
+                    string id = FreePlaces.FreeId(space, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
                     cure = new PlacedBox(address, offered.WithId(id).WithAt(along));
                 }
             }

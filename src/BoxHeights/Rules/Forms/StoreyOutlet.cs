@@ -77,8 +77,13 @@ public sealed record StoreyOutlet : SpaceRule
             needs |= counts == Verdict.Unknown ? missing : Facts.None;
         }
 
-        statement.Finds(space.Id, space.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, needs, CureOn(space));
+        Lacks(space, needs, statement);
     }
+
+    // On its own, because what a lambda captures is allocated where its method begins.
+    private void Lacks(SpaceView space, Facts needs, SpaceStatement statement) =>
+        statement.Finds(
+            space.Id, space.Id, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no " + Outlet.Name, needs, () => CureOn(space));
 
     /// <summary>In a hall of the storey, or the first room that will do.</summary>
     private Items<PlacedBox> CureOn(SpaceView space)
@@ -87,7 +92,7 @@ public sealed record StoreyOutlet : SpaceRule
         foreach (Room room in space.Dwelling.Rooms)
         {
             if (Cure is { } cure && room.Storey == space.Id && !NotIn.Contains(room.Kind)
-                && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space.Dwelling, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
+                && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
             {
                 if (room.Kind == RoomKind.Hall)
                 {

@@ -53,13 +53,13 @@ internal static class FreePlaces
     }
 
     /// <summary>An id that no box has yet.</summary>
-    /// <param name="dwelling">Where it must be free.</param>
+    /// <param name="space">Where it must be free.</param>
     /// <param name="wanted">What it should be, or begin with.</param>
     /// <param name="others">Boxes that are added with it.</param>
-    public static string FreeId(Dwelling dwelling, string wanted, List<PlacedBox>? others = null)
+    public static string FreeId(SpaceView space, string wanted, List<PlacedBox>? others = null)
     {
         string id = wanted;
-        for (int n = 2; dwelling.FindBox(id) is not null || others?.Exists(other => other.Box.Id == id) == true; n++)
+        for (int n = 2; space.Whole.HasBox(id) || others?.Exists(other => other.Box.Id == id) == true; n++)
         {
             id = wanted + "-" + n.ToString(CultureInfo.InvariantCulture);
         }

@@ -43,7 +43,7 @@ internal static class RunCure
         foreach (Distance at in Find(room, run, gaps, reach, clearBelow, space.AlongStep))
         {
             RunStretch stretch = run.At(at, out Distance along);
-            string id = FreePlaces.FreeId(space.Dwelling, room.Id + "-" + usual.Purpose, boxes);
+            string id = FreePlaces.FreeId(space, room.Id + "-" + usual.Purpose, boxes);
             boxes.Add(new(stretch.Address, usual.WithId(id).WithAt(along).WithHeight(height)));
         }
 

@@ -1,0 +1,94 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>One space rule and one thing that it is judged for.</content>
+internal sealed partial class SpaceIndex
+{
+    /// <summary>One space rule, what it is judged for, and what it said last.</summary>
+    internal sealed class Judged(SpaceRule rule, SpaceView view)
+    {
+        private readonly SpaceStatement statement = new();
+
+        public SpaceRule Rule { get; } = rule;
+
+        public SpaceView View { get; } = view;
+
+        public List<Finding> Findings { get; } = [];
+
+        /// <summary>Whether a box of it was added or set anew since it was judged.</summary>
+        public bool IsStale { get; set; }
+
+        /// <summary>Judges it from where its boxes are now.</summary>
+        /// <returns>How many findings there are.</returns>
+        public int Judge(LayoutState state)
+        {
+            Findings.Clear();
+            IsStale = false;
+            Say(statement);
+            foreach (OpenPart open in statement.Open)
+            {
+                // A fault of the space itself is a finding, and says why.
+                if (open.Blocks && Rule.Severity == Severity.Violation && !state.Faults.Exists(fault => fault.Subject == View.Id))
+                {
+                    Findings.Add(new(state, Rule, SpaceAnswer.Of(open, View.Id), default));
+                }
+            }
+
+            foreach (SpaceAnswer answer in statement.Answers)
+            {
+                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
+            }
+
+            return Findings.Count;
+        }
+
+        /// <summary>All that it says from where boxes are now, what is met too.</summary>
+        public SpaceStatement SayAll()
+        {
+            SpaceStatement all = new() { TellsAll = true };
+            Say(all);
+            return all;
+        }
+
+        private void Say(SpaceStatement to)
+        {
+            to.Clear();
+            if (View.HasBrokenParts)
+            {
+                // The fault is a finding itself.
+                to.LeavesOpen("a fault of the description keeps it from being judged");
+                return;
+            }
+
+            try
+            {
+                Rule.Judge(View, to);
+            }
+            catch (OverflowException)
+            {
+                // What can't be added up any more is no measure of a house, and the rest goes on.
+                to.Clear();
+                to.NotJudged("a measure in it is larger than anything in a house");
+            }
+        }
+
+        /// <summary>The readings of the rule's text under which something that fails would be met, from where boxes are now.</summary>
+        private Items<string> DisputedBy(string subject)
+        {
+            List<string> disputed = [];
+            foreach (Reading reading in Rule.Readings)
+            {
+                SpaceStatement other = new();
+                ((SpaceRule)reading.Rule).Judge(View, other);
+                if (other.IsMet(subject, statement))
+                {
+                    disputed.Add(reading.Id);
+                }
+            }
+
+            return new(disputed);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What space rules ask of the whole dwelling, each worked out once for all that is judged: asking it for each room anew grew with the square of the rooms.</summary>
+/// <param name="dwelling">The description.</param>
+/// <param name="boxes">Every box that can be judged.</param>
+internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
+{
+    private readonly OncePerOutlet listed = new(outlet => outlet.IsListedIn(dwelling));
+    private readonly OncePerOutlet listedOutside = new(outlet => outlet.IsListedOutside(dwelling));
+    private HashSet<string>? ids;
+
+    public Dwelling Dwelling => dwelling;
+
+    /// <summary>Every box that can be judged, with those that were added while the layout is open.</summary>
+    public SpaceBoxes Boxes => boxes;
+
+    /// <summary>Whether a box of the description has an id.</summary>
+    public bool HasBox(string id)
+    {
+        if (ids is null)
+        {
+            ids = new(StringComparer.Ordinal);
+            foreach (PlacedBox placed in dwelling.PlacedBoxes())
+            {
+                ids.Add(placed.Box.Id);
+            }
+        }
+
+        return ids.Contains(id);
+    }
+
+    /// <summary>Whether the description lists any such outlet.</summary>
+    public bool Lists(CountedOutlet outlet) => listed.Of(outlet);
+
+    /// <summary>Whether the description lists any such outlet on an outside face.</summary>
+    public bool ListsOutside(CountedOutlet outlet) => listedOutside.Of(outlet);
+
+    /// <summary>Answers by the outlet's identity: a rule has one for life, and hashing a record of lists costs more than walking the few there are.</summary>
+    private sealed class OncePerOutlet(Predicate<CountedOutlet> ask)
+    {
+        private readonly List<(CountedOutlet Outlet, bool Is)> known = [];
+
+        public bool Of(CountedOutlet outlet)
+        {
+            foreach ((CountedOutlet one, bool itIs) in known)
+            {
+                if (ReferenceEquals(one, outlet))
+                {
+                    return itIs;
+                }
+            }
+
+            bool isOne = ask(outlet);
+            known.Add((outlet, isOne));
+            return isOne;
+        }
+    }
+}

@@ -1,0 +1,138 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A box as a space rule sees it: its traits, and where it is now.</summary>
+public sealed class SpaceBox
+{
+    private readonly LayoutState state;
+
+    internal SpaceBox(LayoutState state, int index)
+    {
+        this.state = state;
+        Index = index;
+    }
+
+    /// <summary>Everything about it except where it is.</summary>
+    public BoxTraits Traits => state.SitesOf(Index)[0].Site.Box;
+
+    /// <summary>Its id.</summary>
+    public string Id => state.Boxes[Index].Source.Id;
+
+    /// <summary>The id of its room or outside face.</summary>
+    public string SpaceId => state.Boxes[Index].Surface.Space.Id;
+
+    /// <summary>The kind of its room; the empty kind outside.</summary>
+    public RoomKind Room => state.Boxes[Index].Surface.RoomKind;
+
+    /// <summary>The address of the wall, ceiling or floor that it is listed under.</summary>
+    public string Address => state.Boxes[Index].Surface.Address;
+
+    /// <summary>Its center along its wall; null where that isn't known.</summary>
+    public Distance? Along => state.AtOf(Index);
+
+    /// <summary>Where it is in plan, on a ceiling or a floor; null where that isn't stated.</summary>
+    public PlanPoint? Plan => state.Boxes[Index].Source.Plan;
+
+    internal int Index { get; }
+
+    /// <summary>Whether it is seen from outside the building.</summary>
+    internal bool IsOutside => state.Boxes[Index].Surface.Space.IsOutside;
+
+    /// <summary>The storey that it is on.</summary>
+    internal string StoreyId => state.Boxes[Index].Surface.Space.StoreyId;
+
+    /// <summary>Its height as it is now, in the terms in which it was given; null where it has none.</summary>
+    internal BoxHeight? Height => state.HeightOf(Index);
+
+    /// <summary>The top of the counter that stands where it is on its wall; null where none does, or its top isn't known.</summary>
+    internal Level? CounterTop =>
+        Along is { } along && state.Boxes[Index].Surface.CounterOn(along, along) is { } counter && ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop ? top : null;
+
+    /// <summary>How far one of its lines lies above a datum.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="datum">The datum.</param>
+    /// <param name="height">The height; a range where something isn't known exactly.</param>
+    /// <param name="needs">What isn't known exactly, or at all.</param>
+    /// <returns>False when the box has no height, or the datum or the line isn't known there.</returns>
+    public bool TryHeightOf(TargetLine line, Datum datum, out DistanceRange height, out Facts needs)
+    {
+        height = default;
+        needs = Facts.None;
+        if (!state.HasReading(Index) || !state.SitesOf(Index)[0].Site.TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
+        {
+            return false;
+        }
+
+        height = state.PlaceOf(Index).Readings - zero;
+        if (state.SitesOf(Index) is { Length: > 1 } edges)
+        {
+            // The edge isn't stated: anywhere from what the first means to what the last does.
+            foreach (StatedSite edge in edges)
+            {
+                if (!edge.Site.TryReading(line, Distance.Zero, datum, out zero, out Facts more))
+                {
+                    return false;
+                }
+
+                needs |= more | Facts.EdgeMeant;
+                DistanceRange one = state.PlaceOf(Index).Readings - zero;
+                height = new(one.From < height.From ? one.From : height.From, one.To > height.To ? one.To : height.To);
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Whether one of its lines lies between two heights above a datum, both allowed.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="datum">The datum.</param>
+    /// <param name="low">The lowest.</param>
+    /// <param name="high">The highest.</param>
+    /// <param name="needs">Takes what would decide it where that isn't known.</param>
+    internal Verdict IsWithin(TargetLine line, Datum datum, Distance low, Distance high, ref Facts needs)
+    {
+        if (!TryHeightOf(line, datum, out DistanceRange height, out Facts missing))
+        {
+            needs |= missing == Facts.None ? Facts.Datum : missing;
+            return Verdict.Unknown;
+        }
+
+        if (height.From >= low && height.To <= high)
+        {
+            return Verdict.Passes;
+        }
+
+        bool some = height.To >= low && height.From <= high;
+        needs |= some ? missing : Facts.None;
+        return some ? Verdict.Unknown : Verdict.Fails;
+    }
+}
+
+/// <summary>The boxes of a space: shared by all that is judged for it. Others may join them while the layout is open.</summary>
+internal sealed class SpaceBoxes(System.Collections.Generic.List<SpaceBox> boxes)
+{
+    private Items<SpaceBox> listed = new(boxes);
+    private bool isListed = true;
+
+    /// <summary>All of them, in the dwelling's order, then in the order in which they joined.</summary>
+    public Items<SpaceBox> Listed
+    {
+        get
+        {
+            // Only an open layout, which belongs to one caller, gets more boxes: an evaluation's were listed when it was made.
+            if (!isListed)
+            {
+                listed = new(boxes);
+                isListed = true;
+            }
+
+            return listed;
+        }
+    }
+
+    /// <summary>Takes in a box that was added.</summary>
+    public void Add(SpaceBox box)
+    {
+        boxes.Add(box);
+        isListed = false;
+    }
+}
