@@ -72,6 +72,7 @@ public sealed class LayoutSession
             return ReopenWith(id, along, height);
         }
 
+        state.LookAround(box);
         List<Finding>? before = null;
         if (state.HasFindingsAround(box))
         {
@@ -131,6 +132,7 @@ public sealed class LayoutSession
     {
         state = taken;
         state.Evaluation = Evaluate;
+        state.Spaces.NoteReaders();
         state.JudgeEntered();
         moved = new bool[state.Boxes.Length];
         indexOf.Clear();

@@ -5,6 +5,8 @@ namespace BoxHeights.Rules;
 /// <content>What was found, gathered in the order in which it is told.</content>
 internal sealed partial class LayoutState
 {
+    private readonly List<int> readers = [];
+
     /// <summary>Every finding: faults first, then box by box, group by group, and space by space.</summary>
     public void CollectInto(List<Finding> findings)
     {
@@ -30,6 +32,13 @@ internal sealed partial class LayoutState
         }
     }
 
+    /// <summary>Looks up what reads where a box is, before it is put elsewhere: what is judged and gathered around it is that, also if it won't read it any more.</summary>
+    public void LookAround(int box)
+    {
+        readers.Clear();
+        readers.AddRange(Spaces.Readers!.Of(box));
+    }
+
     /// <summary>The findings that moving a box can change: its own, and those of whatever it is judged together with.</summary>
     public void CollectAround(int box, List<Finding> findings)
     {
@@ -48,12 +57,9 @@ internal sealed partial class LayoutState
             findings.AddRange(groupFindings[group] ?? []);
         }
 
-        for (int part = 0; part < SpaceIndex.Parts; part++)
+        foreach (int space in readers)
         {
-            foreach (int space in Spaces.Of(box, part))
-            {
-                findings.AddRange(Spaces[space].Findings);
-            }
+            findings.AddRange(Spaces[space].Findings);
         }
     }
 
@@ -70,12 +76,9 @@ internal sealed partial class LayoutState
             any |= CountOf(groupFindings[group]) > 0;
         }
 
-        for (int part = 0; part < SpaceIndex.Parts; part++)
+        foreach (int space in readers)
         {
-            foreach (int space in Spaces.Of(box, part))
-            {
-                any |= Spaces[space].Findings.Count > 0;
-            }
+            any |= Spaces[space].Findings.Count > 0;
         }
 
         return any;

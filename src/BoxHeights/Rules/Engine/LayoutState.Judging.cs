@@ -45,13 +45,13 @@ internal sealed partial class LayoutState
 
         for (int s = 0; s < Spaces.Count; s++)
         {
-            found += Spaces[s].Judge(this);
+            found += Spaces.Judge(s, this);
         }
 
         return found;
     }
 
-    /// <summary>Judges a box and the groups it is in, after it was put elsewhere.</summary>
+    /// <summary>Judges a box, the groups it is in, and what read where it was (<see cref="LookAround"/>), after it was put elsewhere.</summary>
     public void JudgeAfterMove(int box)
     {
         JudgeLimits(box);
@@ -66,12 +66,9 @@ internal sealed partial class LayoutState
             JudgeGroup(group);
         }
 
-        for (int part = 0; part < SpaceIndex.Parts; part++)
+        foreach (int space in readers)
         {
-            foreach (int space in Spaces.Of(box, part))
-            {
-                Spaces[space].Judge(this);
-            }
+            Spaces.Judge(space, this);
         }
     }
 

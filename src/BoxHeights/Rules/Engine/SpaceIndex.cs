@@ -96,28 +96,37 @@ internal sealed partial class SpaceIndex
 
     public Judged this[int index] => judged[index];
 
+    /// <summary>Which of what is judged reads where a box is; null unless that is noted.</summary>
+    public SpaceReaders? Readers { get; private set; }
+
+    /// <summary>Notes from now on what is read by what is judged, for whoever moves boxes.</summary>
+    public void NoteReaders() => Readers = new();
+
+    /// <summary>Judges one from where boxes are now.</summary>
+    /// <returns>How many findings there are.</returns>
+    public int Judge(int one, LayoutState state)
+    {
+        Readers?.Begin();
+        int found = judged[one].Judge(state);
+        Readers?.End(one);
+        return found;
+    }
+
     /// <summary>What a box belongs to: its room or outside face, its storey, flights and the dwelling.</summary>
     public IEnumerable<int> Of(int box)
     {
-        for (int part = 0; part < Parts; part++)
+        if (box >= boxOf.Count || boxOf[box] is not { } one)
         {
-            foreach (int one in Of(box, part))
+            yield break;
+        }
+
+        foreach (List<int> some in new[] { ListIn(ofSpace, one.SpaceId), ListIn(ofStorey, StoreyOf(one)), ofAll })
+        {
+            foreach (int space in some)
             {
-                yield return one;
+                yield return space;
             }
         }
-    }
-
-    /// <summary>In how many lists that is kept what a box belongs to.</summary>
-    public const int Parts = 3;
-
-    /// <summary>One of those lists: walking them allocates nothing.</summary>
-    public List<int> Of(int box, int part)
-    {
-        return boxOf.Count <= box || boxOf[box] is not { } one ? None
-            : part == 0 ? ListIn(ofSpace, one.SpaceId)
-            : part == 1 ? ListIn(ofStorey, StoreyOf(one))
-            : ofAll;
     }
 
     /// <summary>What is judged for a room or an outside face by itself.</summary>

@@ -1,6 +1,7 @@
 namespace BoxHeights.Rules;
 
 /// <summary>A box as a space rule sees it: its traits, and where it is now.</summary>
+/// <remarks>Whatever tells where it is has to note who asks: see <see cref="SpaceReaders"/>.</remarks>
 public sealed class SpaceBox
 {
     private readonly LayoutState state;
@@ -27,12 +28,22 @@ public sealed class SpaceBox
     public string Address => state.Boxes[Index].Surface.Address;
 
     /// <summary>Its center along its wall; null where that isn't known.</summary>
-    public Distance? Along => state.AtOf(Index);
+    public Distance? Along => state.AtOf(Read);
 
     /// <summary>Where it is in plan, on a ceiling or a floor; null where that isn't stated.</summary>
     public PlanPoint? Plan => state.Boxes[Index].Source.Plan;
 
     internal int Index { get; }
+
+    /// <summary>Its index, for whoever asks where it is: they have to be judged again when it moves.</summary>
+    private int Read
+    {
+        get
+        {
+            state.Spaces.Readers?.Note(Index);
+            return Index;
+        }
+    }
 
     /// <summary>Whether it is seen from outside the building.</summary>
     internal bool IsOutside => state.Boxes[Index].Surface.Space.IsOutside;
@@ -41,7 +52,7 @@ public sealed class SpaceBox
     internal string StoreyId => state.Boxes[Index].Surface.Space.StoreyId;
 
     /// <summary>Its height as it is now, in the terms in which it was given; null where it has none.</summary>
-    internal BoxHeight? Height => state.HeightOf(Index);
+    internal BoxHeight? Height => state.HeightOf(Read);
 
     /// <summary>The top of the counter that stands where it is on its wall; null where none does, or its top isn't known.</summary>
     internal Level? CounterTop =>
@@ -57,7 +68,7 @@ public sealed class SpaceBox
     {
         height = default;
         needs = Facts.None;
-        if (!state.HasReading(Index) || !state.SitesOf(Index)[0].Site.TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
+        if (!state.HasReading(Read) || !state.SitesOf(Index)[0].Site.TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
         {
             return false;
         }
