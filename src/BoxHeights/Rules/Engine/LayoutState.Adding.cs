@@ -98,9 +98,7 @@ internal sealed partial class LayoutState
 
     private bool TryTogether(int added, IReadOnlyList<int> others, HashSet<int> touched, List<Finding> found)
     {
-        Groups.Enter(this);
-        Array.Resize(ref groupFindings, Groups.Count);
-        Array.Resize(ref keeps, Groups.Count);
+        EnterGroups();
         HashSet<(string RuleId, string Subject)> known = [];
         List<Finding> before = [];
         foreach (int box in touched)
@@ -163,12 +161,8 @@ internal sealed partial class LayoutState
 
     private void Withdraw(int added, IReadOnlyList<int> others, List<DeviceBox> before, HashSet<int> touched)
     {
-        boxesOn![Boxes[added].Surface.Index]!.Remove(added);
+        TakeOff(added);
         touched.Remove(added);
-        if (Rules.HasRelief)
-        {
-            Companions()[Boxes[added].Surface.Space].Remove(added);
-        }
 
         if (!Groups.Holds(added))
         {
@@ -186,9 +180,7 @@ internal sealed partial class LayoutState
             }
         }
 
-        Groups.Leave();
-        Array.Resize(ref groupFindings, Groups.Count);
-        Array.Resize(ref keeps, Groups.Count);
+        LeaveGroups();
         Resize(added);
         for (int i = 0; i < others.Count; i++)
         {

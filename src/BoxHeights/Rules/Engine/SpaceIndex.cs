@@ -11,6 +11,7 @@ internal sealed partial class SpaceIndex
     private readonly List<Judged> judged = [];
     private readonly List<SpaceBox?> boxOf = [];
     private readonly SpaceBoxes all;
+    private readonly DwellingMemo? whole;
     private readonly Dictionary<string, SpaceBoxes> inSpace = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SpaceBoxes> onStorey = new(StringComparer.Ordinal);
 
@@ -48,7 +49,7 @@ internal sealed partial class SpaceIndex
 
         all = new(boxes);
         Dwelling dwelling = resolved.Dwelling;
-        DwellingMemo whole = new(dwelling, all);
+        whole = new(dwelling, all);
         (Dictionary<string, ResolvedSpace> rooms, Dictionary<string, ResolvedSpace> faces) = ById(resolved.Spaces);
         foreach (Room room in dwelling.Rooms)
         {
@@ -160,6 +161,21 @@ internal sealed partial class SpaceIndex
 
         SetStale(index);
     }
+
+    /// <summary>Takes the box out again that entered last.</summary>
+    public void Leave()
+    {
+        int last = boxOf.Count - 1;
+        foreach (SpaceBoxes some in WhatHolds(boxOf[last]!))
+        {
+            some.RemoveLast();
+        }
+
+        boxOf.RemoveAt(last);
+    }
+
+    /// <summary>Whether a rule said what it did because the description lists no box as one that is to be added: then it may say something else of other spaces, too.</summary>
+    public bool IsFirstOfItsKind(PlacedBox placed) => whole is not null && whole.IsFirstOfItsKind(placed);
 
     /// <summary>Notes that what a box belongs to has to be judged again.</summary>
     public void SetStale(int box)

@@ -9,8 +9,10 @@ internal sealed class Trials
     private readonly LayoutEvaluator evaluator;
     private readonly LayoutState state;
     private readonly Dictionary<(string RuleId, string Subject), List<Finding>> known = [];
+    private readonly Dictionary<string, List<Finding>> ofBoxes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<int>> boxesOf = new(StringComparer.Ordinal);
     private LayoutState? changed;
+    private HashSet<string>? namesOfParts;
 
     public Trials(LayoutEvaluator evaluator, Items<Finding> findings, LayoutState state)
     {
@@ -19,6 +21,10 @@ internal sealed class Trials
         foreach (Finding finding in findings)
         {
             known.ListOf(KeyOf(finding)).Add(finding);
+            if (finding.Box >= 0)
+            {
+                ofBoxes.ListOf(finding.RuleId).Add(finding);
+            }
         }
 
         for (int box = 0; box < state.Boxes.Length; box++)
@@ -28,7 +34,8 @@ internal sealed class Trials
     }
 
     /// <summary>Whether a remedy, carried out, clears a cause's findings about some boxes and adds none.</summary>
-    public bool Mends(Remedy remedy, Cause cause, List<int> boxes) => LeftAfter(remedy, boxes) is { } left && Clears(cause, boxes, left);
+    public bool Mends(Remedy remedy, Cause cause, List<int> boxes) =>
+        (remedy is AddBox more ? LeftAfter(more) : LeftAfter(remedy, boxes)) is { } left && Clears(cause, boxes, left);
 
     /// <summary>Whether what is left is nothing of a cause's about some boxes.</summary>
     public static bool Clears(Cause cause, List<int> boxes, HashSet<(string RuleId, string Subject)> left)
@@ -54,21 +61,53 @@ internal sealed class Trials
             added[placed.Box.Id] = placed.Box;
         }
 
-        List<Finding> found = [.. evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings];
-        return LeftOf(found.FindAll(finding => finding.IsViolation || finding.Space is not null || !added.TryGetValue(finding.Subject, out DeviceBox? box) || !IsFoundOfItsLike(finding, box)));
+        using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed) : null;
+        return LeftOf(NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings, added));
+    }
+
+    /// <summary>Not the first box of its kind, which changes what is asked of other spaces; not one with the id of a room; nor any where a rule may look at all boxes. Then the dwelling is evaluated with them.</summary>
+    private bool ChangesOnlyWhatItTouches(AddBox remedy)
+    {
+        bool isSo = state.Rules.LooksAtOwnBoxesOnly;
+        foreach (PlacedBox placed in remedy.Placed)
+        {
+            isSo &= !state.Spaces.IsFirstOfItsKind(placed) && !(namesOfParts ??= NamesOfParts(state.Dwelling)).Contains(placed.Box.Id);
+        }
+
+        return isSo;
+    }
+
+    private static HashSet<string> NamesOfParts(Dwelling dwelling)
+    {
+        HashSet<string> names = new(StringComparer.Ordinal);
+        names.UnionWith(dwelling.Storeys.Select(one => one.Id));
+        names.UnionWith(dwelling.Rooms.Select(one => one.Id));
+        names.UnionWith(dwelling.Outside.Select(one => one.Id));
+        names.UnionWith(dwelling.Flights.Select(one => one.Id));
+        return names;
+    }
+
+    /// <summary>The layout in which remedies are tried out.</summary>
+    private LayoutState Changed => changed ??= evaluator.StateOf(state.Dwelling);
+
+    private IEnumerable<Finding> NotOfTheirLike(IEnumerable<Finding> found, Dictionary<string, DeviceBox> added)
+    {
+        foreach (Finding finding in found)
+        {
+            if (finding.IsViolation || finding.Space is not null || !added.TryGetValue(finding.Subject, out DeviceBox? box) || !IsFoundOfItsLike(finding, box))
+            {
+                yield return finding;
+            }
+        }
     }
 
     private bool IsFoundOfItsLike(Finding finding, DeviceBox box)
     {
-        foreach (List<Finding> about in known.Values)
+        foreach (Finding one in ofBoxes.TryGetValue(finding.RuleId, out List<Finding>? about) ? about : [])
         {
-            foreach (Finding one in about)
+            if (one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose && one.Outcome >= finding.Outcome && one.Severity >= finding.Severity)
             {
-                if (one.RuleId == finding.RuleId && one.Box >= 0 && one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose
-                    && one.Outcome >= finding.Outcome && one.Severity >= finding.Severity)
-                {
-                    return true;
-                }
+                return true;
             }
         }
 
@@ -78,11 +117,6 @@ internal sealed class Trials
     /// <summary>What is found after a remedy about what it touches and about some boxes more; null where it adds a finding, or makes one worse.</summary>
     public HashSet<(string RuleId, string Subject)>? LeftAfter(Remedy remedy, List<int> boxes)
     {
-        if (remedy is AddBox more)
-        {
-            return LeftAfter(more);
-        }
-
         if (remedy.Changes.Count == 0)
         {
             return LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings);
@@ -94,7 +128,7 @@ internal sealed class Trials
             moved.AddRange(boxesOf[id]);
         }
 
-        LayoutState layout = changed ??= evaluator.StateOf(state.Dwelling);
+        LayoutState layout = Changed;
         try
         {
             foreach (int box in moved)

@@ -10,6 +10,7 @@ internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
 {
     private readonly OncePerOutlet listed = new(outlet => outlet.IsListedIn(dwelling));
     private readonly OncePerOutlet listedOutside = new(outlet => outlet.IsListedOutside(dwelling));
+    private readonly List<(IBoxKind Kind, string? Except)> none = [];
     private HashSet<string>? ids;
 
     public Dwelling Dwelling => dwelling;
@@ -33,10 +34,44 @@ internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
     }
 
     /// <summary>Whether the description lists any such outlet.</summary>
-    public bool Lists(CountedOutlet outlet) => listed.Of(outlet);
+    public bool Lists(CountedOutlet outlet) => listed.Of(outlet) || None(outlet);
 
     /// <summary>Whether the description lists any such outlet on an outside face.</summary>
-    public bool ListsOutside(CountedOutlet outlet) => listedOutside.Of(outlet);
+    public bool ListsOutside(CountedOutlet outlet) => listedOutside.Of(outlet) || None(outlet);
+
+    /// <summary>Notes that a rule went by that the description lists no such box, and none that is added may be passed over.</summary>
+    /// <param name="kind">Such boxes.</param>
+    /// <param name="except">The space that asked about others than itself; null where its own boxes count.</param>
+    /// <returns>False.</returns>
+    public bool None(IBoxKind kind, string? except = null)
+    {
+        for (int i = 0; i < none.Count; i++)
+        {
+            if (ReferenceEquals(none[i].Kind, kind))
+            {
+                // Of two spaces that asked about the others, a box in either counts.
+                none[i] = none[i].Except == except ? none[i] : (kind, null);
+                return false;
+            }
+        }
+
+        none.Add((kind, except));
+        return false;
+    }
+
+    /// <summary>Whether a rule went by that no box is listed as one that is to be added.</summary>
+    public bool IsFirstOfItsKind(PlacedBox placed)
+    {
+        foreach ((IBoxKind kind, string? except) in none)
+        {
+            if (kind.IsOne(placed.Box) && (except is null || !placed.Address.StartsWith(except + "/", StringComparison.Ordinal)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Answers by the outlet's identity: a rule has one for life, and hashing a record of lists costs more than walking the few there are.</summary>
     private sealed class OncePerOutlet(Predicate<CountedOutlet> ask)
@@ -58,4 +93,11 @@ internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
             return isOne;
         }
     }
+}
+
+/// <summary>Boxes of a kind, as a rule asks for them.</summary>
+internal interface IBoxKind
+{
+    /// <summary>Whether a box is listed as one, whatever its height.</summary>
+    bool IsOne(DeviceBox box);
 }

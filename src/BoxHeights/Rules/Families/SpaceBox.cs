@@ -146,4 +146,11 @@ internal sealed class SpaceBoxes(System.Collections.Generic.List<SpaceBox> boxes
         boxes.Add(box);
         isListed = false;
     }
+
+    /// <summary>Takes the box out again that was added last.</summary>
+    public void RemoveLast()
+    {
+        boxes.RemoveAt(boxes.Count - 1);
+        isListed = false;
+    }
 }

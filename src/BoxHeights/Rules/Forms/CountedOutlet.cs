@@ -7,7 +7,7 @@ namespace BoxHeights.Rules;
 /// A box whose devices aren't stated is taken at its purpose's word, and where along its wall it is doesn't matter. <see cref="ServingReceptacles"/> are what serves
 /// a stretch of wall or counter from where it stands, and there such a box is a doubt.
 /// </remarks>
-public sealed record CountedOutlet
+public sealed record CountedOutlet : IBoxKind
 {
     /// <summary>Names what counts.</summary>
     /// <param name="name">What one is called: "receptacle", "light".</param>
@@ -125,6 +125,8 @@ public sealed record CountedOutlet
 
         return false;
     }
+
+    bool IBoxKind.IsOne(DeviceBox box) => IsOne(box);
 
     private bool IsOne(DeviceBox box)
     {

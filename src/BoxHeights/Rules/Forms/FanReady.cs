@@ -5,7 +5,7 @@ namespace BoxHeights.Rules;
 /// Which places are fit for a fan no document says; one light alone is taken for one, several are not. A dwelling that marks no box as able to hold a fan
 /// isn't judged: whether its boxes can isn't described.
 /// </remarks>
-public sealed record FanReady : SpaceRule
+public sealed record FanReady : SpaceRule, IBoxKind
 {
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
@@ -53,7 +53,7 @@ public sealed record FanReady : SpaceRule
             return;
         }
 
-        if (!MarksAny(space.Dwelling))
+        if (!MarksAny(space.Dwelling) && !space.Whole.None(this))
         {
             statement.LeavesOpen("no box is described as able to hold a fan");
             return;
@@ -64,6 +64,8 @@ public sealed record FanReady : SpaceRule
 
     /// <summary>A box of the kind that is made for fans is one, marked or not.</summary>
     private static bool HoldsFan(DeviceBox box) => box.FanRated || box.Kind == BoxKind.FanRated;
+
+    bool IBoxKind.IsOne(DeviceBox box) => HoldsFan(box);
 
     private static bool MarksAny(Dwelling dwelling)
     {

@@ -180,7 +180,7 @@ public sealed record FixtureOutlet : SpaceRule
             }
         }
 
-        return false;
+        return space.Whole.None(Outlet, space.Id);
     }
 
     private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)

@@ -1,0 +1,118 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>Boxes that are added for a trial, as a remedy that adds boxes is tried: only what they touch is judged.</content>
+internal sealed partial class LayoutState
+{
+    /// <summary>Adds boxes behind all others until the trial is put away; null where one of them can't be there.</summary>
+    /// <remarks>Measured: the example house's remedies took 53 to 90 ms with the dwelling evaluated anew for each, 18 ms so.</remarks>
+    public Trial? With(Items<PlacedBox> some)
+    {
+        Trial trial = new(this);
+        try
+        {
+            foreach (PlacedBox placed in some)
+            {
+                if (SurfaceAt(placed.Address) is not { } surface || Resolver.Again(placed.Box, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
+                {
+                    trial.Dispose();
+                    return null;
+                }
+
+                trial.Add(box);
+            }
+
+            trial.Judge();
+            return trial;
+        }
+        catch (OverflowException)
+        {
+            // Where it can't be added up, it can't be.
+            trial.Dispose();
+            return null;
+        }
+    }
+
+    private void EnterGroups()
+    {
+        Groups.Enter(this);
+        ResizeGroups();
+    }
+
+    private void LeaveGroups()
+    {
+        Groups.Leave();
+        ResizeGroups();
+    }
+
+    private void ResizeGroups()
+    {
+        Array.Resize(ref groupFindings, Groups.Count);
+        Array.Resize(ref keeps, Groups.Count);
+    }
+
+    /// <summary>Takes the last box off its surface and away from its companions.</summary>
+    private void TakeOff(int last)
+    {
+        boxesOn![Boxes[last].Surface.Index]!.Remove(last);
+        if (Rules.HasRelief)
+        {
+            Companions()[Boxes[last].Surface.Space].Remove(last);
+        }
+    }
+
+    /// <summary>Boxes that are there until they are put away. What their neighbors are found to be is found anew when it is asked for the next time.</summary>
+    public sealed class Trial : IDisposable
+    {
+        private readonly LayoutState state;
+        private readonly int before;
+        private readonly HashSet<int> added = [];
+
+        public Trial(LayoutState state)
+        {
+            this.state = state;
+            before = state.Boxes.Length;
+        }
+
+        /// <summary>What is found of the boxes and of all that they are judged with. To be read before they are put away.</summary>
+        public List<Finding> Findings { get; } = [];
+
+        public void Add(ResolvedBox box)
+        {
+            int index = state.Append(box);
+            state.Put(index, box.Height, box.TryAlong(state.Options.Catalog, out Distance along) ? along : null);
+            state.EnterGroups();
+            state.Spaces.Enter(state);
+            added.Add(index);
+        }
+
+        public void Judge()
+        {
+            foreach (int box in added)
+            {
+                state.JudgeAlone(box, Findings);
+            }
+
+            state.JudgeTogether(added, Findings);
+        }
+
+        /// <summary>Puts them away.</summary>
+        public void Dispose()
+        {
+            while (state.Boxes.Length > before)
+            {
+                int last = state.Boxes.Length - 1;
+                state.TakeOff(last);
+                if (added.Contains(last))
+                {
+                    state.Spaces.Leave();
+                    state.LeaveGroups();
+                }
+
+                state.Resize(last);
+            }
+        }
+    }
+}
