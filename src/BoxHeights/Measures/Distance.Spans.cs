@@ -55,6 +55,15 @@ public readonly partial struct Distance : ISpanFormattable, ISpanParsable<Distan
     /// <exception cref="FormatException">There is no such format.</exception>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default)
     {
+        // Where any text fits it is written in place: clearing and copying a buffer took a third of the time.
+        if (destination.Length >= TextBuffer.Size)
+        {
+            TextBuffer inPlace = new(destination);
+            DistanceText.Write(ref inPlace, ticks, DistanceText.ReadFormat(format));
+            charsWritten = inPlace.Length;
+            return true;
+        }
+
         Span<char> room = stackalloc char[TextBuffer.Size];
         TextBuffer buffer = new(room);
         DistanceText.Write(ref buffer, ticks, DistanceText.ReadFormat(format));

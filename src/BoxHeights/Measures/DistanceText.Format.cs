@@ -15,6 +15,7 @@ internal static partial class DistanceText
 
     // The finest fraction that is written, and the decimal step that stands in where a distance isn't on it.
     private const int FinestDenominator = 128;
+    private const ulong TicksPerFinest = Distance.TicksPerInch / FinestDenominator;
     private const ulong TicksPerThousandth = Distance.TicksPerInch / 1000;
 
     internal enum Style
@@ -62,7 +63,8 @@ internal static partial class DistanceText
     {
         ulong magnitude = Grid.Magnitude(ticks);
         bool negative = ticks < 0;
-        bool onFinest = magnitude % (Distance.TicksPerInch / FinestDenominator) == 0;
+        ulong finest = magnitude / TicksPerFinest;
+        bool onFinest = finest * TicksPerFinest == magnitude;
         switch (format.Style)
         {
             case Style.Millimeters:
@@ -79,8 +81,16 @@ internal static partial class DistanceText
                 WriteThousandths(ref buffer, negative, magnitude, format.Style == Style.FeetInches);
                 break;
             default:
-                WriteFraction(
-                    ref buffer, negative, magnitude, (ulong)format.Denominator, format.Style is Style.FeetInches or Style.FeetInchesRounded);
+                // What is on the fraction asked for needs no division but by powers of two. Written, a fraction is reduced anyway.
+                bool feet = format.Style is Style.FeetInches or Style.FeetInchesRounded;
+                if (onFinest && (finest * (ulong)format.Denominator) % FinestDenominator == 0)
+                {
+                    WriteFraction(ref buffer, negative, finest / FinestDenominator, finest % FinestDenominator, FinestDenominator, feet);
+                    break;
+                }
+
+                (ulong whole, ulong numerator) = Round(magnitude, (ulong)format.Denominator);
+                WriteFraction(ref buffer, negative, whole, numerator, (ulong)format.Denominator, feet);
                 break;
         }
     }
@@ -120,9 +130,8 @@ internal static partial class DistanceText
         }
     }
 
-    private static void WriteFraction(ref TextBuffer buffer, bool negative, ulong magnitude, ulong denominator, bool feet)
+    private static void WriteFraction(ref TextBuffer buffer, bool negative, ulong whole, ulong numerator, ulong denominator, bool feet)
     {
-        (ulong whole, ulong numerator) = Round(magnitude, denominator);
         WriteSign(ref buffer, negative && (whole | numerator) != 0);
         if (!WriteFeet(ref buffer, feet, ref whole, numerator))
         {
@@ -131,14 +140,14 @@ internal static partial class DistanceText
 
         if (whole != 0 || numerator == 0)
         {
-            buffer.Append(whole);
+            buffer.AppendSmall(whole);
         }
 
         if (numerator != 0)
         {
-            for (; numerator % 2 == 0; denominator /= 2)
+            for (; (numerator & 1) == 0; denominator >>= 1)
             {
-                numerator /= 2;
+                numerator >>= 1;
             }
 
             if (whole != 0)
@@ -146,9 +155,9 @@ internal static partial class DistanceText
                 buffer.Append('-');
             }
 
-            buffer.Append(numerator);
+            buffer.AppendSmall(numerator);
             buffer.Append('/');
-            buffer.Append(denominator);
+            buffer.AppendSmall(denominator);
         }
 
         buffer.Append(" in");
@@ -162,7 +171,7 @@ internal static partial class DistanceText
             return true;
         }
 
-        buffer.Append(whole / 12);
+        buffer.AppendSmall(whole / 12);
         buffer.Append(" ft");
         whole %= 12;
         if ((whole | part) == 0)

@@ -56,6 +56,11 @@ internal static partial class DistanceText
     internal static bool TryReadAll(Chars text, bool rounded, out Distance value, out TextCursor cursor)
     {
         cursor = new TextCursor(text);
+        if (TryReadPlain(text, out value))
+        {
+            return true;
+        }
+
         cursor.SkipBlanks();
         if (TryRead(ref cursor, rounded, out value) && cursor.ReadEnd())
         {

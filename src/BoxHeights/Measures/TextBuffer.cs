@@ -33,6 +33,24 @@ internal ref struct TextBuffer
         }
     }
 
+    /// <summary>A number of one or two digits, which most parts of a length are: without counting digits first.</summary>
+    internal void AppendSmall(ulong number)
+    {
+        if (number >= 100)
+        {
+            Append(number);
+            return;
+        }
+
+        uint small = (uint)number, tens = small / 10;
+        if (tens != 0)
+        {
+            room[Length++] = (char)('0' + tens);
+        }
+
+        room[Length++] = (char)('0' + (small - (tens * 10)));
+    }
+
     internal void Append(ulong number, int leastDigits = 1)
     {
         int digits = 1;
