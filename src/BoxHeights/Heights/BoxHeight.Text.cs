@@ -8,7 +8,8 @@ public readonly partial struct BoxHeight
     /// <remarks>
     /// Edges: "to top", "to center", "to bottom", "T.O.B.", "B.O.B.", "C/L", "O.C."; without one the edge is unstated. Datums: "AFF",
     /// "above finished floor", "above subfloor", "off the subfloor", "off the slab", "off the plate", "above countertop" and the like;
-    /// "below" counts down. Without a datum the text is refused, but for a leading plus: on a drawing <c>+48"</c> is above finished floor.
+    /// "below" counts down. Without a datum the text is refused, but for a leading plus or <c>H=</c>: on a drawing <c>+48"</c> and <c>H=48"</c> are above
+    /// finished floor. "U.N.O." behind it says nothing.
     /// </remarks>
     /// <param name="text">The text, such as "48 in to top above subfloor" or <c>+44" AFF</c>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>

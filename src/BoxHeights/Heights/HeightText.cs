@@ -6,7 +6,11 @@ namespace BoxHeights;
 /// <summary>What a text says of a height, word by word; the one reader behind <see cref="BoxHeight"/> and <see cref="Level"/>.</summary>
 internal struct HeightText
 {
-    private static readonly string[] Fillers = ["at", "@"];
+    // What says nothing of its own: "unless noted otherwise" stands behind many a height on a drawing.
+    private static readonly string[] Fillers = ["at", "@", "uno", "u.n.o.", "u.n.o", "unless noted otherwise"];
+
+    // Before a height on a drawing, it means what a plus does.
+    private static readonly string[] Marks = ["h=", "h ="];
 
     private bool isSigned;
     private bool edgeNamed;
@@ -23,7 +27,7 @@ internal struct HeightText
     /// <summary>1 above the datum, −1 below it, 0 if neither is said.</summary>
     internal int Direction { get; private set; }
 
-    /// <summary>Whether the distance has a leading plus, the sign of a height on a drawing.</summary>
+    /// <summary>Whether the distance has a leading plus or "H=", the signs of a height on a drawing.</summary>
     internal bool HasPlus { get; private set; }
 
     /// <summary>Whether words for an edge, or for its absence, were read.</summary>
@@ -110,6 +114,12 @@ internal struct HeightText
             return null;
         }
 
+        if (Phrase.ReadLongest(Marks, text, ref at) >= 0)
+        {
+            HasPlus = true;
+            return null;
+        }
+
         char first = text[at];
         if (!StartsDistance(first))
         {
@@ -127,7 +137,7 @@ internal struct HeightText
         }
 
         Distance = distance;
-        HasPlus = first == '+';
+        HasPlus |= first == '+';
         isSigned = first == '+' || TextCursor.IsHyphen(first);
         return null;
     }

@@ -126,6 +126,13 @@ public class ConductorTests
         Prop.ForAll(Arb.From(cables), cable => CableType.Parse(cable.ToString()) == cable).Check(Tries.Always(100));
     }
 
+    [Theory]
+    [InlineData("14-2 NM-B", "14-2")]
+    [InlineData("12/3 nm", "12-3")]
+    [InlineData("12-2 UF-B", "12-2")]
+    [InlineData("14-2-2 NM-B without ground", "14-2-2 without ground")]
+    public void Parse_WithItsSheath_IsTheSameCable(string text, string cable) => Assert.Equal(CableType.Parse(cable), CableType.Parse(text));
+
     [Fact]
     public void Equality_OfCables_CountsGroupsAndGround()
     {
