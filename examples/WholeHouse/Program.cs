@@ -68,7 +68,7 @@ internal static class Program
         }
         catch (BoxHeightsJsonException bad)
         {
-            error.WriteLine(file + ", line " + bad.Line + ", column " + bad.Column + ": " + bad.Path + ": " + bad.Reason);
+            error.WriteLine(file + " isn't a dwelling:\n" + bad.Message);
         }
         catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
         {

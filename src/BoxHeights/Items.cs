@@ -89,6 +89,9 @@ public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
         return changed;
     }
 
+    /// <summary>A list of the very array given, which nobody else may keep.</summary>
+    internal static Items<T> Own(T[] items) => new(items, nameof(items));
+
     /// <summary>Whether an equal item is in the list.</summary>
     /// <param name="item">The item looked for.</param>
     public bool Contains(T item) => items is not null && Array.IndexOf(items, item) >= 0;

@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// Open: besides the kinds known here, <c>new BoxKind("weatherproof-surface")</c> makes one of your own. Two kinds are equal when their names are.
 /// <c>default</c> has the empty name and means "not stated".
 /// </remarks>
-public readonly struct BoxKind : IEquatable<BoxKind>
+public readonly partial struct BoxKind : IEquatable<BoxKind>
 {
     private readonly string? name;
 

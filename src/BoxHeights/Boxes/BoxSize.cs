@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// Ears, nails and brackets don't count. The nominal size is what marks are worked out from; the ranges say what the boxes
 /// sold under one description really measure, where that isn't exact. <c>default</c> has no size and means "not stated".
 /// </remarks>
-public readonly struct BoxSize : IEquatable<BoxSize>
+public readonly partial struct BoxSize : IEquatable<BoxSize>
 {
     private BoxSize(Distance width, Distance height, Distance? depth, DistanceRange widthRange, DistanceRange heightRange)
     {

@@ -8,10 +8,13 @@ namespace BoxHeights;
 /// The first number is the conductors' gauge, the next how many insulated conductors there are, a third a second group of them.
 /// The bare ground isn't counted in the name and is there unless the text says "without ground". <c>default</c> means "not stated" and has no conductors.
 /// </remarks>
-public readonly struct CableType : IEquatable<CableType>
+public readonly partial struct CableType : IEquatable<CableType>
 {
     private const string WithoutGround = " without ground";
     private const int MostInGroup = 9;
+
+    // The sheath changes nothing of what is counted.
+    private static readonly string[] Jackets = [" NM-B", " NM", " UF-B"];
 
     private readonly byte first;
     private readonly byte second;
@@ -51,7 +54,7 @@ public readonly struct CableType : IEquatable<CableType>
     /// <summary>Whether two cables differ.</summary>
     public static bool operator !=(CableType left, CableType right) => !left.Equals(right);
 
-    /// <summary>Reads a cable such as "14-2", "12/3", "14-2-2" or "14-2 without ground".</summary>
+    /// <summary>Reads a cable such as "14-2", "12/3", "14-2-2" or "14-2 without ground"; NM, NM-B or UF-B behind it says nothing more.</summary>
     /// <param name="text">The text.</param>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">It is no such text, or names a size other than 18, 16, 14, 12, 10, 8 or 6 AWG.</exception>
@@ -76,6 +79,11 @@ public readonly struct CableType : IEquatable<CableType>
         if (!hasGround)
         {
             rest = rest.Substring(0, rest.Length - WithoutGround.Length);
+        }
+
+        foreach (string jacket in Jackets)
+        {
+            rest = rest.EndsWith(jacket, StringComparison.OrdinalIgnoreCase) ? rest.Substring(0, rest.Length - jacket.Length).TrimEnd() : rest;
         }
 
         string[] parts = rest.Split('-', '/');

@@ -8,7 +8,7 @@ namespace BoxHeights;
 /// Ordered by thickness: 14 AWG comes before 12 AWG, since the smaller number is the thicker wire. <c>default</c> means "not stated",
 /// comes first and takes no room. Larger conductors are not for boxes of this kind (NEC 314.16 and 314.28).
 /// </remarks>
-public readonly struct ConductorSize : IEquatable<ConductorSize>, IComparable<ConductorSize>
+public readonly partial struct ConductorSize : IEquatable<ConductorSize>, IComparable<ConductorSize>
 {
     private const string Unit = "AWG";
 

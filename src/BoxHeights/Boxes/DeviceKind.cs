@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// Open: besides the kinds known here, <c>new DeviceKind("doorbell-transformer")</c> makes one of your own. Two kinds are equal when their names are.
 /// <c>default</c> has the empty name and means "not stated".
 /// </remarks>
-public readonly struct DeviceKind : IEquatable<DeviceKind>
+public readonly partial struct DeviceKind : IEquatable<DeviceKind>
 {
     private readonly string? name;
 

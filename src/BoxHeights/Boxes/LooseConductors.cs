@@ -24,7 +24,7 @@ public enum ConductorUse
 /// Leave out what the code leaves out: pigtails that never leave the box, and, under a domed luminaire or canopy, its ground and up to four of its wires smaller
 /// than 14 AWG (NEC 314.16(B)(1) and its exception). <c>default</c> means "not stated".
 /// </remarks>
-public readonly struct LooseConductors : IEquatable<LooseConductors>
+public readonly partial struct LooseConductors : IEquatable<LooseConductors>
 {
     private const int MostConductors = 100;
 

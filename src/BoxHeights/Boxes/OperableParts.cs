@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>How far the parts of a device that a hand operates reach from the device's center.</summary>
 /// <remarks>Reach rules speak of the highest and lowest operable part, not of the box. <c>default</c> is a device operated just at its center.</remarks>
-public readonly struct OperableParts : IEquatable<OperableParts>
+public readonly partial struct OperableParts : IEquatable<OperableParts>
 {
     /// <summary>The extent of the operated parts.</summary>
     /// <param name="below">From the center down to the lowest operated part; negative if even that lies above the center.</param>

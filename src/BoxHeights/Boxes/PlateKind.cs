@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// Open: besides the kinds known here, <c>new PlateKind("screwless")</c> makes one of your own. Two kinds are equal when their names are.
 /// <c>default</c> has the empty name and means "not stated".
 /// </remarks>
-public readonly struct PlateKind : IEquatable<PlateKind>
+public readonly partial struct PlateKind : IEquatable<PlateKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>The outside of a cover plate: width × height.</summary>
 /// <remarks>The plate's center is the device's center, and the box's. <c>default</c> has no size and means "not stated".</remarks>
-public readonly struct PlateSize : IEquatable<PlateSize>
+public readonly partial struct PlateSize : IEquatable<PlateSize>
 {
     /// <summary>A plate of this size.</summary>
     /// <param name="width">Outside width: more than zero, an even number of ticks (any 1/64 in, any 0.1 mm).</param>

@@ -6,7 +6,7 @@ namespace BoxHeights;
 /// <remarks>
 /// Negative below the subfloor. Two elevations differ by a <see cref="Distance"/>; they can't be added. <c>default</c> is the subfloor itself.
 /// </remarks>
-public readonly struct Elevation : IEquatable<Elevation>, IComparable<Elevation>
+public readonly partial struct Elevation : IEquatable<Elevation>, IComparable<Elevation>
 {
     /// <summary>The level at a distance above the storey's subfloor.</summary>
     /// <param name="aboveStoreySubfloor">Up is positive.</param>

@@ -3,7 +3,7 @@ using System;
 namespace BoxHeights;
 
 /// <summary>What lies on the subfloor: the layers from it up to the finished floor.</summary>
-public sealed record FloorBuildup
+public sealed partial record FloorBuildup
 {
     /// <summary>The layers, from the subfloor up; none is a bare subfloor.</summary>
     /// <param name="layers">The layers.</param>

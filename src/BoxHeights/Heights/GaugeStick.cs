@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A stick, block or hammer stood on a surface, against whose end the box is held.</summary>
 /// <remarks>What it sets depends on what it stands on: the same stick on the bottom plate sets every box higher by the plate. <c>default</c> has no length.</remarks>
-public readonly struct GaugeStick : IEquatable<GaugeStick>
+public readonly partial struct GaugeStick : IEquatable<GaugeStick>
 {
     /// <summary>A stick.</summary>
     /// <param name="length">From the surface to the end that the box touches: more than zero.</param>

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A horizontal line in a room: so far above or below a datum, or the datum itself.</summary>
 /// <remarks><c>default</c> is the subfloor.</remarks>
-public readonly struct Level : IEquatable<Level>
+public readonly partial struct Level : IEquatable<Level>
 {
     /// <summary>The line at a distance from a datum.</summary>
     /// <param name="offset">Up is positive; zero is the datum itself.</param>

@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>One device box: what it is for, what it holds, where it is or shall be.</summary>
-public sealed record DeviceBox
+public sealed partial record DeviceBox
 {
     /// <summary>Describes a device box by what it must have.</summary>
     /// <param name="id">The name it is addressed by; one of its kind in the dwelling.</param>

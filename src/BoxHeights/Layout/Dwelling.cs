@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>A dwelling as its builder describes it: storeys, rooms, outside faces and stair flights, in the user's own terms. Null means not stated.</summary>
-public sealed record Dwelling
+public sealed partial record Dwelling
 {
     /// <summary>Describes a dwelling by what it must have.</summary>
     /// <param name="name">What the dwelling is called; not empty.</param>

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A point in plan: right and into the room from the left end of the room's first wall, as seen facing it.</summary>
 /// <remarks><c>default</c> is that corner.</remarks>
-public readonly struct PlanPoint : IEquatable<PlanPoint>
+public readonly partial struct PlanPoint : IEquatable<PlanPoint>
 {
     /// <summary>A point by its two distances.</summary>
     /// <param name="right">To the right along the first wall.</param>

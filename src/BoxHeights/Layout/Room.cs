@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>A room: its floor and ceiling, and its wall faces from left to right as they are seen by someone who stands in it.</summary>
-public sealed record Room
+public sealed partial record Room
 {
     /// <summary>Describes a room by what it must have.</summary>
     /// <param name="id">The name it is addressed by; not empty, without "/".</param>

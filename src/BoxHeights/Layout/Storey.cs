@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>One storey: everything that stands on one subfloor level.</summary>
-public sealed record Storey
+public sealed partial record Storey
 {
     /// <summary>Describes a storey by what it must have.</summary>
     /// <param name="id">The name it is addressed by; not empty, without "/".</param>

@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>One face of a wall, seen from inside its room: <c>along</c> runs from its left end to the right, framing face to framing face.</summary>
-public sealed record Wall
+public sealed partial record Wall
 {
     /// <summary>Describes a wall by what it must have.</summary>
     /// <param name="id">The name it is addressed by within its room ("kitchen/north" is the wall "north" of the room "kitchen").</param>

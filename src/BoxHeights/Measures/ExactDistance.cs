@@ -9,7 +9,7 @@ namespace BoxHeights;
 /// Stairs need it: a rise of 105 in over 16 risers, treads of 10-2/3 in. It is rounded to a <see cref="Distance"/> once, at the mark.
 /// Sums, differences and comparisons are exact. <c>default</c> is zero. A distance converts by itself to the same length.
 /// </remarks>
-public readonly struct ExactDistance : IEquatable<ExactDistance>, IComparable<ExactDistance>
+public readonly partial struct ExactDistance : IEquatable<ExactDistance>, IComparable<ExactDistance>
 {
     // In ticks, reduced. One less than the denominator is kept, so that default is 0/1.
     private readonly BigInteger numerator;

@@ -55,7 +55,7 @@ public sealed record PracticeHeight
 }
 
 /// <summary>A builder's own heights, in place of the usual ones or beside them.</summary>
-public sealed record PracticeTable
+public sealed partial record PracticeTable
 {
     /// <summary>Names a table.</summary>
     /// <param name="name">Whose table it is; findings cite it.</param>

@@ -34,11 +34,15 @@ public sealed record BoxHeightsJsonError
 /// <summary>Thrown for a text that isn't the document that was asked for.</summary>
 public sealed class BoxHeightsJsonException : FormatException
 {
-    internal BoxHeightsJsonException(BoxHeightsJsonError error)
-        : base(error.ToString()) => Error = error;
+    internal BoxHeightsJsonException(params BoxHeightsJsonError[] errors)
+        : base(string.Join("\n", (object[])errors)) => Errors = errors;
 
-    /// <summary>Place and reason together, as <see cref="DwellingJson.TryRead"/> gives them.</summary>
-    public BoxHeightsJsonError Error { get; }
+    /// <summary>All that is wrong with the text, in the order in which it is found; never empty. Beyond the first 100, and where the text stops being JSON,
+    /// nothing more is looked at. What a record as a whole asks for is checked only once its members are right.</summary>
+    public Items<BoxHeightsJsonError> Errors { get; }
+
+    /// <summary>The first of <see cref="Errors"/>.</summary>
+    public BoxHeightsJsonError Error => Errors[0];
 
     /// <inheritdoc cref="BoxHeightsJsonError.Path"/>
     public string Path => Error.Path;

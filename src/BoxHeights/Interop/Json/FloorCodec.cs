@@ -1,7 +1,7 @@
 namespace BoxHeights.Interop;
 
 /// <summary>A floor: the list of its layers, from the subfloor up. The empty list is a bare subfloor.</summary>
-internal sealed class FloorCodec : Codec<FloorBuildup>
+internal sealed class FloorCodec() : Codec<FloorBuildup>(null)
 {
     private static readonly ListCodec<FloorLayer> Layers = new(new ShapeBuilder<FloorLayer>("floorLayer", "One layer of a floor.")
         .Required("material", x => x.Material, Texts.Plain, "What it is; not empty.", out MemberKey<string> material)
@@ -10,9 +10,9 @@ internal sealed class FloorCodec : Codec<FloorBuildup>
 
     internal static FloorCodec Instance { get; } = new();
 
-    internal override FloorBuildup Read(ref JsonIn input) => new(Layers.Read(ref input));
+    internal override object? Read(ref JsonIn input) => Layers.Read(ref input) is Items<FloorLayer> layers ? new FloorBuildup(layers) : null;
 
-    internal override void Write(JsonOut output, FloorBuildup value) => Layers.Write(output, value.Layers);
+    internal override void Write(JsonOut output, object value) => Layers.Write(output, ((FloorBuildup)value).Layers);
 
-    internal override void WriteSchema(SchemaOut schema) => Layers.WriteSchema(schema);
+    internal override void WriteDefinition(SchemaOut schema) => Layers.WriteSchema(schema);
 }

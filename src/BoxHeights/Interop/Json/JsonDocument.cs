@@ -1,9 +1,12 @@
 using System;
 using System.Buffers;
+using System.IO;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
+using System.Threading;
+using System.Threading.Tasks;
 
 namespace BoxHeights.Interop;
 
@@ -12,6 +15,9 @@ namespace BoxHeights.Interop;
 internal sealed class JsonDocument<T>(Shape<T> shape)
     where T : class
 {
+    private const int Mark = 3;
+    private const int FirstPiece = 16 * 1024;
+
     // Quotes, signs and letters of other alphabets stay readable. The text isn't made to stand inside a web page as it is.
     private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -39,25 +45,47 @@ internal sealed class JsonDocument<T>(Shape<T> shape)
 
     internal T Read(ReadOnlySpan<byte> utf8)
     {
-        if (utf8.Length > JsonLimits.Bytes)
+        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
+        ReadOnlySpan<byte> text = utf8.StartsWith(mark) ? utf8[Mark..] : utf8;
+        if (text.Length > JsonLimits.Bytes)
         {
             throw TooLong();
         }
 
-        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
-        ReadOnlySpan<byte> text = utf8.StartsWith(mark) ? utf8[mark.Length..] : utf8;
         if (!Utf8.IsValid(text))
         {
             throw AtDocument(text, ValidLength(text), "this byte isn't UTF-8; save the text as UTF-8");
         }
 
-        JsonIn input = new(text);
-        input.Next();
-        T value = shape.Read(ref input);
+        return (T)JsonValues.Read(shape, text);
+    }
 
-        // Anything after the document is a fault, which this finds.
-        input.Next();
-        return value;
+    internal T Read(Stream utf8)
+    {
+        ArgumentNullException.ThrowIfNull(utf8);
+        byte[] room = new byte[FirstPiece];
+        int length = 0;
+        for (int read; (read = utf8.Read(room, length, room.Length - length)) > 0;)
+        {
+            length += read;
+            room = WithRoom(room, length);
+        }
+
+        return Read(room.AsSpan(0, length));
+    }
+
+    internal async Task<T> ReadAsync(Stream utf8, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(utf8);
+        byte[] room = new byte[FirstPiece];
+        int length = 0;
+        for (int read; (read = await utf8.ReadAsync(room.AsMemory(length), cancellation).ConfigureAwait(false)) > 0;)
+        {
+            length += read;
+            room = WithRoom(room, length);
+        }
+
+        return Read(room.AsSpan(0, length));
     }
 
     internal string Write(T value, string argument)
@@ -67,6 +95,22 @@ internal sealed class JsonDocument<T>(Shape<T> shape)
         return Encoding.UTF8.GetByteCount(json) <= JsonLimits.Bytes
             ? json
             : throw new ArgumentException("It can't be written: " + JsonLimits.TooLong + ".", argument);
+    }
+
+    // Always room for more, and never much more than a document may have: a stream that doesn't end is refused soon.
+    private static byte[] WithRoom(byte[] room, int length)
+    {
+        if (length > JsonLimits.Bytes + Mark)
+        {
+            throw TooLong();
+        }
+
+        if (length == room.Length)
+        {
+            Array.Resize(ref room, Math.Min(2 * length, JsonLimits.Bytes + Mark + 1));
+        }
+
+        return room;
     }
 
     private static string WriteText(Action<Utf8JsonWriter> write)
@@ -97,6 +141,6 @@ internal sealed class JsonDocument<T>(Shape<T> shape)
     private static BoxHeightsJsonException AtDocument(ReadOnlySpan<byte> text, int at, string reason)
     {
         TextPlace place = TextPlace.Of(text, at);
-        return new(new("$", place.Line, place.Column, reason));
+        return new(new BoxHeightsJsonError("$", place.Line, place.Column, reason));
     }
 }

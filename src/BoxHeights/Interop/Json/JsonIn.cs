@@ -1,10 +1,15 @@
 using System;
+using System.Collections.Generic;
 using System.Text;
 using System.Text.Json;
 
 namespace BoxHeights.Interop;
 
-/// <summary>Reads a document token by token, and knows where it is. Every fault of a text leaves it as a <see cref="BoxHeightsJsonException"/>.</summary>
+/// <summary>Where a value begins: how deep it lies in the text, and how many steps lead to it.</summary>
+internal readonly record struct JsonMark(int Depth, int Steps);
+
+/// <summary>Reads a document token by token, and knows where it is. A fault is thrown as a <see cref="BoxHeightsJsonException"/>; whoever reads the values of
+/// an object or a list notes it and goes on with the next, so that all faults of a text are found at once.</summary>
 internal ref struct JsonIn
 {
     private readonly ReadOnlySpan<byte> text;
@@ -17,6 +22,12 @@ internal ref struct JsonIn
         reader = new(text, new JsonReaderOptions { MaxDepth = JsonLimits.Depth });
         Path = new();
     }
+
+    /// <summary>The faults noted so far, in the order in which they were found.</summary>
+    internal List<BoxHeightsJsonError> Faults { get; } = [];
+
+    /// <summary>Whether nothing more can be read: the text isn't JSON from here on, or it has more faults than anyone would mend at once.</summary>
+    internal bool HasEnded { get; private set; }
 
     /// <summary>The way to the token at hand.</summary>
     internal JsonPath Path { get; }
@@ -36,6 +47,7 @@ internal ref struct JsonIn
         }
         catch (JsonException syntax)
         {
+            HasEnded = true;
             int at = TextPlace.Offset(text, syntax.LineNumber.GetValueOrDefault(), syntax.BytePositionInLine.GetValueOrDefault());
             throw Fault(at, SyntaxReason(at));
         }
@@ -46,6 +58,33 @@ internal ref struct JsonIn
     {
         name = Next() && Token == JsonTokenType.PropertyName ? Unescaped() : "";
         return Token == JsonTokenType.PropertyName;
+    }
+
+    /// <summary>The place of the member or item that is about to be read.</summary>
+    internal readonly JsonMark Mark() => new(reader.CurrentDepth, Path.Count);
+
+    /// <summary>Notes a fault.</summary>
+    internal void Note(BoxHeightsJsonException fault)
+    {
+        Faults.Add(fault.Error);
+        if (Faults.Count == JsonLimits.Faults)
+        {
+            HasEnded = true;
+            throw fault;
+        }
+    }
+
+    /// <summary>Notes a fault, and goes to the end of the member or item that has it.</summary>
+    internal void GoOnAfter(BoxHeightsJsonException fault, JsonMark mark)
+    {
+        Note(fault);
+        Path.GoBack(mark.Steps + 1);
+
+        // Its last token is the first at its depth that opens nothing and names nothing.
+        while (reader.CurrentDepth > mark.Depth || Token is JsonTokenType.StartObject or JsonTokenType.StartArray or JsonTokenType.PropertyName)
+        {
+            Next();
+        }
     }
 
     /// <summary>Makes sure that the token at hand opens an object or list.</summary>
@@ -82,7 +121,7 @@ internal ref struct JsonIn
     internal readonly BoxHeightsJsonException Fault(int at, string reason)
     {
         TextPlace place = TextPlace.Of(text, at);
-        return new(new(Path.ToString(), place.Line, place.Column, reason));
+        return new(new BoxHeightsJsonError(Path.ToString(), place.Line, place.Column, reason));
     }
 
     private readonly string Unescaped()

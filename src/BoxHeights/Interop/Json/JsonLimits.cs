@@ -10,6 +10,9 @@ internal static class JsonLimits
     internal const int Items = 100_000;
     internal const int Depth = 64;
 
+    /// <summary>So many faults are told at once; reading ends with the last of them.</summary>
+    internal const int Faults = 100;
+
     internal static string TooLong { get; } = Invariant($"the text is longer than {Bytes / (1024 * 1024)} MB");
 
     internal static string TooManyCharacters { get; } = Invariant($"a text here has at most {Characters} characters");

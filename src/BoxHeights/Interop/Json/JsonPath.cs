@@ -13,6 +13,12 @@ internal sealed class JsonPath
 
     internal void Enter(int index) => steps.Add((null, index));
 
+    /// <summary>How many steps there are.</summary>
+    internal int Count => steps.Count;
+
+    /// <summary>Leaves all that lies beyond so many steps.</summary>
+    internal void GoBack(int count) => steps.RemoveRange(count, steps.Count - count);
+
     internal void Leave() => steps.RemoveAt(steps.Count - 1);
 
     public override string ToString()

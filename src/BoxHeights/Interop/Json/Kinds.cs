@@ -5,52 +5,57 @@ namespace BoxHeights.Interop;
 /// <summary>The open lists of kinds. The examples are a few that the library knows; any other name will do.</summary>
 internal static class Kinds
 {
-    internal static Codec<Occupancy> Occupancy { get; } =
-        Kind("occupancy", "a kind of building", x => new(x), x => x.Name, BoxHeights.Occupancy.OneFamily, BoxHeights.Occupancy.TwoFamily);
+    internal static readonly Codec<Occupancy> Occupancy = new TextCodec<Occupancy>(
+        Form("occupancy", "a kind of building", () => BoxHeights.Occupancy.Known.Select(kind => kind.Name), "one-family", "two-family"), x => new(x));
 
-    internal static Codec<RoomKind> RoomKind { get; } =
-        Kind("roomKind", "a kind of room", x => new(x), x => x.Name, BoxHeights.RoomKind.Kitchen, BoxHeights.RoomKind.LivingRoom);
+    internal static readonly Codec<RoomKind> RoomKind = new TextCodec<RoomKind>(
+        Form("roomKind", "a kind of room", () => BoxHeights.RoomKind.Known.Select(kind => kind.Name), "kitchen", "living-room"), x => new(x));
 
-    internal static Codec<CounterKind> CounterKind { get; } =
-        Kind("counterKind", "a kind of counter", x => new(x), x => x.Name, BoxHeights.CounterKind.Kitchen, BoxHeights.CounterKind.Bath);
+    internal static readonly Codec<CounterKind> CounterKind = new TextCodec<CounterKind>(
+        Form("counterKind", "a kind of counter", () => BoxHeights.CounterKind.Known.Select(kind => kind.Name), "kitchen", "bath"), x => new(x));
 
-    internal static Codec<InterruptionKind> InterruptionKind { get; } =
-        Kind("interruptionKind", "a kind of interruption", x => new(x), x => x.Name, BoxHeights.InterruptionKind.Sink, BoxHeights.InterruptionKind.Range);
+    internal static readonly Codec<InterruptionKind> InterruptionKind = new TextCodec<InterruptionKind>(
+        Form("interruptionKind", "a kind of interruption", () => BoxHeights.InterruptionKind.Known.Select(kind => kind.Name), "sink", "range"), x => new(x));
 
-    internal static Codec<CoveringKind> CoveringKind { get; } =
-        Kind("coveringKind", "a kind of covering", x => new(x), x => x.Name, BoxHeights.CoveringKind.WallCabinet, BoxHeights.CoveringKind.Mirror);
+    internal static readonly Codec<CoveringKind> CoveringKind = new TextCodec<CoveringKind>(
+        Form("coveringKind", "a kind of covering", () => BoxHeights.CoveringKind.Known.Select(kind => kind.Name), "wall-cabinet", "mirror"), x => new(x));
 
-    internal static Codec<FinishKind> FinishKind { get; } =
-        Kind("finishKind", "a kind of finish", x => new(x), x => x.Name, BoxHeights.FinishKind.Tile, BoxHeights.FinishKind.Wainscot);
+    internal static readonly Codec<FinishKind> FinishKind = new TextCodec<FinishKind>(
+        Form("finishKind", "a kind of finish", () => BoxHeights.FinishKind.Known.Select(kind => kind.Name), "tile", "wainscot"), x => new(x));
 
-    internal static Codec<FixtureKind> FixtureKind { get; } =
-        Kind("fixtureKind", "a kind of fixture", x => new(x), x => x.Name, BoxHeights.FixtureKind.Tub, BoxHeights.FixtureKind.Refrigerator);
+    internal static readonly Codec<FixtureKind> FixtureKind = new TextCodec<FixtureKind>(
+        Form("fixtureKind", "a kind of fixture", () => BoxHeights.FixtureKind.Known.Select(kind => kind.Name), "tub", "refrigerator"), x => new(x));
 
-    internal static Codec<FreestandingKind> FreestandingKind { get; } =
-        Kind("freestandingKind", "a kind of thing that stands free", x => new(x), x => x.Name, BoxHeights.FreestandingKind.Island, BoxHeights.FreestandingKind.HalfWall);
+    internal static readonly Codec<FreestandingKind> FreestandingKind = new TextCodec<FreestandingKind>(
+        Form("freestandingKind", "a kind of thing that stands free", () => BoxHeights.FreestandingKind.Known.Select(kind => kind.Name), "island", "half-wall"), x => new(x));
 
-    internal static Codec<NoCavityKind> NoCavityKind { get; } =
-        Kind("noCavityKind", "a kind of obstacle in a wall", x => new(x), x => x.Name, BoxHeights.NoCavityKind.Header, BoxHeights.NoCavityKind.Duct);
+    internal static readonly Codec<NoCavityKind> NoCavityKind = new TextCodec<NoCavityKind>(
+        Form("noCavityKind", "a kind of obstacle in a wall", () => BoxHeights.NoCavityKind.Known.Select(kind => kind.Name), "header", "duct"), x => new(x));
 
-    internal static Codec<OpeningKind> OpeningKind { get; } =
-        Kind("openingKind", "a kind of opening", x => new(x), x => x.Name, BoxHeights.OpeningKind.Door, BoxHeights.OpeningKind.PocketDoor);
+    internal static readonly Codec<OpeningKind> OpeningKind = new TextCodec<OpeningKind>(
+        Form("openingKind", "a kind of opening", () => BoxHeights.OpeningKind.Known.Select(kind => kind.Name), "door", "pocket-door"), x => new(x));
 
-    internal static Codec<PlatformKind> PlatformKind { get; } =
-        Kind("platformKind", "a kind of platform", x => new(x), x => x.Name, BoxHeights.PlatformKind.Deck, BoxHeights.PlatformKind.Porch);
+    internal static readonly Codec<PlatformKind> PlatformKind = new TextCodec<PlatformKind>(
+        Form("platformKind", "a kind of platform", () => BoxHeights.PlatformKind.Known.Select(kind => kind.Name), "deck", "porch"), x => new(x));
 
-    internal static Codec<BoxPurpose> BoxPurpose { get; } =
-        Kind("boxPurpose", "a purpose of a box", x => new(x), x => x.Name, BoxHeights.BoxPurpose.General, BoxHeights.BoxPurpose.SinkBase);
+    internal static readonly Codec<BoxPurpose> BoxPurpose = new TextCodec<BoxPurpose>(
+        Form("boxPurpose", "a purpose of a box", () => BoxHeights.BoxPurpose.Known.Select(kind => kind.Name), "general", "sink-base"), x => new(x));
 
-    internal static Codec<BoxKind> BoxKind { get; } =
-        Kind("boxKind", "a kind of box", x => new(x), x => x.Name, BoxHeights.BoxKind.NailOn, BoxHeights.BoxKind.CutIn);
+    internal static readonly Codec<BoxKind> BoxKind = new TextCodec<BoxKind>(
+        Form("boxKind", "a kind of box", () => BoxHeights.BoxKind.Known.Select(kind => kind.Name), "nail-on", "cut-in"), x => new(x));
 
-    internal static Codec<PlateKind> PlateKind { get; } =
-        Kind("plateKind", "a kind of plate", x => new(x), x => x.Name, BoxHeights.PlateKind.Standard, BoxHeights.PlateKind.Jumbo);
+    internal static readonly Codec<PlateKind> PlateKind = new TextCodec<PlateKind>(
+        Form("plateKind", "a kind of plate", () => BoxHeights.PlateKind.Known.Select(kind => kind.Name), "standard", "jumbo"), x => new(x));
 
-    internal static Codec<DeviceKind> DeviceKind { get; } =
-        Kind("deviceKind", "a kind of device", x => new(x), x => x.Name, BoxHeights.DeviceKind.DuplexReceptacle, BoxHeights.DeviceKind.Switch);
+    internal static readonly Codec<DeviceKind> DeviceKind = new TextCodec<DeviceKind>(
+        Form("deviceKind", "a kind of device", () => BoxHeights.DeviceKind.Known.Select(kind => kind.Name), "duplex-receptacle", "switch"), x => new(x));
 
-    private static TextCodec<T> Kind<T>(string name, string what, Func<string, T> parse, Func<T, string> print, T example, T another)
-        where T : struct =>
-        new(name, what, [print(example), print(another)], "^[a-z0-9]+(-[a-z0-9]+)*$", parse, print);
+    // Examples are texts, and what is known is asked for late: a first read shouldn't make every kind that there is.
+    private static TextForm Form(string name, string what, Func<Items<string>> known, params string[] examples) => new(name, what)
+    {
+        Examples = examples,
+        Pattern = "^[a-z0-9]+(-[a-z0-9]+)*$",
+        Note = "one of those listed, or one of your own",
+        Known = known,
+    };
 }

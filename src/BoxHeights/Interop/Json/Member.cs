@@ -8,13 +8,16 @@ internal readonly struct MemberValues(int count)
     private readonly object?[] values = new object?[count];
     private readonly int[] places = new int[count];
 
-    internal bool Has(int index) => values[index] is not null;
+    /// <summary>Whether the member stands in the text, with a fault or without.</summary>
+    internal bool IsThere(int index) => places[index] > 0;
 
-    internal void Set(int index, object value, int place)
-    {
-        values[index] = value;
-        places[index] = place;
-    }
+    /// <summary>The value that was read, or null.</summary>
+    internal object? this[int index] => values[index];
+
+    /// <summary>Notes where a member's value begins. Before it stand its name and a brace, so that no place is 0.</summary>
+    internal void Begin(int index, int place) => places[index] = place;
+
+    internal void Set(int index, object? value) => values[index] = value;
 
     /// <summary>The byte at which the value began.</summary>
     internal int Place(int index) => places[index];
@@ -28,51 +31,48 @@ internal readonly struct MemberValues(int count)
 }
 
 /// <summary>Names a member among the values read.</summary>
-internal readonly record struct MemberKey<TValue>(int Index);
-
-/// <summary>One member of a record.</summary>
-internal abstract class Member<TRecord>(int index, string name, string doc, bool isRequired)
+internal struct MemberKey<TValue>
 {
-    internal int Index { get; } = index;
-
-    internal string Name { get; } = name;
-
-    internal string Doc { get; } = doc;
-
-    internal bool IsRequired { get; } = isRequired;
-
-    internal abstract object Read(ref JsonIn input);
-
-    /// <summary>The record with the value read, unless it was made with it.</summary>
-    internal abstract TRecord Apply(TRecord record, MemberValues values);
-
-    /// <summary>Writes name and value, or nothing where nothing is stated.</summary>
-    internal abstract void Write(JsonOut output, TRecord record);
-
-    internal abstract void WriteSchema(SchemaOut schema);
+    // A field: a property would be compiled for each sort of value.
+    internal int Index;
 }
 
-/// <summary>Takes a value from a record; false where it isn't to be written.</summary>
-internal delegate bool TakeValue<in TRecord, TValue>(TRecord record, out TValue value);
-
-/// <summary>One member of a record, whose value has a codec.</summary>
-internal sealed class Member<TRecord, TValue>(
-    int index, string name, string doc, bool isRequired, Codec<TValue> codec, TakeValue<TRecord, TValue> take, Func<TRecord, TValue, TRecord>? with)
-    : Member<TRecord>(index, name, doc, isRequired)
+/// <summary>One member of a record.</summary>
+internal abstract class Member<TRecord>
 {
-    internal override object Read(ref JsonIn input) => codec.Read(ref input)!;
+    internal required string Name { get; init; }
 
-    internal override TRecord Apply(TRecord record, MemberValues values) =>
-        with is null ? record : with(record, values.Get(new MemberKey<TValue>(Index)));
+    internal required string Doc { get; init; }
 
-    internal override void Write(JsonOut output, TRecord record)
+    internal required Codec Codec { get; init; }
+
+    internal bool IsRequired { get; init; }
+
+    /// <summary>What goes without saying, and isn't written.</summary>
+    internal object? Usual { get; init; }
+
+    /// <summary>The value in a record; null where nothing is stated.</summary>
+    internal abstract object? Take(TRecord record);
+
+    /// <summary>The record with the value read, unless it was made with it.</summary>
+    internal abstract TRecord Apply(TRecord record, object value);
+
+    /// <summary>Writes name and value, or nothing where nothing is stated.</summary>
+    internal void Write(JsonOut output, TRecord record)
     {
-        if (take(record, out TValue value))
+        object? value = Take(record);
+        if (value is not null && !value.Equals(Usual))
         {
             output.Writer.WritePropertyName(Name);
-            codec.Write(output, value);
+            Codec.Write(output, value);
         }
     }
+}
 
-    internal override void WriteSchema(SchemaOut schema) => codec.WriteSchema(schema);
+/// <summary>One member of a record: how its value is taken from it and put into it.</summary>
+internal sealed class Member<TRecord, TValue>(Func<TRecord, TValue> get, Func<TRecord, TValue, TRecord>? with) : Member<TRecord>
+{
+    internal override object? Take(TRecord record) => get(record);
+
+    internal override TRecord Apply(TRecord record, object value) => with is null ? record : with(record, (TValue)value);
 }

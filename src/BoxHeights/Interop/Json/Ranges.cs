@@ -14,26 +14,27 @@ internal static class Ranges
         .Required("to", x => x.To, Texts.Distance, "The most that it can be.", out MemberKey<Distance> to)
         .Build(v => new(v.Get(from), v.Get(to)));
 
-    private sealed class RangeCodec() : NamedCodec<DistanceRange>("distanceRange")
+    private sealed class RangeCodec() : Codec<DistanceRange>("distanceRange")
     {
-        public override void WriteDefinition(SchemaOut schema)
+        internal override void WriteDefinition(SchemaOut schema)
         {
             schema.Writer.WriteString("description", "A distance, or its two ends where it isn't known exactly.");
             schema.Either(Texts.Distance, Ends);
         }
 
-        internal override DistanceRange Read(ref JsonIn input) => input.Token switch
+        internal override object? Read(ref JsonIn input) => input.Token switch
         {
             JsonTokenType.StartObject => Ends.Read(ref input),
-            JsonTokenType.String => Texts.Distance.Read(ref input),
+            JsonTokenType.String => DistanceRange.Exactly((Distance)Texts.Distance.Read(ref input)!),
             _ => throw input.Expected("a distance such as \"3/8 in\" or a range such as { \"from\": \"0 in\", \"to\": \"1-1/4 in\" }"),
         };
 
-        internal override void Write(JsonOut output, DistanceRange value)
+        internal override void Write(JsonOut output, object value)
         {
-            if (value.IsExact)
+            DistanceRange range = (DistanceRange)value;
+            if (range.IsExact)
             {
-                Texts.Distance.Write(output, value.From);
+                Texts.Distance.Write(output, range.From);
             }
             else
             {
@@ -44,15 +45,15 @@ internal static class Ranges
 }
 
 /// <summary>A distance whose zero is called "none".</summary>
-internal sealed class OrNoneCodec<T>(Codec<T> stated) : Codec<T>
+internal sealed class OrNoneCodec<T>(Codec<T> stated) : Codec<T>(null)
     where T : struct
 {
     private const string None = "none";
 
-    internal override T Read(ref JsonIn input) =>
-        input.Token == JsonTokenType.String && input.Text(None) == None ? default : stated.Read(ref input);
+    internal override object? Read(ref JsonIn input) =>
+        input.Token == JsonTokenType.String && input.Text(None) == None ? (object)default(T) : stated.Read(ref input);
 
-    internal override void Write(JsonOut output, T value)
+    internal override void Write(JsonOut output, object value)
     {
         if (value.Equals(default(T)))
         {
@@ -64,7 +65,7 @@ internal sealed class OrNoneCodec<T>(Codec<T> stated) : Codec<T>
         }
     }
 
-    internal override void WriteSchema(SchemaOut schema)
+    internal override void WriteDefinition(SchemaOut schema)
     {
         schema.Writer.WriteStartArray("anyOf");
         schema.Writer.WriteStartObject();

@@ -5,7 +5,7 @@ namespace BoxHeights.Interop;
 
 /// <summary>One record as an object: its members declared once, from which reading, writing and schema follow.</summary>
 /// <typeparam name="T">The record.</typeparam>
-internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Func<MemberValues, T> create) : NamedCodec<T>(name)
+internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Func<MemberValues, T> create) : Codec<T>(name)
 {
     /// <summary>A member that names the schema of the document; only the document has it, and nothing is made of it.</summary>
     internal const string SchemaMember = "$schema";
@@ -13,11 +13,10 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
     /// <summary>Whether the object is the document.</summary>
     internal bool IsDocument { get; init; }
 
-    /// <summary>Whether a value can be made again of its members; all can unless stated.</summary>
-    internal Predicate<T> IsWhole { get; init; } = static _ => true;
+    /// <summary>Whether a value can be made again of its members; null where all can.</summary>
+    internal Predicate<T>? IsWhole { get; init; }
 
-    /// <inheritdoc/>
-    public override void WriteDefinition(SchemaOut schema)
+    internal override void WriteDefinition(SchemaOut schema)
     {
         schema.Writer.WriteString("description", doc);
         schema.Writer.WriteString("type", "object");
@@ -33,7 +32,7 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
         {
             schema.Writer.WriteStartObject(member.Name);
             schema.Writer.WriteString("description", member.Doc);
-            member.WriteSchema(schema);
+            member.Codec.WriteSchema(schema);
             schema.Writer.WriteEndObject();
         }
 
@@ -46,57 +45,44 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
         schema.Writer.WriteBoolean("additionalProperties", false);
     }
 
-    internal override T Read(ref JsonIn input)
+    internal override object? Read(ref JsonIn input)
     {
         input.Open(JsonTokenType.StartObject, "an object: { … }");
         int start = input.Start;
+        int known = input.Faults.Count;
         MemberValues values = new(members.Length);
         bool schemaSeen = false;
-        while (input.NextName(out string name))
+        while (input.NextName(out string member))
         {
-            input.Path.Enter(name);
-            int index = Array.FindIndex(members, member => member.Name == name);
-            bool isSchema = IsDocument && name == SchemaMember;
-            if (index < 0 && !isSchema)
+            JsonMark mark = input.Mark();
+            input.Path.Enter(member);
+            try
             {
-                throw input.Fault("there is no member \"" + JsonLimits.Shown(name) + "\" here; " + Hint(name));
+                ReadMember(ref input, member, values, ref schemaSeen);
             }
-
-            if (isSchema ? schemaSeen : values.Has(index))
+            catch (BoxHeightsJsonException fault) when (!input.HasEnded)
             {
-                throw input.Fault("the member \"" + name + "\" is here twice");
-            }
-
-            input.Next();
-            if (isSchema)
-            {
-                schemaSeen = true;
-                _ = input.Text("the address of a schema");
-            }
-            else
-            {
-                // The place first: reading moves on to the value's end.
-                int at = input.Start;
-                values.Set(index, members[index].Read(ref input), at);
+                input.GoOnAfter(fault, mark);
             }
 
             input.Path.Leave();
         }
 
-        foreach (Member<T> member in members)
+        for (int i = 0; i < members.Length; i++)
         {
-            if (member.IsRequired && !values.Has(member.Index))
+            if (members[i].IsRequired && !values.IsThere(i))
             {
-                throw input.Fault(start, "the member \"" + member.Name + "\" is missing");
+                input.Note(input.Fault(start, "the member \"" + members[i].Name + "\" is missing"));
             }
         }
 
-        return Make(ref input, start, values);
+        return input.Faults.Count == known ? Make(ref input, start, values) : null;
     }
 
-    internal override void Write(JsonOut output, T value)
+    internal override void Write(JsonOut output, object value)
     {
-        if (!IsWhole(value))
+        T record = (T)value;
+        if (IsWhole?.Invoke(record) == false)
         {
             throw output.Refused("nothing of it is stated");
         }
@@ -105,14 +91,42 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
         foreach (Member<T> member in members)
         {
             output.Path.Enter(member.Name);
-            member.Write(output, value);
+            member.Write(output, record);
             output.Path.Leave();
         }
 
         output.Writer.WriteEndObject();
     }
 
-    private T Make(ref JsonIn input, int start, MemberValues values)
+    private void ReadMember(ref JsonIn input, string member, MemberValues values, ref bool schemaSeen)
+    {
+        int index = IndexOf(member, StringComparison.Ordinal);
+        bool isSchema = IsDocument && member == SchemaMember;
+        if (index < 0 && !isSchema)
+        {
+            throw input.Fault("there is no member \"" + JsonLimits.Shown(member) + "\" here; " + Hint(member));
+        }
+
+        if (isSchema ? schemaSeen : values.IsThere(index))
+        {
+            throw input.Fault("the member \"" + member + "\" is here twice");
+        }
+
+        input.Next();
+        if (isSchema)
+        {
+            schemaSeen = true;
+            _ = input.Text("the address of a schema");
+        }
+        else
+        {
+            // The place first: reading moves on to the value's end.
+            values.Begin(index, input.Start);
+            values.Set(index, members[index].Codec.Read(ref input));
+        }
+    }
+
+    private object Make(ref JsonIn input, int start, MemberValues values)
     {
         T made;
         try
@@ -122,26 +136,39 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
         catch (ArgumentException fault)
         {
             // The records' checks name the argument, which is the member but for its first letter.
-            int index = Array.FindIndex(members, member => string.Equals(member.Name, fault.ParamName, StringComparison.OrdinalIgnoreCase));
-            throw Refused(ref input, index >= 0 && values.Has(index) ? index : -1, start, values, fault);
+            int index = IndexOf(fault.ParamName, StringComparison.OrdinalIgnoreCase);
+            throw Refused(ref input, index >= 0 && values.IsThere(index) ? index : -1, start, values, fault);
         }
 
-        foreach (Member<T> member in members)
+        for (int i = 0; i < members.Length; i++)
         {
-            if (values.Has(member.Index))
+            if (values[i] is { } value)
             {
                 try
                 {
-                    made = member.Apply(made, values);
+                    made = members[i].Apply(made, value);
                 }
                 catch (ArgumentException fault)
                 {
-                    throw Refused(ref input, member.Index, start, values, fault);
+                    throw Refused(ref input, i, start, values, fault);
                 }
             }
         }
 
-        return made;
+        return made!;
+    }
+
+    private int IndexOf(string? member, StringComparison comparison)
+    {
+        for (int i = 0; i < members.Length; i++)
+        {
+            if (string.Equals(members[i].Name, member, comparison))
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private BoxHeightsJsonException Refused(ref JsonIn input, int index, int start, MemberValues values, ArgumentException fault)
@@ -154,10 +181,10 @@ internal sealed class Shape<T>(string name, string doc, Member<T>[] members, Fun
         return input.Fault(index >= 0 ? values.Place(index) : start, Faults.Reason(fault));
     }
 
-    private string Hint(string name)
+    private string Hint(string member)
     {
-        string[] known = Array.ConvertAll(members, member => member.Name);
-        string nearest = Spelling.Nearest(name, known, out bool isNear);
+        string[] known = Array.ConvertAll(members, other => other.Name);
+        string nearest = Spelling.Nearest(member, known, out bool isNear);
         return isNear ? "perhaps \"" + nearest + "\"?" : "known are " + string.Join(", ", known);
     }
 }

@@ -1,58 +1,102 @@
 using System;
+using System.Text.Json;
 
 namespace BoxHeights.Interop;
 
-/// <summary>A value that is written as a text which the library reads.</summary>
-/// <typeparam name="T">The sort of value.</typeparam>
-internal sealed class TextCodec<T>(string name, string what, string[] examples, string? pattern, Func<string, T> parse, Func<T, string> print)
-    : NamedCodec<T>(name)
-    where T : struct
+/// <summary>What is said of a sort of text, whatever it is read as.</summary>
+internal sealed class TextForm(string name, string what)
 {
-    private readonly string expected = what + (examples.Length > 0 ? " such as \"" + string.Join("\" or \"", examples[..Math.Min(2, examples.Length)]) + "\"" : "");
+    /// <summary>The name under which a schema describes it.</summary>
+    internal string Name { get; } = name;
 
-    /// <inheritdoc/>
-    public override void WriteDefinition(SchemaOut schema)
+    /// <summary>What it is, as within a sentence.</summary>
+    internal string What { get; } = what;
+
+    /// <summary>A few texts, for messages and schemas.</summary>
+    internal string[] Examples { get; init; } = [];
+
+    /// <summary>What a schema can check of a text.</summary>
+    internal string? Pattern { get; init; }
+
+    /// <summary>What else a schema says of it: how it is written, in which units.</summary>
+    internal string Note { get; init; } = "";
+
+    /// <summary>Of an open list, those that are known: a schema lists them, for editors to offer, and lets any other pass.</summary>
+    internal Func<Items<string>>? Known { get; init; }
+
+    /// <summary>What is asked for where another text stands.</summary>
+    internal string Expected => Examples.Length > 0 ? What + " such as \"" + string.Join("\" or \"", Examples[..Math.Min(2, Examples.Length)]) + "\"" : What;
+
+    internal void WriteDefinition(SchemaOut schema)
     {
-        schema.Describe(what);
-        schema.Writer.WriteString("type", "string");
-        schema.Writer.WriteNumber("maxLength", JsonLimits.Characters);
-        if (pattern is not null)
+        schema.Describe(What, Note);
+        if (Known is null)
         {
-            schema.Writer.WriteString("pattern", pattern);
+            WriteText(schema);
+            schema.Texts("examples", Examples);
+            return;
         }
 
-        schema.Texts("examples", examples);
+        schema.Writer.WriteStartArray("anyOf");
+        schema.Writer.WriteStartObject();
+        schema.Texts("enum", Known());
+        schema.Writer.WriteEndObject();
+        schema.Writer.WriteStartObject();
+        WriteText(schema);
+        schema.Writer.WriteEndObject();
+        schema.Writer.WriteEndArray();
     }
 
-    internal override T Read(ref JsonIn input)
+    private void WriteText(SchemaOut schema)
     {
-        string text = input.Text(expected);
+        schema.Writer.WriteString("type", "string");
+        schema.Writer.WriteNumber("maxLength", JsonLimits.Characters);
+        if (Pattern is not null)
+        {
+            schema.Writer.WriteString("pattern", Pattern);
+        }
+    }
+}
+
+/// <summary>A value that is written as a text which the library reads.</summary>
+/// <typeparam name="T">The sort of value.</typeparam>
+/// <param name="form">What is said of its text.</param>
+/// <param name="parse">How it is read.</param>
+/// <param name="print">How it is written; as it prints itself unless stated.</param>
+internal sealed class TextCodec<T>(TextForm form, Func<string, T> parse, Func<T, string>? print = null) : Codec<T>(form.Name)
+    where T : struct
+{
+    internal override object Read(ref JsonIn input)
+    {
+        string text = input.Token == JsonTokenType.String ? input.Text("") : throw input.Expected(form.Expected);
         try
         {
             return parse(text);
         }
         catch (FormatException fault)
         {
-            throw input.Fault("expected " + expected + ": " + fault.Message);
+            throw input.Fault("expected " + form.Expected + ": " + fault.Message);
         }
         catch (ArgumentException fault)
         {
-            throw input.Fault("expected " + expected + ", found \"" + JsonLimits.Shown(text) + "\": " + Faults.Reason(fault));
+            throw input.Fault("expected " + form.Expected + ", found \"" + JsonLimits.Shown(text) + "\": " + Faults.Reason(fault));
         }
     }
 
-    internal override void Write(JsonOut output, T value)
+    internal override void Write(JsonOut output, object value)
     {
-        string text = print(value);
+        string text = print is null ? value.ToString()! : print((T)value);
         if (!IsReadBack(text, value))
         {
-            throw output.Refused("it is " + what + " that no text stands for");
+            throw output.Refused("it is " + form.What + " that no text stands for");
         }
 
         output.Text(text);
     }
 
-    private bool IsReadBack(string text, T value)
+    internal override void WriteDefinition(SchemaOut schema) => form.WriteDefinition(schema);
+
+    private bool IsReadBack(string text, object value)
     {
         try
         {
@@ -67,39 +111,54 @@ internal sealed class TextCodec<T>(string name, string what, string[] examples, 
 
 /// <summary>A value of a closed list, each written as its word.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
-internal sealed class WordCodec<T>(string name, string what, params (T Value, string Word)[] words) : NamedCodec<T>(name)
+internal sealed class WordCodec<T>(string name, string what, params (T Value, string Word)[] words) : Codec<T>(name)
     where T : struct, Enum
 {
-    /// <inheritdoc/>
-    public override void WriteDefinition(SchemaOut schema)
+    internal override object Read(ref JsonIn input)
+    {
+        string text = input.Token == JsonTokenType.String ? input.Text("") : throw input.Expected(Expected());
+        foreach ((T Value, string Word) row in words)
+        {
+            if (row.Word == text)
+            {
+                return row.Value;
+            }
+        }
+
+        throw input.Expected(Expected());
+    }
+
+    internal override void Write(JsonOut output, object value)
+    {
+        foreach ((T Value, string Word) row in words)
+        {
+            if (value.Equals(row.Value))
+            {
+                output.Text(row.Word);
+                return;
+            }
+        }
+
+        throw output.Refused("there is no such value");
+    }
+
+    internal override void WriteDefinition(SchemaOut schema)
     {
         schema.Describe(what);
         schema.Texts("enum", Array.ConvertAll(words, row => row.Word));
     }
 
-    internal override T Read(ref JsonIn input)
-    {
-        string expected = what + ", one of \"" + string.Join("\", \"", Array.ConvertAll(words, row => row.Word)) + "\"";
-        string text = input.Text(expected);
-        int row = Array.FindIndex(words, row => row.Word == text);
-        return row >= 0 ? words[row].Value : throw input.Expected(expected);
-    }
-
-    internal override void Write(JsonOut output, T value)
-    {
-        int row = Array.FindIndex(words, row => row.Value.Equals(value));
-        output.Text(row >= 0 ? words[row].Word : throw output.Refused("there is no such value"));
-    }
+    private string Expected() => what + ", one of \"" + string.Join("\", \"", Array.ConvertAll(words, row => row.Word)) + "\"";
 }
 
 /// <summary>A plain text.</summary>
-internal sealed class PlainTextCodec(bool isId) : Codec<string>
+internal sealed class PlainTextCodec(bool isId) : Codec<string>(null)
 {
-    internal override string Read(ref JsonIn input) => input.Text("a text in quotation marks");
+    internal override object Read(ref JsonIn input) => input.Text("a text in quotation marks");
 
-    internal override void Write(JsonOut output, string value) => output.Text(value);
+    internal override void Write(JsonOut output, object value) => output.Text((string)value);
 
-    internal override void WriteSchema(SchemaOut schema)
+    internal override void WriteDefinition(SchemaOut schema)
     {
         schema.Writer.WriteString("type", "string");
         schema.Writer.WriteNumber("maxLength", JsonLimits.Characters);

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace BoxHeights.Interop;
 
-/// <summary>Values that are written as texts, and the few that JSON has a form for.</summary>
+/// <summary>Values that are written as texts, and the few that JSON has a form for. Fields: a property of each would be one more method to compile.</summary>
 internal static class Texts
 {
     private const string Degrees = " deg";
@@ -13,42 +13,96 @@ internal static class Texts
     private const string HasWord = "[A-Za-z]";
     private const string HasNumber = "[0-9\u00bc-\u00be\u2150-\u215e]";
 
-    internal static Codec<string> Plain { get; } = new PlainTextCodec(false);
+    internal static readonly Codec<string> Plain = new PlainTextCodec(false);
 
-    internal static Codec<string> Id { get; } = new PlainTextCodec(true);
+    internal static readonly Codec<string> Id = new PlainTextCodec(true);
 
-    internal static Codec<int> Count { get; } = new CountCodec();
+    internal static readonly Codec<int> Count = new CountCodec();
 
-    internal static Codec<bool> Truth { get; } = new TruthCodec();
+    internal static readonly Codec<bool> Truth = new TruthCodec();
 
-    internal static Codec<Distance> Distance { get; } =
-        new TextCodec<Distance>("distance", "a distance", ["16 in", "406.4 mm", "9 ft 10-1/4 in"], HasUnit, BoxHeights.Distance.Parse, x => x.ToString());
+    internal static readonly Codec<Distance> Distance = new TextCodec<Distance>(
+        new TextForm("distance", "a distance")
+        {
+            Examples = ["16 in", "406.4 mm", "9 ft 10-1/4 in"],
+            Pattern = HasUnit,
+            Note = "a number and its unit, which is in, ft, mm, cm or m",
+        },
+        BoxHeights.Distance.Parse);
 
-    internal static Codec<Distance> DistanceOrNone { get; } = new OrNoneCodec<Distance>(Distance);
+    internal static readonly Codec<Distance> DistanceOrNone = new OrNoneCodec<Distance>(Distance);
 
-    internal static Codec<Level> Level { get; } =
-        new TextCodec<Level>("level", "a level", ["4 in above countertop", "countertop", "6 in below subfloor"], HasWord, BoxHeights.Level.Parse, x => x.ToString());
+    internal static readonly Codec<Level> Level = new TextCodec<Level>(
+        new TextForm("level", "a level")
+        {
+            Examples = ["4 in above countertop", "countertop", "6 in below subfloor"],
+            Pattern = HasWord,
+            Note = "a distance with its unit, and what it is above or below",
+        },
+        BoxHeights.Level.Parse);
 
-    internal static Codec<BoxHeight> Height { get; } = new TextCodec<BoxHeight>(
-        "height", "a height", ["48 in to top above subfloor", "+44 in AFF", "1200 mm to center above finished floor"], HasNumber, BoxHeight.Parse, x => x.ToString());
+    internal static readonly Codec<BoxHeight> Height = new TextCodec<BoxHeight>(
+        new TextForm("height", "a height")
+        {
+            Examples = ["48 in to top above subfloor", "+44 in AFF", "1200 mm to center above finished floor"],
+            Pattern = HasNumber,
+            Note = "a distance with its unit, the edge of the box that it is to, and what it is taken from",
+        },
+        BoxHeight.Parse);
 
-    internal static Codec<Volume> Volume { get; } =
-        new TextCodec<Volume>("volume", "a volume", ["20.3 in3", "295 cm3"], HasUnit, BoxHeights.Volume.Parse, x => x.ToString());
+    internal static readonly Codec<Volume> Volume = new TextCodec<Volume>(
+        new TextForm("volume", "a volume")
+        {
+            Examples = ["20.3 in3", "295 cm3"],
+            Pattern = HasUnit,
+            Note = "a number and its unit, which is in3 or cm3",
+        },
+        BoxHeights.Volume.Parse);
 
-    internal static Codec<Ratio> Ratio { get; } =
-        new TextCodec<Ratio>("ratio", "a ratio", ["1/2", "0"], "^\\s*[-+]?\\s*[0-9]", BoxHeights.Ratio.Parse, x => x.ToString());
+    internal static readonly Codec<Ratio> Ratio = new TextCodec<Ratio>(
+        new TextForm("ratio", "a ratio")
+        {
+            Examples = ["1/2", "0"],
+            Pattern = "^\\s*[-+]?\\s*[0-9]",
+            Note = "a whole number or a fraction",
+        },
+        BoxHeights.Ratio.Parse);
 
-    internal static Codec<CableType> Cable { get; } =
-        new TextCodec<CableType>("cable", "a cable", ["12-2", "14-3", "14-2 without ground"], "[0-9]", CableType.Parse, x => x.ToString());
+    internal static readonly Codec<CableType> Cable = new TextCodec<CableType>(
+        new TextForm("cable", "a cable")
+        {
+            Examples = ["12-2", "14-3", "14-2 without ground"],
+            Pattern = "[0-9]",
+            Note = "the size of its conductors in AWG, and how many there are besides the ground",
+        },
+        CableType.Parse);
 
-    internal static Codec<ConductorSize> Conductor { get; } =
-        new TextCodec<ConductorSize>("conductor", "a conductor's size", ["14 AWG", "12 AWG"], HasNumber, ConductorSize.Parse, x => x.ToString());
+    internal static readonly Codec<ConductorSize> Conductor = new TextCodec<ConductorSize>(
+        new TextForm("conductor", "a conductor's size")
+        {
+            Examples = ["14 AWG", "12 AWG"],
+            Pattern = HasNumber,
+            Note = "its gauge and AWG",
+        },
+        ConductorSize.Parse);
 
-    internal static Codec<LooseConductors> Conductors { get; } = new TextCodec<LooseConductors>(
-        "conductors", "conductors of one size", ["3 x 12 AWG", "1 x 12 AWG ground", "1 x 14 AWG loop"], HasNumber, LooseConductors.Parse, x => x.ToString());
+    internal static readonly Codec<LooseConductors> Conductors = new TextCodec<LooseConductors>(
+        new TextForm("conductors", "conductors of one size")
+        {
+            Examples = ["3 x 12 AWG", "1 x 12 AWG ground", "1 x 14 AWG loop"],
+            Pattern = HasNumber,
+            Note = "how many, their size, and what they are if not plain wires",
+        },
+        LooseConductors.Parse);
 
-    internal static Codec<decimal> Turn { get; } =
-        new TextCodec<decimal>("turn", "an angle", ["90 deg", "-90 deg", "22.5 deg"], "^[-+]?[0-9.]+ deg$", ParseTurn, PrintTurn);
+    internal static readonly Codec<decimal> Turn = new TextCodec<decimal>(
+        new TextForm("turn", "an angle")
+        {
+            Examples = ["90 deg", "-90 deg", "22.5 deg"],
+            Pattern = "^[-+]?[0-9.]+ deg$",
+            Note = "a number of degrees",
+        },
+        ParseTurn, PrintTurn);
 
     private static decimal ParseTurn(string text) =>
         text.EndsWith(Degrees, StringComparison.Ordinal)

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What a box is for. Boxes of one purpose are set alike through a storey. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct BoxPurpose : IEquatable<BoxPurpose>
+public readonly partial struct BoxPurpose : IEquatable<BoxPurpose>
 {
     private readonly string? name;
 

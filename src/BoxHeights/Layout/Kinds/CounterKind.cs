@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What a counter is. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct CounterKind : IEquatable<CounterKind>
+public readonly partial struct CounterKind : IEquatable<CounterKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What hides a part of a wall. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct CoveringKind : IEquatable<CoveringKind>
+public readonly partial struct CoveringKind : IEquatable<CoveringKind>
 {
     private readonly string? name;
 

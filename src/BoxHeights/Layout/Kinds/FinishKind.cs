@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What a finish on a wall is. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct FinishKind : IEquatable<FinishKind>
+public readonly partial struct FinishKind : IEquatable<FinishKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What a fixture, an appliance or a piece of furniture is. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct FixtureKind : IEquatable<FixtureKind>
+public readonly partial struct FixtureKind : IEquatable<FixtureKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What stands free in a room. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct FreestandingKind : IEquatable<FreestandingKind>
+public readonly partial struct FreestandingKind : IEquatable<FreestandingKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What interrupts a counter. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct InterruptionKind : IEquatable<InterruptionKind>
+public readonly partial struct InterruptionKind : IEquatable<InterruptionKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What fills a wall so that no box fits. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct NoCavityKind : IEquatable<NoCavityKind>
+public readonly partial struct NoCavityKind : IEquatable<NoCavityKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What kind of building a dwelling is in. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct Occupancy : IEquatable<Occupancy>
+public readonly partial struct Occupancy : IEquatable<Occupancy>
 {
     private readonly string? name;
 

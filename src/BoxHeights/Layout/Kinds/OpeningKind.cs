@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What an opening in a wall is. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct OpeningKind : IEquatable<OpeningKind>
+public readonly partial struct OpeningKind : IEquatable<OpeningKind>
 {
     private readonly string? name;
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What stands before an outside face. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct PlatformKind : IEquatable<PlatformKind>
+public readonly partial struct PlatformKind : IEquatable<PlatformKind>
 {
     private readonly string? name;
 

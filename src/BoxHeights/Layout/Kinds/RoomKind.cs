@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What a room is for. An open list: any lower-case name with hyphens will do.</summary>
 /// <remarks><c>default</c> has an empty name and equals no named kind.</remarks>
-public readonly struct RoomKind : IEquatable<RoomKind>
+public readonly partial struct RoomKind : IEquatable<RoomKind>
 {
     private readonly string? name;
 

@@ -94,9 +94,9 @@ public class DwellingJsonHostileTests
         BoxHeightsJsonException fault = Assert.Throws<BoxHeightsJsonException>(() => DwellingJson.Read(json));
 
         Assert.Equal((path, line, column), (fault.Path, fault.Line, fault.Column));
-        Assert.False(DwellingJson.TryRead(json, out _, out BoxHeightsJsonError? error));
-        Assert.Equal(fault.Error, error);
-        Assert.Equal(error.ToString(), fault.Message);
+        Assert.False(DwellingJson.TryRead(json, out _, out Items<BoxHeightsJsonError> errors));
+        Assert.Equal(fault.Errors, errors);
+        Assert.Equal(string.Join('\n', errors), fault.Message);
     }
 
     [Theory]

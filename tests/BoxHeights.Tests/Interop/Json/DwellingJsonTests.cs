@@ -62,9 +62,9 @@ public class DwellingJsonTests
         Assert.Equal(expected, DwellingJson.Read(Encoding.UTF8.GetBytes(Cottage)));
         Assert.Equal(expected, DwellingJson.Read(Encoding.UTF8.GetBytes("\uFEFF" + Cottage)));
         Assert.Equal(expected, DwellingJson.Read("\uFEFF" + Cottage));
-        Assert.True(DwellingJson.TryRead(Cottage.Replace("\n", "\r\n", StringComparison.Ordinal), out Dwelling? read, out BoxHeightsJsonError? error));
+        Assert.True(DwellingJson.TryRead(Cottage.Replace("\n", "\r\n", StringComparison.Ordinal), out Dwelling? read, out Items<BoxHeightsJsonError> errors));
         Assert.Equal(expected, read);
-        Assert.Null(error);
+        Assert.Empty(errors);
     }
 
     [Theory]
@@ -161,8 +161,8 @@ public class DwellingJsonTests
     {
         Assert.Throws<ArgumentNullException>(() => DwellingJson.Read((string)null!));
         Assert.Throws<ArgumentNullException>(() => DwellingJson.Write(null!));
-        Assert.False(DwellingJson.TryRead(null, out Dwelling? dwelling, out BoxHeightsJsonError? error));
+        Assert.False(DwellingJson.TryRead(null, out Dwelling? dwelling, out Items<BoxHeightsJsonError> errors));
         Assert.Null(dwelling);
-        Assert.Equal("$, line 1, column 1: the text is empty", error.ToString());
+        Assert.Equal("$, line 1, column 1: the text is empty", Assert.Single(errors).ToString());
     }
 }
