@@ -11,8 +11,13 @@ switch (args)
     case [ColdStart.ChildFlag, string key]:
         ColdStart.Measure(key);
         return 0;
+    case [ColdHouse.ChildFlag]:
+        ColdHouse.Measure();
+        return 0;
     case ["--cold"]:
         ColdStart.Print();
+        Console.WriteLine();
+        ColdHouse.Print();
         return 0;
     case ["--plan"]:
         if (!PlanTimes.Agree())

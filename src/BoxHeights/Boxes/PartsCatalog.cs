@@ -38,6 +38,9 @@ public sealed class PartsCatalog
     /// <summary>From the center of one device to the next in one box: 1-13/16 in.</summary>
     public static Distance GangPitch => GenericParts.GangPitch;
 
+    /// <summary>How many parts it has of each sort.</summary>
+    public override string ToString() => Boxes.Count + " boxes, " + Plates.Count + " plates";
+
     /// <summary>The rows of box sizes.</summary>
     public Items<BoxPart> Boxes => boxes.Rows;
 

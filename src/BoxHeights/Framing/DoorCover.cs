@@ -20,6 +20,9 @@ public sealed class DoorCover
         Right = right;
     }
 
+    /// <summary>What covers the wall, and from where to where.</summary>
+    public override string ToString() => Wall + ": " + Kind + " of " + Opening.Id + ", " + Left + " to " + Right;
+
     /// <summary>What hides the wall.</summary>
     public DoorCoverKind Kind { get; }
 

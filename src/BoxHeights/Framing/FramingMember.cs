@@ -34,6 +34,9 @@ public readonly struct FramingMember
         Top = top;
     }
 
+    /// <summary>What it is, and from where to where.</summary>
+    public override string ToString() => Part + ", " + Left + " to " + Right;
+
     /// <summary>What it is there for.</summary>
     public FramingPart Part { get; }
 

@@ -17,6 +17,9 @@ public sealed class HungBoards
         Leftover = leftover;
     }
 
+    /// <summary>Where its seams are.</summary>
+    public override string ToString() => Seams.Count == 0 ? "no seams" : "seams at " + Seams;
+
     /// <summary>The layout that this is worked out from.</summary>
     public BoardLayout Layout { get; }
 

@@ -41,6 +41,9 @@ public sealed class StairGeometry
         tread = TreadOf(flight);
     }
 
+    /// <summary>The flight and its risers.</summary>
+    public override string ToString() => Flight.Id + ": " + Flight.Risers + " risers";
+
     /// <summary>The flight.</summary>
     public StairFlight Flight { get; }
 

@@ -26,6 +26,9 @@ public sealed class StudPositions
     /// <summary>The thickness of dressed 2-by lumber: 1-1/2 in.</summary>
     public static Distance UsualThickness { get; } = Distance.FromInches(1, 1, 2);
 
+    /// <summary>How many studs there are, and how well they are known.</summary>
+    public override string ToString() => Count + " studs, " + Known;
+
     /// <summary>How well these positions are known.</summary>
     public StudKnowledge Known { get; }
 

@@ -54,6 +54,9 @@ public sealed class TrimmedOpening
     /// <summary>How far inside its rough opening a jamb's face is, where no leaf tells: 1 in. Common practice, no source.</summary>
     public static Distance UsualInset { get; } = Distance.FromInches(1, 0, 1);
 
+    /// <summary>The opening, and from where to where its trim reaches.</summary>
+    public override string ToString() => Opening.Id + ": " + Left + " to " + Right + " with its trim";
+
     /// <summary>The opening.</summary>
     public Opening Opening { get; }
 

@@ -40,6 +40,9 @@ public sealed class WallFraming
         Members = new(members);
     }
 
+    /// <summary>How many members it has, and how well they are known.</summary>
+    public override string ToString() => wall.Id + ": " + Members.Count + " members, " + Known;
+
     /// <summary>How well the layout is known.</summary>
     public StudKnowledge Known => studs.Known;
 

@@ -15,6 +15,9 @@ public sealed class DwellingBuilder
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     public DwellingBuilder(string name) => dwelling = new(name);
 
+    /// <summary>What is being built.</summary>
+    public override string ToString() => dwelling.Name + ", rooms so far: " + rooms.Count;
+
     /// <summary>Sets members of the dwelling itself.</summary>
     /// <param name="change">Gives the dwelling with those members.</param>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
@@ -63,6 +66,9 @@ public sealed class RoomBuilder
     private Room room;
 
     internal RoomBuilder(Room room) => this.room = room;
+
+    /// <summary>What is being built.</summary>
+    public override string ToString() => room.Id + ", walls so far: " + walls.Count;
 
     /// <summary>Sets members of the room itself.</summary>
     /// <param name="change">Gives the room with those members.</param>
@@ -114,6 +120,9 @@ public sealed class WallBuilder
     private Wall wall;
 
     internal WallBuilder(Wall wall) => this.wall = wall;
+
+    /// <summary>What is being built.</summary>
+    public override string ToString() => wall.Id + ", boxes so far: " + wall.Boxes.Count;
 
     /// <summary>Sets members of the wall itself.</summary>
     /// <param name="change">Gives the wall with those members.</param>

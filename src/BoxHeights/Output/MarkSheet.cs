@@ -133,6 +133,9 @@ public sealed class MarkSheet
         return text.ToString();
     }
 
+    /// <summary>The same as <see cref="ToMarkdown"/>.</summary>
+    public override string ToString() => ToMarkdown();
+
     /// <summary>The marks as comma-separated values after RFC 4180, with a header line; distances as <see cref="Distance.Parse(string)"/> reads them.</summary>
     public string ToCsv() => Table().ToCsv();
 

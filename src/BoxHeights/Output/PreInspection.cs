@@ -88,6 +88,9 @@ public sealed class PreInspection
         return text.ToString();
     }
 
+    /// <summary>The same as <see cref="ToMarkdown"/>.</summary>
+    public override string ToString() => ToMarkdown();
+
     /// <summary>The list as comma-separated values after RFC 4180, with a header line.</summary>
     public string ToCsv()
     {

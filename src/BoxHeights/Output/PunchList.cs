@@ -78,6 +78,9 @@ public sealed class PunchList
         return text.ToString();
     }
 
+    /// <summary>The same as <see cref="ToMarkdown"/>.</summary>
+    public override string ToString() => ToMarkdown();
+
     /// <summary>The punch list as comma-separated values after RFC 4180, with a header line.</summary>
     public string ToCsv() => Table().ToCsv();
 

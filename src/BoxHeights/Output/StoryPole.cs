@@ -115,6 +115,9 @@ public sealed class StoryPole
         return text.ToString();
     }
 
+    /// <summary>The same as <see cref="ToMarkdown"/>.</summary>
+    public override string ToString() => ToMarkdown();
+
     /// <summary>The pole as comma-separated values after RFC 4180, with a header line. Heights that can't be marked yet and boxes left out follow the marks, with the reason as note.</summary>
     public string ToCsv()
     {

@@ -66,6 +66,9 @@ public sealed class RunPlan
     /// <summary>All boxes of the run, from left to right: those that stay and those that are planned.</summary>
     public Items<PlannedPosition> Positions { get; }
 
+    /// <summary>Where the boxes are.</summary>
+    public override string ToString() => Positions.Count == 0 ? "no boxes" : "boxes at " + Positions.Select(position => position.At);
+
     /// <summary>From the run's left end to the first box, from box to box, and from the last box to the right end; round a loop, from box to box and from the last to the first. The whole run where there is no box.</summary>
     public Items<Distance> Gaps { get; }
 

@@ -61,6 +61,9 @@ public sealed class StairLightPlan
         }
     }
 
+    /// <summary>The lights, one in a line.</summary>
+    public override string ToString() => string.Join("\n", Lights);
+
     /// <summary>The flight.</summary>
     public StairFlight Flight { get; }
 

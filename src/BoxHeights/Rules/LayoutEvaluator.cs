@@ -29,6 +29,9 @@ public sealed class LayoutEvaluator
     }
 
     /// <summary>The rules it judges by.</summary>
+    public override string ToString() => Rules.ToString();
+
+    /// <summary>The rules it judges by.</summary>
     public RuleSet Rules => rules.Set;
 
     /// <summary>Judges a dwelling.</summary>

@@ -21,6 +21,9 @@ public sealed class LayoutSession
         Take(state);
     }
 
+    /// <summary>The dwelling, and how many findings there are.</summary>
+    public override string ToString() => state.Dwelling.Name + ", findings: " + Findings.Count;
+
     /// <summary>The findings as they are now.</summary>
     public Items<Finding> Findings
     {

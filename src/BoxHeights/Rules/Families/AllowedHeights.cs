@@ -19,6 +19,9 @@ public readonly struct AllowedHeights
     /// <summary>No height.</summary>
     public static AllowedHeights Nothing => default;
 
+    /// <summary>What is surely and what is possibly allowed.</summary>
+    public override string ToString() => Sure == Possible ? Sure.ToString() : "surely " + Sure + ", possibly " + Possible;
+
     /// <summary>Allowed whatever isn't known.</summary>
     public DistanceSet Sure { get; }
 

@@ -7,6 +7,9 @@ public sealed class GroupPlace
 
     internal GroupPlace(ResolvedSurface surface) => this.surface = surface;
 
+    /// <summary>The surface.</summary>
+    public override string ToString() => surface.Address;
+
     /// <summary>The id of its room or outside face.</summary>
     public string Room => surface.Space.Id;
 

@@ -13,6 +13,9 @@ public readonly struct Slab
         RestsOnAssumedStuds = restsOnAssumedStuds;
     }
 
+    /// <summary>The stretch, and what is allowed over it.</summary>
+    public override string ToString() => Left + " to " + Right + ": " + Allowed;
+
     /// <summary>The stretch's left end, from the wall's left end.</summary>
     public Distance Left => Distance.FromTicks(LeftTicks);
 

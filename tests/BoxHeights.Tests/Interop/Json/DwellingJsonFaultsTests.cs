@@ -71,7 +71,7 @@ public class DwellingJsonFaultsTests
                 "$.title, line 2, column 3: there is no member \"title\" here; known are name, units, occupancy, storeys, rooms, outside, flights",
                 "$.storeys[0], line 3, column 16: the member \"id\" is missing",
                 "$.storeys[1].id, line 3, column 34: the member \"id\" is here twice",
-                "$.flights[0].risers, line 4, column 63: Risers is 0; it must be at least 1.",
+                "$.flights[0].risers, line 4, column 63: Risers is 0; it counts from 1.",
                 "$, line 4, column 68: the text ends before the document does",
             ],
             errors.Select(error => error.ToString()));
