@@ -115,7 +115,9 @@ public readonly partial struct Distance : IEquatable<Distance>, IComparable<Dist
         return new((whole * TicksPerInch) + (part / denominator));
     }
 
-    /// <summary>The distance of a decimal number of inches.</summary>
+    /// <summary>The distance of a decimal number of inches: <c>FromInches(43.1875m)</c>.</summary>
+    /// <remarks>There is none for <c>double</c>, on purpose: beside it a plain <c>FromInches(48)</c> would read two ways. What is measured in <c>double</c>
+    /// comes in by <see cref="FromInchesRounded"/>; scripting languages that turn 43.1875 into a decimal by themselves may write it so.</remarks>
     /// <param name="inches">Up to seven decimals, on the grid of 1/2,032,000 in: every 0.001 in and every 1/128 in is.</param>
     /// <exception cref="ArgumentException">The number is between two ticks.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number is beyond the scale.</exception>
