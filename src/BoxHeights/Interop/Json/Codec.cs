@@ -97,7 +97,7 @@ internal sealed class ListCodec<T>(Codec<T> item) : Codec<Items<T>>(null)
         schema.Writer.WriteEndObject();
     }
 
-    private static object Of(List<object> read)
+    private static Items<T> Of(List<object> read)
     {
         T[] items = new T[read.Count];
         for (int i = 0; i < items.Length; i++)

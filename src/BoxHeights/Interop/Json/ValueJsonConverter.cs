@@ -49,7 +49,7 @@ public sealed class ValueJsonConverter<T> : JsonConverter<T>
             : throw new NotSupportedException(typeof(T).Name + " isn't written as a text, and can't be a name."));
     }
 
-    private T Parse(string json)
+    private static T Parse(string json)
     {
         try
         {

@@ -1,4 +1,3 @@
-using System;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
