@@ -11,10 +11,11 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class DoorCover
 {
-    private DoorCover(DoorCoverKind kind, Opening opening, string wall, Distance left, Distance right)
+    private DoorCover(DoorCoverKind kind, Opening opening, string doorWall, string wall, Distance left, Distance right)
     {
         Kind = kind;
         Opening = opening;
+        DoorWall = doorWall;
         Wall = wall;
         Left = left;
         Right = right;
@@ -28,6 +29,9 @@ public sealed class DoorCover
 
     /// <summary>The opening that the door closes.</summary>
     public Opening Opening { get; }
+
+    /// <summary>The id of the wall that the opening is in, within the room.</summary>
+    public string DoorWall { get; }
 
     /// <summary>The id of the wall that is hidden, within the room.</summary>
     public string Wall { get; }
@@ -71,7 +75,7 @@ public sealed class DoorCover
         TrimmedOpening trimmed = TrimmedOpening.Of(opening);
         if (trimmed.Pocket is { } pocket)
         {
-            found.Add(new(DoorCoverKind.Pocket, opening, walls[index].Id, pocket.From, pocket.To));
+            found.Add(new(DoorCoverKind.Pocket, opening, walls[index].Id, walls[index].Id, pocket.From, pocket.To));
         }
         else if (opening.Kind == OpeningKind.BarnDoor && opening.PocketOn is { } side)
         {
@@ -104,8 +108,8 @@ public sealed class DoorCover
             if (far > near)
             {
                 found.Add(from == WallEnd.Left
-                    ? new(kind, opening, wall.Id, near, far)
-                    : new(kind, opening, wall.Id, wall.Length - far, wall.Length - near));
+                    ? new(kind, opening, walls[index].Id, wall.Id, near, far)
+                    : new(kind, opening, walls[index].Id, wall.Id, wall.Length - far, wall.Length - near));
             }
         }
     }

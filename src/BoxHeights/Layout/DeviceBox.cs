@@ -64,6 +64,9 @@ public sealed partial record DeviceBox
     /// <summary>Whether it was there before this work.</summary>
     public bool Existing { get; init; }
 
+    /// <summary>Whether it is no part of this work, so that nothing is asked of it; what its room or outside face says where it isn't stated. New boxes are still held against it.</summary>
+    public bool? Untouched { get; init; }
+
     /// <summary>Whether it must stay where it is.</summary>
     public bool Pinned { get; init; }
 
@@ -194,6 +197,10 @@ public sealed partial record DeviceBox
     /// <summary>The same with another <see cref="Existing"/>.</summary>
     /// <param name="existing">Whether it was there before this work.</param>
     public DeviceBox WithExisting(bool existing) => this with { Existing = existing };
+
+    /// <summary>The same with another <see cref="Untouched"/>.</summary>
+    /// <param name="untouched">Whether it is no part of this work, so that nothing is asked of it; what its room or outside face says where it isn't stated. New boxes are still held against it.</param>
+    public DeviceBox WithUntouched(bool? untouched) => this with { Untouched = untouched };
 
     /// <summary>The same with another <see cref="Pinned"/>.</summary>
     /// <param name="pinned">Whether it must stay where it is.</param>

@@ -17,6 +17,9 @@ public sealed record OutsideFace
     /// <summary>The id of the storey whose subfloor its heights are taken from; the lowest unless stated.</summary>
     public string? Storey { get; init; }
 
+    /// <summary>Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</summary>
+    public bool Untouched { get; init; }
+
     /// <summary>Its wall faces, left to right.</summary>
     public Items<Wall> Walls { get; init; }
 
@@ -33,6 +36,10 @@ public sealed record OutsideFace
     /// <summary>The same with another <see cref="Storey"/>.</summary>
     /// <param name="storey">The id of the storey whose subfloor its heights are taken from; the lowest unless stated.</param>
     public OutsideFace WithStorey(string? storey) => this with { Storey = storey };
+
+    /// <summary>The same with another <see cref="Untouched"/>.</summary>
+    /// <param name="untouched">Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</param>
+    public OutsideFace WithUntouched(bool untouched) => this with { Untouched = untouched };
 
     /// <summary>The same with another <see cref="Walls"/>.</summary>
     /// <param name="walls">Its wall faces, left to right.</param>

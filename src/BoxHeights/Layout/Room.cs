@@ -27,6 +27,9 @@ public sealed partial record Room
     /// <summary>How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated.</summary>
     public Distance? SubfloorOffset { get; init; }
 
+    /// <summary>Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</summary>
+    public bool Untouched { get; init; }
+
     /// <summary>What will lie on the subfloor.</summary>
     public FloorBuildup? Floor { get; init; }
 
@@ -63,6 +66,10 @@ public sealed partial record Room
     /// <summary>The same with another <see cref="SubfloorOffset"/>.</summary>
     /// <param name="subfloorOffset">How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated.</param>
     public Room WithSubfloorOffset(Distance? subfloorOffset) => this with { SubfloorOffset = subfloorOffset };
+
+    /// <summary>The same with another <see cref="Untouched"/>.</summary>
+    /// <param name="untouched">Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</param>
+    public Room WithUntouched(bool untouched) => this with { Untouched = untouched };
 
     /// <summary>The same with another <see cref="Floor"/>.</summary>
     /// <param name="floor">What will lie on the subfloor.</param>

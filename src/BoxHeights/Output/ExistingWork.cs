@@ -30,7 +30,7 @@ public static class ExistingWork
             throw new ArgumentException("The dwelling has no room, outside face or storey \"" + roomOrStorey + "\".", nameof(roomOrStorey));
         }
 
-        List<ResolvedBox> boxes = Resolver.Resolve(dwelling, options.Catalog).Boxes.FindAll(box => box.Source.Existing && box.IsOnWall && box.Height is not null
+        List<ResolvedBox> boxes = Resolver.Resolve(dwelling, options.Catalog).Boxes.FindAll(box => box.IsExisting && box.IsOnWall && box.Height is not null
             && box.Source.Purpose == purpose && (isRoom ? box.Surface.Space.Id : box.Surface.Space.StoreyId) == roomOrStorey);
 
         // A finished floor compares only boxes of its own room.

@@ -16,7 +16,7 @@ internal static class MarkRows
         for (int box = 0; box < state.Boxes.Length; box++)
         {
             if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box)
-                && state.Boxes[box].Source is { Existing: false, Measured: null })
+                && state.Boxes[box] is { IsExisting: false, Source.Measured: null })
             {
                 rows.Add((surface, MarkOf.Box(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));
             }

@@ -104,7 +104,7 @@ public sealed class PreInspection
     }
 
     private static string? WhyNot(ResolvedBox box) =>
-        box.Source.Existing ? "it was there before this work"
+        box.IsExisting ? "it was there before this work"
         : ResolvedBox.KindOf(box.Source) == BoxKind.LowVoltageBracket ? "a bracket for low voltage only"
         : null;
 }

@@ -45,7 +45,7 @@ public sealed class StoryPole
         List<LeftOutBox> leftOut = [];
         foreach (ResolvedBox box in resolved.Boxes)
         {
-            if (!box.IsOnWall || box.Source.Existing)
+            if (!box.IsOnWall || box.IsExisting)
             {
                 continue;
             }

@@ -126,7 +126,7 @@ internal sealed class HeightsOnWall
         Dictionary<BoxHeight, int> counts = [];
         foreach (int there in draft.Alike(draft.StoreyOf(address), box.Purpose))
         {
-            if (draft.State.Boxes[there].Source is { Existing: false, Height: { Edge: not null } height })
+            if (draft.State.Boxes[there] is { IsExisting: false, Source.Height: { Edge: not null } height })
             {
                 counts[height] = counts.TryGetValue(height, out int count) ? count + 1 : 1;
             }

@@ -77,6 +77,12 @@ internal sealed partial class RoughInDraft
     /// <summary>Plans a room: what is fixed by doors and furniture first, then what fills the rest.</summary>
     public void Room(Room room)
     {
+        if (room.Untouched)
+        {
+            Note(room.Id + ": it is no part of this work");
+            return;
+        }
+
         try
         {
             Fill(room);

@@ -17,6 +17,15 @@ internal sealed class ResolvedBox
     /// <summary>Whether a fault keeps it from being judged.</summary>
     public bool IsBroken { get; }
 
+    /// <summary>Whether it is no part of this work, so that nothing is asked of it.</summary>
+    public bool IsUntouched => IsUntouchedOn(Source, Surface);
+
+    /// <summary>Whether it was there before this work.</summary>
+    public bool IsExisting => Source.Existing || IsUntouched;
+
+    /// <summary>Whether a box on a surface is no part of this work: as it says itself, else as its room or outside face does.</summary>
+    public static bool IsUntouchedOn(DeviceBox box, ResolvedSurface surface) => box.Untouched ?? surface.Space.IsUntouched;
+
     /// <summary>The height that is judged: what was measured, else what it is set to.</summary>
     public BoxHeight? Height => Source.Measured?.Height ?? Source.Height;
 

@@ -65,6 +65,9 @@ internal sealed class ResolvedSpace
     /// <summary>The room; null outside. A placement rule reads no box of it.</summary>
     public Room? Room { get; }
 
+    /// <summary>Whether it is no part of this work.</summary>
+    public bool IsUntouched => Room?.Untouched ?? face!.Untouched;
+
     /// <summary>Which faces of the dwelling are two sides of one wall; null outside.</summary>
     public BackFaces? Backs { get; }
 

@@ -138,7 +138,7 @@ internal sealed partial class ResolvedSurface
         Distance least = Distance.MaxValue;
         foreach (DeviceBox box in Wall?.Boxes ?? default)
         {
-            if (box is { Existing: true, At: { } at } && (box.Measured?.Height ?? box.Height) is { } height && Between(left, right, at, at) is var away && away < least
+            if (box.At is { } at && (box.Existing || ResolvedBox.IsUntouchedOn(box, this)) && (box.Measured?.Height ?? box.Height) is { } height && Between(left, right, at, at) is var away && away < least
                 && TryCenter(box, height, out Level center))
             {
                 least = away;

@@ -66,7 +66,7 @@ internal sealed partial class Resolver
 
         if (resolved.Height is not { } height)
         {
-            if (box.Surface is null or BoxSurface.Wall)
+            if (!resolved.IsUntouched && (box.Surface is null || box.Surface == BoxSurface.Wall))
             {
                 Found(LayoutFaultKind.NoHeight, "it has no height");
             }

@@ -5,8 +5,9 @@ public sealed class BoxTraits
 {
     private readonly PartsCatalog catalog;
 
-    internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog)
+    internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog, bool isUntouched)
     {
+        IsUntouched = isUntouched;
         Source = source;
         Edge = edge;
         Datum = datum;
@@ -90,7 +91,10 @@ public sealed class BoxTraits
     public string? Rating => Source.Rating;
 
     /// <summary>Whether it was there before this work.</summary>
-    public bool IsExisting => Source.Existing;
+    public bool IsExisting => Source.Existing || IsUntouched;
+
+    /// <summary>Whether it is no part of this work: no rule is asked of it, but others are still held against it.</summary>
+    public bool IsUntouched { get; }
 
     /// <summary>The height that the drawing asks for.</summary>
     public BoxHeight? Specified => Source.Specified;
@@ -115,7 +119,7 @@ public sealed class BoxTraits
     internal static bool Same(DeviceBox a, DeviceBox b) =>
         ReferenceEquals(a, b)
         || (a.Purpose == b.Purpose && a.Gangs == b.Gangs && a.Kind == b.Kind && a.Plate == b.Plate && a.OnItsSide == b.OnItsSide
-            && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Clamps == b.Clamps && a.Size == b.Size
+            && a.Surface == b.Surface && a.Approach == b.Approach && a.Existing == b.Existing && a.Untouched == b.Untouched && a.Clamps == b.Clamps && a.Size == b.Size
             && a.Volume == b.Volume && a.Specified == b.Specified && a.Dedicated == b.Dedicated && a.Mounting?.How == b.Mounting?.How && a.Mounting?.Span == b.Mounting?.Span
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
             && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection

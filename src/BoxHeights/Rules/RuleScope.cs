@@ -24,7 +24,7 @@ public sealed record RuleScope
     /// <summary>Whether boxes that serve one appliance alone are left out.</summary>
     public bool ExceptDedicated { get; init; }
 
-    /// <summary>Whether boxes that were there before are left out.</summary>
+    /// <summary>Whether boxes that were there before are left out. Of those that are no part of the work nothing is found anyway: what is new is held against them.</summary>
     public bool ExceptExisting { get; init; }
 
     /// <summary>Whether the row speaks of a box.</summary>
@@ -32,7 +32,7 @@ public sealed record RuleScope
     /// <param name="room">The kind of room it is in.</param>
     public bool Covers(BoxTraits box, RoomKind room)
     {
-        if ((ExceptDedicated && box.IsDedicated) || (ExceptExisting && box.IsExisting)
+        if ((ExceptDedicated && box.IsDedicated) || (ExceptExisting && box.IsExisting && !box.IsUntouched)
             || (Surfaces.Count > 0 && !Surfaces.Contains(box.Surface))
             || (Purposes.Count > 0 && !Purposes.Contains(box.Purpose))
             || (Rooms.Count > 0 && !Rooms.Contains(room)))

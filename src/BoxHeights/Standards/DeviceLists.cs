@@ -40,6 +40,22 @@ internal static class DeviceLists
         CoveringKind.TallCabinet, CoveringKind.BaseCabinet, new("bookcase"), new("fireplace"), new("closet"),
     };
 
+    /// <summary>Doors that vehicles go through.</summary>
+    public static Items<OpeningKind> VehicleDoors { get; } = new OpeningKind[] { new("garage-door"), new("overhead-door") };
+
+    /// <summary>Heating and cooling equipment that somebody has to service.</summary>
+    public static Items<FixtureKind> ServicedEquipment { get; } = new FixtureKind[]
+    {
+        FixtureKind.Furnace, FixtureKind.AirHandler, FixtureKind.HeatPump, FixtureKind.Condenser, new("boiler"), new("air-conditioner"), new("mini-split"),
+    };
+
+    /// <summary>Rooms to live in, without kitchens and bathrooms.</summary>
+    public static Items<RoomKind> Habitable { get; } = new RoomKind[]
+    {
+        RoomKind.Bedroom, RoomKind.LivingRoom, RoomKind.DiningRoom, RoomKind.FamilyRoom, RoomKind.Office,
+        new("parlor"), new("library"), new("den"), new("sunroom"), new("recreation-room"),
+    };
+
     /// <summary>Whatever a person operates or plugs into, but for what serves one appliance by its kind.</summary>
     public static Items<DeviceKind> Operated { get; } = Of(kind =>
         (kind.IsSwitch || kind.IsReceptacle || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton)

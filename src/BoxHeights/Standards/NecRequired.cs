@@ -9,21 +9,9 @@ internal static class NecRequired
 {
     private static readonly Distance SixFeet = Distance.FromFeetInches(6, 0);
     private static readonly Items<Occupancy> OneAndTwoFamily = new[] { Occupancy.OneFamily, Occupancy.TwoFamily, Occupancy.AgingInPlace };
-    private static readonly Items<OpeningKind> VehicleDoors = new OpeningKind[] { new("garage-door"), new("overhead-door") };
     private static readonly Items<RoomKind> OtherLaundries = new RoomKind[]
     {
         RoomKind.Bathroom, RoomKind.Utility, RoomKind.Basement, RoomKind.Garage, RoomKind.Closet, RoomKind.Hall, RoomKind.Kitchen, RoomKind.Pantry, new("mudroom"),
-    };
-
-    private static readonly Items<FixtureKind> ServicedEquipment = new FixtureKind[]
-    {
-        FixtureKind.Furnace, FixtureKind.AirHandler, FixtureKind.HeatPump, FixtureKind.Condenser, new("boiler"), new("air-conditioner"), new("mini-split"),
-    };
-
-    private static readonly Items<RoomKind> Habitable = new RoomKind[]
-    {
-        RoomKind.Bedroom, RoomKind.LivingRoom, RoomKind.DiningRoom, RoomKind.FamilyRoom, RoomKind.Office,
-        new("parlor"), new("library"), new("den"), new("sunroom"), new("recreation-room"),
     };
 
     /// <summary>What 210.52 counts: 125 V receptacles for general use, not above 5 ft 6 in.</summary>
@@ -35,16 +23,6 @@ internal static class NecRequired
         Highest = new Level(NecSpacing.HighestThatCounts, Datum.FinishedFloor),
     };
 
-    private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), DeviceLists.RecessedLight })
-    {
-        Purposes = new[] { BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight },
-        InCabinets = true,
-    };
-
-    private static CountedOutlet SwitchedReceptacle { get; } = new("switched receptacle", DeviceLists.Receptacles) { OnlySwitched = true };
-
-    private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
-
     private static CountedOutlet SmokeAlarm { get; } = new("smoke alarm", DeviceLists.SmokeAlarms) { Purposes = new[] { BoxPurpose.Alarm } };
 
     /// <summary>Rows of an edition.</summary>
@@ -52,12 +30,12 @@ internal static class NecRequired
     {
         Citation Section(string section, bool isRead = true) =>
             new("NEC " + (int)edition, section, isRead && edition != NecEdition.Nec2026 ? Confidence.Confirmed : Confidence.FromMemory);
-        List<Rule> rows = [.. Receptacles(edition, Section), .. Lights(Section), .. Alarms];
+        List<Rule> rows = [.. Receptacles(edition, Section), .. NecLighting.Rows(edition), .. Alarms];
         if (edition != NecEdition.Nec2017)
         {
             rows.Add(new FanReady("fan-box", "in a box that can hold a ceiling fan, or with framing behind it that can", Severity.Advice, Section("314.27(C)"))
             {
-                Scope = new RuleScope { Devices = new[] { DeviceKind.Luminaire }, Rooms = Habitable },
+                Scope = new RuleScope { Devices = new[] { DeviceKind.Luminaire }, Rooms = DeviceLists.Habitable },
                 LeavesOut = "framing that can be reached through the box; rooms with several lights",
             });
         }
@@ -90,7 +68,7 @@ internal static class NecRequired
         };
         RoomOutlet garage = new("garage-bay", "there at least once for each vehicle bay, no higher than 5 ft 6 in above the floor", Severity.Violation, section("210.52(G)(1)"), Receptacle)
         {
-            OneForEach = VehicleDoors,
+            OneForEach = DeviceLists.VehicleDoors,
             TwoBeyond = Distance.FromFeetInches(12, 0),
             Occupancies = edition == NecEdition.Nec2017 ? OneAndTwoFamily : default,
             Scope = In(RoomKind.Garage),
@@ -137,7 +115,7 @@ internal static class NecRequired
         // "Within 25 ft" of the equipment isn't said to be by a cord: it is measured straight. Evaporative coolers of one- and two-family dwellings are excepted, and aren't listed.
         FixtureOutlet Serviced(string id, bool isOutside, DeviceBox cure) =>
             new(id, "within 25 ft of heating and cooling equipment, on its level", Severity.Violation, section(edition == NecEdition.Nec2017 ? "210.63" : "210.63(A)", false),
-                Receptacle with { IsForGeneralUse = false, Highest = null, InCabinets = true }, new TiedTo { Fixtures = ServicedEquipment }, Distance.FromFeet(25))
+                Receptacle with { IsForGeneralUse = false, Highest = null, InCabinets = true }, new TiedTo { Fixtures = DeviceLists.ServicedEquipment }, Distance.FromFeet(25))
             {
                 Outside = isOutside,
                 AnywhereOnItsLevel = true,
@@ -163,40 +141,6 @@ internal static class NecRequired
                 Readings = new[] { new Reading("middle", "measured from the middle of the appliance", row with { FromMiddle = true }) },
             };
         }
-    }
-
-    private static IEnumerable<Rule> Lights(Cited section)
-    {
-        yield return new RoomOutlet("room-light", "there at least once, or a receptacle that a switch controls", Severity.Violation, section("210.70(A)(1)"), Light)
-        {
-            Instead = SwitchedReceptacle,
-            Scope = new RuleScope { Rooms = Habitable },
-
-            // These are the rooms where the box may come to hold a fan.
-            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.FanRated).WithFanRated(true),
-        };
-        yield return new RoomOutlet("kitchen-bath-light", "there at least once, controlled by a switch", Severity.Violation, section("210.70(A)(1)"), Light)
-        {
-            Scope = In(RoomKind.Kitchen, RoomKind.Bathroom),
-            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire),
-        };
-        yield return new RoomOutlet("passage-light", "there at least once, controlled by a switch", Severity.Violation, section("210.70(A)(2)", false), Light)
-        {
-            Scope = In(RoomKind.Hall, RoomKind.Stair, RoomKind.Garage),
-            Cure = Ceiling("light", BoxPurpose.Light, DeviceKind.Luminaire),
-        };
-        yield return new RoomOutlet("room-switch", "on a wall of the room, for its light", Severity.Violation, section("210.70(A)(1)"), Switch)
-        {
-            Unless = Facts.ServedFromOutside,
-            Scope = new RuleScope { Rooms = With(Habitable, RoomKind.Kitchen, RoomKind.Bathroom) },
-            LeavesOut = "which light a switch controls, and how near an entrance it is",
-        };
-        yield return new FaceOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, section("210.70(A)(2)", false), Light, FacePart.Entrances)
-        {
-            Cure = Box("light", BoxPurpose.Light, DeviceKind.Luminaire, 66),
-            ExceptOpenings = VehicleDoors,
-            LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
-        };
     }
 
     private static IEnumerable<Rule> Alarms
@@ -233,16 +177,6 @@ internal static class NecRequired
     }
 
     private static RuleScope In(params RoomKind[] rooms) => new() { Rooms = rooms };
-
-    private static Items<RoomKind> With(Items<RoomKind> rooms, params RoomKind[] more)
-    {
-        foreach (RoomKind kind in more)
-        {
-            rooms = rooms.With(kind);
-        }
-
-        return rooms;
-    }
 
     private static DeviceBox Box(string id, BoxPurpose purpose, DeviceKind device, int center) =>
         new DeviceBox(id, purpose).WithDevices(new[] { device }).WithHeight(BoxHeight.ToCenter(Distance.FromInches(center, 0, 1), Datum.Subfloor));

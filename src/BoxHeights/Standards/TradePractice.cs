@@ -95,6 +95,15 @@ internal static class TradePractice
         {
             Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.General, BoxPurpose.Switch, BoxPurpose.Counter }, ExceptExisting = true },
         };
+
+        // Baths differ by their vanities, garages and faces by their floors and grade: each is level in itself.
+        yield return new UniformLevel("room-level", "level with the other boxes of its purpose in the room or on the face", Severity.Note, Citation.CommonPractice, quarter)
+        {
+            InOneRoom = true,
+            YieldsWhenForced = true,
+            Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Bath, BoxPurpose.Garage, BoxPurpose.Exterior }, ExceptExisting = true },
+        };
+        yield return new ThreeWayMates("three-way-mates", "two three-way switches, or more pairs, for what is controlled from several places", Severity.Note, Citation.CommonPractice);
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
         yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);

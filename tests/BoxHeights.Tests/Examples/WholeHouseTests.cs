@@ -28,7 +28,7 @@ public class WholeHouseTests
         "wall-outlets Fails living/south 120 in to living/south 72 in: add general box on living/west, 80 in from its left end, 16 in to top above subfloor",
         "wall-outlets Fails bed-1/south 62 in to 92 in: add general box on bed-1/south, 77 in from its left end, 16 in to top above subfloor",
         "bedroom-alarm Fails bed-3: add alarm box on bed-3/ceiling",
-        "bath-receptacle Fails hall-bath basin of vanity at 54-7/8 in: add bath box on hall-bath/north, 49 in from its left end, 44 in to center above subfloor",
+        "bath-receptacle Fails hall-bath basin of vanity at 54-7/8 in: add bath box on hall-bath/north, 49 in from its left end, 48 in to top above subfloor",
         "stair-switches Fails basement-stair on basement: add switch box on basement-room/stair, 48 in from its left end, 48 in to top above subfloor",
         "finish-edge Fails K11, K1, K2, K3, K12: set the stick 48 in to top above subfloor for 7 boxes: K11, K1, K2, K3, K12, K5, K8",
         "specified-height Fails L4: set L4 66-3/4 in to center above subfloor",

@@ -193,6 +193,14 @@ public sealed class RequiredOutletTests
     [InlineData("kitchen", "kitchen-bath-light", "luminaire", Outcome.Fails)]
     [InlineData("hall", "passage-light", "luminaire", Outcome.Fails)]
     [InlineData("garage", "passage-light", "luminaire", Outcome.Fails)]
+    [InlineData("hall", "passage-switch", "switch", Outcome.Unknown)]
+    [InlineData("stair", "passage-switch", "switch", Outcome.Unknown)]
+    [InlineData("garage", "passage-switch", "switch", Outcome.Unknown)]
+    [InlineData("laundry", "laundry-light", "luminaire", Outcome.Fails)]
+    [InlineData("laundry", "laundry-switch", "switch", Outcome.Unknown)]
+    [InlineData("basement", "service-light", "luminaire", Outcome.Fails)]
+    [InlineData("basement", "service-switch", "switch", Outcome.Unknown)]
+    [InlineData("utility", "service-light", "luminaire", Outcome.Fails)]
     [InlineData("bedroom", "bedroom-alarm", "smoke-alarm", Outcome.Fails)]
     [InlineData("bedroom", "room-switch", "switch", Outcome.Unknown)]
     public void RoomThatAloneLacksIt_IsFound(string kind, string rule, string device, Outcome outcome)
@@ -209,6 +217,79 @@ public sealed class RequiredOutletTests
             Assert.True(Evaluate(NecEdition.Nec2023, rule, finding.Remedies[0].ApplyTo(evaluation.Dwelling)).IsClean);
         }
     }
+
+    // NEC names laundry areas from 2023 on (from memory); before, only as a place with equipment to be serviced.
+    [Theory]
+    [InlineData(NecEdition.Nec2017, Severity.Advice)]
+    [InlineData(NecEdition.Nec2020, Severity.Advice)]
+    [InlineData(NecEdition.Nec2023, Severity.Violation)]
+    [InlineData(NecEdition.Nec2026, Severity.Violation)]
+    public void LaundryWithoutALight_WeighsWhatItsEditionSays(NecEdition edition, Severity severity)
+    {
+        SquareRoom laundry = new() { Kind = RoomKind.Laundry, North = [Receptacle(In("60"), "44").WithPurpose(BoxPurpose.Laundry)] };
+        Room lit = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("luminaire", "light", In("40"), In("80")).WithId("l")] }.Build().WithId("lit");
+        Assert.Equal(severity, Assert.Single(Evaluate(edition, "laundry-light", laundry.House(lit)).Findings).Severity);
+    }
+
+    // An attic is asked for a light where a furnace stands in it.
+    [Theory]
+    [InlineData(true, 1)]
+    [InlineData(false, 0)]
+    public void Attic_WithEquipmentToService_IsAskedForALight(bool furnace, int found)
+    {
+        SquareRoom attic = new()
+        {
+            Kind = RoomKind.Attic,
+            North = [Receptacle(In("60"), "44")],
+            Fixtures = furnace ? [SquareRoom.Against("furnace", FixtureKind.Furnace, "north", In("10"), In("40"), In("28"))] : [],
+        };
+        Room lit = new SquareRoom { Kind = RoomKind.Hall, North = [SquareRoom.Box("luminaire", "light", In("40"), In("80")).WithId("l")] }.Build().WithId("lit");
+        Assert.Equal(found, Evaluate(NecEdition.Nec2023, "attic-light", attic.House(lit)).Findings.Count);
+    }
+
+    // Which light a switch controls isn't described: any in the room behind the door will do, none makes it a question, and without a room nothing is said.
+    [Theory]
+    [InlineData("face says", true, 0)]
+    [InlineData("face says", false, 1)]
+    [InlineData("room says", true, 0)]
+    [InlineData("room says", false, 1)]
+    [InlineData("nobody says", false, 0)]
+    public void LightAtAnEntrance_HasASwitchInTheRoomBehindIt(string who, bool hasSwitch, int found)
+    {
+        SquareRoom foyer = new()
+        {
+            Kind = RoomKind.Foyer,
+            North = [hasSwitch ? SquareRoom.Box("switch", "switch", In("60"), In("46")) : SquareRoom.Box("thermostat", "thermostat", In("60"), In("60"))],
+            NorthIsBackOf = who == "room says" ? "front/face" : null,
+        };
+        Room switched = new SquareRoom { Kind = RoomKind.Office, North = [SquareRoom.Box("switch", "switch", In("40"), In("46")).WithId("s")] }.Build().WithId("other");
+        Wall wall = new Wall("face", In("144")).WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("20"), In("56")) }).WithBackOf(who == "face says" ? "square/north" : null)
+            .WithBoxes(new[] { SquareRoom.Box("luminaire", "light", In("70"), In("66")).WithId("l").WithHeight(BoxHeight.ToCenter(In("66"), Datum.Subfloor)) });
+        Dwelling house = foyer.House(switched).WithOutside(new[] { new OutsideFace("front").WithWalls(new[] { wall }) });
+        Evaluation evaluation = Evaluate(NecEdition.Nec2023, "entrance-switch", house);
+        Assert.Equal(found, evaluation.Findings.Count);
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Outcome.Unknown, Facts.ServedFromOutside, "front"), (finding.Outcome, finding.Needs, finding.Subject)));
+        Assert.Equal(who == "nobody says", evaluation.NotJudged.Contains("entrance-switch: it isn't said which room its entrance leads to (front)"));
+    }
+
+    // A basement's light is switched at its stair, of which another row asks for the switches.
+    [Theory]
+    [InlineData(true, 0)]
+    [InlineData(false, 1)]
+    public void BasementWithoutASwitch_WithAStair_IsLeftToTheStairsRow(bool stair, int found)
+    {
+        SquareRoom basement = new() { Kind = RoomKind.Basement, North = [SquareRoom.Box("luminaire", "light", In("60"), In("80"))] };
+        Room switched = new SquareRoom { Kind = RoomKind.Office, North = [SquareRoom.Box("switch", "switch", In("40"), In("46")).WithId("s")] }.Build().WithId("other");
+        Dwelling house = basement.House(switched);
+        house = stair ? house.WithFlights(new[] { new StairFlight("flight", "ground", "ground", 14).WithWall("square/south") }) : house;
+        Assert.Equal(found, Evaluate(NecEdition.Nec2023, "service-switch", house).Findings.Count);
+    }
+
+    // A row says what it looks for: none of those that look for lights speaks of a switch that controls them.
+    [Fact]
+    public void RowsForLights_DontSayThatSwitchesWereLookedAt() => Assert.All(
+        new[] { "kitchen-bath-light", "passage-light", "laundry-light", "service-light", "attic-light", "entrance-light" },
+        id => Assert.DoesNotContain("switch", RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Find(id).Summary, StringComparison.Ordinal));
 
     // NEC 210.70(A)(1): a switched receptacle will do, but not in a kitchen or bath.
     [Theory]

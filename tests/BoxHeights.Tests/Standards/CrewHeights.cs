@@ -54,6 +54,7 @@ internal sealed class CrewHeights
     };
 
     private readonly Dictionary<BoxPurpose, Stick?> chosen = [];
+    private readonly Dictionary<BoxPurpose, Stick> elsewhere = [];
     private readonly Draw draw;
     private readonly decimal[] seams;
 
@@ -75,8 +76,16 @@ internal sealed class CrewHeights
         return stick;
     }
 
-    /// <summary>A stick for a purpose that stands elsewhere than the storey's boards hang: any of the usual.</summary>
-    public Stick Anywhere(BoxPurpose purpose) => draw.OneOf(Sticks[purpose]);
+    /// <summary>A stick for a purpose that stands elsewhere than the storey's boards hang: any of the usual, and always the same.</summary>
+    public Stick Anywhere(BoxPurpose purpose)
+    {
+        if (!elsewhere.TryGetValue(purpose, out Stick stick))
+        {
+            elsewhere.Add(purpose, stick = draw.OneOf(Sticks[purpose]));
+        }
+
+        return stick;
+    }
 
     private static Stick Top(decimal inches) => new(Edge.Top, inches, Datum.Subfloor);
 

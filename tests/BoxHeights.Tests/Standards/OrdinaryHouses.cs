@@ -46,6 +46,20 @@ internal static class OrdinaryHouses
     /// <param name="rooms">How many rooms to aim at, 4 to 14.</param>
     public static (Dwelling House, IReadOnlyList<SetWall> Walls) Framed(int seed, int rooms) => Made(seed, rooms, false, true);
 
+    /// <summary>Three-way switches are bought in pairs: an odd one is a plain switch after all.</summary>
+    private static Dwelling WithMates(Dwelling house)
+    {
+        int threeWays = house.PlacedBoxes().Sum(placed => placed.Box.Devices.Count(device => device == DeviceKind.ThreeWaySwitch));
+        bool isOdd = threeWays % 2 == 1;
+        return house.WithBoxes(box =>
+        {
+            int odd = isOdd ? box.Devices.ToList().IndexOf(DeviceKind.ThreeWaySwitch) : -1;
+            isOdd &= odd < 0;
+            return odd < 0 && threeWays > 1 ? box
+                : box.WithDevices(box.Devices.Select((device, i) => i == odd || (threeWays < 2 && device == DeviceKind.FourWaySwitch) ? DeviceKind.Switch : device).ToArray());
+        });
+    }
+
     private static (Dwelling House, IReadOnlyList<SetWall> Walls) Made(int seed, int rooms, bool plain, bool isFramed)
     {
         Draw draw = new(seed);
@@ -75,7 +89,7 @@ internal static class OrdinaryHouses
 
         Dwelling house = new Dwelling("house " + seed).WithStoreys(two ? new[] { first.Storey, second.Storey.WithAboveBelow(between) } : new[] { first.Storey }).WithRooms(made.ToArray()).WithFlights(flights.ToArray())
             .WithOutside(new[] { new OutsideFace("front").WithWalls(new[] { firstRooms.OutsideWall("porch"), firstRooms.OutsideWall("yard") }) });
-        return (house, [.. firstRooms.Framed, .. secondRooms.Framed]);
+        return (WithMates(house), [.. firstRooms.Framed, .. secondRooms.Framed]);
 
         int Boxes() => first.BoxCount + second.BoxCount + 6;
     }

@@ -136,7 +136,7 @@ internal sealed partial class OrdinaryRooms
         {
             _ = storey.BoardsAreStated
                 ? wall.Put(BoxPurpose.Garage, wall.Here + 10, DeviceKind.GfciReceptacle)
-                : wall.Put(storey.Box(BoxPurpose.Garage, DeviceKind.GfciReceptacle).WithAt(In(wall.Here + 10)).WithHeight(storey.Crew.Anywhere(BoxPurpose.Garage).Height));
+                : wall.Put(storey.Box(BoxPurpose.Garage, DeviceKind.GfciReceptacle).WithAt(In(wall.Here + 10)).WithHeight((storey.Crew.For(BoxPurpose.Garage) ?? storey.Crew.Anywhere(BoxPurpose.Garage)).Height));
             _ = wall.Gap(70);
         }
 

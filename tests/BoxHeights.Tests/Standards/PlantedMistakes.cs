@@ -16,7 +16,7 @@ internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> B
 /// <summary>Stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>
 internal static partial class PlantedMistakes
 {
-    public static IReadOnlyDictionary<string, Func<int, int, Planted?>> Kinds => AtTheDesk.Concat(OnSite).ToDictionary(one => one.Key, one => one.Value);
+    public static IReadOnlyDictionary<string, Func<int, int, Planted?>> Kinds => AtTheDesk.Concat(OnSite).Concat(Lacking).ToDictionary(one => one.Key, one => one.Value);
 
     private static IReadOnlyDictionary<string, Func<int, int, Planted?>> AtTheDesk { get; } = new Dictionary<string, Func<int, int, Planted?>>(StringComparer.Ordinal)
     {
@@ -187,7 +187,7 @@ internal static partial class PlantedMistakes
     private static Planted? HighInTheGarage(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
-        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => Loose(box).WithSize(new BoxSize(In(2.25m), In(3.5m))).WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height");
+        return Change(house, Some(Found(house, one => one.Box.Purpose == BoxPurpose.Garage), seed), box => Loose(box).WithSize(new BoxSize(In(2.25m), In(3.5m))).WithHeight(BoxHeight.ToCenter(In(70), Datum.Subfloor)), false, "garage-receptacle", "garage-height", "room-level");
     }
 
     private static Planted? HighOutdoors(int seed, int rooms)

@@ -181,8 +181,9 @@ internal static partial class PlantedMistakes
     private static Planted? NoSwitchAtTheFoot(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        bool wasOneOfTwo = !house.PlacedBoxes().Any(placed => placed.Box.Existing) && Found(house, one => one.Wall!.Id == "flight" && one.Box.Devices.Contains(DeviceKind.ThreeWaySwitch)).Count > 0;
         return house.Flights.Count == 0 ? null : new(house.WithBoxes(box => Found(house, one => one.Box.Id == box.Id && one.Wall!.Id == "flight").Count > 0 && box.Purpose == BoxPurpose.Switch
-            ? box.WithPurpose(BoxPurpose.Media).WithDevices(new[] { DeviceKind.DataJack }).WithCables(Items<CableType>.None) : box), ["stair-switches"], [], false, true);
+            ? box.WithPurpose(BoxPurpose.Media).WithDevices(new[] { DeviceKind.DataJack }).WithCables(Items<CableType>.None) : box), wasOneOfTwo ? ["stair-switches", "three-way-mates"] : ["stair-switches"], [], false, true);
     }
 
     /// <summary>36 in above the nosings: where a rail runs, and in the eyes of who comes down.</summary>

@@ -145,7 +145,11 @@ internal sealed partial class LayoutState
         keeps[group] = answer.Keep;
         for (int i = 0; i < answer.Count; i++)
         {
-            (groupFindings[group] ??= []).Add(new Finding(this, group, answer[i]));
+            // What is no part of this work is only what others are held against.
+            if (!Boxes[Groups[group].Boxes.Member(answer[i].Index)].IsUntouched)
+            {
+                (groupFindings[group] ??= []).Add(new Finding(this, group, answer[i]));
+            }
         }
     }
 }

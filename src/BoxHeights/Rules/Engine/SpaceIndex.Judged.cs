@@ -65,6 +65,23 @@ internal sealed partial class SpaceIndex
             try
             {
                 Rule.Judge(View, to);
+
+                // What is no part of this work is only what others are held against.
+                for (int i = to.Answers.Count - 1; i >= 0; i--)
+                {
+                    if (IsUntouchedBox(to.Answers[i].Subject))
+                    {
+                        to.Answers.RemoveAt(i);
+                    }
+                }
+
+                for (int i = to.Open.Count - 1; i >= 0; i--)
+                {
+                    if (IsUntouchedBox(to.Open[i].Subject))
+                    {
+                        to.Open.RemoveAt(i);
+                    }
+                }
             }
             catch (OverflowException)
             {
@@ -72,6 +89,19 @@ internal sealed partial class SpaceIndex
                 to.Clear();
                 to.NotJudged("a measure in it is larger than anything in a house");
             }
+        }
+
+        private bool IsUntouchedBox(string? subject)
+        {
+            foreach (SpaceBox box in View.Boxes)
+            {
+                if (box.Id == subject && box.Traits.IsUntouched)
+                {
+                    return true;
+                }
+            }
+
+            return false;
         }
 
         /// <summary>The readings of the rule's text under which something that fails would be met, from where boxes are now.</summary>

@@ -230,6 +230,11 @@ internal sealed partial class SpaceIndex
 
     private void Enter(LayoutState state, SpaceView view, RoomKind kind, List<int> among)
     {
+        if (IsUntouched(view))
+        {
+            return;
+        }
+
         foreach (SpaceRule rule in state.Rules.Space)
         {
             if (rule.Subject == view.Kind && (rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(kind)))
@@ -238,5 +243,31 @@ internal sealed partial class SpaceIndex
                 judged.Add(new(rule, view));
             }
         }
+    }
+
+    /// <summary>Whether nothing of it is part of this work: a room or face that says so, a storey of such rooms alone, a flight between such storeys.</summary>
+    private static bool IsUntouched(SpaceView view) => view.Kind switch
+    {
+        SpaceKind.Room => view.Room!.Untouched,
+        SpaceKind.OutsideFace => view.Face!.Untouched,
+        SpaceKind.Storey => IsUntouched(view.Dwelling, view.Id),
+        SpaceKind.Flight => IsUntouched(view.Dwelling, view.Flight!.From) && IsUntouched(view.Dwelling, view.Flight.To),
+        _ => false,
+    };
+
+    private static bool IsUntouched(Dwelling dwelling, string storey)
+    {
+        bool any = false;
+        foreach (Room room in dwelling.Rooms)
+        {
+            if (room.Storey == storey && !room.Untouched)
+            {
+                return false;
+            }
+
+            any |= room.Storey == storey;
+        }
+
+        return any;
     }
 }

@@ -42,7 +42,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             levels = levels.With(Datum.Nosing, sloped, Datum.Subfloor);
         }
 
-        BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog);
+        BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog, box.IsUntouched);
         StatedSite site = State(new(surface, traits, levels), anchor, nosing);
         here.Add(site);
         return site;
@@ -54,6 +54,11 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         placements.Clear();
         limits.Clear();
         notJudged.Clear();
+        if (site.Box.IsUntouched)
+        {
+            return new(site, anchor, nosing, [], [], []);
+        }
+
         foreach (PlacementRule rule in rules.Placement)
         {
             if (!rule.Scope.Covers(site.Box, site.Room))

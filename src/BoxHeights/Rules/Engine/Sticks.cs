@@ -23,7 +23,7 @@ internal sealed class Sticks
     }
 
     /// <summary>Whether a box may be set elsewhere.</summary>
-    public bool IsFree(int box) => state.Boxes[box].Source is { Pinned: false, Existing: false };
+    public bool IsFree(int box) => state.Boxes[box] is { IsExisting: false, Source.Pinned: false };
 
     /// <summary>The boxes that may be set elsewhere with a box's stick.</summary>
     public List<int> SetWith(int box) => sticks.ListOf(StickOf(box));

@@ -5,12 +5,13 @@ namespace BoxHeights.Rules;
 /// <summary>A stretch along a wall and the heights that a rule allows there.</summary>
 public readonly struct Slab
 {
-    internal Slab(long left, long right, in AllowedHeights allowed, bool restsOnAssumedStuds = false)
+    internal Slab(long left, long right, in AllowedHeights allowed, bool restsOnAssumedStuds = false, object? about = null)
     {
         LeftTicks = left;
         RightTicks = right;
         Allowed = allowed;
         RestsOnAssumedStuds = restsOnAssumedStuds;
+        About = about;
     }
 
     /// <summary>The stretch, and what is allowed over it.</summary>
@@ -31,6 +32,9 @@ public readonly struct Slab
 
     /// <summary>Whether it is so only if studs stand where they are assumed to, which a finding then says.</summary>
     internal bool RestsOnAssumedStuds { get; }
+
+    /// <summary>The thing that it is stated of: an opening, a finish, a door; null where it is about none.</summary>
+    internal object? About { get; }
 }
 
 /// <summary>Takes what a placement rule states.</summary>
@@ -42,9 +46,12 @@ public sealed class PlacementStatement
     /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
     public string? NotJudgedBecause { get; private set; }
 
+    /// <summary>The thing that is spoken of from now on; null for none. A finding names it.</summary>
+    internal object? About { get; set; }
+
     /// <summary>These heights are allowed wherever the box is along the wall.</summary>
     /// <param name="allowed">The heights.</param>
-    public void Everywhere(in AllowedHeights allowed) => slabs.Add(new(long.MinValue, long.MaxValue, allowed));
+    public void Everywhere(in AllowedHeights allowed) => slabs.Add(new(long.MinValue, long.MaxValue, allowed, about: About));
 
     /// <summary>These heights are allowed over a stretch of the wall, both its ends included.</summary>
     /// <param name="left">Its left end; <see cref="Distance.MinValue"/> for all that lies left.</param>
@@ -57,7 +64,7 @@ public sealed class PlacementStatement
     {
         if (left <= right)
         {
-            slabs.Add(new(left.Ticks, right.Ticks, allowed, restsOnAssumedStuds));
+            slabs.Add(new(left.Ticks, right.Ticks, allowed, restsOnAssumedStuds, About));
         }
     }
 
@@ -71,5 +78,6 @@ public sealed class PlacementStatement
     {
         slabs.Clear();
         NotJudgedBecause = null;
+        About = null;
     }
 }

@@ -109,7 +109,10 @@ public sealed class ProvisionGroup
 
     internal ResolvedSurface SurfaceOf(int index) => state.Boxes[members[index]].Surface;
 
-    internal bool IsFixed(int index) => state.Boxes[members[index]].Source is { Pinned: true } or { Existing: true };
+    internal bool IsFixed(int index) => state.Boxes[members[index]] is { IsExisting: true } or { Source.Pinned: true };
+
+    /// <summary>Whether a box is no part of this work, so that of two the other is at fault.</summary>
+    internal bool IsUntouched(int index) => state.Boxes[members[index]].IsUntouched;
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>

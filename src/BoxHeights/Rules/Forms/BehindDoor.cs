@@ -41,6 +41,7 @@ public sealed record BehindDoor : PlacementRule
                 continue;
             }
 
+            statement.About = cover;
             Distance inside = HalfBetweenOuterDevices(site.Box) - Distance.FromTicks(1);
             AllowedHeights over = cover.Opening.Head is { } head ? site.AtLeast(TargetLine.BoxBottom, head, cover.Left, cover.Right) : AllowedHeights.Nothing;
             statement.Within(cover.Left - inside, cover.Right + inside, over);

@@ -181,7 +181,8 @@ public sealed record BoxAgainstBox : ProvisionRule
 
     /// <summary>Whichever can be moved; of two the same box whatever the order in which they are described.</summary>
     private static (int Subject, int Other) Reported(ProvisionGroup group, int i, int j) =>
-        group.IsFixed(i) != group.IsFixed(j) ? (group.IsFixed(i) ? (j, i) : (i, j))
+        group.IsUntouched(i) != group.IsUntouched(j) ? (group.IsUntouched(i) ? (j, i) : (i, j))
+        : group.IsFixed(i) != group.IsFixed(j) ? (group.IsFixed(i) ? (j, i) : (i, j))
         : string.CompareOrdinal(group.IdOf(i), group.IdOf(j)) > 0 ? (i, j) : (j, i);
 
     /// <summary>A box and all that it is in the way of.</summary>
@@ -209,7 +210,7 @@ public sealed record BoxAgainstBox : ProvisionRule
             Verdict = verdict > Verdict ? verdict : Verdict;
             Needs |= needs;
             AssumedStuds = AssumedStuds.Length > 0 ? AssumedStuds : group.AssumedStudsOf(Subject) is { Length: > 0 } of ? of : group.AssumedStudsOf(other);
-            Others += (Others.Length == 0 ? "" : ", ") + group.IdOf(other);
+            Others += (Others.Length == 0 ? "" : ", ") + group.IdOf(other) + (group.AddressOf(other) == group.AddressOf(Subject) ? "" : " (" + group.AddressOf(other) + ")");
         }
     }
 }

@@ -37,6 +37,7 @@ public sealed record CasingGap : PlacementRule
                 continue;
             }
 
+            statement.About = opening;
             Distance left = trimmed.Left - plate.HalfWidth;
             Distance right = trimmed.Right + plate.HalfWidth;
             AllowedHeights over = trimmed.Top is { } top ? site.AtLeast(TargetLine.PlateBottom, top, trimmed.Left, trimmed.Right) : AllowedHeights.Nothing;

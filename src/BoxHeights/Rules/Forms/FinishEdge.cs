@@ -50,6 +50,7 @@ public sealed record FinishEdge : PlacementRule
         {
             foreach (Finish finish in wall.Finishes)
             {
+                statement.About = finish;
                 Region(site, statement, finish.Left, finish.Right, finish.Bottom, finish.Top, inside => inside);
             }
         }
@@ -59,6 +60,7 @@ public sealed record FinishEdge : PlacementRule
             foreach (Covering covering in wall.Coverings)
             {
                 Level? bottom = covering.Bottom is { } low ? new Level(low.Offset - (covering.LightRail ?? Distance.Zero), low.Datum) : null;
+                statement.About = covering;
                 Region(site, statement, covering.Left, covering.Right, bottom, covering.Top, inside => IsOpen(covering) switch
                 {
                     true => inside,
@@ -73,6 +75,7 @@ public sealed record FinishEdge : PlacementRule
             foreach (Opening opening in wall.Openings)
             {
                 TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+                statement.About = opening;
                 Region(site, statement, trimmed.Left, trimmed.Right, trimmed.Bottom, trimmed.Top, _ => AllowedHeights.Nothing);
             }
         }

@@ -276,6 +276,7 @@ public sealed record FixtureOutlet : SpaceRule
         }
 
         DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
+        box = box.WithHeight(NeighborHeight.InItsRoom(space, box, one => Outlet.Of(one, out _) == Verdict.Passes));
         return OutletCure.OnWall(space, plan, box, (face, at) => Serves(plan, face, at, thing, out PlanGap gap) ? gap.RoundedDown.Ticks : null);
     }
 }

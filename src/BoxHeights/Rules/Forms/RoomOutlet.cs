@@ -32,6 +32,9 @@ public sealed record RoomOutlet : SpaceRule
     /// <summary>An opening wider than this asks for two; null where none does.</summary>
     public Distance? TwoBeyond { get; init; }
 
+    /// <summary>Rooms without a fixture of one of these kinds aren't asked; every room is where none is named.</summary>
+    public Items<FixtureKind> OnlyWith { get; init; }
+
     /// <summary>What may make it good that the room has none; nothing where nothing does.</summary>
     public Facts Unless { get; init; }
 
@@ -47,12 +50,18 @@ public sealed record RoomOutlet : SpaceRule
     /// <inheritdoc/>
     public override string Numbers => "at least 1 " + Outlet.Numbers + (Instead is null ? "" : ", or " + Instead.Numbers)
         + (OneForEach.Count == 0 ? "" : ", and 1 for each of " + OneForEach + (TwoBeyond is { } wide ? ", 2 for one wider than " + wide : ""))
-        + (Unless == Facts.None ? "" : "; unless by " + FactText.Of(Unless)) + (Occupancies.Count == 0 ? "" : "; in " + Occupancies);
+        + (Unless == Facts.None ? "" : "; unless by " + FactText.Of(Unless)) + (OnlyWith.Count == 0 ? "" : "; in a room with " + OnlyWith)
+        + (Occupancies.Count == 0 ? "" : "; in " + Occupancies);
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
         if (space.Room is not { } room || (Occupancies.Count > 0 && space.Dwelling.Occupancy is { } of && !Occupancies.Contains(of)))
+        {
+            return;
+        }
+
+        if (OnlyWith.Count > 0 && !HasOne(room))
         {
             return;
         }
@@ -73,6 +82,12 @@ public sealed record RoomOutlet : SpaceRule
         if (sure >= needed || (Instead is not null && Count(space, Instead, out _, out _) > 0))
         {
             statement.Meets(space.Id, space.Id);
+            return;
+        }
+
+        if ((Unless & Facts.ServedFromOutside) != 0 && HasStair(space, room))
+        {
+            statement.LeavesOpen("the switches of its stair, which another row asks for, may serve it");
             return;
         }
 
@@ -139,6 +154,33 @@ public sealed record RoomOutlet : SpaceRule
         return sure;
     }
 
+    /// <summary>Whether a flight climbs along one of its walls.</summary>
+    private static bool HasStair(SpaceView space, Room room)
+    {
+        foreach (StairFlight flight in space.Dwelling.Flights)
+        {
+            if (flight.Wall is { } wall && wall.StartsWith(room.Id + "/", StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool HasOne(Room room)
+    {
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            if (OnlyWith.Contains(fixture.Kind))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private int Needed(Room room)
     {
         int needed = 0;
@@ -162,6 +204,9 @@ public sealed record RoomOutlet : SpaceRule
 
         WallPlan plan = RoomInPlan.Of(space).Plan;
         DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
-        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2) : OutletCure.OnWall(space, plan, box, (face, at) => where is null || where(face, at) ? face : null);
+        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2)
+            : OutletCure.OnWall(
+                space, plan, box.WithHeight(NeighborHeight.InItsRoom(space, box, one => Outlet.Of(one, out _) == Verdict.Passes)),
+                (face, at) => where is null || where(face, at) ? face : null);
     }
 }

@@ -18,12 +18,15 @@ public sealed record UniformLevel : ProvisionRule
     /// <summary>How far off the level a box may be, up or down, itself allowed.</summary>
     public Distance Within { get; init; }
 
+    /// <summary>Whether only the boxes of one room or outside face share a level.</summary>
+    public bool InOneRoom { get; init; }
+
     /// <inheritdoc/>
-    public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the storey";
+    public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the " + (InOneRoom ? "room" : "storey");
 
     /// <inheritdoc/>
     public override string? GroupOf(BoxTraits box, GroupPlace place) =>
-        box.Surface == BoxSurface.Wall && Scope.Purposes.Contains(box.Purpose) ? place.Storey + ": " + box.Purpose : null;
+        box.Surface == BoxSurface.Wall && Scope.Purposes.Contains(box.Purpose) ? (InOneRoom ? place.Room : place.Storey) + ": " + box.Purpose : null;
 
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)
@@ -55,11 +58,15 @@ public sealed record UniformLevel : ProvisionRule
 
             // What firm rules keep from the level itself is excused; a habit excuses only what it keeps from all that is level enough.
             Verdict free = group.CanBeWithin(i, DistanceSet.Single(level), habitsToo: false, out Facts needs);
-            if (free != Verdict.Fails && group.CanBeWithin(i, allowed, habitsToo: true, out _) != Verdict.Fails)
+            if (free != Verdict.Fails && !IsOneOfTwoThatCannotMeet(group, i, center) && group.CanBeWithin(i, allowed, habitsToo: true, out _) != Verdict.Fails)
             {
                 bool unknown = free == Verdict.Unknown || allowed.Overlaps(center);
                 statement.Finds(i, unknown ? Verdict.Unknown : Verdict.Fails, center.From, allowed, unknown ? needs | group.NeedsOf(i) : Facts.None);
             }
         }
     }
+
+    /// <summary>Of two boxes in a room either may be the one that is off: neither is, where the other can't be set like it.</summary>
+    private bool IsOneOfTwoThatCannotMeet(ProvisionGroup group, int index, DistanceRange center) =>
+        InOneRoom && group.Count == 2 && group.CanBeWithin(1 - index, DistanceSet.Between(center.From - Within, center.To + Within), habitsToo: false, out _) == Verdict.Fails;
 }

@@ -187,9 +187,13 @@ public sealed class Cause
 
         string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
             ? box.Surface.Space.Id + "|" + box.Source.Purpose + "|" + finding.Height
+            : finding.Group >= 0 && state.Groups[finding.Group].Rule is BoxAgainstBox
+
+                // What two boxes do to each other is shared by no third that stands elsewhere.
+                ? finding.Subject
             : finding.Limit is not null
                 ? finding.Measured + " of " + finding.Allowed
-                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.Margin;
+                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.Margin + "|" + finding.Text.Thing();
         return finding.RuleId + "|" + finding.Outcome + "|" + finding.Needs + "|" + who;
     }
 }

@@ -94,6 +94,43 @@ internal static class CoverageText
         }
     }
 
+    /// <summary>What is no part of the work: rooms and outside faces, and boxes elsewhere.</summary>
+    public static void AppendUntouched(StringBuilder text, Dwelling dwelling)
+    {
+        List<string> untouched = [];
+        HashSet<string> whole = new(StringComparer.Ordinal);
+        foreach (Room room in dwelling.Rooms)
+        {
+            Note(room.Id, room.Untouched);
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            Note(face.Id, face.Untouched);
+        }
+
+        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        {
+            if (placed.Box.Untouched == true && !whole.Contains(placed.Address.Substring(0, Math.Max(0, placed.Address.IndexOf('/')))))
+            {
+                untouched.Add(placed.Box.Id);
+            }
+        }
+
+        if (untouched.Count > 0)
+        {
+            text.Append("No part of this work, so that nothing is asked of it: ").Append(Listed(untouched)).Append(".\n");
+        }
+
+        void Note(string id, bool isUntouched)
+        {
+            if (isUntouched && whole.Add(id))
+            {
+                untouched.Add(id);
+            }
+        }
+    }
+
     /// <summary>What no rule looks at, and the rules that judged something by a part of their text only.</summary>
     public static void AppendNeverLookedAt(StringBuilder text, Evaluation evaluation, IReadOnlyList<Judgement> told)
     {

@@ -45,6 +45,7 @@ internal static class EvaluationText
 
         CoverageText.AppendRest(text, told, severity => severity != Severity.Violation, "Of advice and habits, not judged here:");
         CoverageText.AppendMet(text, told);
+        CoverageText.AppendUntouched(text, evaluation.Dwelling);
         CoverageText.AppendNeverLookedAt(text, evaluation, told);
         return text.ToString();
     }

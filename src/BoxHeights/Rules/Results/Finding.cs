@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -130,8 +131,24 @@ public sealed class Finding
     /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its outcome is unknown, and nothing was measured.</summary>
     public string? NotJudgedBecause { get; }
 
-    /// <summary>What would mend it, best first. In a session, for the layout as it is when this is read; empty once the finding is gone.</summary>
-    public Items<Remedy> Remedies => state.Evaluation?.Invoke().CauseOf(this)?.Remedies ?? default;
+    /// <summary>What would mend it, best first: of what its cause offers, all that is about its box. In a session, for the layout as it is when this is read; empty once the finding is gone.</summary>
+    public Items<Remedy> Remedies
+    {
+        get
+        {
+            Items<Remedy> all = state.Evaluation?.Invoke().CauseOf(this)?.Remedies ?? default;
+            List<Remedy> own = [];
+            foreach (Remedy remedy in all)
+            {
+                if (Box < 0 || remedy.Concerns(Subject))
+                {
+                    own.Add(remedy);
+                }
+            }
+
+            return own.Count == all.Count ? all : new(own);
+        }
+    }
 
     /// <summary>The finding in one line.</summary>
     public string Message => Text.Message(this);

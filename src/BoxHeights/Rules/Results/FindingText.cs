@@ -45,12 +45,12 @@ internal sealed class FindingText
     public string Message(Finding finding) =>
         fault is not null ? fault.Subject + (fault.Address == fault.Subject ? ": " : " (" + fault.Address + "): ") + fault.Message
         : finding.Space is not null || finding.NotJudgedBecause is not null ? finding.Subject + ": " + Body(finding, "")
-        : finding.Subject + " (" + finding.Address + "): " + Body(finding, rule is ProvisionRule ? OfThisBox() : Sideways());
+        : finding.Subject + " (" + finding.Address + "): " + Body(finding, rule is ProvisionRule ? OfThisBox() : Sideways(), Thing());
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     public string Body(Finding finding) => Body(finding, "");
 
-    private string Body(Finding finding, string ofThisBox)
+    private string Body(Finding finding, string ofThisBox, string thing = "")
     {
         if (fault is not null)
         {
@@ -64,7 +64,7 @@ internal sealed class FindingText
 
         string what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
         what += rule is ProvisionRule ? ofThisBox : "";
-        string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "");
+        string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "") + (thing.Length == 0 ? "" : " (" + thing + ")");
         string text;
         if (finding.Outcome == Outcome.Unknown)
         {
@@ -90,6 +90,22 @@ internal sealed class FindingText
 
         text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
+    }
+
+    /// <summary>The things that what isn't met is stated of, by kind and address; empty where it is about none.</summary>
+    public string Thing()
+    {
+        string all = "";
+        foreach (StatedSite site in sites)
+        {
+            foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
+            {
+                string name = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings) ? "" : ThingName.Of(slab.About, site.Site.Surface);
+                all += name.Length == 0 || all.IndexOf(name, StringComparison.Ordinal) >= 0 ? "" : (all.Length == 0 ? "" : ", ") + name;
+            }
+        }
+
+        return all;
     }
 
     /// <summary>Whether nothing would be found if studs didn't stand where they are assumed to.</summary>

@@ -60,8 +60,13 @@ internal sealed class JudgementList
 
     private void Box(int box)
     {
+        if (state.Boxes[box].IsUntouched)
+        {
+            return;
+        }
+
         StatedSite[] sites = state.SitesOf(box);
-        BoxTraits traits = sites.Length > 0 ? sites[0].Site.Box : new(state.Boxes[box].Source, state.Boxes[box].Surface.Kind, Edge.Bottom, Datum.Subfloor, state.Options.Catalog);
+        BoxTraits traits = sites.Length > 0 ? sites[0].Site.Box : new(state.Boxes[box].Source, state.Boxes[box].Surface.Kind, Edge.Bottom, Datum.Subfloor, state.Options.Catalog, false);
         HashSet<string> said = new(StringComparer.Ordinal);
         if (sites.Length > 0)
         {
@@ -153,6 +158,11 @@ internal sealed class JudgementList
         {
             int box = boxes.Member(i);
             string? why = null;
+            if (state.Boxes[box].IsUntouched)
+            {
+                continue;
+            }
+
             foreach ((int index, string reason) in said.Open)
             {
                 why = index == i ? reason : why;

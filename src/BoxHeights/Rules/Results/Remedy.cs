@@ -22,6 +22,9 @@ public abstract class Remedy
     /// <summary>The ids of the boxes that it changes where they are; none where it does something else.</summary>
     internal virtual Items<string> Changes => default;
 
+    /// <summary>Whether it is about a box, or about none in particular.</summary>
+    internal virtual bool Concerns(string box) => Changes.Count == 0 || Changes.Contains(box);
+
     /// <summary>One of those boxes with the remedy carried out.</summary>
     internal virtual DeviceBox Changed(DeviceBox box) => box;
 
@@ -219,6 +222,8 @@ public sealed class NoneFound : Remedy
 
     /// <summary>The boxes.</summary>
     public Items<string> Ids { get; }
+
+    internal override bool Concerns(string box) => Ids.Contains(box);
 
     /// <summary>The ids of the rules that leave no height together where the box is.</summary>
     public Items<string> Conflicting { get; }

@@ -17,6 +17,13 @@ internal static class NeighborHeight
         bool IsLike(SpaceBox box) => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts(box);
     }
 
+    /// <summary>The height that most boxes of its purpose in the room or on the face share; the added box's own where there are none: elsewhere they are set by other things.</summary>
+    /// <param name="space">The room or face.</param>
+    /// <param name="added">The box to add.</param>
+    /// <param name="counts">Whether a box is one to go by.</param>
+    public static BoxHeight? InItsRoom(SpaceView space, DeviceBox added, Predicate<SpaceBox> counts) =>
+        Shared(space.Boxes, box => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts(box)) ?? added.Height;
+
     /// <summary>Of several that as many share, the one that is listed first.</summary>
     private static BoxHeight? Shared(IEnumerable<SpaceBox> boxes, Predicate<SpaceBox> isLike)
     {

@@ -52,6 +52,7 @@ internal static class BoxShapes
         .Optional("specified", x => x.Specified, (x, v) => x.WithSpecified(v), Texts.Height, "The height that the drawing asks for.")
         .Optional("measured", x => x.Measured, (x, v) => x.WithMeasured(v), Measured, "The height found on a walk, once it is set.")
         .Usual("existing", false, x => x.Existing, (x, v) => x.WithExisting(v), Texts.Truth, "Whether it was there before this work.")
+        .Optional("untouched", x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work, so that nothing is asked of it; what its room or outside face says where it isn't stated. New boxes are still held against it.")
         .Usual("pinned", false, x => x.Pinned, (x, v) => x.WithPinned(v), Texts.Truth, "Whether it must stay where it is.")
         .Optional("approach", x => x.Approach, (x, v) => x.WithApproach(v), Words.Approach, "From which sides a person can reach it.")
         .List("cables", x => x.Cables, (x, v) => x.WithCables(v), Texts.Cable, "The cables that enter it.")

@@ -36,6 +36,7 @@ internal static class RoomShapes
         .Required("kind", x => x.Kind, Kinds.RoomKind, "What the room is for.", out MemberKey<RoomKind> kind)
         .Required("storey", x => x.Storey, Texts.Id, "The id of its storey.", out MemberKey<string> storey)
         .Optional("subfloorOffset", x => x.SubfloorOffset, (x, v) => x.WithSubfloorOffset(v), Texts.Distance, "How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated.")
+        .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.")
         .Optional("floor", x => x.Floor, (x, v) => x.WithFloor(v), FloorCodec.Instance, "What will lie on the subfloor.")
         .Optional("ceiling", x => x.Ceiling, (x, v) => x.WithCeiling(v), Ceiling, "Its ceiling; the storey's unless stated.")
         .List("walls", x => x.Walls, (x, v) => x.WithWalls(v), WallShapes.Wall, "Its wall faces, left to right. They needn't close.")

@@ -1,0 +1,73 @@
+using System.Globalization;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Three-way switches come in pairs, with four-way ones between the two: an odd one has no mate.</summary>
+/// <remarks>
+/// Which light a switch controls isn't described, so that only their number tells. Silent where the mate may be one that isn't described: in a dwelling of one room,
+/// beside work that was there before, and where a switch's devices aren't stated.
+/// </remarks>
+public sealed record ThreeWayMates : SpaceRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    public ThreeWayMates(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Dwelling;
+
+    /// <inheritdoc/>
+    public override string Numbers => "an even number of three-way switches, two at least where there is a four-way switch";
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        int threeWays = 0;
+        int fourWays = 0;
+        bool isOpen = space.Dwelling.Rooms.Count < 2;
+        SpaceBox? last = null;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            isOpen |= box.Traits.IsExisting || (box.Traits.Purpose == BoxPurpose.Switch && box.Traits.Devices.Count == 0);
+            foreach (DeviceKind device in box.Traits.Devices)
+            {
+                threeWays += device == DeviceKind.ThreeWaySwitch ? 1 : 0;
+                fourWays += device == DeviceKind.FourWaySwitch ? 1 : 0;
+                last = device == DeviceKind.ThreeWaySwitch || (device == DeviceKind.FourWaySwitch && last is null) ? box : last;
+            }
+        }
+
+        int lacking = threeWays % 2 == 1 ? 1 : fourWays > 0 && threeWays == 0 ? 2 : 0;
+        if (lacking == 0)
+        {
+            if (threeWays > 0)
+            {
+                statement.Meets(space.Id, space.Id);
+            }
+
+            return;
+        }
+
+        if (isOpen || space.Boxes.Count < space.Dwelling.PlacedBoxes().Count)
+        {
+            statement.LeavesOpen("a switch that isn't described, or that was there before, may be the mate of a three-way switch");
+            return;
+        }
+
+        // One that is alone is known; of several it isn't known which.
+        Finds(space, statement, threeWays, lacking, threeWays + fourWays == 1 ? last : null);
+    }
+
+    private static void Finds(SpaceView space, SpaceStatement statement, int threeWays, int lacking, SpaceBox? lone) =>
+        statement.Finds(
+            lone?.Id ?? space.Id, lone?.Address ?? space.Id, Verdict.Fails, Quantity.Of(threeWays), QuantitySet.AtLeast(threeWays + lacking),
+            () => threeWays == 0 ? "a four-way switch without three-way switches"
+                : threeWays == 1 ? "a three-way switch alone"
+                : threeWays.ToString(CultureInfo.InvariantCulture) + " three-way switches");
+}

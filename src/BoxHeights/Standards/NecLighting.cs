@@ -1,0 +1,88 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights.Standards;
+
+/// <summary>Lights that a dwelling has to have, and switches for them: NEC 210.70, as far as a description tells. Which light a switch controls it doesn't.</summary>
+/// <remarks>
+/// A row asks for a light or for a switch, not for both, so that each says what was looked for. A switch may be outside the room that it lights, and halls, stairs
+/// and entrances may be controlled from afar or by themselves: where none is described it depends on that.
+/// </remarks>
+internal static class NecLighting
+{
+    private const string Other = "which light a switch controls; control from afar or by itself";
+
+    private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), DeviceLists.RecessedLight })
+    {
+        Purposes = new[] { BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight },
+        InCabinets = true,
+    };
+
+    private static CountedOutlet SwitchedReceptacle { get; } = new("switched receptacle", DeviceLists.Receptacles) { OnlySwitched = true };
+
+    private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
+
+    private static DeviceBox InCeiling { get; } = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire });
+
+    /// <summary>Rows of an edition. The 2026 text hasn't been read: its rows carry 2023 over, marked "from memory".</summary>
+    public static IEnumerable<Rule> Rows(NecEdition edition)
+    {
+        Citation rooms = Section("210.70(A)(1)", true);
+        Citation passages = Section("210.70(A)(2)", false);
+        Citation service = Section(edition == NecEdition.Nec2017 ? "210.70(A)(3)" : "210.70(C)", false);
+
+        // From memory: laundry areas are named from 2023 on.
+        bool laundryIsNamed = edition is NecEdition.Nec2023 or NecEdition.Nec2026;
+        Citation laundry = laundryIsNamed ? Section("210.70(A)(1)", false) : service;
+        Severity inLaundry = laundryIsNamed ? Severity.Violation : Severity.Advice;
+
+        yield return Lit("room-light", "there at least once, or a receptacle that a switch controls", rooms, DeviceLists.Habitable) with
+        {
+            Instead = SwitchedReceptacle,
+
+            // These are the rooms where the box may come to hold a fan.
+            Cure = InCeiling.WithKind(BoxKind.FanRated).WithFanRated(true),
+        };
+        yield return Lit("kitchen-bath-light", "there at least once", rooms, new[] { RoomKind.Kitchen, RoomKind.Bathroom });
+        yield return Switched("room-switch", "on a wall of the room, for its light", rooms, DeviceLists.Habitable.With(RoomKind.Kitchen).With(RoomKind.Bathroom)) with
+        {
+            LeavesOut = "which light a switch controls, and how near an entrance it is",
+        };
+        Items<RoomKind> passing = new[] { RoomKind.Hall, RoomKind.Stair, RoomKind.Garage };
+        yield return Lit("passage-light", "there at least once", passages, passing);
+        yield return Switched("passage-switch", "there for its light", passages, passing);
+        yield return Lit("laundry-light", "there at least once", laundry, new[] { RoomKind.Laundry }) with { Severity = inLaundry };
+        yield return Switched("laundry-switch", "there for its light", laundry, new[] { RoomKind.Laundry }) with { Severity = inLaundry };
+        Items<RoomKind> stores = new[] { RoomKind.Basement, RoomKind.Utility };
+        yield return Lit("service-light", "there at least once", service, stores) with
+        {
+            LeavesOut = "whether it is used for storage or has equipment to be serviced: basements and utility rooms are taken to be",
+        };
+        yield return Switched("service-switch", "there for its light", service, stores) with { LeavesOut = Other + "; lights with a switch of their own" };
+        yield return Lit("attic-light", "there at least once where equipment has to be serviced", service, new RoomKind[] { RoomKind.Attic, new("crawl-space") }) with
+        {
+            OnlyWith = DeviceLists.ServicedEquipment,
+            LeavesOut = "whether it is used for storage; how it is switched",
+        };
+        yield return new FaceOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light, FacePart.Entrances)
+        {
+            Cure = InCeiling.WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
+            ExceptOpenings = DeviceLists.VehicleDoors,
+            LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
+        };
+        yield return new EntranceSwitch("entrance-switch", "there for the light at the entrance, in the room that it leads to", Severity.Violation, passages, Light, Switch)
+        {
+            ExceptOpenings = DeviceLists.VehicleDoors,
+            LeavesOut = Other,
+        };
+
+        Citation Section(string section, bool isRead) =>
+            new("NEC " + (int)edition, section, isRead && edition != NecEdition.Nec2026 ? Confidence.Confirmed : Confidence.FromMemory);
+    }
+
+    private static RoomOutlet Lit(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
+        new(id, summary, Severity.Violation, citation, Light) { Scope = new RuleScope { Rooms = rooms }, Cure = InCeiling };
+
+    private static RoomOutlet Switched(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
+        new(id, summary, Severity.Violation, citation, Switch) { Scope = new RuleScope { Rooms = rooms }, Unless = Facts.ServedFromOutside, LeavesOut = Other };
+}
