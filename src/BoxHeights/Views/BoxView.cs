@@ -40,6 +40,9 @@ public sealed class BoxView
     /// <summary>Its body as it sits; null where its size, its place or its height isn't known.</summary>
     public WallArea? Body { get; internal init; }
 
+    /// <summary>Its size as it sits; not stated where neither it nor its kind tells.</summary>
+    public BoxSize Size { get; internal init; }
+
     /// <summary>Whether its size isn't stated and is that of its kind.</summary>
     public bool IsSizeAssumed { get; internal init; }
 
@@ -58,7 +61,7 @@ public sealed class BoxView
     /// <summary>The side of that stud.</summary>
     public StudSide? Side { get; internal init; }
 
-    /// <summary>Where it is in plan: of a box on a wall, its center on the framing face; null where that isn't known, and outside.</summary>
+    /// <summary>Where it is in plan: of a box on a wall, its center on the framing face; null where that isn't known, outside, and beyond any house.</summary>
     public PlanPoint? Plan { get; internal init; }
 
     /// <summary>Its id and where it is.</summary>

@@ -37,7 +37,7 @@ internal static class BoxViews
             Along = along,
             IsSizeAssumed = source.Size is null,
             Gangs = ResolvedBox.GangsOf(source),
-            Plan = source.Plan,
+            Plan = PlanPoints.InAHouse(source.Plan),
         };
         if (sites.Length == 0)
         {
@@ -56,6 +56,7 @@ internal static class BoxViews
             Along = along,
             IsAlongAssumed = state.IsPlacedByAssumedStud(box),
             Center = Up(TargetLine.Center),
+            Size = traits.Size,
             Body = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.BoxBottom, TargetLine.BoxTop) : null,
             IsSizeAssumed = view.IsSizeAssumed,
             Plate = traits.Plate is { } plate ? Around(plate.Width, TargetLine.PlateBottom, TargetLine.PlateTop) : null,
@@ -63,7 +64,7 @@ internal static class BoxViews
             Gangs = view.Gangs,
             Stud = held?.Stud,
             Side = held?.Side,
-            Plan = along is { } place && surface is { Kind: BoxSurface.Wall, Space.Plan: { IsTooLarge: false } plan } ? PlanPoints.On(plan, surface.Wall!.Id, place) : source.Plan,
+            Plan = along is { } place && surface is { Kind: BoxSurface.Wall, Space.Plan: { IsTooLarge: false } plan } ? PlanPoints.On(plan, surface.Wall!.Id, place) : PlanPoints.InAHouse(source.Plan),
         };
     }
 

@@ -48,6 +48,26 @@ public sealed partial class Evaluation
         throw NoSuch("outside face", id, nameof(id));
     }
 
+    /// <summary>Where along its wall and how high the center of a box may be, as far as placement rules say: what groups and rooms ask of it together isn't in it.</summary>
+    /// <param name="box">The id of the box.</param>
+    /// <returns>The stretches of its wall from left to right; none for a box on a ceiling or floor, one with a fault, and one of which the edge that its height is to isn't stated.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
+    public Items<BandView> AllowedFor(string box)
+    {
+        _ = box ?? throw new ArgumentNullException(nameof(box));
+        int index = Array.FindIndex(state.Boxes, one => one.Source.Id == box);
+        if (index < 0)
+        {
+            throw NoSuch("box", box, nameof(box));
+        }
+
+        lock (state)
+        {
+            return BandViews.Of(state, index);
+        }
+    }
+
     private WallView View(ResolvedSurface surface) => new(surface, new(surface), BoxViews.On(state, surface), PlacesOn);
 
     private RoomView View(ResolvedSpace space)
@@ -75,7 +95,34 @@ public sealed partial class Evaluation
         };
     }
 
-    private Items<FindingPlace> PlacesOn(WallView wall) => Placed(About(wall.Address), wall);
+    private Items<FindingPlace> PlacesOn(WallView wall)
+    {
+        List<Finding> here = [.. About(wall.Address)];
+        foreach (Finding finding in Findings)
+        {
+            // What a run lacks is about every wall that it goes along, and has the address of the first.
+            if (StretchesOn(wall, finding).Count > 0 && !here.Contains(finding))
+            {
+                here.Add(finding);
+            }
+        }
+
+        return Placed(new(here), wall);
+    }
+
+    private static List<WallStretch> StretchesOn(WallView wall, Finding finding)
+    {
+        List<WallStretch> here = [];
+        foreach (WallStretch stretch in finding.Stretches)
+        {
+            if (stretch.Address == wall.Address)
+            {
+                here.Add(stretch);
+            }
+        }
+
+        return here;
+    }
 
     /// <summary>Findings with their numbers in the report, in its order.</summary>
     private Items<FindingPlace> Placed(Items<Finding> findings, WallView? wall)
@@ -85,7 +132,7 @@ public sealed partial class Evaluation
         {
             BoxView? box = finding.Box >= 0 ? wall?.Box(finding.Subject) : null;
             WallPart? part = box is null && wall is not null ? PartOf(wall, finding.Fault?.Subject) : null;
-            places.Add(new(finding, NumberOf(finding)) { Box = box, Part = part, Areas = AreasOf(box, part) });
+            places.Add(new(finding, NumberOf(finding)) { Box = box, Part = part, Areas = wall is null ? default : AreasOf(wall, finding, box, part) });
         }
 
         // Findings of one cause stay in the dwelling's order.
@@ -107,11 +154,11 @@ public sealed partial class Evaluation
         return null;
     }
 
-    private static Items<WallArea> AreasOf(BoxView? box, WallPart? part) =>
+    private static Items<WallArea> AreasOf(WallView wall, Finding finding, BoxView? box, WallPart? part) =>
         box is not null && (box.Plate ?? box.Body) is { } seen ? new[] { seen }
         : box?.Along is { } along ? new[] { new WallArea(along, along, box.Center, box.Center) }
         : part is not null ? new[] { part.Area }
-        : default(Items<WallArea>);
+        : new Items<WallArea>(StretchesOn(wall, finding).ConvertAll(stretch => new WallArea(stretch.Left, stretch.Right, wall.Subfloor, wall.Subfloor)));
 
     private int NumberOf(Finding finding)
     {

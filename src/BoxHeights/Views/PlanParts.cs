@@ -3,12 +3,15 @@ namespace BoxHeights;
 /// <summary>A wall face of a room in plan. One walks along it from <see cref="Start"/> to <see cref="End"/> with the room at one's right hand.</summary>
 public sealed class PlanWall
 {
-    internal PlanWall(string address, Wall wall, PlanPoint start, PlanPoint end)
+    private readonly System.Func<Distance, PlanPoint> at;
+
+    internal PlanWall(string address, Wall wall, System.Func<Distance, PlanPoint> at)
     {
+        this.at = at;
+        Start = at(Distance.Zero);
+        End = at(wall.Length);
         Address = address;
         Wall = wall;
-        Start = start;
-        End = end;
     }
 
     /// <summary>Its address.</summary>
@@ -22,6 +25,10 @@ public sealed class PlanWall
 
     /// <summary>Its right end.</summary>
     public PlanPoint End { get; }
+
+    /// <summary>A place on it.</summary>
+    /// <param name="along">From its left end.</param>
+    public PlanPoint At(Distance along) => at(along);
 }
 
 /// <summary>An opening of a room in plan, on the framing face of its wall.</summary>

@@ -9,6 +9,9 @@ internal static class PlanPoints
     /// <summary>A place on a wall; null where the room has no such wall.</summary>
     public static PlanPoint? On(WallPlan plan, string wall, Distance along) => plan.IndexOf(wall) is >= 0 and var face ? At(plan[face], along, Distance.Zero) : null;
 
+    /// <summary>A point, unless it lies beyond any house.</summary>
+    public static PlanPoint? InAHouse(PlanPoint? point) => point is { } at && WallPlan.IsInAHouse(at) ? at : null;
+
     /// <summary>A place so far along a face and so far before it.</summary>
     public static PlanPoint At(PlanLine face, Distance along, Distance away)
     {

@@ -20,7 +20,8 @@ internal sealed class RoomParts
         for (int face = 0; face < plan.Count && !plan.IsTooLarge; face++)
         {
             Wall wall = room.Walls[face];
-            walls.Add(new(AddressOf(wall), wall, At(face, Distance.Zero), At(face, wall.Length)));
+            int on = face;
+            walls.Add(new(AddressOf(wall), wall, along => At(on, along)));
         }
 
         return new(walls);
@@ -77,6 +78,7 @@ internal sealed class RoomParts
             shapes.Add(new(one.Id, room.Id + "/" + one.Id, one.Kind.Name, isClosed ? one.Corners : one.Line, isClosed, one));
         }
 
+        shapes.RemoveAll(shape => shape.Corners.Count == 0 || new List<PlanPoint>(shape.Corners).Exists(corner => !WallPlan.IsInAHouse(corner)));
         return new(shapes);
 
         void Stand(string id, string under, string kind, int face, Distance left, Distance right, Distance? depth, object source) =>

@@ -60,7 +60,7 @@ public sealed class RoomView
     /// <summary>The openings of its walls.</summary>
     public Items<PlanOpening> Openings { get; internal init; }
 
-    /// <summary>Counters, coverings and fixtures against its walls and what stands free in it.</summary>
+    /// <summary>Counters, coverings and fixtures against its walls and what stands free in it, as far as it is said where.</summary>
     public Items<PlanShape> Shapes { get; internal init; }
 
     /// <summary>The boxes on its walls, wall by wall.</summary>

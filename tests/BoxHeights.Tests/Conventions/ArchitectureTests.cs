@@ -26,7 +26,8 @@ public sealed class ArchitectureTests
         ["Standards"] = ["Measures", "Boxes", "Heights", "Layout", "Rules"],
         ["Planning"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards"],
         ["Output"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules"],
-        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Views", "Standards", "Planning", "Output"],
+        ["Pictures"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Rules", "Views", "Output"],
+        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Views", "Standards", "Planning", "Output", "Pictures"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");

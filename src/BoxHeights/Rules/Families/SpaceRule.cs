@@ -92,9 +92,9 @@ public sealed class SpaceStatement
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, () => cure));
     }
 
-    /// <summary>The same with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
-    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<Items<PlacedBox>> cure) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure));
+    /// <summary>The same, of stretches of walls where it is about those, with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<Items<PlacedBox>> cure, Func<Items<WallStretch>>? along = null) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { FindStretches = along });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -170,6 +170,9 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
 
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }
+
+    /// <summary>Gives the stretches that it is about; null where it is about all of its subject.</summary>
+    public Func<Items<WallStretch>>? FindStretches { get; init; }
 
     /// <summary>Why nothing could be judged; null where something was.</summary>
     public string? NotJudgedBecause { get; init; }

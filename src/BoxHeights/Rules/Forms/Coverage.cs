@@ -245,7 +245,22 @@ public sealed partial record Coverage : SpaceRule
             DistanceSet.AtMost(Distance.Zero),
             () => RunWords.Lacks(run, gaps, outlets, Reach, lacking, units),
             needs,
-            () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
+            () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default,
+            () => StretchesOf(run, gaps));
+    }
+
+    private static Items<WallStretch> StretchesOf(Run run, List<DistanceRange> gaps)
+    {
+        List<WallStretch> stretches = [];
+        foreach (DistanceRange gap in gaps)
+        {
+            foreach ((RunStretch stretch, Distance from, Distance to) in run.Between(gap.From, gap.To))
+            {
+                stretches.Add(new(stretch.Address, from, to));
+            }
+        }
+
+        return new(stretches);
     }
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)

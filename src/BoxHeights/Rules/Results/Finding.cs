@@ -128,6 +128,9 @@ public sealed class Finding
     /// <summary>What can't be; null unless the description is at fault.</summary>
     public LayoutFault? Fault { get; }
 
+    /// <summary>The stretches of walls, or of sides of what stands free, that lack something, each piece by itself; none where it is about a box or all of its subject.</summary>
+    public Items<WallStretch> Stretches => Space?.FindStretches?.Invoke() ?? default;
+
     /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its outcome is unknown, and nothing was measured.</summary>
     public string? NotJudgedBecause { get; }
 

@@ -1,0 +1,279 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>Draws a wall: where it is on the page, and its lines.</summary>
+internal sealed partial class ElevationDrawing
+{
+    private readonly WallView wall;
+    private readonly Items<BandView> bands;
+    private readonly string house;
+    private readonly PictureOptions options;
+    private readonly LengthUnits units;
+    private readonly SvgPage page;
+    private readonly bool isTopKnown;
+    private readonly Distance low;
+    private readonly Distance high;
+    private readonly ElevationFrame frame;
+    private readonly PageNotes notes;
+
+    /// <summary>How much of the page the labels at each side have.</summary>
+    private readonly long leftSide;
+    private readonly long rightSide;
+
+    public ElevationDrawing(WallView wall, Items<BandView> bands, string house, PictureOptions options)
+    {
+        this.wall = wall;
+        this.bands = bands;
+        this.house = house;
+        this.options = options;
+        units = options.Units ?? wall.Units;
+        page = new(options, "wall");
+        isTopKnown = wall.Top.Count > 0;
+        (low, high) = Extent();
+        page.Paragraph(Title, "title", bold: true);
+        page.Paragraph("left as you face the wall; heights above the subfloor, distances from the left end", "subtitle");
+        page.Gap();
+        leftSide = Side(HeightTexts());
+        rightSide = Side(LineTexts());
+        frame = ElevationFrame.Within(
+            wall.Length, low, high, page.Margin + leftSide, page.Cursor, page.TextWidth - leftSide - rightSide, (options.DrawingHeight ?? Math.Max(60, options.Width * 6 / 10)) * 1000L);
+
+        // Labels stand in the drawing, at both sides of it, and in the rows under it.
+        notes = new(page, new(new(page.Margin, frame.Area.Top, page.TextWidth, frame.Area.Height + (Rows * page.Line))));
+    }
+
+    private int Rows => options.Shows(PictureLayers.Dimensions) ? 6 : 1;
+
+    private string Title => SvgText.Isolated(house) + ": " + SvgText.Isolated(wall.Address) + ", " + Text(wall.Length) + " long" + (wall.IsOutside ? ", from outside" : "");
+
+    public string Draw()
+    {
+        bool Shows(PictureLayers layer) => options.Shows(layer);
+        page.Open("elevation", wall.Address, wall.Address);
+        if (wall.IsOpen)
+        {
+            page.Rectangle(frame.Area, Look.Assumed, "open-side");
+        }
+
+        if (Shows(PictureLayers.Framing))
+        {
+            Framing();
+        }
+
+        if (Shows(PictureLayers.Allowed))
+        {
+            Bands();
+        }
+
+        if (Shows(PictureLayers.Things))
+        {
+            Finishes();
+        }
+
+        if (Shows(PictureLayers.Openings))
+        {
+            Openings();
+        }
+
+        if (Shows(PictureLayers.Boards))
+        {
+            Seams();
+        }
+
+        if (Shows(PictureLayers.Things))
+        {
+            Things();
+        }
+
+        Outline();
+        if (Shows(PictureLayers.Lines))
+        {
+            Lines();
+        }
+
+        if (Shows(PictureLayers.Boxes))
+        {
+            Boxes();
+        }
+
+        if (Shows(PictureLayers.Findings))
+        {
+            MarkFindings();
+        }
+
+        if (Shows(PictureLayers.Boxes))
+        {
+            NameBoxes();
+        }
+
+        if (Shows(PictureLayers.Dimensions))
+        {
+            Heights();
+            Alongs();
+        }
+
+        if (Shows(PictureLayers.Lines))
+        {
+            NameLines();
+        }
+
+        if (Shows(PictureLayers.Names))
+        {
+            NameThings();
+        }
+
+        page.Close();
+        notes.PlaceMarks();
+        page.Cursor = Math.Max(notes.Lowest, frame.Area.Bottom) + (page.Line / 2);
+        PageFoot.ScaleBar(page, units, frame.Scale);
+        notes.Write();
+        WriteBands();
+        if (Shows(PictureLayers.Findings))
+        {
+            PageFoot.Findings(page, wall.Findings);
+        }
+
+        if (Shows(PictureLayers.Legend))
+        {
+            PageFoot.Legend(page);
+        }
+
+        PageFoot.Caution(page);
+        return page.ToSvg(
+            Title,
+            Title + ". " + wall.Boxes.Count + (wall.Boxes.Count == 1 ? " box, " : " boxes, ") + EvaluationText.Counted(wall.Findings.Count) + ". " + Scope.Caution,
+            ("data-address", wall.Address),
+            ("data-scale", frame.Scale.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+            ("data-left", SvgPage.Number(frame.X(Distance.Zero))),
+            ("data-subfloor", SvgPage.Number(frame.Zero)));
+    }
+
+    /// <summary>As wide as the widest of the labels at a side that has room in a quarter of the page.</summary>
+    private long Side(IEnumerable<string> texts)
+    {
+        long widest = 0;
+        foreach (string text in texts)
+        {
+            long wide = page.SizeOf(text).Width + page.Size;
+            widest = wide <= page.TextWidth / 4 ? Math.Max(widest, wide) : widest;
+        }
+
+        return widest;
+    }
+
+    private IEnumerable<string> HeightTexts()
+    {
+        foreach (BoxView box in wall.Boxes)
+        {
+            if (options.Shows(PictureLayers.Dimensions) && LineOf(box) is not null)
+            {
+                yield return HeightOf(box);
+            }
+        }
+    }
+
+    private IEnumerable<string> LineTexts()
+    {
+        foreach ((string shorter, string text, _) in NamedLines())
+        {
+            yield return shorter;
+            yield return text;
+        }
+    }
+
+    private string Text(Distance distance) => Printed.About(distance, units);
+
+    private string Text(DistanceRange range) => range.IsExact ? Text(range.From) : Text(range.From) + " to " + Text(range.To);
+
+    /// <summary>A height as it is read from the room's subfloor.</summary>
+    private string Above(DistanceRange up) => Text(up - wall.Subfloor);
+
+    /// <summary>From the lowest to the highest that is drawn.</summary>
+    private (Distance Low, Distance High) Extent()
+    {
+        List<DistanceRange> heights = [wall.Subfloor];
+        void Take(DistanceRange? one)
+        {
+            if (one is { } known)
+            {
+                heights.Add(known);
+            }
+        }
+
+        foreach (ProfilePoint point in wall.Top)
+        {
+            Take(point.Up);
+        }
+
+        Take(wall.FinishedFloor);
+        Take(wall.IsOutside ? wall.Grade : null);
+        Take(isTopKnown && !wall.IsOutside && wall.Wall.Top.Count == 0 ? wall.CeilingFraming : null);
+        foreach (WallPart part in wall.Parts)
+        {
+            Take(part.Area.Top);
+            Take(part.Area.Bottom);
+        }
+
+        foreach (OpeningView opening in wall.Openings)
+        {
+            Take(opening.Casing.Top);
+        }
+
+        foreach (BoxView box in wall.Boxes)
+        {
+            WallArea? seen = box.Plate ?? box.Body;
+            Take(seen?.Bottom ?? box.Center);
+            Take(seen?.Top ?? box.Center);
+        }
+
+        foreach (StairTread tread in wall.Stair?.Treads ?? default)
+        {
+            Take(tread.Up);
+        }
+
+        (Distance least, Distance most) = (heights[0].From, heights[0].To);
+        foreach (DistanceRange one in heights)
+        {
+            least = Distance.Min(least, one.From);
+            most = Distance.Max(most, one.To);
+        }
+
+        // Where nothing tells how high a wall is, what is on it has to have room over it.
+        Distance air = Distance.FromInches(12);
+        return (least, isTopKnown && most > least ? most : Distance.Max(most + air, least + (air * 4)));
+    }
+
+    /// <summary>The corners of the wall from its lower left one over its top to its lower right one.</summary>
+    private List<(long X, long Y)> Corners()
+    {
+        List<(long X, long Y)> points = [(frame.X(Distance.Zero), frame.Y(wall.Subfloor))];
+        foreach (ProfilePoint point in wall.Top)
+        {
+            points.Add((frame.X(point.Along), frame.Y(point.Up.From)));
+        }
+
+        points.Add((frame.X(wall.Length), frame.Y(wall.Subfloor)));
+        return points;
+    }
+
+    private void Outline()
+    {
+        List<(long X, long Y)> points = Corners();
+        if (isTopKnown)
+        {
+            page.Path(points, Look.Outline, closed: true, "outline");
+            if (wall.Top[0].Up is { IsExact: false } top)
+            {
+                page.Rectangle(frame.Rect(Distance.Zero, wall.Length, top.From, top.To), Look.Range, "top-range");
+            }
+
+            return;
+        }
+
+        // A wall whose height isn't known has no upper edge.
+        page.Path([(frame.X(Distance.Zero), frame.Area.Top), points[0], points[1], (frame.X(wall.Length), frame.Area.Top)], Look.Outline, part: "outline");
+        page.Segment(frame.X(Distance.Zero), frame.Area.Top, frame.X(wall.Length), frame.Area.Top, Look.Assumed, "top-not-known");
+    }
+}

@@ -1,0 +1,325 @@
+using System.Collections.Generic;
+using System.Globalization;
+using System.Text;
+
+namespace BoxHeights;
+
+/// <summary>A picture on its way to SVG: shapes are written as they come, labels above them all, and what is under the drawing in lines.</summary>
+internal sealed class SvgPage
+{
+    private readonly StringBuilder shapes = new();
+    private readonly StringBuilder labels = new();
+    private readonly StringBuilder patterns = new();
+    private readonly HashSet<string> ids = [];
+    private readonly List<Look> used = [];
+    private readonly string kind;
+
+    public SvgPage(PictureOptions options, string kind)
+    {
+        Options = options;
+        this.kind = kind;
+        Palette = Palette.Of(options.Theme);
+        Width = options.Width * 1000L;
+        Size = options.FontSize * 1000L;
+        Margin = Size;
+        Cursor = Margin;
+    }
+
+    public PictureOptions Options { get; }
+
+    public Palette Palette { get; }
+
+    public long Width { get; }
+
+    /// <summary>The size of letters.</summary>
+    public long Size { get; }
+
+    /// <summary>From one line of text to the next.</summary>
+    public long Line => Size * 13 / 10;
+
+    public long Margin { get; }
+
+    /// <summary>Where the next line of text or the next drawing starts.</summary>
+    public long Cursor { get; set; }
+
+    /// <summary>How wide a line of text may be.</summary>
+    public long TextWidth => Width - (2 * Margin);
+
+    /// <summary>What the legend explains, in the order of first use.</summary>
+    public IReadOnlyList<Look> Used => used;
+
+    /// <summary>A number of thousandths, written as a decimal.</summary>
+    public static string Number(long thousandths)
+    {
+        string sign = thousandths < 0 ? "-" : "";
+        long all = thousandths < 0 ? -thousandths : thousandths;
+        string part = (all % 1000).ToString("000", CultureInfo.InvariantCulture).TrimEnd('0');
+        return sign + (all / 1000).ToString(CultureInfo.InvariantCulture) + (part.Length == 0 ? "" : "." + part);
+    }
+
+    /// <summary>Opens a group for one thing, by which a host finds it: a class, an id and its name and address as data.</summary>
+    public void Open(string what, string? name = null, string? address = null)
+    {
+        shapes.Append("<g class=\"").Append(Options.IdPrefix).Append('-').Append(what).Append('"');
+        if (name is not null)
+        {
+            shapes.Append(" id=\"").Append(NewId(what + "-" + SvgText.AsId(name))).Append('"');
+            Attribute(shapes, "data-id", name);
+        }
+
+        if (address is not null)
+        {
+            Attribute(shapes, "data-address", address);
+        }
+
+        shapes.Append(">\n");
+    }
+
+    /// <summary>Opens a group of which only what lies within an outline is seen.</summary>
+    public void OpenWithin(string what, IReadOnlyList<(long X, long Y)> outline)
+    {
+        string id = NewId("clip");
+        patterns.Append("<clipPath id=\"").Append(id).Append("\"><path d=\"").Append(Data(outline)).Append(" Z\"/></clipPath>\n");
+        shapes.Append("<g class=\"").Append(Options.IdPrefix).Append('-').Append(what).Append("\" clip-path=\"url(#").Append(id).Append(")\">\n");
+    }
+
+    public void Close() => shapes.Append("</g>\n");
+
+    public void Rectangle(in PageRect at, Look look, string part = "") => Rectangle(shapes, at, look, part, mentions: true);
+
+    /// <summary>A line through points; joined to its start where it is closed.</summary>
+    public void Path(IReadOnlyList<(long X, long Y)> points, Look look, bool closed = false, string part = "") => Path(shapes, points, look, closed, part, mentions: true);
+
+    public void Segment(long x1, long y1, long x2, long y2, Look look, string part = "") => Path([(x1, y1), (x2, y2)], look, false, part);
+
+    /// <summary>A quarter turn from one point to another.</summary>
+    public void Arc((long X, long Y) from, (long X, long Y) to, long radius, bool clockwise, Look look)
+    {
+        Begin(shapes, "path", look, "", true, noFill: true);
+        shapes.Append(" d=\"M").Append(Number(from.X)).Append(' ').Append(Number(from.Y)).Append(" A").Append(Number(radius)).Append(' ').Append(Number(radius))
+            .Append(" 0 0 ").Append(clockwise ? '1' : '0').Append(' ').Append(Number(to.X)).Append(' ').Append(Number(to.Y)).Append("\"/>\n");
+    }
+
+    /// <summary>A line of text over everything drawn, with paper behind it where it stands in the drawing.</summary>
+    public void Label(in PageRect at, string text, string part, bool bold = false, bool onPaper = true)
+    {
+        if (onPaper)
+        {
+            labels.Append("<rect fill=\"").Append(Palette.Paper).Append("\" fill-opacity=\"0.8\"");
+            Place(labels, at);
+            labels.Append("/>\n");
+        }
+
+        labels.Append("<text class=\"").Append(Options.IdPrefix).Append('-').Append(part).Append("\" x=\"").Append(Number(at.Left)).Append("\" y=\"").Append(Number(at.Top + (Size * 98 / 100))).Append('"');
+        labels.Append(bold ? " font-weight=\"bold\"" : "").Append('>');
+        SvgText.AppendEscaped(labels, text);
+        labels.Append("</text>\n");
+    }
+
+    /// <summary>A thin line from a label to what it names.</summary>
+    public void Leader(long x1, long y1, long x2, long y2) => Path(shapes, [(x1, y1), (x2, y2)], Look.Dimension, false, "leader", mentions: false);
+
+    /// <summary>How large a label's rectangle is.</summary>
+    public PageRect SizeOf(string text) => new(0, 0, TextMeasure.Width(text, Size) + (Size / 3), Line);
+
+    /// <summary>Lines of text across the page, below everything so far.</summary>
+    public void Paragraph(string text, string part, bool bold = false, long indent = 0)
+    {
+        foreach (string line in TextMeasure.Wrap(text, TextWidth - indent - (Size / 3), bold ? Size * 11 / 10 : Size))
+        {
+            PageRect size = SizeOf(line);
+            Label(new(Margin + indent, Cursor, size.Width, size.Height), line, part, bold, onPaper: false);
+            Cursor += Line;
+        }
+    }
+
+    /// <summary>A marker and what it stands for, set off from it.</summary>
+    public void Item(string marker, string text, string part)
+    {
+        long indent = TextMeasure.Width(marker + "  ", Size);
+        PageRect size = SizeOf(marker);
+        Label(new(Margin, Cursor, size.Width, size.Height), marker, part + "-number", bold: true, onPaper: false);
+        Paragraph(text, part, false, indent);
+    }
+
+    public void Gap() => Cursor += Line / 2;
+
+    /// <summary>Swatches of looks, several to a line.</summary>
+    public void Swatches(IEnumerable<(Look Look, string Text)> entries)
+    {
+        long x = Margin;
+        long swatch = Size * 2;
+        foreach ((Look look, string text) in entries)
+        {
+            long room = TextWidth - swatch - Size;
+            List<string> lines = TextMeasure.Wrap(text, room, Size);
+            long width = 0;
+            foreach (string line in lines)
+            {
+                width = System.Math.Max(width, SizeOf(line).Width);
+            }
+
+            if (x > Margin && x + swatch + Size + width > Width - Margin)
+            {
+                x = Margin;
+                Cursor += Line * 12 / 10;
+            }
+
+            PageRect at = new(x, Cursor + (Line / 6), swatch, Size * 9 / 10);
+            bool isLine = Palette.Of(look) is { Fill: null, Pattern: FillPattern.None } && look is not (Look.Outline or Look.Casing or Look.Plate or Look.Operable or Look.NotSure or Look.Assumed);
+            if (isLine)
+            {
+                Path(shapes, [(at.Left, at.Top + (at.Height / 2)), (at.Right, at.Top + (at.Height / 2))], look, false, "swatch", mentions: false);
+            }
+            else
+            {
+                Rectangle(shapes, at, look, "swatch", mentions: false);
+            }
+
+            foreach (string line in lines)
+            {
+                PageRect size = SizeOf(line);
+                Label(new(x + swatch + (Size / 2), Cursor, size.Width, size.Height), line, "legend", onPaper: false);
+                Cursor += Line;
+            }
+
+            Cursor -= Line;
+            x = lines.Count > 1 ? Width : x + swatch + Size + width + Size;
+        }
+
+        Cursor += Line * 12 / 10;
+    }
+
+    /// <summary>The picture.</summary>
+    /// <param name="title">What it shows.</param>
+    /// <param name="description">The same in more words, for those who don't see it.</param>
+    /// <param name="data">Attributes of the whole: names and values.</param>
+    public string ToSvg(string title, string description, params (string Name, string Value)[] data)
+    {
+        StringBuilder svg = new();
+        string height = Number(Cursor + Margin);
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").Append(Number(Width)).Append("\" height=\"").Append(height)
+            .Append("\" viewBox=\"0 0 ").Append(Number(Width)).Append(' ').Append(height).Append("\" role=\"img\" aria-labelledby=\"").Append(Options.IdPrefix).Append("-title ")
+            .Append(Options.IdPrefix).Append("-desc\" class=\"").Append(Options.IdPrefix).Append('-').Append(kind).Append('"');
+        foreach ((string name, string value) in data)
+        {
+            Attribute(svg, name, value);
+        }
+
+        svg.Append(">\n<title id=\"").Append(Options.IdPrefix).Append("-title\">");
+        SvgText.AppendEscaped(svg, title);
+        svg.Append("</title>\n<desc id=\"").Append(Options.IdPrefix).Append("-desc\">");
+        SvgText.AppendEscaped(svg, description);
+        svg.Append("</desc>\n<defs>\n").Append(patterns).Append("</defs>\n<rect width=\"").Append(Number(Width)).Append("\" height=\"").Append(height)
+            .Append("\" fill=\"").Append(Palette.Paper).Append("\"/>\n").Append(shapes)
+            .Append("<g font-family=\"sans-serif\" font-size=\"").Append(Number(Size)).Append("\" fill=\"").Append(Palette.Text).Append("\">\n").Append(labels).Append("</g>\n</svg>\n");
+        return svg.ToString();
+    }
+
+    private void Rectangle(StringBuilder to, in PageRect at, Look look, string part, bool mentions)
+    {
+        Begin(to, "rect", look, part, mentions, noFill: false);
+        Place(to, at);
+        to.Append("/>\n");
+        if (Palette.Of(look) is { Pattern: not FillPattern.None } ink)
+        {
+            to.Append("<rect fill=\"url(#").Append(PatternOf(look, ink.Pattern)).Append(")\"");
+            Place(to, at);
+            to.Append("/>\n");
+        }
+    }
+
+    private void Path(StringBuilder to, IReadOnlyList<(long X, long Y)> points, Look look, bool closed, string part, bool mentions)
+    {
+        string path = Data(points) + (closed ? " Z" : "");
+        Begin(to, "path", look, part, mentions, noFill: !closed);
+        to.Append(" d=\"").Append(path).Append("\"/>\n");
+        if (closed && Palette.Of(look) is { Pattern: not FillPattern.None } ink)
+        {
+            to.Append("<path fill=\"url(#").Append(PatternOf(look, ink.Pattern)).Append(")\" d=\"").Append(path).Append("\"/>\n");
+        }
+    }
+
+    private static string Data(IReadOnlyList<(long X, long Y)> points)
+    {
+        StringBuilder path = new();
+        foreach ((long x, long y) in points)
+        {
+            path.Append(path.Length == 0 ? "M" : " L").Append(Number(x)).Append(' ').Append(Number(y));
+        }
+
+        return path.ToString();
+    }
+
+    private void Begin(StringBuilder to, string element, Look look, string part, bool mentions, bool noFill)
+    {
+        Ink ink = Palette.Of(look);
+        if (mentions && !used.Contains(look))
+        {
+            used.Add(look);
+        }
+
+        to.Append('<').Append(element);
+        if (part.Length > 0)
+        {
+            to.Append(" class=\"").Append(Options.IdPrefix).Append('-').Append(part).Append('"');
+        }
+
+        to.Append(" fill=\"").Append(noFill ? "none" : ink.Fill ?? "none").Append('"');
+        if (ink.Stroke is { } stroke)
+        {
+            to.Append(" stroke=\"").Append(stroke).Append("\" stroke-width=\"").Append(Number(ink.Width)).Append('"');
+            to.Append(ink.Dash.Length == 0 ? "" : " stroke-dasharray=\"" + ink.Dash + "\"");
+        }
+    }
+
+    private static void Place(StringBuilder to, in PageRect at) => to.Append(" x=\"").Append(Number(at.Left)).Append("\" y=\"").Append(Number(at.Top))
+        .Append("\" width=\"").Append(Number(at.Width)).Append("\" height=\"").Append(Number(at.Height)).Append('"');
+
+    private static void Attribute(StringBuilder to, string name, string value)
+    {
+        to.Append(' ').Append(name).Append("=\"");
+        SvgText.AppendEscaped(to, value);
+        to.Append('"');
+    }
+
+    private string NewId(string name)
+    {
+        string id = Options.IdPrefix + "-" + name;
+        string free = id;
+        for (int again = 2; !ids.Add(free); again++)
+        {
+            free = id + "--" + again.ToString(CultureInfo.InvariantCulture);
+        }
+
+        return free;
+    }
+
+    /// <summary>The id of a pattern, which is defined where it is first used.</summary>
+    private string PatternOf(Look look, FillPattern pattern)
+    {
+        string color = Palette.PatternOf(look);
+        string id = Options.IdPrefix + "-fill-" + pattern.ToString().ToLowerInvariant() + "-" + color.Substring(1);
+        if (!ids.Add(id))
+        {
+            return id;
+        }
+
+        (int size, string d) = pattern switch
+        {
+            FillPattern.Hatch => (6, "M-1 7 L7 -1 M-1 1 L1 -1 M5 7 L7 5"),
+            FillPattern.BackHatch => (6, "M-1 -1 L7 7 M5 -1 L7 1 M-1 5 L1 7"),
+            FillPattern.Cross => (6, "M-1 7 L7 -1 M-1 -1 L7 7"),
+            FillPattern.Rows => (4, "M0 2 L4 2"),
+            FillPattern.Columns => (8, "M4 0 L4 8"),
+            FillPattern.Tiles => (10, "M0 5 L10 5 M5 0 L5 10"),
+            FillPattern.WideHatch => (14, "M-1 15 L15 -1"),
+            FillPattern.WideBackHatch => (14, "M-1 -1 L15 15"),
+            FillPattern.Dots => (5, "M2 2 h1 v1 h-1 Z"),
+            _ => (12, "M5 5 h1 v1 h-1 Z"),
+        };
+        patterns.Append("<pattern id=\"").Append(id).Append("\" width=\"").Append(size).Append("\" height=\"").Append(size)
+            .Append("\" patternUnits=\"userSpaceOnUse\"><path d=\"").Append(d).Append("\" fill=\"none\" stroke=\"").Append(color).Append("\" stroke-width=\"0.7\"/></pattern>\n");
+        return id;
+    }
+}

@@ -1,0 +1,63 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Where a box may be along its wall, read from what the rules state at its site.</summary>
+internal static class BandViews
+{
+    /// <summary>The stretches of a box's wall over which the statements don't change; none where it isn't judged.</summary>
+    public static Items<BandView> Of(LayoutState state, int box)
+    {
+        StatedSite[] sites = state.SitesOf(box);
+        ResolvedSurface surface = state.Boxes[box].Surface;
+        if (sites.Length != 1 || !sites[0].HasCenter || surface.Kind != BoxSurface.Wall)
+        {
+            return default;
+        }
+
+        List<BandView> bands = [];
+        StatedSite site = sites[0];
+        List<long> edges = [0, surface.Length.Ticks];
+        foreach (long edge in site.Edges)
+        {
+            if (edge > 0 && edge < surface.Length.Ticks)
+            {
+                edges.Add(edge);
+            }
+        }
+
+        edges.Sort();
+        for (int i = 1; i < edges.Count; i++)
+        {
+            if (edges[i - 1] < edges[i])
+            {
+                bands.Add(Between(site, edges[i - 1], edges[i]));
+            }
+        }
+
+        return new(bands);
+    }
+
+    private static BandView Between(StatedSite site, long left, long right)
+    {
+        long middle = left + ((right - left) / 2);
+        DistanceSet sure = DistanceSet.All;
+        DistanceSet possible = DistanceSet.All;
+        List<string> limitedBy = [];
+        foreach (StatedPlacement placement in site.Placements)
+        {
+            DistanceSet here = SlabJudge.SureAt(placement.Slabs, middle);
+            sure &= here;
+            possible &= SlabJudge.PossibleAt(placement.Slabs, middle);
+            if (!here.Equals(DistanceSet.All))
+            {
+                limitedBy.Add(placement.Rule.Id);
+            }
+        }
+
+        return new(
+            Distance.FromTicks(left), Distance.FromTicks(right), sure.ErodeShift(site.CenterAboveReading), possible.DilateShift(site.CenterAboveReading), new(limitedBy));
+    }
+}

@@ -1,0 +1,85 @@
+using System;
+using System.Linq;
+using System.Xml.Linq;
+using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Standards;
+using FsCheck;
+using FsCheck.Fluent;
+using Xunit;
+
+namespace BoxHeights.Tests.Pictures;
+
+public sealed class RoomPictureTests
+{
+    [Fact]
+    public void Labels_OfAnyRoom_OverlapNoOtherAndStayOnThePage() => Prop.ForAll(
+        Arb.From(from seed in Gen.Choose(1, int.MaxValue) from width in Gen.Elements(240, 320, 960) select (Seed: seed, Width: width)),
+        page =>
+        {
+            Dwelling house = OrdinaryHouses.Make(page.Seed, 4);
+            Evaluation evaluation = new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(house);
+            foreach (Room room in house.Rooms)
+            {
+                Assert.Empty(new SvgReader(RoomPicture.For(evaluation, room.Id).ToSvg(PictureOptions.Default.WithWidth(page.Width))).Clashes().Take(5));
+            }
+
+            return house.Rooms.Count > 2;
+        }).Check(Tries.Always(4));
+
+    // Along the east wall one goes down the page from the first wall's right end.
+    [Fact]
+    public void Walls_ReadFromThePicture_AreWhereTheyAreInPlan()
+    {
+        RoomPicture picture = RoomPicture.For(Evaluated(), "room");
+        SvgReader svg = new(picture.ToSvg());
+        decimal scale = svg.Data("scale") / 1000m;
+        foreach (PlanWall wall in picture.Room.Walls)
+        {
+            string[] numbers = Assert.Single(svg.Of("wall", wall.Wall.Id, "face")).Attribute("d")!.Value.Replace("M", "", StringComparison.Ordinal).Replace("L", "", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            Near(wall.Start.Right, SvgReader.Thousandths(numbers[0]) - svg.Data("left"));
+            Near(wall.Start.Into, SvgReader.Thousandths(numbers[1]) - svg.Data("top"));
+            Near(wall.End.Right, SvgReader.Thousandths(numbers[2]) - svg.Data("left"));
+            Near(wall.End.Into, SvgReader.Thousandths(numbers[3]) - svg.Data("top"));
+        }
+
+        void Near(Distance expected, long thousandths) => Assert.InRange(expected.Ticks - (thousandths * scale), -scale, scale);
+    }
+
+    // 96 in of wall have one receptacle at 10 in: what lies over 6 ft from it isn't served, and the picture says from where to where.
+    [Fact]
+    public void Findings_OfARun_TellTheirStretchesAndAreDrawn()
+    {
+        Evaluation evaluation = Evaluated();
+        Finding finding = evaluation.Findings.First(one => one.Stretches.Count > 0);
+        Assert.NotEmpty(finding.Stretches);
+        Assert.Equal(finding.Measured.AsDistance(), finding.Stretches.Aggregate(Distance.Zero, (sum, one) => sum + (one.Right - one.Left)));
+        SvgReader svg = new(RoomPicture.For(evaluation, "room").ToSvg());
+        Assert.Equal(evaluation.Findings.Sum(one => one.Stretches.Count), svg.All.Count(one => (string?)one.Attribute("class") == "bh-not-served"));
+        WallStretch first = finding.Stretches[0];
+        Assert.Contains(evaluation.Wall(first.Address).Findings, place => place.Areas.Contains(new WallArea(first.Left, first.Right, Distance.Zero, Distance.Zero)));
+    }
+
+    [Fact]
+    public void Boxes_OverheadAndInTheFloor_AreAtTheirPlaces()
+    {
+        SvgReader svg = new(RoomPicture.For(Evaluated(), "room").ToSvg());
+        XElement light = Assert.Single(svg.Of("box", "light", "body"));
+        decimal scale = svg.Data("scale") / 1000m;
+        long x = SvgReader.Thousandths(light.Attribute("x")!.Value) + (SvgReader.Thousandths(light.Attribute("width")!.Value) / 2);
+        Assert.InRange(CaseFile.Inches("60").Ticks - ((x - svg.Data("left")) * scale), -2 * scale, 2 * scale);
+        Assert.Contains(svg.Texts(), text => text.Text == "light (60 in right and 48 in in)");
+        Assert.Throws<ArgumentException>(() => RoomPicture.For(Evaluated(), "nowhere"));
+    }
+
+    private static Evaluation Evaluated()
+    {
+        DwellingBuilder house = new("case");
+        house.Add(new Storey("ground"));
+        RoomBuilder room = house.Room("room", RoomKind.LivingRoom, "ground").With(one => one.WithOverhead(new[] { new DeviceBox("light", BoxPurpose.Light).WithPlan(new(CaseFile.Inches("60"), CaseFile.Inches("48"))) }));
+        room.Wall("north", CaseFile.Inches("120")).Add(new DeviceBox("r1", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches("10")).WithHeight(BoxHeight.Parse("16 in to top above subfloor")));
+        room.Wall("east", CaseFile.Inches("96"));
+        room.Wall("south", CaseFile.Inches("120"));
+        room.Wall("west", CaseFile.Inches("96"));
+        return new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(house.Build());
+    }
+}

@@ -1,0 +1,266 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Xml.Linq;
+using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Rules;
+using BoxHeights.Tests.Standards;
+using FsCheck;
+using FsCheck.Fluent;
+using Xunit;
+
+namespace BoxHeights.Tests.Pictures;
+
+public sealed class WallElevationTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
+
+    private static readonly Arbitrary<(int Seed, int Width, int Font)> Pages = Arb.From(
+        from seed in Gen.Choose(1, int.MaxValue) from width in Gen.Elements(240, 320, 960, 1587) from font in Gen.Elements(8, 12, 16) select (seed, width, font));
+
+    // The second road: what is read from the picture is where the resolved wall has it, to the thousandth that the picture prints.
+    [Fact]
+    public void Boxes_ReadFromThePicture_AreWhereTheWallHasThem() => Prop.ForAll(Pages, page =>
+    {
+        int looked = 0;
+        foreach (WallElevation picture in Walls(page.Seed).Take(6))
+        {
+            SvgReader svg = new(picture.ToSvg(Options(page)));
+            decimal scale = svg.Data("scale") / 1000m;
+            foreach (BoxView box in picture.Wall.Boxes)
+            {
+                if (box.Body is not { IsExact: true } body)
+                {
+                    continue;
+                }
+
+                XElement drawn = Assert.Single(svg.Of("box", box.Id, "body"));
+                long Read(string name) => SvgReader.Thousandths(drawn.Attribute(name)!.Value);
+                Near(body.Left.From, (Read("x") - svg.Data("left")) * scale);
+                Near(body.Right.From, (Read("x") + Read("width") - svg.Data("left")) * scale);
+                Near(body.Top!.Value.From, (svg.Data("subfloor") - Read("y")) * scale);
+                Near(body.Bottom!.Value.From, (svg.Data("subfloor") - Read("y") - Read("height")) * scale);
+                looked++;
+            }
+
+            foreach (OpeningView opening in picture.Wall.Openings)
+            {
+                XElement? rough = svg.Of("opening", opening.Id!, "rough").SingleOrDefault();
+                Assert.Equal(opening.Area.IsExact, rough is not null);
+                if (rough is not null)
+                {
+                    Near(opening.Area.Left.From, (SvgReader.Thousandths(rough.Attribute("x")!.Value) - svg.Data("left")) * scale);
+                    Near(opening.Area.Top!.Value.From, (svg.Data("subfloor") - SvgReader.Thousandths(rough.Attribute("y")!.Value)) * scale);
+                }
+            }
+
+            void Near(Distance expected, decimal ticks) => Assert.InRange(expected.Ticks - ticks, -scale, scale);
+        }
+
+        return looked >= 0;
+    }).Check(Tries.Always(6));
+
+    [Fact]
+    public void Labels_OfAnyWall_OverlapNoOtherAndStayOnThePage() => Prop.ForAll(Pages, page =>
+        Walls(page.Seed).Take(8).All(picture => !Complain(new SvgReader(picture.ToSvg(Options(page))).Clashes()))).Check(Tries.Always(8));
+
+    // Sixty boxes at random on one wall, with long names: what has no room is said in a note.
+    [Fact]
+    public void Boxes_OfACrowdedWall_AreAllNamed() => Prop.ForAll(Arb.From(from seed in Gen.Choose(1, 1_000_000) from width in Gen.Elements(200, 320, 960) select (Seed: seed, Width: width)), page =>
+    {
+        Random random = new(page.Seed);
+        DeviceBox[] boxes = Enumerable.Range(0, 60).Select(i => new DeviceBox("a-box-with-a-name-" + i, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch })
+            .WithAt(Distance.FromInches(3 + random.Next(138), random.Next(16), 16)).WithHeight(BoxHeight.To(Edge.Center, Distance.FromInches(4 + random.Next(88)), Datum.Subfloor))).ToArray();
+        SvgReader svg = new(Picture(wall => wall.WithBoxes(boxes)).ToSvg(PictureOptions.Default.WithWidth(page.Width)));
+        string all = string.Join("\n", svg.Texts().Where(text => text.Part is "bh-box-name" or "bh-note").Select(text => text.Text)).Replace("\n", " ", StringComparison.Ordinal);
+        return !Complain(svg.Clashes()) && boxes.All(box => all.Contains(box.Id, StringComparison.Ordinal) || all.Replace(" ", "", StringComparison.Ordinal).Contains(box.Id, StringComparison.Ordinal));
+    }).Check(Tries.Always(6));
+
+    [Fact]
+    public void Text_OfAnyName_StaysTextAndTurnsNothing()
+    {
+        string[] names = ["<script>alert(1)", "a\"b&c>'d", "שקע \u202Eabc", "コンセント", "lone \uD800 half", "bell \u0007", "two\nlines", "]]>", "\uD83D\uDD0C"];
+        WallElevation picture = Picture(wall => wall.WithBoxes(names.Select((name, i) => new DeviceBox(name, BoxPurpose.General).WithAt(Distance.FromInches(6 + (15 * i)))
+            .WithHeight(BoxHeight.Parse("16 in to top above subfloor"))).ToArray()));
+        string text = picture.ToSvg();
+        SvgReader svg = new(text);
+        Assert.DoesNotContain("<script", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(svg.Texts(), one => one.Text.Contains('\u202E', StringComparison.Ordinal));
+        Assert.Contains(svg.Texts(), one => one.Text == "\u2068コンセント\u2069");
+        Assert.Contains(svg.Texts(), one => one.Text == "<script>alert(1)");
+        Assert.Equal(names.Length + 1, svg.All.Count(one => (string?)one.Attribute("class") == "bh-box"));
+        Assert.Contains(svg.All, one => (string?)one.Attribute("data-id") == "שקע \u202Eabc");
+        Assert.DoesNotContain(svg.All, one => one.Name.LocalName is "script" or "image" or "use" or "foreignObject" or "style");
+        Assert.DoesNotContain(svg.All.SelectMany(one => one.Attributes()), one => one.Name.LocalName is "href" or "onload" or "onclick" || one.Value.Contains("url(http", StringComparison.Ordinal));
+        Assert.All(svg.Texts(), one => Assert.DoesNotContain(one.Text, character => char.IsControl(character)));
+    }
+
+    [Fact]
+    public void Ids_AreUniqueAndStartWithThePrefix()
+    {
+        DeviceBox box = new DeviceBox("same", BoxPurpose.General).WithAt(Distance.FromInches(20)).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
+        string[] ids = new SvgReader(Picture(wall => wall.WithBoxes(new[] { box, box.WithAt(Distance.FromInches(50)) })).ToSvg(PictureOptions.Default.WithIdPrefix("p2")))
+            .All.Select(one => (string?)one.Attribute("id")).OfType<string>().ToArray();
+        Assert.Equal(ids.Distinct(StringComparer.Ordinal), ids);
+        Assert.All(ids, id => Assert.StartsWith("p2-", id, StringComparison.Ordinal));
+        Assert.Contains("p2-box-same", ids);
+    }
+
+    [Fact]
+    public void ToSvg_InAnyCulture_IsTheSame()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            string[] all = new[] { "en-US", "tr-TR", "ar-SA", "de-DE", "fa-IR" }.Select(name =>
+            {
+                CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(name);
+                return Picture(wall => wall).ToSvg(PictureOptions.Default.WithAllowedFor(OneBox.Id));
+            }).ToArray();
+            Assert.Single(all.Distinct(StringComparer.Ordinal));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    // Every target draws this very picture: its bytes are summed up here.
+    [Fact]
+    public void ToSvg_OnEveryTarget_IsTheSamePicture()
+    {
+        uint sum = 2166136261;
+        foreach (char one in Picture(wall => wall).ToSvg())
+        {
+            sum = unchecked((sum ^ one) * 16777619);
+        }
+
+        Assert.Equal(ExpectedSum, sum);
+    }
+
+    private const uint ExpectedSum = 411470739;
+
+    [Fact]
+    public void Findings_AreAtTheirBoxesAndInTheList()
+    {
+        WallElevation picture = Picture(wall => wall.WithBoxes(new[] { new DeviceBox("high", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(In("60")).WithHeight(BoxHeight.Parse("60 in to center above subfloor")) }));
+        SvgReader svg = new(picture.ToSvg());
+        FindingPlace worst = picture.Wall.Findings.First(place => place.Finding.IsViolation);
+        Assert.Contains(svg.Texts(), text => text.Part == "bh-finding-mark" && text.Text.Contains("!" + worst.Number, StringComparison.Ordinal));
+        Assert.Equal(picture.Wall.Findings.Select(place => place.Number).Distinct(), svg.Texts().Where(text => text.Part == "bh-finding-number").Select(text => int.Parse(text.Text.Substring(1), CultureInfo.InvariantCulture)).Distinct());
+        Assert.Contains("VIOLATION", string.Concat(svg.Texts().Where(text => text.Part == "bh-finding").Select(text => text.Text)), StringComparison.Ordinal);
+        Assert.Contains(Scope.Caution.Split(' ')[0], string.Concat(svg.Texts().Where(text => text.Part == "bh-caution").Select(text => text.Text)), StringComparison.Ordinal);
+    }
+
+    // What is shaded for a box is where each placement rule passes it when it is really set there, on a grid over the whole wall.
+    [Fact]
+    public void AllowedFor_OnAGrid_IsWhereTheBoxPassesWhenSetThere()
+    {
+        RuleSet rules = RuleSets.Ada2010 + RuleSets.UnitedStatesDwelling(NecEdition.Nec2023);
+        OneBox of = new()
+        {
+            Rules = rules,
+            Room = room => room.WithFloor(OneBox.Floor(In("3/4"))),
+            Wall = wall => wall.WithCounters(new[] { new Counter("counter", CounterKind.Kitchen, In("40"), In("90")).WithTop(Level.Parse("36 in above finished floor")).WithDepth(In("25")) }),
+        };
+        OneBox box = of with { Box = of.Box.WithPurpose(BoxPurpose.Counter).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))).WithHeight(BoxHeight.Parse("44 in to center above subfloor")) };
+        Items<BandView> bands = box.Evaluate().AllowedFor(OneBox.Id);
+        int inside = 0;
+        int outside = 0;
+        for (int along = 5; along < 140; along += 9)
+        {
+            for (int up = 3; up < 92; up += 4)
+            {
+                (Distance at, Distance center) = (Distance.FromInches(along, 1, 2), Distance.FromInches(up));
+                BandView band = Assert.Single(bands, one => one.Left < at && at < one.Right);
+                bool passes = (box with { Box = box.Box.WithAt(at).WithHeight(BoxHeight.To(Edge.Center, center, Datum.Subfloor)) }).Evaluate().Checks
+                    .Where(check => rules.Find(check.RuleId) is BoxHeights.Rules.PlacementRule { YieldsWhenForced: false }).All(check => check.Verdict == Verdict.Passes);
+                Assert.True(band.Sure.Contains(center) == passes, at + " along, " + center + " up: " + band.Sure + " of " + band.LimitedBy);
+                (inside, outside) = passes ? (inside + 1, outside) : (inside, outside + 1);
+            }
+        }
+
+        Assert.True(inside > 20 && outside > 20);
+    }
+
+    [Fact]
+    public void Allowed_IsShadedOnlyForABoxOfTheWall()
+    {
+        WallElevation picture = Picture(wall => wall);
+        Assert.Contains(new SvgReader(picture.ToSvg(PictureOptions.Default.WithAllowedFor(OneBox.Id))).All, one => (string?)one.Attribute("class") == "bh-allowed");
+        Assert.DoesNotContain(new SvgReader(picture.ToSvg()).All, one => (string?)one.Attribute("class") == "bh-allowed");
+        Assert.Throws<ArgumentException>(() => picture.ToSvg(PictureOptions.Default.WithAllowedFor("nobody")));
+    }
+
+    [Fact]
+    public void Layers_ThatAreLeftOut_AreInNeitherDrawingNorLegend()
+    {
+        string svg = Picture(wall => wall).ToSvg(PictureOptions.Default.WithLayers(PictureLayers.All & ~PictureLayers.Framing));
+        Assert.DoesNotContain("bh-stud", svg, StringComparison.Ordinal);
+        Assert.DoesNotContain("corner stud", svg, StringComparison.Ordinal);
+        Assert.Contains("corner stud", Picture(wall => wall).ToSvg(), StringComparison.Ordinal);
+        Assert.Empty(new SvgReader(Picture(wall => wall).ToSvg(PictureOptions.Default.WithLayers(PictureLayers.None))).Clashes());
+    }
+
+    // What isn't sure is dashed or a range, never drawn as if it were known.
+    [Fact]
+    public void Studs_ThatAreAssumed_AreDashed()
+    {
+        SvgReader assumed = new(Picture(wall => wall.WithStuds(new StudLayout().WithSpacing(In("16")))).ToSvg());
+        SvgReader known = new(Picture(wall => wall.WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Measured))).ToSvg());
+        static int Dashed(SvgReader svg) => svg.All.Count(one => (string?)one.Attribute("class") == "bh-stud" && one.Attribute("stroke-dasharray") is not null);
+        Assert.Equal((8, 0), (Dashed(assumed), Dashed(known)));
+    }
+
+    [Fact]
+    public void Boxes_OfAFloorNotChosen_ShowARange()
+    {
+        OneBox of = new() { Room = room => room.WithFloor(OneBox.Floor(new(In("0"), In("2")))) };
+        string svg = WallElevation.For(of.At(BoxHeight.Parse("18 in to center above finished floor")).Evaluate(), OneBox.WallAddress).ToSvg();
+        Assert.Contains("bh-body-range", svg, StringComparison.Ordinal);
+        Assert.Contains("18 in to 20 in to center", svg, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Options_OutOfRange_AreRefused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => PictureOptions.Default.WithWidth(119));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PictureOptions.Default.WithFontSize(101));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PictureOptions.Default.WithDrawingHeight(0));
+        Assert.Throws<ArgumentException>(() => PictureOptions.Default.WithIdPrefix("1\""));
+        Assert.Throws<ArgumentNullException>(() => WallElevation.For(null!, "room/wall"));
+        Assert.Throws<ArgumentException>(() => WallElevation.For(new OneBox().Evaluate(), "room/nowhere"));
+    }
+
+    private static bool Complain(IEnumerable<string> clashes)
+    {
+        string[] all = clashes.Take(5).ToArray();
+        Assert.True(all.Length == 0, string.Join("; ", all));
+        return false;
+    }
+
+    private static PictureOptions Options((int Seed, int Width, int Font) page) => PictureOptions.Default.WithWidth(page.Width).WithFontSize(page.Font);
+
+    private static IEnumerable<WallElevation> Walls(int seed)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, 4);
+        Evaluation evaluation = new LayoutEvaluator(Rules).Evaluate(house);
+        return house.Rooms.SelectMany(room => room.Walls.Select(wall => room.Id + "/" + wall.Id)).OrderByDescending(address => evaluation.Wall(address).Boxes.Count).Select(address => WallElevation.For(evaluation, address));
+    }
+
+    private static WallElevation Picture(Func<Wall, Wall> with)
+    {
+        OneBox of = new()
+        {
+            Rules = Rules,
+            Storey = new Storey("ground").WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Declared)).WithBoards(new BoardLayout().WithWidths(new[] { In("48"), In("48") }))
+                .WithCeiling(new Ceiling().WithFraming(In("97-1/8")).WithBoard(In("5/8"))),
+            Room = room => room.WithFloor(OneBox.Floor(In("3/4"))),
+            Wall = with,
+        };
+        return WallElevation.For(of.At(BoxHeight.Parse("48 in to top above subfloor")).Evaluate(), OneBox.WallAddress);
+    }
+
+    private static Distance In(string inches) => CaseFile.Inches(inches);
+}
