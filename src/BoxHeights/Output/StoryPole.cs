@@ -157,7 +157,13 @@ public sealed class StoryPole
         return table;
     }
 
-    private string HeadingOf(string storey, Distance subfloor, Items<string> rooms) => subfloor == Distance.Zero
+    /// <summary>The name of the dwelling.</summary>
+    internal string House => dwelling.Name;
+
+    /// <summary>How its marks are printed.</summary>
+    internal LengthUnits Units => dwelling.Units;
+
+    internal string HeadingOf(string storey, Distance subfloor, Items<string> rooms) => subfloor == Distance.Zero
         ? storey
         : storey + ", subfloor " + subfloor.Abs().Exactly(dwelling.Units) + (subfloor < Distance.Zero ? " below" : " above") + " the storey's: " + rooms;
 

@@ -92,6 +92,17 @@ internal sealed partial class ElevationDrawing
 
     private void NameLines()
     {
+        foreach (StairTread tread in wall.Stair?.Treads ?? default)
+        {
+            // Numbers of treads that have no room are counted from the next that has.
+            string number = tread.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            PageRect size = page.SizeOf(number);
+            long x = frame.X(tread.Along.RoundNearest());
+            long y = frame.Y(tread.Up.From);
+            bool toRight = wall.Stair!.Flight.Climbs != WallEnd.Left;
+            notes.TryLabel(number, new[] { new PageRect(toRight ? x + (page.Size / 4) : x - (page.Size / 4) - size.Width, y + (page.Size / 8), size.Width, size.Height) }, "tread", out _);
+        }
+
         foreach ((string shorter, string text, DistanceRange up) in NamedLines())
         {
             At(shorter, text, up);

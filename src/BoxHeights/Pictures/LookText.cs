@@ -38,7 +38,7 @@ internal static class LookText
         Look.WallLine => "wall, by its framing face",
         Look.Swing => "door leaf and its swing",
         Look.Board => "board",
-        Look.Cutout => "cutout for a box",
+        Look.Cutout => "cutout",
         _ => "",
     };
 }

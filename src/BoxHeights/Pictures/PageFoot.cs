@@ -50,7 +50,10 @@ internal static class PageFoot
             }
         }
 
-        foreach ((int number, string weight, string body, string subjects) in items)
+        // The heaviest of a cause first.
+        List<(int Number, string Weight, string Body, string Subjects)> sorted = [];
+        items.ForEach(item => sorted.Insert(sorted.FindLastIndex(one => one.Number < item.Number || (one.Number == item.Number && Rank(one.Weight) <= Rank(item.Weight))) + 1, item));
+        foreach ((int number, string weight, string body, string subjects) in sorted)
         {
             page.Item(MarkOf(findings, number), weight + "  " + subjects + ": " + SvgText.Isolated(body), "finding");
         }
@@ -60,6 +63,8 @@ internal static class PageFoot
             page.Gap();
         }
     }
+
+    private static int Rank(string weight) => weight switch { "VIOLATION" => 0, "UNKNOWN" => 1, "ADVICE" => 2, _ => 3 };
 
     /// <summary>A cause's number as it stands in the drawing, with a sign that tells without color what the heaviest of its findings here weighs.</summary>
     public static string MarkOf(Items<FindingPlace> findings, int number)

@@ -27,6 +27,9 @@ internal sealed class SvgPage
 
     public PictureOptions Options { get; }
 
+    /// <summary>Whether a user unit is a tenth of a millimeter on paper, whatever a viewer takes one for.</summary>
+    public bool IsTenthsOfMillimeters { get; init; }
+
     public Palette Palette { get; }
 
     public long Width { get; }
@@ -198,7 +201,9 @@ internal sealed class SvgPage
     {
         StringBuilder svg = new();
         string height = Number(Cursor + Margin);
-        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").Append(Number(Width)).Append("\" height=\"").Append(height)
+        string onPaper = IsTenthsOfMillimeters ? "mm" : "";
+        long unit = IsTenthsOfMillimeters ? 10 : 1;
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").Append(Number(Width / unit)).Append(onPaper).Append("\" height=\"").Append(Number((Cursor + Margin) / unit)).Append(onPaper)
             .Append("\" viewBox=\"0 0 ").Append(Number(Width)).Append(' ').Append(height).Append("\" role=\"img\" aria-labelledby=\"").Append(Options.IdPrefix).Append("-title ")
             .Append(Options.IdPrefix).Append("-desc\" class=\"").Append(Options.IdPrefix).Append('-').Append(kind).Append('"');
         foreach ((string name, string value) in data)

@@ -29,6 +29,26 @@ public sealed class WallElevation
     public static WallElevation For(Evaluation evaluation, string address) =>
         new(evaluation ?? throw new ArgumentNullException(nameof(evaluation)), evaluation.Wall(address));
 
+    /// <summary>A picture of the wall that a flight of stairs climbs along, with its treads and its lights.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="flight">The flight's id.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no such flight, or it isn't said along which wall it climbs.</exception>
+    public static WallElevation ForStair(Evaluation evaluation, string flight)
+    {
+        _ = evaluation ?? throw new ArgumentNullException(nameof(evaluation));
+        _ = flight ?? throw new ArgumentNullException(nameof(flight));
+        foreach (StairFlight one in evaluation.Dwelling.Flights)
+        {
+            if (one.Id == flight && one.Wall is { } wall)
+            {
+                return For(evaluation, wall);
+            }
+        }
+
+        throw new ArgumentException("No flight \"" + flight + "\" climbs along a wall.", nameof(flight));
+    }
+
     /// <summary>The picture with the usual options.</summary>
     public string ToSvg() => ToSvg(PictureOptions.Default);
 

@@ -222,6 +222,24 @@ public sealed class WallElevationTests
         Assert.Contains("18 in to 20 in to center", svg, StringComparison.Ordinal);
     }
 
+    // A flight of 15 risers over 109 in: the first nosing 30 in along, 10 in more for each tread.
+    [Fact]
+    public void ForStair_ShowsTreadsAsTheyAreNumbered()
+    {
+        OneBox of = new() { Room = room => room.WithFloor(OneBox.Floor(In("3/4"))), Wall = wall => wall.WithLength(In("200")) };
+        Dwelling house = of.At(BoxHeight.Parse("10 in to bottom above nosing")).Build();
+        house = house.WithStoreys(house.Storeys.With(new Storey("upper").WithAboveBelow(In("109"))))
+            .WithFlights(new[] { new StairFlight("main", "ground", "upper", 15).WithTread(In("10")).WithWall(OneBox.WallAddress).WithFirstNosing(In("30")).WithClimbs(WallEnd.Right) });
+        Evaluation evaluation = new LayoutEvaluator(RuleSet.Empty).Evaluate(house);
+        WallElevation picture = WallElevation.ForStair(evaluation, "main");
+        Assert.Equal(Enumerable.Range(1, 15), picture.Wall.Stair!.Treads.Select(tread => tread.Number));
+        Assert.Equal(In("40"), picture.Wall.Stair.Treads[1].Along.RoundNearest());
+        SvgReader svg = new(picture.ToSvg());
+        Assert.Equal(Enumerable.Range(1, 15).Select(number => number.ToString(CultureInfo.InvariantCulture)), svg.Texts().Where(text => text.Part == "bh-tread").Select(text => text.Text));
+        Assert.Empty(svg.Clashes());
+        Assert.Throws<ArgumentException>(() => WallElevation.ForStair(evaluation, "other"));
+    }
+
     [Fact]
     public void Options_OutOfRange_AreRefused()
     {
