@@ -21,6 +21,9 @@ public sealed class WallBuild
         Boards = BoardLayout is not null && (boardWall is not null || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall) : null;
     }
 
+    /// <summary>Studs and seams.</summary>
+    public override string ToString() => (Studs is null ? "no studs" : Studs.ToString()) + "; " + (Boards is null ? "no board" : Boards.ToString());
+
     /// <summary>The layout of its studs; null where nothing is said of them.</summary>
     public StudLayout? StudLayout { get; }
 

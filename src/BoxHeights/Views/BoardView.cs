@@ -11,6 +11,9 @@ public sealed class BoardView
         IsAssumed = isAssumed;
     }
 
+    /// <summary>Where its seams are.</summary>
+    public override string ToString() => Seams.Count == 0 ? "no seams" : "seams at " + Seams;
+
     /// <summary>The layout of its courses.</summary>
     public BoardLayout Layout { get; }
 

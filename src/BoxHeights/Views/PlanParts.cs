@@ -14,6 +14,9 @@ public sealed class PlanWall
         Wall = wall;
     }
 
+    /// <summary>The wall, and from where to where.</summary>
+    public override string ToString() => Address + ", " + Start + " to " + End;
+
     /// <summary>Its address.</summary>
     public string Address { get; }
 
@@ -42,6 +45,9 @@ public sealed class PlanOpening
         End = end;
     }
 
+    /// <summary>The opening, and from where to where.</summary>
+    public override string ToString() => Address + ", " + Start + " to " + End;
+
     /// <summary>Its address.</summary>
     public string Address { get; }
 
@@ -68,6 +74,9 @@ public sealed class PlanSwing
         Open = open;
     }
 
+    /// <summary>The hinge, and where the leaf's edge is closed and open.</summary>
+    public override string ToString() => "from " + Hinge + ", " + Closed + " to " + Open;
+
     /// <summary>Its hinge, at the jamb.</summary>
     public PlanPoint Hinge { get; }
 
@@ -90,6 +99,9 @@ public sealed class PlanShape
         IsClosed = isClosed;
         Source = source;
     }
+
+    /// <summary>What it is, and its corners.</summary>
+    public override string ToString() => Kind + " \"" + Id + "\", " + Corners;
 
     /// <summary>Its id on its wall or in its room.</summary>
     public string Id { get; }

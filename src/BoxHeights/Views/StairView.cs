@@ -9,6 +9,9 @@ public sealed class StairView
         Treads = treads;
     }
 
+    /// <summary>The flight and its treads.</summary>
+    public override string ToString() => Flight.Id + ", treads: " + Treads.Count;
+
     /// <summary>The flight as it is described.</summary>
     public StairFlight Flight { get; }
 
@@ -25,6 +28,9 @@ public sealed class StairTread
         Along = along;
         Up = up;
     }
+
+    /// <summary>The tread, and where it is.</summary>
+    public override string ToString() => "tread " + Number + ", along " + Along + ", up " + Up;
 
     /// <summary>Its number, from 1 at the foot.</summary>
     public int Number { get; }

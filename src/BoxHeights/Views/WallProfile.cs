@@ -12,6 +12,9 @@ public sealed class ProfilePoint
         Up = up;
     }
 
+    /// <summary>The point.</summary>
+    public override string ToString() => "along " + Along + ", up " + Up;
+
     /// <summary>From the wall's left end.</summary>
     public Distance Along { get; }
 
