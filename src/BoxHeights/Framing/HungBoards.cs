@@ -1,15 +1,24 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights;
 
 /// <summary>Where the seams of wall board fall: a layout of courses, hung under a ceiling or from the floor.</summary>
 /// <remarks>
 /// Boards hung from the top start at the underside of the ceiling board, so a seam lies at the board-wall height less the widths above it;
-/// what is left over is at the floor, and a last course that doesn't fit is ripped there without moving the seam above it.
+/// what is left over is at the floor, and a last course that doesn't fit is ripped there without moving the seam above it. Where more than 1 in is left
+/// (and more than the gap that is stated), a strip has to fill it, whose seam is the last course's edge: 48 and 48 in under 108-1/2 in leave one at 12-1/2.
+/// Boards hung from the floor leave their strip at the ceiling, and start anywhere up to 1 in above the subfloor where no gap is stated.
 /// Common practice, no source.
 /// </remarks>
 public sealed class HungBoards
 {
+    /// <summary>As far as boards end from the floor or the ceiling without a strip between: they still have to reach the plate, which is 1-1/2 in. No source.</summary>
+    private static readonly Distance MostGap = Distance.FromInches(1, 0, 1);
+
+    /// <summary>The widest sheets: what is left beyond that is more than one strip.</summary>
+    private static readonly Distance WidestSheet = Distance.FromInches(54, 0, 1);
+
     private HungBoards(BoardLayout layout, Items<DistanceRange> seams, DistanceRange? leftover)
     {
         Layout = layout;
@@ -23,7 +32,10 @@ public sealed class HungBoards
     /// <summary>The layout that this is worked out from.</summary>
     public BoardLayout Layout { get; }
 
-    /// <summary>The horizontal seams above the subfloor, in hanging order; none for boards that run vertically.</summary>
+    /// <summary>
+    /// The horizontal seams above the subfloor, in hanging order, the last of them along the strip that fills what the courses leave, if they leave one for certain;
+    /// none for boards that run vertically.
+    /// </summary>
     public Items<DistanceRange> Seams { get; }
 
     /// <summary>
@@ -31,6 +43,12 @@ public sealed class HungBoards
     /// or from the top of the last course hung from the bottom to the ceiling board, null where that isn't known.
     /// </summary>
     public DistanceRange? Leftover { get; }
+
+    /// <summary>The edge of the last course, where it isn't known whether it leaves a strip: of a ceiling that isn't known exactly.</summary>
+    internal DistanceRange? MaybeSeam { get; private init; }
+
+    /// <summary>The edge of the last course, where it may leave more than one sheet fills: how the rest is hung isn't described.</summary>
+    internal DistanceRange? NothingBeyond { get; private init; }
 
     /// <summary>Whether the seams are counted down from the ceiling.</summary>
     public bool StartsAtTop => CountsFromTop(Layout);
@@ -47,25 +65,41 @@ public sealed class HungBoards
             throw new ArgumentNullException(nameof(layout));
         }
 
-        if (layout.Hung == BoardDirection.Vertical)
-        {
-            return new(layout, Items<DistanceRange>.None, boardWall);
-        }
+        return layout.Hung == BoardDirection.Vertical ? new(layout, Items<DistanceRange>.None, boardWall) : Across(layout, boardWall, fillsUp: true);
+    }
 
+    private static HungBoards Across(BoardLayout layout, DistanceRange? boardWall, bool fillsUp)
+    {
         bool fromTop = CountsFromTop(layout);
-        DistanceRange at = !fromTop ? layout.FloorGap ?? Distance.Zero
+        DistanceRange at = !fromTop ? layout.FloorGap ?? new DistanceRange(Distance.Zero, MostGap)
             : boardWall ?? throw new ArgumentException("Where the boards start isn't known: state the height of the ceiling board.", nameof(boardWall));
-        DistanceRange[] seams = new DistanceRange[Math.Max(0, layout.Widths.Count - 1)];
+        List<DistanceRange> seams = [];
         for (int course = 0; course < layout.Widths.Count; course++)
         {
-            at = fromTop ? at - layout.Widths[course] : at + layout.Widths[course];
-            if (course < seams.Length)
+            if (course > 0)
             {
-                seams[course] = at;
+                seams.Add(at);
             }
+
+            at = fromTop ? at - layout.Widths[course] : at + layout.Widths[course];
         }
 
-        return new(layout, seams, fromTop ? at : boardWall - at);
+        DistanceRange? left = fromTop ? at : boardWall - at;
+        Distance gap = fromTop && layout.FloorGap is { } stated && stated > MostGap ? stated : MostGap;
+        bool fills = fillsUp && layout.Widths.Count > 0;
+
+        // A box over the last course of boards that stand on the floor shows that the wall goes on, whatever its height is.
+        bool isSure = fills && (left is not { } rest || rest.From > gap);
+        if (isSure)
+        {
+            seams.Add(at);
+        }
+
+        return new(layout, new(seams), left)
+        {
+            MaybeSeam = fills && !isSure && left is { } some && some.To > gap ? at : null,
+            NothingBeyond = fills && left is { } much && much.To > WidestSheet ? at : null,
+        };
     }
 
     /// <summary>The ways in which board is commonly hung from the ceiling of a wall: sheets of 48 or 54 in, and where two don't reach, a strip at its bottom, middle or top.</summary>
@@ -80,7 +114,7 @@ public sealed class HungBoards
         HungBoards[] hung = new HungBoards[layouts.Length];
         for (int i = 0; i < hung.Length; i++)
         {
-            hung[i] = Under(new BoardLayout().WithWidths(layouts[i]), boardWall);
+            hung[i] = Across(new BoardLayout().WithWidths(layouts[i]), boardWall, fillsUp: false);
         }
 
         return hung;

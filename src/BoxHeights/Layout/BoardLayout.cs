@@ -6,7 +6,10 @@ public sealed record BoardLayout
     /// <summary>Whether the long edges run horizontally or vertically.</summary>
     public BoardDirection Hung { get; init; }
 
-    /// <summary>The widths of the courses, in hanging order; each more than zero.</summary>
+    /// <summary>
+    /// The widths of the courses, in hanging order; each more than zero. What courses that lie across leave, beyond 1 in, is a strip of its own. Of upright sheets the
+    /// last width is that of all that follow, to the wall's other end. None: how the board is hung isn't stated, whatever else is.
+    /// </summary>
     public Items<Distance> Widths { get; init => field = Valid.Positive(value, nameof(Widths)); }
 
     /// <summary>Where hanging starts.</summary>
@@ -15,7 +18,7 @@ public sealed record BoardLayout
     /// <summary>The thickness of all its layers.</summary>
     public Distance? Thickness { get; init => field = Valid.Positive(value, nameof(Thickness)); }
 
-    /// <summary>The gap left above the subfloor.</summary>
+    /// <summary>The gap left above the subfloor; anything up to 1 in where it isn't stated (common practice, no source), which matters for boards hung from the floor.</summary>
     public Distance? FloorGap { get; init => field = Valid.NotNegative(value, nameof(FloorGap)); }
 
     /// <summary>The same with another <see cref="Hung"/>.</summary>

@@ -24,7 +24,7 @@ public sealed partial record Room
     /// <summary>The id of its storey.</summary>
     public string Storey { get; init => field = Valid.Id(value, nameof(Storey)); }
 
-    /// <summary>How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated.</summary>
+    /// <summary>How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated. The storey's level line and ceiling stay where they are.</summary>
     public Distance? SubfloorOffset { get; init; }
 
     /// <summary>Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</summary>
@@ -33,7 +33,7 @@ public sealed partial record Room
     /// <summary>What will lie on the subfloor.</summary>
     public FloorBuildup? Floor { get; init; }
 
-    /// <summary>Its ceiling; the storey's unless stated.</summary>
+    /// <summary>Its ceiling, measured from its own subfloor unless it says otherwise; the storey's unless stated, which a sunken room lies further below.</summary>
     public Ceiling? Ceiling { get; init; }
 
     /// <summary>Its wall faces, left to right. They needn't close.</summary>

@@ -23,7 +23,7 @@ public sealed partial record Storey
     /// <summary>From the subfloor of the storey below up to this storey's subfloor.</summary>
     public Distance? AboveBelow { get; init => field = Valid.NotNegative(value, nameof(AboveBelow)); }
 
-    /// <summary>The ceiling of each room that doesn't state its own.</summary>
+    /// <summary>The ceiling of each room that doesn't state its own: one plane over all of them, measured from the storey's subfloor unless it says otherwise.</summary>
     public Ceiling? Ceiling { get; init; }
 
     /// <summary>The studs of each wall that doesn't state its own.</summary>

@@ -28,13 +28,17 @@ internal sealed class ResolvedSpace
         Levels levels = WithStorey(Levels.Default.WithSubfloorAt(new Elevation(room.SubfloorOffset ?? Distance.Zero)).With(Floor), storey);
         Ceiling? ceiling = WallBuild.CeilingOver(room, storey);
         Ceiling = ceiling;
+
+        // The storey's ceiling is one plane, whatever the floors under it do.
+        CeilingOrigin from = ceiling?.From ?? (room.Ceiling is null ? CeilingOrigin.StoreySubfloor : CeilingOrigin.RoomSubfloor);
+        Distance under = from == CeilingOrigin.StoreySubfloor ? room.SubfloorOffset ?? Distance.Zero : Distance.Zero;
         if (ceiling is not null && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall))
         {
-            BoardWall = boardWall;
-            levels = levels.With(Datum.FinishedCeiling, boardWall, Datum.Subfloor);
+            BoardWall = boardWall - under;
+            levels = levels.With(Datum.FinishedCeiling, boardWall - under, Datum.Subfloor);
         }
 
-        Framing = ceiling?.Framing;
+        Framing = ceiling?.Framing - under;
         Levels = levels;
     }
 
@@ -91,10 +95,10 @@ internal sealed class ResolvedSpace
     /// <summary>How the ceiling is built up; null where it isn't stated.</summary>
     public Ceiling? Ceiling { get; }
 
-    /// <summary>From the subfloor to the underside of the ceiling board.</summary>
+    /// <summary>From the room's subfloor to the underside of the ceiling board.</summary>
     public DistanceRange? BoardWall { get; }
 
-    /// <summary>From the subfloor to the underside of the ceiling framing.</summary>
+    /// <summary>From the room's subfloor to the underside of the ceiling framing.</summary>
     public DistanceRange? Framing { get; }
 
     /// <summary>Whether a box of a room can lie between subfloor and ceiling framing, as far as both are known. Outdoors a box may be below the subfloor.</summary>

@@ -117,6 +117,11 @@ internal sealed partial class Resolver
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
         ResolvedSpace space = new(room, storey, Backs) { Units = units };
         Spaces.Add(space);
+        if (space.Framing is { } framing && framing.To <= Distance.Zero)
+        {
+            Fault(LayoutFaultKind.Contradiction, room.Id, "its subfloor lies at or above its ceiling, which is " + (-framing).Exactly(units) + " below it");
+        }
+
         Walls(space, room.Walls);
         Fixtures(room.Id, room.Fixtures, "wall in this room");
         Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");

@@ -109,6 +109,37 @@ public sealed class HungBoardsTests
         Assert.Equal(DistanceRange.Exactly(CaseFile.Inches("1/2")), hung.Leftover);
     }
 
+    // 48 and 48 in a room of 9 ft: a strip of 12-1/2 in at the floor, with a seam. Up to 1 in is a gap; so is more, if it is stated.
+    [Theory]
+    [InlineData("48 48", "108-1/2", null, "60-1/2 12-1/2")]
+    [InlineData("48 48", "97", null, "49")]
+    [InlineData("48 48", "97-1/128", null, "49-1/128 1-1/128")]
+    [InlineData("48 48", "98", "2", "50")]
+    [InlineData("48 48", "98-1/128", "2", "50-1/128 2-1/128")]
+    [InlineData("48 48", "97-1/128", "1/2", "49-1/128 1-1/128")]
+    [InlineData("48", "96-1/2", null, "48-1/2")]
+    [InlineData("54 54", "96-1/2", null, "42-1/2")]
+    public void Seams_CoursesThatEndShortOfTheFloor_HaveOneMore(string courses, string wall, string? gap, string seams)
+    {
+        BoardLayout layout = new BoardLayout().WithWidths(courses.Split(' ').Select(CaseFile.Inches).ToArray()).WithFloorGap(gap is null ? null : CaseFile.Inches(gap));
+        Assert.Equal(seams.Split(' ').Select(seam => DistanceRange.Exactly(CaseFile.Inches(seam))), HungBoards.Under(layout, CaseFile.Inches(wall)).Seams);
+    }
+
+    // Hung from the floor the strip is at the ceiling; without a stated gap the boards stand 0 to 1 in up; without a ceiling there is no more than what is hung.
+    [Theory]
+    [InlineData("1/2", "97-1/2", "48-1/2")]
+    [InlineData("1/2", "97-65/128", "48-1/2 96-1/2")]
+    [InlineData("1/2", null, "48-1/2 96-1/2")]
+    [InlineData(null, "97", "48-49")]
+    [InlineData(null, "108-1/2", "48-49 96-97")]
+    public void Seams_HungFromTheFloor_HaveOneMoreUnderTheCeiling(string? gap, string? wall, string seams)
+    {
+        BoardLayout layout = new BoardLayout().WithFrom(BoardOrigin.Bottom).WithWidths(new[] { CaseFile.Inches("48"), CaseFile.Inches("48") }).WithFloorGap(gap is null ? null : CaseFile.Inches(gap));
+        DistanceRange[] expected = seams.Split(' ').Select(seam => seam.StartsWith("48-49", StringComparison.Ordinal) || seam.StartsWith("96-97", StringComparison.Ordinal)
+            ? new DistanceRange(CaseFile.Inches(seam[..2]), CaseFile.Inches(seam[3..])) : DistanceRange.Exactly(CaseFile.Inches(seam))).ToArray();
+        Assert.Equal(expected, HungBoards.Under(layout, wall is null ? null : DistanceRange.Exactly(CaseFile.Inches(wall))).Seams);
+    }
+
     [Fact]
     public void Seams_BoardsOnEnd_AreNone()
     {
@@ -135,7 +166,7 @@ public sealed class HungBoardsTests
         Prop.ForAll(Arb.From(rooms), room =>
         {
             HungBoards hung = HungBoards.Under(new BoardLayout { Widths = room.Courses.Select(Eighths).ToArray() }, Eighths(room.Wall));
-            return hung.Leftover == DistanceRange.Exactly(Eighths(room.Wall - room.Courses.Sum())) && hung.Seams.Count == room.Courses.Length - 1
+            return hung.Leftover == DistanceRange.Exactly(Eighths(room.Wall - room.Courses.Sum())) && hung.Seams.Count == room.Courses.Length - (room.Wall - room.Courses.Sum() > 8 ? 0 : 1)
                 && Enumerable.Range(0, hung.Seams.Count).All(i => hung.Seams[i].From == Eighths(room.Wall - room.Courses.Take(i + 1).Sum()));
         }).Check(Tries.Always(100));
 

@@ -135,6 +135,97 @@ public sealed class BoardSeamCaseTests
         Assert.Equal(expected, box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Verdict());
     }
 
+    // 109-1/8 less 5/8 in: sheets of 48 and 48 end 12-1/2 in above the floor, and a strip fills that. A box of 3-3/4 in just under, across and just over its seam.
+    [Theory]
+    [InlineData("48 48", "12-1/2", Verdict.Passes)]
+    [InlineData("48 48", "12-65/128", Verdict.Fails)]
+    [InlineData("48 48", "16-31/128", Verdict.Fails)]
+    [InlineData("48 48", "16-1/4", Verdict.Passes)]
+    [InlineData("48 48 12", "16-31/128", Verdict.Fails)]
+    [InlineData("54 54", "16-31/128", Verdict.Passes)]
+    [InlineData("48", "70", Verdict.Passes)]
+    [InlineData("48", "61", Verdict.Fails)]
+    [InlineData("48", "48", Verdict.Unknown)]
+    [InlineData("54", "48", Verdict.Unknown)]
+    [InlineData("54 1", "48", Verdict.Passes)]
+    public void BoardSeam_CoursesThatDoNotReachTheFloor_LeaveAStripOrAnUnknown(string courses, string top, Verdict expected)
+    {
+        OneBox box = Exactly(OnBoards(CaseFile.Inches("109-1/8"), CaseFile.Inches("5/8"), courses.Split(' ').Select(CaseFile.Number).ToArray()));
+        Check check = box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Check()!.Value;
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(expected == Verdict.Unknown ? Facts.Boards : Facts.None, check.Needs);
+    }
+
+    // A layout that tells only a thickness says nothing of seams: as if none were told, 48-1/2 in is one of the two usual sheets.
+    [Theory]
+    [InlineData("48-65/128", Verdict.Fails)]
+    [InlineData("48-1/2", Verdict.Passes)]
+    public void BoardSeam_NoWidthsStated_IsAsIfNothingWere(string top, Verdict expected)
+    {
+        OneBox box = Exactly(OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [])).At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor));
+        Assert.Equal(expected, box.Verdict());
+    }
+
+    // Upright sheets of 48 in go on to the other end: a box of 2-1/4 in on a bar, by its center. Of sheets of unknown width nobody can say.
+    [Theory]
+    [InlineData("48", "94-7/8", Verdict.Passes)]
+    [InlineData("48", "94-113/128", Verdict.Fails)]
+    [InlineData("48", "97-1/8", Verdict.Passes)]
+    [InlineData("48 24", "71", Verdict.Fails)]
+    [InlineData("48 24", "97", Verdict.Fails)]
+    [InlineData("48 24", "84", Verdict.Passes)]
+    [InlineData("", "84", null)]
+    public void BoardSeam_UprightSheets_GoOnToTheOtherEnd(string widths, string at, Verdict? expected)
+    {
+        OneBox box = Exactly(OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), widths.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(CaseFile.Number).ToArray(), BoardDirection.Vertical));
+        box = box.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor));
+        box = box with { Box = box.Box.WithMounting(new Mounting(MountingMethod.Bar)).WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4"))).WithAt(CaseFile.Inches(at)) };
+        Assert.Equal(expected, box.Check()?.Verdict);
+        Assert.Equal(expected is null, box.Evaluate().NotChecked.Any(line => line.StartsWith("board-seam: how wide the upright sheets are isn't stated", StringComparison.Ordinal)));
+    }
+
+    // Hung from the floor by a gap that nobody states, up to 1 in: the seam of the first sheet is anywhere from 48 to 49 in.
+    [Theory]
+    [InlineData("48", Verdict.Passes)]
+    [InlineData("48-1/128", Verdict.Unknown)]
+    [InlineData("52-95/128", Verdict.Unknown)]
+    [InlineData("52-3/4", Verdict.Passes)]
+    public void BoardSeam_FromTheFloorWithoutAGap_IsUnknownWhereTheGapWouldTell(string top, Verdict expected)
+    {
+        OneBox box = Exactly(OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [48, 48]));
+        Check check = (box with { Storey = box.Storey.WithBoards(box.Storey.Boards!.WithFrom(BoardOrigin.Bottom)) }).At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Check()!.Value;
+        Assert.Equal(expected, check.Verdict);
+        Assert.Equal(expected == Verdict.Unknown ? Facts.Boards : Facts.None, check.Needs);
+    }
+
+    // One ceiling over floors of two levels: in a room that is 7 in lower the seam at 48-1/2 in is at 55-1/2 in above its own subfloor, 2 in higher at 46-1/2 in. A ceiling of
+    // the room's own goes with its floor, unless it says otherwise; so does a storey's that says so.
+    [Theory]
+    [InlineData("-7", "storey", null, "55-1/2")]
+    [InlineData("2", "storey", null, "46-1/2")]
+    [InlineData("-7", "room", null, "48-1/2")]
+    [InlineData("-7", "storey", CeilingOrigin.RoomSubfloor, "48-1/2")]
+    [InlineData("-7", "room", CeilingOrigin.StoreySubfloor, "55-1/2")]
+    public void BoardSeam_SunkenOrRaisedRoom_HangsFromTheCeilingOverIt(string offset, string whose, CeilingOrigin? from, string seam)
+    {
+        OneBox box = Exactly(OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [48, 60]));
+        Ceiling ceiling = box.Storey.Ceiling!.WithFrom(from);
+        box = box with
+        {
+            Storey = box.Storey.WithCeiling(whose == "storey" ? ceiling : new Ceiling().WithFraming(CaseFile.Inches("120"))).WithLevelLine(new Level(CaseFile.Inches("48"), Datum.Subfloor)),
+            Room = room => room.WithSubfloorOffset(CaseFile.Inches(offset)).WithCeiling(whose == "room" ? ceiling : null),
+        };
+        Distance at = CaseFile.Inches(seam);
+        foreach (Distance above in new[] { Distance.Zero, CaseFile.Inches(offset) })
+        {
+            // Once from its own subfloor, once from the storey's level line, which stays where it is.
+            BoxHeight Top(long ticks) => above == Distance.Zero ? BoxHeight.ToTop(at + Distance.FromTicks(ticks), Datum.Subfloor)
+                : BoxHeight.ToTop(at + above - CaseFile.Inches("48") + Distance.FromTicks(ticks), Datum.LevelLine);
+            Assert.Equal(Verdict.Passes, box.At(Top(0)).Verdict());
+            Assert.Equal(Verdict.Fails, box.At(Top(1)).Verdict());
+        }
+    }
+
     [Fact]
     public void NotChecked_NoCeilingStated_SaysSo()
     {
@@ -142,6 +233,9 @@ public sealed class BoardSeamCaseTests
         Assert.Null(box.Check());
         Assert.Contains(box.Evaluate().NotJudged, line => line.StartsWith("board-seam", StringComparison.Ordinal) && line.Contains(OneBox.WallAddress, StringComparison.Ordinal));
     }
+
+    /// <summary>A box of 2-1/4 × 3-3/4 in and no other.</summary>
+    private static OneBox Exactly(OneBox box) => box with { Box = box.Box.WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4"))) };
 
     private static OneBox OnBoards(DistanceRange rough, Distance ceiling, Fraction[] courses, BoardDirection hung = BoardDirection.Horizontal) => new()
     {

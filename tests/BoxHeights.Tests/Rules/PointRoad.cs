@@ -57,11 +57,12 @@ internal static class PointRoad
                 return center + 0.375m - trial.Floor <= 79m;
 
             case "board-seam":
-                decimal seam = trial.Rough - SiteSketch.Ceiling;
-                return site.Courses.SkipLast(1).All(course =>
+                // The storey's ceiling stays where it is. What is left at the floor beyond 1 in is a strip.
+                decimal seam = trial.Rough - SiteSketch.Ceiling - site.SubfloorOffset;
+                return site.Courses.Select((course, i) => (course, IsLast: i == site.Courses.Length - 1)).All(one =>
                 {
-                    seam -= course;
-                    return top <= seam || bottom >= seam;
+                    seam -= one.course;
+                    return top <= seam || bottom >= seam || (one.IsLast && seam <= 1m);
                 });
 
             case "specified-height":

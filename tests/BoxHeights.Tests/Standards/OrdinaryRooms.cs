@@ -51,7 +51,7 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
         List<Wall> walls = Swung(set.ConvertAll(one => one.Wall));
         framed.AddRange(set);
         shared.AddRange(set.Where(one => step is null && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
-        Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
+        Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithCeiling(step is null || storey.HangsUpright ? null : storey.Storey.Ceiling).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
         if (!Unalarmed.Contains(kind))
         {

@@ -21,6 +21,8 @@ internal static partial class PlantedMistakes
     private static IReadOnlyDictionary<string, Func<int, int, Planted?>> AtTheDesk { get; } = new Dictionary<string, Func<int, int, Planted?>>(StringComparer.Ordinal)
     {
         ["stick from the finished floor"] = FromFinishedFloor,
+        ["courses that end short of the floor"] = ShortCourses,
+        ["floor raised under one ceiling"] = RaisedFloor,
         ["hammer on the bottom plate"] = HammerOnPlate,
         ["plate across the splash"] = AcrossTheSplash,
         ["behind the mirror"] = BehindTheMirror,
@@ -45,6 +47,36 @@ internal static partial class PlantedMistakes
         Dwelling house = OrdinaryHouses.Make(seed, rooms, plain: true);
         return Change(house, Found(house, one => IsOnTheLine(one, BoxPurpose.Switch) && one.Room!.Storey == "first"), box => box.WithHeight(BoxHeight.ToTop(In(48), Datum.FinishedFloor)), true, "board-seam");
     }
+
+    /// <summary>48 in and less than another 48: the strip that fills the rest has its seam just where the range's receptacle is. An inch short is a gap.</summary>
+    private static Planted? ShortCourses(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms, plain: true);
+        List<BoxAt> found = Found(house, one => one.Box.Purpose == BoxPurpose.Range && one.Box.Height is { Edge: Edge.Center, Datum: Datum.FinishedFloor } && one.Room!.Storey == "first");
+        Planted? At(Distance end) => Change(house, found, box => box, false, "board-seam") is not { } planted ? null : planted with
+        {
+            House = planted.House.WithStoreys(planted.House.Storeys.Select(storey => storey.Id == "first" ? storey.WithBoards(storey.Boards!.WithWidths(new[] { In(48), In(48.5m) - end })) : storey)),
+        };
+        return found.Count == 0 || Found(house, one => one.Box.Purpose == BoxPurpose.Dishwasher && one.Box.Height!.Value.Value < In(12)).Count > 0 ? null : At(found[0].Box.Height!.Value.Value + In(0.75m))! with { Still = At(In(1))!.House };
+    }
+
+    /// <summary>The storey's ceiling and the seam at 48-1/2 in under it stay where they are: 2 in higher, switches that were set from the floor are across it.</summary>
+    private static Planted? RaisedFloor(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms, plain: true);
+        Room? room = house.Rooms.FirstOrDefault(one => one is { Storey: "first", SubfloorOffset: null, Ceiling: null } && (one.Kind == RoomKind.Bedroom || one.Kind == RoomKind.Hall || one.Kind == RoomKind.Office)
+            && one.Walls.All(wall => wall.BackOf is null && wall.Boards is null && wall.Top.Count == 0 && wall.Boxes.All(box => FromRaisedSeam(box) is < 1.7m or > 2.1m)
+                && !house.Rooms.Any(other => other.Walls.Any(behind => behind.BackOf == one.Id + "/" + wall.Id))));
+        List<BoxAt> found = room is null ? [] : Found(house, one => one.Room == room && FromRaisedSeam(one.Box) < 2);
+        return Change(house, found, box => box, false, "board-seam") is not { } planted ? null : planted with
+        {
+            House = planted.House.WithRooms(planted.House.Rooms.Select(one => one.Id == room!.Id ? one.WithSubfloorOffset(In(2)) : one)),
+        };
+    }
+
+    /// <summary>How far a box's center is from 46-1/2 in above the subfloor, in inches; what isn't set from the subfloor counts as just out of its reach or right across it.</summary>
+    private static decimal FromRaisedSeam(DeviceBox box) => box.Height is not { Edge: { } edge, Datum: Datum.Subfloor } height ? box.Height?.Datum == Datum.FinishedFloor && box.Height.Value.Value < In(40) ? 99 : 2
+        : Math.Abs(height.Value.Inches + (edge switch { Edge.Top => -1.875m, Edge.Bottom => 1.875m, _ => 0 }) - 46.5m);
 
     /// <summary>In one room the same stick stood on the plate: 1-1/2 in higher.</summary>
     private static Planted? HammerOnPlate(int seed, int rooms)

@@ -29,6 +29,7 @@ internal sealed class StairDraft(StoreyDraft storey, string room, Distance rise)
         WallDraft wall = new("flight", storey);
         _ = wall.Put(BoxPurpose.Switch, climbsLeft ? Length.Inches - 18 : 18, DeviceKind.ThreeWaySwitch).Gap(Length.Inches - 16);
         SetWall set = wall.Build(room);
+        set = set with { Wall = set.Wall.WithBoards(storey.BoardsUnder((WellHeight(rise) - WellBoard).Inches)) };
         return storey.Site.Chance(60) ? set with { Wall = set.Wall.WithBoxes(set.Wall.Boxes.Concat(Lights(set)).ToArray()) } : set;
     }
 

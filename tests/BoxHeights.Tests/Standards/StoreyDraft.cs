@@ -91,6 +91,9 @@ internal sealed class StoreyDraft
 
     public bool BoardsAreStated { get; }
 
+    /// <summary>Whether sheets hang upright, so that a ceiling may be as far above a floor as it likes.</summary>
+    public bool HangsUpright => uprightFrom is not null;
+
     /// <summary>The board on the walls, whether or not it is written down.</summary>
     public decimal BoardThickness { get; }
 
@@ -162,7 +165,13 @@ internal sealed class StoreyDraft
     });
 
     /// <summary>Where sheets meet under a ceiling other than the storey's.</summary>
-    public IEnumerable<decimal> SeamsUnder(decimal boardWall) => hangsFromFloor || Seams.Count == 0 ? Seams : Enumerable.Range(1, hung.Length - 1).Select(k => boardWall - hung.Take(k).Sum());
+    public IEnumerable<decimal> SeamsUnder(decimal boardWall) => BoardsUnder(boardWall) is not null
+        ? Enumerable.Range(1, (int)(boardWall / 48)).Select(k => hangsFromFloor ? 0.5m + (48 * k) : boardWall - (48 * k))
+        : Seams.Count == 0 ? Seams : Enumerable.Range(1, hung.Length - 1).Select(k => boardWall - hung.Take(k).Sum());
+
+    /// <summary>What is hung across a wall that is higher than the storey's: sheets of 48 in all the way; null where it hangs upright or nobody says.</summary>
+    public BoardLayout? BoardsUnder(decimal boardWall) =>
+        Storey.Boards is { Hung: BoardDirection.Horizontal } usual ? usual.WithWidths(Enumerable.Repeat(In(48), (int)(boardWall / 48) + 1).ToArray()) : null;
 
     /// <summary>Where sheets that hang upright meet on a wall.</summary>
     public IEnumerable<Distance> UprightSeams(Distance length)

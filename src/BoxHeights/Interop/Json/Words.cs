@@ -3,7 +3,7 @@ using System;
 namespace BoxHeights.Interop;
 
 /// <summary>The closed lists, each value with the word that is written for it.</summary>
-internal static class Words
+internal static partial class Words
 {
     internal static readonly Codec<LengthUnits> LengthUnits = new WordCodec<LengthUnits>(
         "lengthUnits", "units", (BoxHeights.LengthUnits.Inches, "inches"), (BoxHeights.LengthUnits.Millimeters, "millimeters"));

@@ -1,9 +1,14 @@
+using System;
+
 namespace BoxHeights.Rules;
 
 /// <summary>A box is cut into one sheet of wall board, never across a seam. An edge right on a seam is fine.</summary>
 /// <remarks>Butt joints aren't judged: where they fall is the hanger's choice on the day. A box nailed to a stud can't straddle a vertical seam, which lies on a stud.</remarks>
 public sealed record BoardSeam : PlacementRule
 {
+    /// <summary>A wall of more sheets is no wall of a house.</summary>
+    private const int MostSheets = 1000;
+
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -21,7 +26,7 @@ public sealed record BoardSeam : PlacementRule
     public override bool ReadsWallParts => false;
 
     /// <inheritdoc/>
-    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it"
+    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it; where the courses leave more than 1 in, the edge of the last is a seam"
         + (OnlyIfStatedIn.Count == 0 ? "" : "; only if the way of hanging is stated in: " + OnlyIfStatedIn);
 
     /// <inheritdoc/>
@@ -33,13 +38,15 @@ public sealed record BoardSeam : PlacementRule
             return;
         }
 
-        if (site.Wall is { Top.Count: > 0 } && site.Boards is not { StartsAtTop: false })
+        // A layout without widths tells no more than a thickness.
+        HungBoards? told = site.Boards is { Layout: { } layout } && (layout.Widths.Count > 0 || layout.Hung == BoardDirection.Vertical) ? site.Boards : null;
+        if (site.Wall is { Top.Count: > 0 } && told is not { StartsAtTop: false })
         {
             statement.NotJudged("the wall doesn't end at a level ceiling, and its board isn't said to be hung from the floor or upright");
             return;
         }
 
-        if (site.Boards is not { } boards)
+        if (told is not { } boards)
         {
             if (OnlyIfStatedIn.Contains(site.Room))
             {
@@ -85,10 +92,22 @@ public sealed record BoardSeam : PlacementRule
     private static AllowedHeights Clear(PlacementSite site, HungBoards boards)
     {
         AllowedHeights allowed = AllowedHeights.Anything;
+        Facts unsure = boards.StartsAtTop ? Facts.Ceiling : Facts.Boards;
         foreach (DistanceRange seam in boards.Seams)
         {
             AllowedHeights one = site.AtMost(TargetLine.BoxTop, seam, Datum.Subfloor) | site.AtLeast(TargetLine.BoxBottom, seam, Datum.Subfloor);
-            allowed &= seam.IsExact ? one : new(one.Sure, one.Possible, one.Needs | Facts.Ceiling);
+            allowed &= seam.IsExact ? one : new(one.Sure, one.Possible, one.Needs | unsure);
+        }
+
+        if (boards.MaybeSeam is { } edge)
+        {
+            allowed &= AllowedHeights.OneOf(site.AtMost(TargetLine.BoxTop, edge, Datum.Subfloor) | site.AtLeast(TargetLine.BoxBottom, edge, Datum.Subfloor), AllowedHeights.Anything, unsure);
+        }
+
+        if (boards.NothingBeyond is { } end)
+        {
+            AllowedHeights described = boards.StartsAtTop ? site.AtLeast(TargetLine.BoxBottom, end, Datum.Subfloor) : site.AtMost(TargetLine.BoxTop, end, Datum.Subfloor);
+            allowed &= AllowedHeights.OneOf(described, AllowedHeights.Anything, Facts.Boards);
         }
 
         return allowed;
@@ -108,12 +127,23 @@ public sealed record BoardSeam : PlacementRule
             return;
         }
 
+        if (layout.Widths.Count == 0)
+        {
+            statement.NotJudged("how wide the upright sheets are isn't stated");
+            return;
+        }
+
         Distance length = site.Surface.Length;
         Distance along = Distance.Zero;
         DistanceRange wide = site.Box.Size.WidthRange;
-        for (int course = 0; course < layout.Widths.Count - 1; course++)
+        for (int course = 0; course < MostSheets; course++)
         {
-            along += layout.Widths[course];
+            along += layout.Widths[Math.Min(course, layout.Widths.Count - 1)];
+            if (along >= length)
+            {
+                return;
+            }
+
             Distance seam = layout.From == BoardOrigin.Right ? length - along : along;
             Across(seam, wide.To, AllowedHeights.DependsOn(Facts.BoxSize));
             Across(seam, wide.From, AllowedHeights.Nothing);

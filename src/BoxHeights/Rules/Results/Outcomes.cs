@@ -122,6 +122,9 @@ public enum Facts
 
     /// <summary>What lets boxes be near each other in a rated wall.</summary>
     FireProtection = 1 << 25,
+
+    /// <summary>How the wall board is hung: the widths of its courses, or the gap at the floor.</summary>
+    Boards = 1 << 26,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -135,7 +138,7 @@ internal static class FactText
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside", "how thick the finish is", "whether the finish burns",
         "what breaks the wall at the floor",
         "where things stand in plan", "the height of the rim or threshold", "whether a fixed barrier stands between", "how the luminaire is enclosed and listed",
-        "whether one outside the room serves it", "how the boxes are protected in the rated wall",
+        "whether one outside the room serves it", "how the boxes are protected in the rated wall", "how the board is hung",
     ];
 
     public static string Of(Facts facts)

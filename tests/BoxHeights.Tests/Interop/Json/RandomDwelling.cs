@@ -65,6 +65,7 @@ internal static class RandomDwelling
 
     public static Gen<Ceiling> Ceilings { get; } = Gen.Constant(new Ceiling())
         .With((x, v) => x.WithFraming(v), Maybe(Ranges))
+        .With((x, v) => x.WithFrom(v), Maybe(OneOf<CeilingOrigin>()))
         .With((x, v) => x.WithStrapping(v), Maybe(Gen.OneOf(Ranges, Gen.Constant(default(DistanceRange)))))
         .With((x, v) => x.WithBoard(v), Maybe(Ranges));
 

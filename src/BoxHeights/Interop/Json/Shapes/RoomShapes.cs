@@ -5,6 +5,7 @@ internal static class RoomShapes
 {
     internal static Shape<Ceiling> Ceiling { get; } = new ShapeBuilder<Ceiling>("ceiling", "How a ceiling is built up, from its framing down.")
         .Optional("framing", x => x.Framing, (x, v) => x.WithFraming(v), Ranges.Distance, "From the subfloor up to the underside of the ceiling framing (the rough height).")
+        .Optional("from", x => x.From, (x, v) => x.WithFrom(v), Words.CeilingOrigin, "The subfloor that the framing is measured from; the storey's for a storey's ceiling and the room's for a room's unless stated.")
         .Optional("strapping", x => x.Strapping, (x, v) => x.WithStrapping(v), Ranges.OrNone, "The thickness of furring under the framing; zero is \"none\".")
         .Optional("board", x => x.Board, (x, v) => x.WithBoard(v), Ranges.Distance, "The thickness of all layers of ceiling board.")
         .Build(_ => new());

@@ -15,10 +15,10 @@ internal static class WallShapes
 
     internal static Shape<BoardLayout> Boards { get; } = new ShapeBuilder<BoardLayout>("boardLayout", "How wall board is hung.")
         .Usual("hung", default(BoardDirection), x => x.Hung, (x, v) => x.WithHung(v), Words.BoardDirection, "Whether the long edges run horizontally or vertically.")
-        .List("widths", x => x.Widths, (x, v) => x.WithWidths(v), Texts.Distance, "The widths of the courses, in hanging order.")
+        .List("widths", x => x.Widths, (x, v) => x.WithWidths(v), Texts.Distance, "The widths of the courses, in hanging order. What courses that lie across leave is a strip of its own; of upright sheets the last width is that of all that follow.")
         .Usual("from", default(BoardOrigin), x => x.From, (x, v) => x.WithFrom(v), Words.BoardOrigin, "Where hanging starts.")
         .Optional("thickness", x => x.Thickness, (x, v) => x.WithThickness(v), Texts.Distance, "The thickness of all its layers.")
-        .Optional("floorGap", x => x.FloorGap, (x, v) => x.WithFloorGap(v), Texts.Distance, "The gap left above the subfloor.")
+        .Optional("floorGap", x => x.FloorGap, (x, v) => x.WithFloorGap(v), Texts.Distance, "The gap left above the subfloor; anything up to 1 in unless stated.")
         .Build(_ => new());
 
     internal static Shape<WallTopPoint> TopPoint { get; } = new ShapeBuilder<WallTopPoint>("wallTopPoint", "A point on the top of a wall's framing.")
