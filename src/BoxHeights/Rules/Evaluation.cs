@@ -235,6 +235,7 @@ public sealed partial class Evaluation
         }
 
         Facts needs = verdict != Verdict.Unknown ? Facts.None : state.SitesOf(box).Length > 1 ? judged.Needs | Facts.EdgeMeant : judged.Needs;
-        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(judged.Margin), needs, new(disputed), state.Options.Units);
+        (long margin, LeastChange? change) = PlaceMargin.Of(state.SitesOf(box), placement, verdict, place);
+        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(margin), needs, new(disputed), state.Options.Units, change);
     }
 }

@@ -98,7 +98,7 @@ public sealed class AnchoredPlaceTests
     {
         OneBox box = Behind("bedside-place", BoxPurpose.Bedside, On("bed", 42, 102));
         Finding finding = Assert.Single((box with { Box = box.Box.WithAt(Inches(100)) }).Evaluate().Findings);
-        Assert.Contains("must be 2 in to 30 in beside a bed: allowed 4 in to the right [", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("must be 2 in to 30 in beside a bed: off by 4 in to the right [", finding.Message, StringComparison.Ordinal);
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Equal(Inches(105), Assert.IsType<MoveBoxes>(Assert.Single(finding.Remedies)).Along);
     }

@@ -193,7 +193,7 @@ public sealed class Cause
                 ? finding.Subject
             : finding.Limit is not null
                 ? finding.Measured + " of " + finding.Allowed
-                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.Margin + "|" + finding.Text.Thing();
+                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.HeightMargin + "|" + finding.Text.Thing();
         return finding.RuleId + "|" + finding.Outcome + "|" + finding.Needs + "|" + who;
     }
 }

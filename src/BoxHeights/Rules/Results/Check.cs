@@ -5,7 +5,7 @@ public readonly struct Check
 {
     private readonly LengthUnits units;
 
-    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, Facts needs, Items<string> disputedBy, LengthUnits units)
+    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, Facts needs, Items<string> disputedBy, LengthUnits units, LeastChange? change = null)
     {
         this.units = units;
         RuleId = ruleId;
@@ -14,6 +14,7 @@ public readonly struct Check
         Margin = margin;
         Needs = needs;
         DisputedBy = disputedBy;
+        LeastChange = change;
     }
 
     /// <summary>The id of the rule.</summary>
@@ -27,6 +28,9 @@ public readonly struct Check
 
     /// <summary>How far inside what is allowed (the largest amount where nothing bounds it), or negative, how far outside.</summary>
     public Quantity Margin { get; }
+
+    /// <summary>Of a place: the move that <see cref="Margin"/> is the length of, and its direction; null where no move would change anything, and for other quantities.</summary>
+    public LeastChange? LeastChange { get; }
 
     /// <summary>What would have to be known to decide.</summary>
     public Facts Needs { get; }

@@ -89,7 +89,7 @@ public sealed class Finding
 
     /// <summary>How much it weighs. What can't be decided weighs what its rule does, and a fault of the description as much as a violation, since it may hide one.</summary>
     public Severity Severity => rule is null ? Severity.Violation
-        : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && Margin.Abs().AsDistance() < under ? Severity.Note
+        : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && HeightMargin.Abs().AsDistance() < under ? Severity.Note
         : rule.Severity;
 
     /// <summary>Whether a document of the rule set asks for something that isn't met: it fails, and weighs as a violation. Never true of a fault or of what can't be decided.</summary>
@@ -113,8 +113,17 @@ public sealed class Finding
     /// <summary>What is allowed, in the same terms as <see cref="Measured"/>.</summary>
     public QuantitySet Allowed => Details.Allowed;
 
-    /// <summary>How far <see cref="Measured"/> is from <see cref="Allowed"/>: negative, or zero where it only depends on something.</summary>
+    /// <summary>
+    /// How far it is from being met: negative, or zero where it only depends on something. Of a placement, the least move of the box, in height or along its wall, as
+    /// <see cref="LeastChange"/> tells, and the most negative distance where there is none; else from <see cref="Measured"/> to <see cref="Allowed"/>.
+    /// </summary>
     public Quantity Margin => Details.Margin;
+
+    /// <summary>Of a placement: the least move after which it is met for certain, and its direction; null where there is none, and for what no move of the box mends.</summary>
+    public LeastChange? LeastChange => Details.LeastChange;
+
+    /// <summary>The same in height alone, which boxes that were set with one stick share.</summary>
+    internal Quantity HeightMargin => sites is null ? Margin : Distance.FromTicks(PlaceMargin.OfHeight(sites, placement, Outcome == Outcome.Fails ? Verdict.Fails : Verdict.Unknown, place));
 
     /// <summary>What would have to be known to decide.</summary>
     public Facts Needs => Details.Needs;
@@ -189,5 +198,5 @@ public sealed class Finding
     /// <summary>Whether another finding about the same says the same.</summary>
     internal bool Agrees(Finding other) =>
         Outcome == other.Outcome && Severity == other.Severity && Measured == other.Measured && Allowed == other.Allowed && Needs == other.Needs
-        && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause && Space?.What() == other.Space?.What();
+        && Margin == other.Margin && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause && Space?.What() == other.Space?.What();
 }

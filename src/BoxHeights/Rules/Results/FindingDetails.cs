@@ -14,6 +14,8 @@ internal sealed class FindingDetails
 
     public Quantity Margin { get; private init; }
 
+    public LeastChange? LeastChange { get; private init; }
+
     public Facts Needs { get; private init; }
 
     public Items<string> DisputedBy { get; private init; }
@@ -75,11 +77,13 @@ internal sealed class FindingDetails
             }
         }
 
+        (long margin, LeastChange? change) = PlaceMargin.Of(sites, placement, outcome == Outcome.Fails ? Verdict.Fails : Verdict.Unknown, place);
         return new(FindingText.Of(units, sites, placement, place))
         {
             Measured = place.Readings.From,
             Allowed = judged.Allowed,
-            Margin = Distance.FromTicks(judged.Margin),
+            Margin = Distance.FromTicks(margin),
+            LeastChange = change,
             Needs = outcome == Outcome.Fails ? Facts.None : judged.Needs | (sites.Length > 1 ? Facts.EdgeMeant : Facts.None),
             DisputedBy = new(disputed),
         };

@@ -81,11 +81,7 @@ internal sealed class FindingText
         }
         else
         {
-            bool any = finding.Allowed.Raw.Count > 0;
-            string allowed = any ? Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero) + ", off by " + Printed.OffBy(finding.Margin, units) : "not here";
-            text = what + must + ": allowed " + (rule is LimitRule || (!any && ofThisBox.Length == 0) ? allowed
-                : ofThisBox.Length == 0 ? "here " + allowed
-                : any ? ofThisBox + ", or here " + allowed : ofThisBox);
+            text = what + must + ": " + (rule is LimitRule ? "allowed " + AllowedHere(finding, finding.Margin) : OffBy(finding, ofThisBox));
         }
 
         text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
@@ -136,35 +132,25 @@ internal sealed class FindingText
 
     private string OfThisBox() => because is null ? "" : ", " + because();
 
-    /// <summary>The least way along the wall to where the height is allowed, where there is one: often the shorter way.</summary>
-    private string Sideways()
+    /// <summary>The least move first, then what else is allowed.</summary>
+    private string OffBy(Finding finding, string sideways)
     {
-        if (sites.Length != 1 || place.Left != place.Right)
-        {
-            return "";
-        }
-
-        Slab[] slabs = sites[0].Placements[placement].Slabs;
-        long least = long.MaxValue;
-        foreach (Slab slab in slabs)
-        {
-            foreach (long beside in new[] { slab.LeftTicks, slab.RightTicks })
-            {
-                // Right at the end of what isn't allowed, or one tick beyond it.
-                foreach (long to in new[] { beside, beside == slab.LeftTicks ? beside - 1 : beside + 1 })
-                {
-                    bool onTheWall = to >= 0 && to <= sites[0].Site.Surface.Length.Ticks;
-                    if (onTheWall && Math.Abs(to - place.Left) < Math.Abs(least)
-                        && SlabJudge.Verdict(slabs, new(to, to, place.Readings)) == Verdict.Passes)
-                    {
-                        least = to - place.Left;
-                    }
-                }
-            }
-        }
-
-        return least == long.MaxValue ? "" : Printed.OffBy(Distance.FromTicks(least), units) + " to the " + (least < 0 ? "left" : "right");
+        bool any = finding.Allowed.Raw.Count > 0;
+        string here = any ? "allowed here " + AllowedHere(finding, finding.HeightMargin) : "allowed not here";
+        return sideways.Length == 0 ? here
+            : !any ? "off by " + sideways
+            : finding.LeastChange is { IsAlong: true } ? "off by " + sideways + ", or allowed here " + Heights(finding)
+            : here + ", or " + sideways;
     }
+
+    /// <summary>How far off is left out where no height would do for every edge that may be meant.</summary>
+    private string AllowedHere(Finding finding, Quantity margin) => finding.Allowed.Raw.Count == 0 ? "not here" : Heights(finding) + (margin.Raw == long.MinValue ? "" : ", off by " + Printed.OffBy(margin, units));
+
+    private string Heights(Finding finding) => Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero);
+
+    /// <summary>The least way along the wall to where the height is allowed, where there is one: often the shorter way.</summary>
+    private string Sideways() =>
+        place.Left == place.Right && sites.Length > 0 && PlaceMargin.NearestBeside(sites, placement, place) is { } along ? along.Worded(Printed.OffBy(along.Amount, units)) : "";
 
     private string Depends(Finding finding)
     {

@@ -1,0 +1,67 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>Which way a box would have to be moved.</summary>
+public enum ChangeDirection
+{
+    /// <summary>Higher on its surface.</summary>
+    Up = 0,
+
+    /// <summary>Lower.</summary>
+    Down = 1,
+
+    /// <summary>Along its wall, toward the left end.</summary>
+    Left = 2,
+
+    /// <summary>Along its wall, toward the right end.</summary>
+    Right = 3,
+}
+
+/// <summary>
+/// The least move of a box that decides a rule: of a box that doesn't meet it, or depends on something, the shortest one, up, down or along its wall, after which it is met for
+/// certain; of one that meets it, the longest one after which it still is, in the direction in which that is shortest. <c>default</c> is none at all, up.
+/// </summary>
+public readonly struct LeastChange : IEquatable<LeastChange>
+{
+    internal LeastChange(Distance amount, ChangeDirection direction)
+    {
+        Amount = amount;
+        Direction = direction;
+    }
+
+    /// <summary>How far; never negative.</summary>
+    public Distance Amount { get; }
+
+    /// <summary>Which way.</summary>
+    public ChangeDirection Direction { get; }
+
+    /// <summary>Whether it is along the wall, and not in height.</summary>
+    public bool IsAlong => Direction is ChangeDirection.Left or ChangeDirection.Right;
+
+    /// <summary>Whether two moves are the same.</summary>
+    public static bool operator ==(LeastChange left, LeastChange right) => left.Equals(right);
+
+    /// <summary>Whether two moves differ.</summary>
+    public static bool operator !=(LeastChange left, LeastChange right) => !left.Equals(right);
+
+    /// <inheritdoc/>
+    public bool Equals(LeastChange other) => Amount == other.Amount && Direction == other.Direction;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is LeastChange other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Amount.GetHashCode() * 31) + (int)Direction);
+
+    /// <summary>The move in words, exactly: "1/16 in to the left", "2 in down".</summary>
+    public override string ToString() => Worded(Amount.Exactly(LengthUnits.Inches));
+
+    internal string Worded(string amount) => amount + (Direction switch
+    {
+        ChangeDirection.Up => " up",
+        ChangeDirection.Down => " down",
+        ChangeDirection.Left => " to the left",
+        _ => " to the right",
+    });
+}
