@@ -181,7 +181,7 @@ public sealed class BoardSeamCaseTests
         box = box.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor));
         box = box with { Box = box.Box.WithMounting(new Mounting(MountingMethod.Bar)).WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4"))).WithAt(CaseFile.Inches(at)) };
         Assert.Equal(expected, box.Check()?.Verdict);
-        Assert.Equal(expected is null, box.Evaluate().NotChecked.Any(line => line.StartsWith("board-seam: how wide the upright sheets are isn't stated", StringComparison.Ordinal)));
+        Assert.Equal(expected is null, box.Evaluate().NotJudged.Any(line => line.StartsWith("board-seam: how wide the upright sheets are isn't stated", StringComparison.Ordinal)));
     }
 
     // Hung from the floor by a gap that nobody states, up to 1 in: the seam of the first sheet is anywhere from 48 to 49 in.
