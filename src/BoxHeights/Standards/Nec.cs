@@ -19,6 +19,8 @@ internal static class Nec
             Counting(Section("210.52(4)")),
             Garage(Section("210.52(G)(1)")),
             Outdoor(Section("210.52(E)")),
+            Circuit("circuit-20a", "on a circuit of 20 A", Severity.Violation, Section("210.11(C)(1) to (3), 240.4(D)"), BoxPurpose.Counter, BoxPurpose.Bath, BoxPurpose.Laundry),
+            Circuit("garage-circuit-20a", "on a circuit of 20 A, as those that a garage has to have are", Severity.Advice, Section("210.11(C)(4), 240.4(D)"), BoxPurpose.Garage),
         ];
         if (edition == NecEdition.Nec2026)
         {
@@ -36,6 +38,14 @@ internal static class Nec
     public static NecEdition Known(NecEdition edition) => edition is NecEdition.Nec2017 or NecEdition.Nec2020 or NecEdition.Nec2023 or NecEdition.Nec2026
         ? edition
         : throw new ArgumentOutOfRangeException(nameof(edition), edition, "There are rows for the editions 2017, 2020, 2023 and 2026.");
+
+    /// <summary>From memory in every edition. Which other outlets share the circuit isn't looked at, nor what is wired already.</summary>
+    private static CircuitRating Circuit(string id, string summary, Severity severity, Citation citation, params BoxPurpose[] purposes) =>
+        new(id, summary, severity, citation with { Confidence = Confidence.FromMemory }, 20)
+        {
+            Scope = RuleScope.Everything with { Devices = DeviceLists.GeneralReceptacles, Purposes = purposes, ExceptDedicated = true, ExceptExisting = true },
+            LeavesOut = "what else the circuit feeds, boxes of which no cable is described",
+        };
 
     private static HeightBand SwitchReach(Citation citation) =>
         new("switch-reach", "at most 6 ft 7 in above the floor to the grip at its highest", Severity.Violation, citation, Datum.FinishedFloor)

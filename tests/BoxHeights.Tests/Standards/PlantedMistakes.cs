@@ -30,6 +30,7 @@ internal static partial class PlantedMistakes
         ["plate on the casing"] = OnTheCasing,
         ["three 12-2 in 18"] = TooFull,
         ["dryer receptacle in 18"] = WideDevice,
+        ["14 AWG at the basin"] = ThinAtTheBasin,
         ["set for the board where tile comes"] = SetForTheBoard,
         ["board cut 1/4 in too wide"] = CutTooWide,
         ["deep switch in a shallow box"] = TooShallow,
@@ -144,6 +145,15 @@ internal static partial class PlantedMistakes
         List<BoxAt> found = Found(house, one => one.Box.Devices.Count == 1 && (one.Box.Devices[0] == DeviceKind.DuplexReceptacle || one.Box.Devices[0] == DeviceKind.Switch));
         CableType[] cables = [CableType.Parse("12-2"), CableType.Parse("12-2"), CableType.Parse("12-2")];
         return Change(house, Some(found, seed), box => Loose(box).WithCables(cables).WithVolume(Volume.FromCubicInches(18)), false, "box-fill");
+    }
+
+    /// <summary>14 AWG, where the basin's receptacle is on 20 A. On 12 AWG nothing is wrong.</summary>
+    private static Planted? ThinAtTheBasin(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Some(Found(house, one => one.Box.Purpose == BoxPurpose.Bath && one.Box.Dedicated is null && one.Box.Volume is null && one.Box.Size?.Depth is null), seed);
+        Planted? Of(string cable) => Change(house, found, box => box.WithVolume(Volume.FromCubicInches(21)).WithCables(new[] { CableType.Parse(cable) }), false, "circuit-20a");
+        return Of("14-2") is { } planted ? planted with { Still = Of("12-2")!.House } : null;
     }
 
     /// <summary>Three 10 AWG conductors, a ground and a receptacle that needs two gangs: 7.5 + 2.5 + 10 = 20 in³, in 18. In 20 nothing is wrong.</summary>

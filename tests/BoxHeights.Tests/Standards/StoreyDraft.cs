@@ -124,6 +124,9 @@ internal sealed class StoreyDraft
 
     public string NextId() => Id + "-" + ++boxes;
 
+    /// <summary>What is on a circuit of 20 A, and so on 12 AWG.</summary>
+    private static BoxPurpose[] OnTwenty => [BoxPurpose.Counter, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage];
+
     /// <summary>Receptacles for ranges and dryers are two gangs wide.</summary>
     public static int GangsOf(IEnumerable<DeviceKind> devices) => devices.Sum(kind => kind == DeviceKind.RangeReceptacle || kind == DeviceKind.DryerReceptacle ? 2 : 1);
 
@@ -132,7 +135,7 @@ internal sealed class StoreyDraft
     {
         DeviceBox box = new DeviceBox(NextId(), purpose).WithDevices(devices);
         int gangs = GangsOf(devices);
-        (int, string[] Cables, decimal Volume)[] fitting = Fills.Where(fill => fill.Gangs == gangs).ToArray();
+        (int, string[] Cables, decimal Volume)[] fitting = Fills.Where(fill => fill.Gangs == gangs && (!OnTwenty.Contains(purpose) || Array.TrueForAll(fill.Cables, cable => cable.StartsWith("12-", StringComparison.Ordinal)))).ToArray();
         bool device = devices.All(kind => kind.IsSwitch || (kind.IsReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle));
         if (device && fitting.Length > 0 && draw.Chance(40))
         {
