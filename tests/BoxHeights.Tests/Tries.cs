@@ -1,6 +1,5 @@
 using System;
 using FsCheck;
-using FsCheck.Fluent;
 using Microsoft.FSharp.Core;
 
 namespace BoxHeights.Tests;

@@ -1,6 +1,5 @@
 using System.Linq;
 using BoxHeights.Tests.Cases;
-using BoxHeights.Tests.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Views;
