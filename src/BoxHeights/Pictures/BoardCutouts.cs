@@ -24,6 +24,9 @@ public sealed class BoardCutouts
     /// <summary>The lower and the upper edge of each course above the storey's subfloor, from the lowest up; none where it isn't known how the board is hung, or not exactly.</summary>
     public Items<DistanceRange> Courses { get; }
 
+    /// <summary>The courses of board.</summary>
+    public override string ToString() => Courses.Count == 0 ? "no courses" : "courses " + Courses;
+
     /// <summary>The cutouts of a wall.</summary>
     /// <param name="evaluation">The evaluation.</param>
     /// <param name="address">The wall's address.</param>

@@ -30,6 +30,9 @@ public sealed class PolePicture
     /// <exception cref="ArgumentNullException"><paramref name="pole"/> is null.</exception>
     public static PolePicture For(StoryPole pole) => new(pole ?? throw new ArgumentNullException(nameof(pole)));
 
+    /// <summary>The same as <see cref="ToSvg()"/>.</summary>
+    public override string ToString() => ToSvg();
+
     /// <summary>The pole to scale, with the usual options.</summary>
     public string ToSvg() => ToSvg(PictureOptions.Default);
 

@@ -25,6 +25,9 @@ public sealed class RoomPicture
     public static RoomPicture For(Evaluation evaluation, string room) =>
         new(evaluation ?? throw new ArgumentNullException(nameof(evaluation)), evaluation.Room(room));
 
+    /// <summary>The same as <see cref="ToSvg()"/>.</summary>
+    public override string ToString() => ToSvg();
+
     /// <summary>The picture with the usual options.</summary>
     public string ToSvg() => ToSvg(PictureOptions.Default);
 

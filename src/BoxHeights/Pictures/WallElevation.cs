@@ -49,6 +49,9 @@ public sealed class WallElevation
         throw new ArgumentException("No flight \"" + flight + "\" climbs along a wall.", nameof(flight));
     }
 
+    /// <summary>The same as <see cref="ToSvg()"/>.</summary>
+    public override string ToString() => ToSvg();
+
     /// <summary>The picture with the usual options.</summary>
     public string ToSvg() => ToSvg(PictureOptions.Default);
 

@@ -12,6 +12,9 @@ public sealed class BandView
         LimitedBy = limitedBy;
     }
 
+    /// <summary>The stretch, and where a box may be over it.</summary>
+    public override string ToString() => Left + " to " + Right + ": " + (Sure == Possible ? Sure.ToString() : "surely " + Sure + ", possibly " + Possible);
+
     /// <summary>The left end of the stretch that the center is on, from the wall's left end. Right at an end both neighbors count.</summary>
     public Distance Left { get; }
 
