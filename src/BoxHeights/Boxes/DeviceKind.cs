@@ -119,16 +119,30 @@ public readonly partial struct DeviceKind : IEquatable<DeviceKind>
     private static Items<DeviceKind> NotOperated { get; } = new[] { Blank, Luminaire, SmokeAlarm, CoAlarm, SmokeCoAlarm, Chime };
 
     // By table and not by the end of the name: a name of one's own must not join a family by its spelling.
-    private static Items<DeviceKind> Switches { get; } = new[]
+
+    /// <summary>All switches known here, dimmers and fan controls among them: for the scope of a row about switches.</summary>
+    public static Items<DeviceKind> Switches { get; } = new[]
     {
         Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
     };
 
-    private static Items<DeviceKind> Receptacles { get; } = new[]
+    /// <summary>All receptacles known here, those with GFCI protection, of floors, ranges and dryers among them: for the scope of a row about receptacles.</summary>
+    public static Items<DeviceKind> Receptacles { get; } = new[]
     {
         DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
         FloorReceptacle, DecoratorReceptacle, UsbReceptacle,
     };
+
+    /// <summary>All that a hand operates on a wall: switches, receptacles, thermostats and bell buttons; for the scope of a row about reach.</summary>
+    public static Items<DeviceKind> Operated { get; } = new DeviceKind[]
+    {
+        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
+        DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
+        FloorReceptacle, DecoratorReceptacle, UsbReceptacle, Thermostat, DoorbellButton,
+    };
+
+    /// <summary>Alarms for smoke, alone or with carbon monoxide.</summary>
+    public static Items<DeviceKind> SmokeAlarms { get; } = new[] { SmokeAlarm, SmokeCoAlarm };
 
     /// <summary>Whether two kinds have the same name.</summary>
     public static bool operator ==(DeviceKind left, DeviceKind right) => left.Equals(right);

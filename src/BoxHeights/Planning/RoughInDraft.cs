@@ -177,7 +177,10 @@ internal sealed partial class RoughInDraft
 
         foreach (LayoutFault fault in State.Faults)
         {
-            Obstacle(fault.Subject + ": " + fault.Message);
+            if (fault.Kind != LayoutFaultKind.UnknownKind)
+            {
+                Obstacle(fault.Subject + ": " + fault.Message);
+            }
         }
 
         return new(Planned(), new(reasons), new(Requirements()), new(obstacles), new(notes));

@@ -26,6 +26,12 @@ public enum LayoutFaultKind
 
     /// <summary>Two statements about one part can't both be true.</summary>
     Contradiction = 7,
+
+    /// <summary>A kind that nobody knows, and that is nearly spelled like one that is known, where a rule would have read it.</summary>
+    MisspelledKind = 9,
+
+    /// <summary>A kind that neither the library nor a row, the catalog or the evaluator's options know, where a rule would have read it: only a note, since kinds are open.</summary>
+    UnknownKind = 10,
 }
 
 /// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>

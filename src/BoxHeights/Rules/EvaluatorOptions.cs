@@ -37,6 +37,13 @@ public sealed record EvaluatorOptions
     /// </summary>
     public bool AllBoxesAreDescribed { get; init; }
 
+    /// <summary>Names of kinds of one's own, of rooms, fixtures or whatever else, that are meant: no finding says that nobody knows them. What a row's scope or the catalog names is known without.</summary>
+    public Items<string> OwnKinds { get; init; }
+
+    /// <summary>The same with other <see cref="OwnKinds"/>.</summary>
+    /// <param name="ownKinds">Names of kinds of one's own.</param>
+    public EvaluatorOptions WithOwnKinds(Items<string> ownKinds) => this with { OwnKinds = ownKinds };
+
     /// <summary>The same with another <see cref="Catalog"/>.</summary>
     /// <param name="catalog">Sizes and operable parts.</param>
     public EvaluatorOptions WithCatalog(PartsCatalog catalog) => this with { Catalog = catalog };

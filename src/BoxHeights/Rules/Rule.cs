@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Text;
 
 namespace BoxHeights.Rules;
 
@@ -14,6 +16,8 @@ namespace BoxHeights.Rules;
 public abstract record Rule
 {
     internal const string DefaultReading = "default";
+
+    private static readonly Citation NoCitation = new("none");
 
     /// <summary>Names a row.</summary>
     /// <param name="id">A short phrase of the trade in kebab case, stable for ever.</param>
@@ -63,8 +67,75 @@ public abstract record Rule
     /// <summary>Other readings of the same text that authorities hold.</summary>
     public Items<Reading> Readings { get; init; }
 
+    /// <summary>Names of kinds that the row speaks of besides those of its scope: they are known, whoever made them.</summary>
+    public virtual Items<string> KindsNamed => default;
+
     /// <summary>The form's numbers in words, for <see cref="RuleSet.Describe"/>.</summary>
     public abstract string Numbers { get; }
+
+    /// <summary>What of the row can't be meant, each in one phrase: a lower limit above the upper one, nothing that is limited. Checked where the row enters a rule set.</summary>
+    protected virtual IEnumerable<string> Mistakes() => [];
+
+    /// <summary>The row, if it can be meant.</summary>
+    /// <exception cref="ArgumentException">It can't; the message says all that is wrong with it.</exception>
+    internal Rule Meant(string argument)
+    {
+        List<string> wrong = [.. Mistakes()];
+        HashSet<string> ids = new(StringComparer.Ordinal) { ReadingId };
+        foreach (Reading reading in Readings)
+        {
+            string name = "its reading \"" + reading.Id + "\" ";
+            Add(ids.Add(reading.Id), name + "is there twice");
+            Add(reading.Rule.Id == Id, name + "is a row of another id, \"" + reading.Rule.Id + "\"");
+            Add(reading.Rule.Severity == Severity, name + "weighs otherwise");
+            Add(reading.Rule.Readings.Count == 0, name + "has readings of its own");
+            Add(IsOfOneFamily(reading.Rule), name + "is a rule of another family");
+            foreach (string mistake in reading.Rule.Mistakes())
+            {
+                wrong.Add(name + "can't be meant: " + mistake);
+            }
+        }
+
+        return wrong.Count == 0 ? this : throw new ArgumentException("The row \"" + Id + "\" can't be meant: " + string.Join("; ", wrong) + ".", argument);
+
+        void Add(bool good, string mistake)
+        {
+            if (!good)
+            {
+                wrong.Add(mistake);
+            }
+        }
+    }
+
+    /// <summary>All that the row goes by, without its prose: what a stamp is made from. Written by the compiler for every record, so that a form can't forget a number that it shows.</summary>
+    internal string Data()
+    {
+        StringBuilder text = new();
+        text.Append(EqualityContract).Append(' ');
+        WithoutProse().PrintMembers(text);
+        foreach (Reading reading in Readings)
+        {
+            text.Append("\n  ").Append(reading.Id).Append(": ").Append(reading.Rule.Data());
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Whether another row is the same but for its prose.</summary>
+    internal bool IsSameInOtherWords(Rule other) => InNoWords().Equals(other.InNoWords());
+
+    private Rule InNoWords() => WithoutProse() with { Readings = Readings.Select(reading => reading with { Summary = "", Rule = reading.Rule.InNoWords() }) };
+
+    private Rule WithoutProse() => this with { Summary = "", LeavesOut = null, Citation = NoCitation, Readings = default };
+
+    private bool IsOfOneFamily(Rule other) => this switch
+    {
+        PlacementRule => other is PlacementRule,
+        LimitRule => other is LimitRule,
+        ProvisionRule => other is ProvisionRule,
+        SpaceRule space => other is SpaceRule same && same.Subject == space.Subject,
+        _ => false,
+    };
 
     internal static Severity Checked(Severity severity, string name) => severity is Severity.Note or Severity.Advice or Severity.Violation
         ? severity

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Security.Cryptography;
 using System.Text;
 using BoxHeights.Rules;
 
@@ -11,10 +10,11 @@ namespace BoxHeights;
 public sealed class RuleSet : IEquatable<RuleSet>
 {
     private readonly Dictionary<string, Rule> rows;
+    private string? fingerprint;
 
     /// <summary>A set of rows.</summary>
     /// <param name="rows">The rows; equal ones count once.</param>
-    /// <exception cref="ArgumentException">Two rows with different content share an id.</exception>
+    /// <exception cref="ArgumentException">Two rows with different content share an id, or a row can't be meant: its limits contradict each other, or its readings are of another id, weight or family.</exception>
     public RuleSet(IEnumerable<Rule> rows)
         : this(Joined(rows ?? throw new ArgumentNullException(nameof(rows)), []))
     {
@@ -34,22 +34,8 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <summary>The rows, by id.</summary>
     public Items<Rule> Rules { get; }
 
-    /// <summary>Sixteen hexadecimal digits that are the same for every set with the same rows, and hardly ever for another.</summary>
-    public string Fingerprint
-    {
-        get
-        {
-            using SHA256 sha = SHA256.Create();
-            byte[] hash = sha.ComputeHash(Encoding.UTF8.GetBytes(Describe()));
-            StringBuilder text = new(16);
-            for (int i = 0; i < 8; i++)
-            {
-                text.Append(hash[i].ToString("x2", System.Globalization.CultureInfo.InvariantCulture));
-            }
-
-            return text.ToString();
-        }
-    }
+    /// <summary>Sixteen hexadecimal digits that are the same for every set whose rows go by the same, however they put it, and hardly ever for another.</summary>
+    public string Fingerprint => fingerprint ??= Stamp.Of(string.Join("\n", Rules.Select(row => row.Data())));
 
     /// <summary>Joins two sets. Rows that are equal count once.</summary>
     /// <exception cref="ArgumentException">The sets have rows of one id with different content; the message names them.</exception>
@@ -63,9 +49,16 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <summary>This set with a row added or replaced.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    /// <exception cref="ArgumentException">The row can't be meant, or its <see cref="Rule.Numbers"/> don't tell it from the one that it replaces.</exception>
     public RuleSet With(Rule row)
     {
-        Dictionary<string, Rule> changed = new(rows, StringComparer.Ordinal) { [(row ?? throw new ArgumentNullException(nameof(row))).Id] = row };
+        _ = (row ?? throw new ArgumentNullException(nameof(row))).Meant(nameof(row));
+        if (rows.TryGetValue(row.Id, out Rule? before) && before.Data() == row.Data() && !before.IsSameInOtherWords(row))
+        {
+            throw new ArgumentException("The row \"" + row.Id + "\" isn't the one that it replaces, and nothing that it says of itself tells them apart: let its Numbers say all that it goes by.", nameof(row));
+        }
+
+        Dictionary<string, Rule> changed = new(rows, StringComparer.Ordinal) { [row.Id] = row };
         return new(changed);
     }
 
@@ -212,7 +205,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
                 throw new ArgumentException("Two rows with different content share the id \"" + row.Id + "\"; use With to replace one.", nameof(more));
             }
 
-            joined[row.Id] = row;
+            joined[row.Id] = same ?? row.Meant(nameof(more));
         }
 
         return joined;

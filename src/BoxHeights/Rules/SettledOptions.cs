@@ -9,6 +9,7 @@ internal sealed class SettledOptions
     {
         bool metric = units == LengthUnits.Millimeters;
         Catalog = stated.Catalog;
+        OwnKinds = stated.OwnKinds;
         AllBoxesAreDescribed = stated.AllBoxesAreDescribed;
         Units = units;
         HeightMargin = stated.HeightMargin ?? (metric ? Distance.FromMillimeters(6m) : Distance.FromInches(0, 1, 4));
@@ -20,6 +21,8 @@ internal sealed class SettledOptions
     public PartsCatalog Catalog { get; }
 
     public bool AllBoxesAreDescribed { get; }
+
+    public Items<string> OwnKinds { get; }
 
     public LengthUnits Units { get; }
 

@@ -5,7 +5,7 @@ namespace BoxHeights.Standards;
 /// <summary>Families of devices and purposes, and of what breaks a wall, that rows speak of.</summary>
 internal static class DeviceLists
 {
-    public static Items<DeviceKind> Switches { get; } = Of(kind => kind.IsSwitch);
+    public static Items<DeviceKind> Switches => DeviceKind.Switches;
 
     public static Items<DeviceKind> Receptacles { get; } = Of(kind => kind.IsReceptacle && kind != DeviceKind.FloorReceptacle);
 
@@ -16,7 +16,7 @@ internal static class DeviceLists
     public static Items<DeviceKind> Controls { get; } = Of(kind => kind.IsSwitch || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton);
 
     /// <summary>A smoke alarm alone, or one that also warns of carbon monoxide.</summary>
-    public static Items<DeviceKind> SmokeAlarms { get; } = new[] { DeviceKind.SmokeAlarm, DeviceKind.SmokeCoAlarm };
+    public static Items<DeviceKind> SmokeAlarms => DeviceKind.SmokeAlarms;
 
     /// <summary>A luminaire that is recessed: a kind of one's own.</summary>
     public static DeviceKind RecessedLight { get; } = new("recessed-light");

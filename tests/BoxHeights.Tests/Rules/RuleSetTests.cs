@@ -132,9 +132,9 @@ public sealed class RuleSetTests
             band with { Low = CaseFile.Inches("16") }, band with { High = CaseFile.Inches("47") }, band with { Datum = Datum.Subfloor },
             band with { LowLine = TargetLine.Center }, band with { HighLine = TargetLine.Center }, band with { Over = null }, band with { Severity = Severity.Note },
             band with { Over = band.Over! with { SideTopAtMost = CaseFile.Inches("35") } }, band with { Over = band.Over! with { ShallowDepth = null } },
-            band with { Summary = "otherwise" }, band with { Revision = 2 }, band with { NoteUnder = CaseFile.Inches("1") }, band with { YieldsWhenForced = true },
+            band with { Revision = 2 }, band with { NoteUnder = CaseFile.Inches("1") }, band with { YieldsWhenForced = true },
             band with { IsKeepOut = true }, band with { Preferred = BoxHeight.ToTop(CaseFile.Inches("40"), Datum.Subfloor) },
-            band with { Citation = new("2010 ADA Standards", "308") }, band with { Scope = band.Scope with { ExceptDedicated = false } },
+            band with { Scope = band.Scope with { ExceptDedicated = false } },
             band with { Scope = band.Scope with { Rooms = new[] { RoomKind.Kitchen } } }, band with { Readings = new[] { new Reading("other", "otherwise", band) } },
             band with { ReadingId = "other" },
         ];

@@ -46,6 +46,9 @@ public readonly partial struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>bath</c></summary>
     public static BoxPurpose Bath => new("bath");
 
+    /// <summary><c>bidet</c></summary>
+    public static BoxPurpose Bidet => new("bidet");
+
     /// <summary><c>vanity-light</c></summary>
     public static BoxPurpose VanityLight => new("vanity-light");
 
@@ -97,6 +100,9 @@ public readonly partial struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary><c>doorbell</c></summary>
     public static BoxPurpose Doorbell => new("doorbell");
 
+    /// <summary><c>doorbell-chime</c></summary>
+    public static BoxPurpose DoorbellChime => new("doorbell-chime");
+
     /// <summary><c>thermostat</c></summary>
     public static BoxPurpose Thermostat => new("thermostat");
 
@@ -112,9 +118,9 @@ public readonly partial struct BoxPurpose : IEquatable<BoxPurpose>
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<BoxPurpose> Known { get; } = new[]
     {
-        General, Counter, Switch, Refrigerator, Range, SinkBase, Dishwasher, Hood, Laundry, Dryer, Bath, VanityLight,
+        General, Counter, Switch, Refrigerator, Range, SinkBase, Dishwasher, Hood, Laundry, Dryer, Bath, Bidet, VanityLight,
         Bedside, BedLight, BedSwitch, EndTable, Sofa, WindowTop, Closet, Office, Media, Television, Projector, Garage, Basement, Attic,
-        Exterior, Doorbell, Thermostat, Alarm, Light, StairLight,
+        Exterior, Doorbell, DoorbellChime, Thermostat, Alarm, Light, StairLight,
     };
 
     /// <summary>The name.</summary>

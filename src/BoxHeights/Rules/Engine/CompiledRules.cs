@@ -5,6 +5,8 @@ namespace BoxHeights.Rules;
 /// <summary>A rule set by families, each in the order of ids.</summary>
 internal sealed class CompiledRules
 {
+    private volatile KnownKinds? kinds;
+
     public CompiledRules(RuleSet rules)
     {
         List<PlacementRule> placement = [];
@@ -41,6 +43,13 @@ internal sealed class CompiledRules
     }
 
     public RuleSet Set { get; }
+
+    /// <summary>Every name of a kind that is known with a catalog. Made once for an evaluator, which has one.</summary>
+    public KnownKinds KindsWith(PartsCatalog catalog, Items<string> own)
+    {
+        KnownKinds? known = kinds;
+        return known is not null && ReferenceEquals(known.Catalog, catalog) && known.Own == own ? known : kinds = new(Set, catalog, own);
+    }
 
     public PlacementRule[] Placement { get; }
 

@@ -34,6 +34,7 @@ internal sealed partial class LayoutState
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog, options.Units);
         Boxes = resolved.Boxes.ToArray();
         Faults = resolved.Faults;
+        UnknownKinds.AddTo(Faults, dwelling, Boxes, rules.KindsWith(options.Catalog, options.OwnKinds));
         surfaces = resolved.Surfaces;
         stated = new(resolved.Surfaces.Count, rules, options.Catalog);
         int count = Boxes.Length;

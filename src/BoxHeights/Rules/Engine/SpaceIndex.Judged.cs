@@ -30,7 +30,7 @@ internal sealed partial class SpaceIndex
             foreach (OpenPart open in statement.Open)
             {
                 // A fault of the space itself is a finding, and says why.
-                if (open.Blocks && Rule.Severity == Severity.Violation && !state.Faults.Exists(fault => fault.Subject == View.Id))
+                if (open.Blocks && Rule.Severity == Severity.Violation && !state.Faults.Exists(fault => fault.Subject == View.Id && fault.Kind is not (LayoutFaultKind.MisspelledKind or LayoutFaultKind.UnknownKind)))
                 {
                     Findings.Add(new(state, Rule, SpaceAnswer.Of(open, View.Id), default));
                 }

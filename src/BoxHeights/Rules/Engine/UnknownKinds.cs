@@ -1,177 +1,107 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Names of kinds that nothing here knows: kinds are open, so a name that is misspelled is one that no rule speaks of.</summary>
-/// <remarks>
-/// A kind is known if the library names it, the catalog has a part of it, or a row's scope speaks of it. Kinds that scopes don't choose by (fixtures, openings
-/// and whatever is on a wall) may be anything: those are told only where they are nearly spelled like one that is known.
-/// </remarks>
+/// <summary>Names of kinds that nobody knows, where a rule would have read them: kinds are open, so a name that is misspelled is one that no rule speaks of.</summary>
 internal static class UnknownKinds
 {
-    /// <summary>What isn't known, and the parts that are of it.</summary>
-    public static IEnumerable<(string What, string Subject)> In(LayoutState state)
+    /// <summary>A fault for each part of a kind that isn't known: with the name that may have been meant, or as a note where none is near.</summary>
+    public static void AddTo(List<LayoutFault> faults, Dwelling dwelling, ResolvedBox[] boxes, KnownKinds known)
     {
-        Dwelling dwelling = state.Dwelling;
-        List<(string What, string Name, string[] Known, bool NearOnly, string Subject)> named = [];
-        Names known = new(state.Rules.Set, state.Options.Catalog);
-        if (dwelling.Occupancy is { } occupancy)
-        {
-            named.Add(("occupancy", occupancy.Name, known.Occupancies, false, dwelling.Name));
-        }
-
+        Add(faults, known.Occupancies, dwelling.Occupancy?.Name, dwelling.Name, dwelling.Name);
         foreach (Room room in dwelling.Rooms)
         {
-            named.Add(("room kind", room.Kind.Name, known.Rooms, false, room.Id));
-            Fixtures(room.Id, room.Fixtures);
-            OnWalls(room.Id, room.Walls);
+            Add(faults, known.Rooms, room.Kind.Name, room.Id, room.Id);
+            Fixtures(faults, known, room.Id, room.Fixtures);
+            OnWalls(faults, known, room.Id, room.Walls);
+            foreach (Freestanding one in room.Freestanding)
+            {
+                Add(faults, known.Freestanding, one.Kind.Name, room.Id + "/" + one.Id, room.Id);
+            }
         }
 
         foreach (OutsideFace face in dwelling.Outside)
         {
-            Fixtures(face.Id, face.Fixtures);
-            OnWalls(face.Id, face.Walls);
+            Fixtures(faults, known, face.Id, face.Fixtures);
+            OnWalls(faults, known, face.Id, face.Walls);
         }
 
-        foreach (ResolvedBox box in state.Boxes)
+        foreach (ResolvedBox box in boxes)
         {
-            named.Add(("purpose", box.Source.Purpose.Name, known.Purposes, false, box.Source.Id));
-            if (box.Source.Kind is { } kind)
-            {
-                named.Add(("kind of box", kind.Name, known.Boxes, false, box.Source.Id));
-            }
-
-            if (box.Source.Plate is { } plate)
-            {
-                named.Add(("plate", plate.Name, known.Plates, false, box.Source.Id));
-            }
-
+            string id = box.Source.Id;
+            Add(faults, known.Purposes, box.Source.Purpose.Name, id, box.Surface.Address);
+            Add(faults, known.Boxes, box.Source.Kind?.Name, id, box.Surface.Address);
+            Add(faults, known.Plates, box.Source.Plate?.Name, id, box.Surface.Address);
             foreach (DeviceKind device in box.Source.Devices)
             {
-                named.Add(("device", device.Name, known.Devices, false, box.Source.Id));
-            }
-        }
-
-        foreach ((string what, string name, string[] words, bool nearOnly, string subject) in named)
-        {
-            if (Array.IndexOf(words, name) < 0 && Said(what, name, words, nearOnly) is { } line)
-            {
-                yield return (line, subject);
-            }
-        }
-
-        void Fixtures(string space, Items<Fixture> fixtures)
-        {
-            foreach (Fixture fixture in fixtures)
-            {
-                named.Add(("fixture", fixture.Kind.Name, known.Fixtures, true, space + "/" + fixture.Id));
-            }
-        }
-
-        void OnWalls(string space, Items<Wall> walls)
-        {
-            foreach (Wall wall in walls)
-            {
-                string address = space + "/" + wall.Id + "/";
-                foreach (Opening one in wall.Openings)
-                {
-                    named.Add(("opening", one.Kind.Name, known.Openings, true, address + one.Id));
-                }
-
-                foreach (Counter one in wall.Counters)
-                {
-                    named.Add(("counter", one.Kind.Name, known.Counters, true, address + one.Id));
-                }
-
-                foreach (Finish one in wall.Finishes)
-                {
-                    named.Add(("finish", one.Kind.Name, known.Finishes, true, address + one.Id));
-                }
-
-                foreach (Covering one in wall.Coverings)
-                {
-                    named.Add(("covering", one.Kind.Name, known.Coverings, true, address + one.Id));
-                }
+                Add(faults, known.Devices, device.Name, id, box.Surface.Address);
             }
         }
     }
 
-    private static string? Said(string what, string name, string[] words, bool nearOnly)
+    private static void Fixtures(List<LayoutFault> faults, KnownKinds known, string space, Items<Fixture> fixtures)
     {
-        if (name.Length == 0)
+        foreach (Fixture fixture in fixtures)
         {
-            return what + " without a name";
+            Add(faults, known.Fixtures, fixture.Kind.Name, space + "/" + fixture.Id, space);
         }
-
-        string? meant = Spelling.Meant(name, words);
-        return meant is not null ? what + " \"" + name + "\" isn't known here: is \"" + meant + "\" meant?"
-            : nearOnly ? null
-            : what + " \"" + name + "\" isn't known here";
     }
 
-    /// <summary>Every name that is known, kind by kind.</summary>
-    private sealed class Names
+    private static void OnWalls(List<LayoutFault> faults, KnownKinds known, string space, Items<Wall> walls)
     {
-        public Names(RuleSet rules, PartsCatalog catalog)
+        foreach (Wall wall in walls)
         {
-            List<BoxPurpose> purposes = [.. BoxPurpose.Known];
-            List<DeviceKind> devices = [.. DeviceKind.Known, .. catalog.Devices.Select(part => part.Kind)];
-            List<RoomKind> rooms = [.. RoomKind.Known];
-            foreach (Rule row in rules.Rules)
+            foreach (Opening one in wall.Openings)
             {
-                Take(row.Scope);
-                foreach (Reading reading in row.Readings)
+                Add(faults, known.Openings, one.Kind.Name, space, wall.Id, one.Id);
+            }
+
+            foreach (Counter one in wall.Counters)
+            {
+                Add(faults, known.Counters, one.Kind.Name, space, wall.Id, one.Id);
+                foreach (CounterInterruption part in one.Interruptions)
                 {
-                    Take(reading.Rule.Scope);
+                    Add(faults, known.Interruptions, part.Kind.Name, space, wall.Id, one.Id);
                 }
             }
 
-            Purposes = Of(purposes, kind => kind.Name);
-            Devices = Of(devices, kind => kind.Name);
-            Rooms = Of(rooms, kind => kind.Name);
-            Boxes = Of([.. BoxKind.Known, .. catalog.Boxes.Select(part => part.Kind)], kind => kind.Name);
-            Plates = Of([.. PlateKind.Known, .. catalog.Plates.Select(part => part.Kind)], kind => kind.Name);
-
-            void Take(RuleScope scope)
+            foreach (Finish one in wall.Finishes)
             {
-                purposes.AddRange(scope.Purposes);
-                devices.AddRange(scope.Devices);
-                rooms.AddRange(scope.Rooms);
-            }
-        }
-
-        public string[] Purposes { get; }
-
-        public string[] Devices { get; }
-
-        public string[] Rooms { get; }
-
-        public string[] Boxes { get; }
-
-        public string[] Plates { get; }
-
-        public string[] Occupancies { get; } = Of(Occupancy.Known, kind => kind.Name);
-
-        public string[] Fixtures { get; } = Of(FixtureKind.Known, kind => kind.Name);
-
-        public string[] Openings { get; } = Of(OpeningKind.Known, kind => kind.Name);
-
-        public string[] Counters { get; } = Of(CounterKind.Known, kind => kind.Name);
-
-        public string[] Finishes { get; } = Of(FinishKind.Known, kind => kind.Name);
-
-        public string[] Coverings { get; } = Of(CoveringKind.Known, kind => kind.Name);
-
-        private static string[] Of<T>(IReadOnlyCollection<T> kinds, Func<T, string> name)
-        {
-            List<string> names = new(kinds.Count);
-            foreach (T kind in kinds)
-            {
-                names.Add(name(kind));
+                Add(faults, known.Finishes, one.Kind.Name, space, wall.Id, one.Id);
             }
 
-            return names.ToArray();
+            foreach (Covering one in wall.Coverings)
+            {
+                Add(faults, known.Coverings, one.Kind.Name, space, wall.Id, one.Id);
+            }
         }
     }
+
+    /// <summary>The same of a part of a wall: addresses are put together only for what isn't known.</summary>
+    private static void Add(List<LayoutFault> faults, KnownKinds.Family family, string name, string space, string wall, string id)
+    {
+        if (!family.Knows(name))
+        {
+            Add(faults, family, name, space + "/" + wall + "/" + id, space + "/" + wall);
+        }
+    }
+
+    private static void Add(List<LayoutFault> faults, KnownKinds.Family family, string? name, string subject, string address)
+    {
+        if (name is not null && !family.Knows(name))
+        {
+            string? meant = name.Length == 0 ? null : family.Meant(name);
+            if (family.NearOnly && meant is null && name.Length > 0)
+            {
+                return;
+            }
+
+            faults.Add(new(meant is null && name.Length > 0 ? LayoutFaultKind.UnknownKind : LayoutFaultKind.MisspelledKind, subject, address, Said(family.What, name, meant)));
+        }
+    }
+
+    private static string Said(string what, string name, string? meant) =>
+        name.Length == 0 ? what + " without a name"
+        : meant is not null ? what + " \"" + name + "\" isn't known here: is \"" + meant + "\" meant?"
+        : what + " \"" + name + "\" isn't known here, so that nothing is judged that goes by it; if it is meant, a row's scope, the catalog or the evaluator's own kinds may name it";
 }

@@ -35,6 +35,9 @@ public sealed record ClosetLight : SpaceRule
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => Recessed.Select(kind => kind.Name);
+
+    /// <inheritdoc/>
     public override string Numbers => "enclosed " + ToEnclosed + ", fluorescent or recessed " + ToOthers + " in plan from storage " + Storage
         + " out from walls without a door, or as far as a deeper shelf; listed for it anywhere, open nowhere";
 

@@ -43,6 +43,9 @@ public sealed record CountedOutlet : IBoxKind
     /// <summary>The highest that the center of one may be, itself allowed; null for any height.</summary>
     public Level? Highest { get; init; }
 
+    /// <summary>The names of kinds that it speaks of.</summary>
+    internal Items<string> KindsNamed => KindNames.Joined(Devices.Select(kind => kind.Name), Purposes.Select(kind => kind.Name));
+
     /// <summary>What counts, in words.</summary>
     public string Numbers => Name + " (" + Devices + (Purposes.Count == 0 ? "" : ", or for " + Purposes) + ")"
         + (IsForGeneralUse ? ", for general use" : "") + (RatedAs is { } rated ? ", of " + rated.Ratings : "") + (InCabinets ? ", in cabinets too" : "") + (OnlySwitched ? ", switched" : "")

@@ -63,6 +63,23 @@ public sealed partial record Coverage : SpaceRule
     public bool ExceptWhereTheWallIsBlocked { get; init; }
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Spaces.KindsNamed, ExceptRooms.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Shortest < Distance.Zero)
+        {
+            yield return "its Shortest, " + Shortest + ", is negative";
+        }
+
+        if (Reach <= Distance.Zero)
+        {
+            yield return "its Reach, " + Reach + ", reaches nothing";
+        }
+    }
+
+    /// <inheritdoc/>
     public override string Numbers => (Reach is { } reach ? "reach " + reach : "one outlet to a run") + ", runs of " + Shortest + " or more; " + Spaces.Numbers
         + "; outlets: " + Outlets.Numbers
         + (FloorOverSquareFeet is { } floor ? "; floors over " + floor.ToString(System.Globalization.CultureInfo.InvariantCulture) + " ft²" : "")

@@ -64,6 +64,9 @@ public sealed record FaceOutlet : SpaceRule
     public override SpaceKind Subject => SpaceKind.OutsideFace;
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, ExceptOpenings.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
     public override string Numbers => "at least 1 " + Outlet.Numbers + " for "
         + (Of switch { FacePart.Platforms => "each platform", FacePart.Entrances => "the entrances of a face", _ => "a face" })
         + (Faces.Count == 0 ? "" : " named " + Faces) + (MostGap is { } gap ? ", no further than " + gap + " from the wall" : "") + (NeedsDoor ? ", that a door leads to" : "")

@@ -69,6 +69,9 @@ public sealed record FixtureOutlet : SpaceRule
     public override SpaceKind Subject => Outside ? SpaceKind.OutsideFace : SpaceKind.Room;
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Around.KindsNamed, Serving.Select(kind => kind.Name), ServingToo.Select(kind => kind.Name), AlwaysIn.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
     public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
         + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (AlwaysIn.Count == 0 ? "" : ", always in " + AlwaysIn) + (ByCord ? ", by a cord that goes through no wall" : "")
         + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "")

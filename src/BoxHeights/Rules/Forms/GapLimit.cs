@@ -22,6 +22,15 @@ public sealed record GapLimit : LimitRule
     public bool InRatedWalls { get; init; }
 
     /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Most < Distance.Zero)
+        {
+            yield return "its limit, " + Most + ", is negative";
+        }
+    }
+
+    /// <inheritdoc/>
     public override string Numbers => "a gap of at most " + Most + " between the edge of a flush box and " + (InRatedWalls ? "the board of a rated wall" : "a surface that doesn't burn");
 
     /// <inheritdoc/>

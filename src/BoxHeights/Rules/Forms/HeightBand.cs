@@ -39,6 +39,31 @@ public sealed record HeightBand : PlacementRule
     public override bool ReadsWallParts => Over is not null || Datum == Datum.Countertop;
 
     /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Low is null && High is null)
+        {
+            yield return "it has neither a Low nor a High";
+        }
+
+        if (Low > High)
+        {
+            yield return "its Low, " + Low + ", is above its High, " + High;
+        }
+
+        foreach (Items<ReachStep> steps in Over is null ? [] : new[] { Over.Forward, Over.Side })
+        {
+            for (int i = 1; i < steps.Count; i++)
+            {
+                if (steps[i].Depth <= steps[i - 1].Depth)
+                {
+                    yield return "the steps of its reach aren't in the order of their depths";
+                }
+            }
+        }
+    }
+
+    /// <inheritdoc/>
     public override string Numbers =>
         (IsKeepOut ? "not: " : "") + (Low is { } low ? LowLine.Words() + " at least " + low : "")
         + (Low is not null && High is not null ? ", " : "")

@@ -66,6 +66,9 @@ public sealed record IslandOutlets : SpaceRule
     public Distance? DividedBelow { get; init; }
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Kinds.Select(kind => kind.Name), Dividing.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
     public override string Numbers => Kinds + " of " + LongSide + " by " + ShortSide + " or more"
         + (FirstSquareFeet is { } first ? FormattableString.Invariant($"; one for {first} ft², one more for each {EachSquareFeet} ft² or part") : "; one")
         + "; up to " + Above + " above the top, " + Below + " below it where it reaches out " + OverhangAtMost + " or less; outlets: " + Outlets.Numbers

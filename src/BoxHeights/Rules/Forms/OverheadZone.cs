@@ -37,6 +37,15 @@ public sealed record OverheadZone : SpaceRule
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => Around.KindsNamed;
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        return Zone.MistakesOf(null, Top);
+    }
+
+    /// <inheritdoc/>
     public override string Numbers => "outside " + Zone.Words(Around, Reach) + (Top is { } high ? ", under a ceiling up to " + high : "")
         + (EndsAtBarriers ? ", ended by fixed barriers" : "");
 

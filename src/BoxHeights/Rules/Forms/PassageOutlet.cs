@@ -40,6 +40,9 @@ public sealed record PassageOutlet : SpaceRule
     public DeviceBox Usual { get; init; }
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => Walls.KindsNamed;
+
+    /// <inheritdoc/>
     public override string Numbers => "one outlet from " + Shortest + " along the middle; outlets: " + Outlets.Numbers;
 
     /// <inheritdoc/>

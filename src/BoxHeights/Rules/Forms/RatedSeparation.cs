@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>
@@ -20,6 +22,15 @@ public sealed record RatedSeparation : ProvisionRule
 
     /// <summary>Whether that is measured from center to center instead of from side to side.</summary>
     public bool FromCenters { get; init; }
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Apart < Distance.Zero)
+        {
+            yield return "its limit, " + Apart + ", is negative";
+        }
+    }
 
     /// <inheritdoc/>
     public override string Numbers => Apart + " along the wall " + (FromCenters ? "from center to center" : "from side to side")

@@ -22,6 +22,15 @@ public sealed record RiserVariation : SpaceRule
     public override SpaceKind Subject => SpaceKind.Flight;
 
     /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Most < Distance.Zero)
+        {
+            yield return "its limit, " + Most + ", is negative";
+        }
+    }
+
+    /// <inheritdoc/>
     public override string Numbers => "largest riser less smallest at most " + Most;
 
     /// <inheritdoc/>

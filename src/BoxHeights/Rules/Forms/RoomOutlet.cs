@@ -48,6 +48,9 @@ public sealed record RoomOutlet : SpaceRule
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Instead?.KindsNamed ?? default, OneForEach.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
     public override string Numbers => "at least 1 " + Outlet.Numbers + (Instead is null ? "" : ", or " + Instead.Numbers)
         + (OneForEach.Count == 0 ? "" : ", and 1 for each of " + OneForEach + (TwoBeyond is { } wide ? ", 2 for one wider than " + wide : ""))
         + (Unless == Facts.None ? "" : "; unless by " + FactText.Of(Unless)) + (OnlyWith.Count == 0 ? "" : "; in a room with " + OnlyWith)

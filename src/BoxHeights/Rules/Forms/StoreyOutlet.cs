@@ -34,6 +34,9 @@ public sealed record StoreyOutlet : SpaceRule
     public override SpaceKind Subject => SpaceKind.Storey;
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, WhereThereIs.Select(kind => kind.Name), NotIn.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
     public override string Numbers => "at least 1 " + Outlet.Numbers + (OnlyWhereListed ? " where one is listed" : "") + (WhereThereIs.Count == 0 ? "" : " where there is a " + WhereThereIs) + (NotIn.Count == 0 ? "" : ", not in a " + NotIn);
 
     /// <inheritdoc/>

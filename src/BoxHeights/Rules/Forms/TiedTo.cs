@@ -18,6 +18,9 @@ public sealed record TiedTo
     /// <summary>Whether it is tied to every wall.</summary>
     public bool EveryWall { get; init; }
 
+    /// <summary>The names of kinds that it speaks of.</summary>
+    internal Items<string> KindsNamed => KindNames.Joined(Fixtures.Select(kind => kind.Name), Interruptions.Select(kind => kind.Name), DoorsToRoomsWith.Select(kind => kind.Name));
+
     /// <summary>What it is tied to, in words.</summary>
     public override string ToString()
     {

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor. Rooms whose own subfloor is more than 1 in off have another line.</summary>
@@ -20,6 +22,15 @@ public sealed record UniformLevel : ProvisionRule
 
     /// <summary>Whether only the boxes of one room or outside face share a level.</summary>
     public bool InOneRoom { get; init; }
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Within < Distance.Zero)
+        {
+            yield return "its limit, " + Within + ", is negative";
+        }
+    }
 
     /// <inheritdoc/>
     public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the " + (InOneRoom ? "room" : "storey");

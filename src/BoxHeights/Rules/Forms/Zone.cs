@@ -56,6 +56,18 @@ public sealed record Zone : PlacementRule
     public Items<BoxPurpose> FurthestWallFor { get; init; }
 
     /// <inheritdoc/>
+    public override Items<string> KindsNamed => Around.KindsNamed;
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        foreach (string mistake in MistakesOf(Bottom, Top))
+        {
+            yield return mistake;
+        }
+    }
+
+    /// <inheritdoc/>
     public override string Numbers => "outside " + Words(Around, Reach) + (Bottom is { } low ? ", from " + low : "") + (Top is { } high ? ", up to " + high : "")
         + (Bottom is null && Top is null ? "" : ", to its " + Line.Words()) + (EndsAtBarriers ? ", ended by fixed barriers" : "")
         + (AllowsFurthestWall ? "; in a room that lies in it altogether, on the furthest wall" + (FurthestWallFor.Count == 0 ? "" : " for " + FurthestWallFor) : "");
@@ -110,6 +122,23 @@ public sealed record Zone : PlacementRule
     internal static Distance CheckReach(Distance reach, string name) => reach < Distance.Zero || reach > MostReach
         ? throw new ArgumentOutOfRangeException(name, reach, "A zone reaches from zero to 100 ft.")
         : reach;
+
+    /// <summary>What can't be meant of the heights between which a zone lies.</summary>
+    internal static IEnumerable<string> MistakesOf(Level? bottom, Level? top)
+    {
+        foreach (Level? line in new[] { bottom, top })
+        {
+            if (line is { } level && level.Datum != Datum.Rim && ResolvedSurface.IsOfAThing(level.Datum))
+            {
+                yield return "it is measured " + DatumText.Print(level.Datum, false) + ", which isn't the same all over a zone; only the rim of what it is tied to is";
+            }
+        }
+
+        if (bottom is { } low && top is { } high && low.Datum == high.Datum && low.Offset >= high.Offset)
+        {
+            yield return "its Bottom, " + low + ", isn't below its Top, " + high;
+        }
+    }
 
     internal static string Words(TiedTo around, Distance reach) =>
         around == TiedTo.WholeRoom ? "the whole room" : reach == Distance.Zero ? "the space within and over " + around : reach + " in plan of " + around;

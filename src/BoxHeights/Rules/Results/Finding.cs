@@ -88,7 +88,8 @@ public sealed class Finding
     public Outcome Outcome { get; }
 
     /// <summary>How much it weighs. What can't be decided weighs what its rule does, and a fault of the description as much as a violation, since it may hide one.</summary>
-    public Severity Severity => rule is null ? Severity.Violation
+    public Severity Severity => Fault is not null ? (Fault.Kind == LayoutFaultKind.UnknownKind ? Severity.Note : Severity.Violation)
+        : rule is null ? Severity.Violation
         : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && HeightMargin.Abs().AsDistance() < under ? Severity.Note
         : rule.Severity;
 

@@ -25,6 +25,8 @@ public sealed record CounterSpaces : RunSpaces
     public override string Numbers => "the wall line behind counters (" + Counters + "), cut by " + Cuts
         + (StraightBehind is { } straight ? " with less than " + straight + " behind" : "") + (CornerBehind is { } corner ? ", " + corner + " to a corner" : "");
 
+    internal override Items<string> KindsNamed => KindNames.Joined(Counters.Select(kind => kind.Name), Cuts.Select(kind => kind.Name));
+
     // Twenty inches over a counter of 36 in, and what frames an opening above it.
     internal override Distance ClearBelow => Distance.FromInches(58);
 

@@ -12,6 +12,9 @@ public abstract record RunSpaces
     /// <summary>What counts and what breaks it, in words.</summary>
     public abstract string Numbers { get; }
 
+    /// <summary>The names of kinds that it speaks of.</summary>
+    internal abstract Items<string> KindsNamed { get; }
+
     /// <summary>Whether a box here is in the way of an opening that starts this high: a cure has to keep clear of those.</summary>
     internal abstract Distance ClearBelow { get; }
 

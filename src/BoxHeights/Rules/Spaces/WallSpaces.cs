@@ -52,6 +52,10 @@ public sealed record WallSpaces : RunSpaces
         + (Counters.Count == 0 ? "" : ", counters (" + Counters + ") in " + CounterRooms) + (Tops.Count == 0 ? "" : ", ends of " + Tops)
         + (Dividers.Count == 0 ? "" : "; sides of " + Dividers + " that face the room");
 
+    internal override Items<string> KindsNamed => KindNames.Joined(
+        Doorways.Select(kind => kind.Name), Cabinets.Select(kind => kind.Name), Fixtures.Select(kind => kind.Name),
+        Counters.Select(kind => kind.Name), Dividers.Select(kind => kind.Name), Tops.Select(kind => kind.Name));
+
     // The top of a receptacle as it is usually set, 16 in, and what frames an opening above it.
     internal override Distance ClearBelow => Distance.FromInches(20);
 

@@ -1,0 +1,127 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Every name of a kind that is known under a rule set: those of the library, of the catalog, of the scopes of rows, and those that an evaluator is told of.</summary>
+internal sealed class KnownKinds
+{
+    public KnownKinds(RuleSet rules, PartsCatalog catalog, Items<string> own)
+    {
+        Catalog = catalog;
+        Own = own;
+        List<string> named = [.. own];
+        List<string> purposes = NamesOf(BoxPurpose.Known, kind => kind.Name);
+        List<string> devices = NamesOf(DeviceKind.Known, kind => kind.Name);
+        List<string> rooms = NamesOf(RoomKind.Known, kind => kind.Name);
+        bool ofBoxes = false;
+        bool ofRooms = false;
+        bool ofPurposes = false;
+        bool ofDevices = false;
+        bool ofWalls = false;
+        foreach (Rule row in rules.Rules)
+        {
+            // What a row of a caller's own reads of walls and rooms nobody knows: it is taken to read all that it can.
+            ofWalls |= row is SpaceRule or PlacementRule { ReadsWallParts: true };
+            ofBoxes |= row is not SpaceRule;
+            ofRooms |= row is SpaceRule { Subject: SpaceKind.Room };
+            ofDevices |= row is SpaceRule or LimitRule;
+            ofPurposes |= row is SpaceRule or ProvisionRule;
+            named.AddRange(row.KindsNamed);
+            Take(row.Scope);
+            foreach (Reading reading in row.Readings)
+            {
+                Take(reading.Rule.Scope);
+            }
+        }
+
+        devices.AddRange(catalog.Devices.Select(part => part.Kind.Name));
+        Purposes = new("purpose", ofPurposes, purposes, named);
+        Devices = new("device", ofDevices, devices, named);
+        Rooms = new("room kind", ofRooms, rooms, named);
+        Boxes = new("kind of box", ofBoxes, [.. NamesOf(BoxKind.Known, kind => kind.Name), .. catalog.Boxes.Select(part => part.Kind.Name)], named);
+        Plates = new("plate", ofBoxes, [.. NamesOf(PlateKind.Known, kind => kind.Name), .. catalog.Plates.Select(part => part.Kind.Name)], named);
+        Occupancies = new("occupancy", ofRooms, NamesOf(Occupancy.Known, kind => kind.Name), named);
+        Fixtures = new("fixture", ofWalls, NamesOf(FixtureKind.Known, kind => kind.Name), named);
+        Freestanding = new("what stands in the room", ofRooms, NamesOf(FreestandingKind.Known, kind => kind.Name), named);
+        Openings = new("opening", ofWalls, NamesOf(OpeningKind.Known, kind => kind.Name), named);
+        Counters = new("counter", ofWalls, NamesOf(CounterKind.Known, kind => kind.Name), named);
+        Interruptions = new("what interrupts the counter", ofWalls, NamesOf(InterruptionKind.Known, kind => kind.Name), named);
+        Finishes = new("finish", ofWalls, NamesOf(FinishKind.Known, kind => kind.Name), named, nearOnly: true);
+        Coverings = new("covering", ofWalls, NamesOf(CoveringKind.Known, kind => kind.Name), named);
+
+        void Take(RuleScope scope)
+        {
+            ofPurposes |= scope.Purposes.Count > 0;
+            ofDevices |= scope.Devices.Count > 0;
+            ofRooms |= scope.Rooms.Count > 0;
+            purposes.AddRange(scope.Purposes.Select(kind => kind.Name));
+            devices.AddRange(scope.Devices.Select(kind => kind.Name));
+            rooms.AddRange(scope.Rooms.Select(kind => kind.Name));
+        }
+    }
+
+    /// <summary>The catalog whose names these are.</summary>
+    public PartsCatalog Catalog { get; }
+
+    /// <summary>The names that an evaluator was told of.</summary>
+    public Items<string> Own { get; }
+
+    public Family Purposes { get; }
+
+    public Family Devices { get; }
+
+    public Family Rooms { get; }
+
+    public Family Boxes { get; }
+
+    public Family Plates { get; }
+
+    public Family Occupancies { get; }
+
+    public Family Fixtures { get; }
+
+    public Family Freestanding { get; }
+
+    public Family Openings { get; }
+
+    public Family Counters { get; }
+
+    public Family Interruptions { get; }
+
+    public Family Finishes { get; }
+
+    public Family Coverings { get; }
+
+    private static List<string> NamesOf<T>(Items<T> kinds, Func<T, string> name) => [.. kinds.Select(name)];
+
+    /// <summary>The names of one sort of kind, and whether any rule reads it.</summary>
+    public sealed class Family
+    {
+        private readonly HashSet<string> names;
+        private readonly string[] inOrder;
+        private readonly bool isRead;
+
+        public Family(string what, bool isRead, List<string> names, List<string> named, bool nearOnly = false)
+        {
+            What = what;
+            this.isRead = isRead;
+            inOrder = [.. names, .. named];
+            this.names = new(names, StringComparer.Ordinal);
+            this.names.UnionWith(named);
+            NearOnly = nearOnly;
+        }
+
+        /// <summary>What is of such a kind, in words.</summary>
+        public string What { get; }
+
+        /// <summary>Whether only a name that is nearly one of these is a mistake: whatever else may be meant is of no matter to a rule.</summary>
+        public bool NearOnly { get; }
+
+        /// <summary>Whether a name is known, or nobody reads it.</summary>
+        public bool Knows(string name) => !isRead || names.Contains(name);
+
+        /// <summary>The name that may have been meant; null where none is near.</summary>
+        public string? Meant(string name) => Spelling.Meant(name, inOrder);
+    }
+}
