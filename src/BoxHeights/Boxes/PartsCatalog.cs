@@ -101,6 +101,9 @@ public sealed class PartsCatalog
     /// <param name="part">The row; null if there is none.</param>
     public bool TryFindVolumes(BoxKind kind, int gangs, [NotNullWhen(true)] out VolumesPart? part) => volumes.TryFind(Key(kind.Name, gangs), out part);
 
+    /// <summary>Sixteen hexadecimal digits that are the same for every catalog with the same rows, and hardly ever for another.</summary>
+    public string Fingerprint => Stamp.Of(string.Join("\n", Boxes) + "\n\n" + string.Join("\n", Plates) + "\n\n" + string.Join("\n", Devices) + "\n\n" + string.Join("\n", Volumes));
+
     private static string Key(string kind, int gangs) => kind + "/" + gangs.ToString(CultureInfo.InvariantCulture);
 
     private static T NotNull<T>(T row)

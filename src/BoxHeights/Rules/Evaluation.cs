@@ -62,6 +62,14 @@ public sealed partial class Evaluation
     /// <summary>Whether there is no finding at all. See <see cref="NotJudged"/> for what couldn't be judged, and <see cref="NotChecked"/> for what no rule looks at.</summary>
     public bool IsClean => Findings.Count == 0;
 
+    /// <summary>What it was made with: rules, options, catalog and library. Of one description two evaluations with the same stamp find the same.</summary>
+    public EvaluationStamp Stamp => new(RuleSetFingerprint, state.Options.Fingerprint, state.Options.Catalog.Fingerprint);
+
+    /// <summary>What appeared, cleared or changed from another evaluation to this one, as a session tells it of a change.</summary>
+    /// <param name="other">The evaluation before.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
+    public SessionChange DiffFrom(Evaluation other) => SessionChange.Between((other ?? throw new ArgumentNullException(nameof(other))).Findings, Findings);
+
     /// <summary>Identifies the rows that were applied.</summary>
     public string RuleSetFingerprint => state.Rules.Set.Fingerprint;
 

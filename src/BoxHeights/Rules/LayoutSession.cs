@@ -181,7 +181,7 @@ public sealed class LayoutSession
     }
 }
 
-/// <summary>What a change of a session did to its findings.</summary>
+/// <summary>What a change of a session did to its findings, or how those of two evaluations differ.</summary>
 public sealed class SessionChange
 {
     private SessionChange(Items<Finding> appeared, Items<Finding> cleared, Items<Finding> changed)
@@ -206,7 +206,7 @@ public sealed class SessionChange
     /// <summary>How many findings appeared, cleared and changed.</summary>
     public override string ToString() => Appeared.Count + " appeared, " + Cleared.Count + " cleared, " + Changed.Count + " changed";
 
-    internal static SessionChange Between(List<Finding> before, List<Finding> after)
+    internal static SessionChange Between(IReadOnlyList<Finding> before, IReadOnlyList<Finding> after)
     {
         Dictionary<(string, string, LayoutFault?), List<Finding>> known = [];
         foreach (Finding then in before)
@@ -230,7 +230,15 @@ public sealed class SessionChange
             }
         }
 
-        List<Finding> cleared = before.FindAll(then => !left.Contains(then.About));
+        List<Finding> cleared = [];
+        foreach (Finding then in before)
+        {
+            if (!left.Contains(then.About))
+            {
+                cleared.Add(then);
+            }
+        }
+
         return appeared.Count + cleared.Count + changed.Count == 0 ? None : new(new(appeared), new(cleared), new(changed));
     }
 }

@@ -34,6 +34,9 @@ internal sealed class SettledOptions
 
     public Distance AlongStep { get; }
 
+    /// <summary>Identifies them, but for the catalog.</summary>
+    public string Fingerprint => Stamp.Of(string.Join("|", Units, HeightMargin, AlongMargin, HeightStep, AlongStep, AllBoxesAreDescribed, OwnKinds));
+
     /// <summary>The options as they are for a dwelling.</summary>
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
     public static SettledOptions Of(EvaluatorOptions stated, Dwelling dwelling) =>

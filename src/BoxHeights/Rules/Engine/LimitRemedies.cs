@@ -88,8 +88,8 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
 
         string deep = way.Size is { Depth: { } depth } ? " and " + Print(depth) + " deep" : "";
         return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind
-            ? "take a " + kind + " box of " + way.Volume + (BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
-            : "take a box marked at least " + way.Volume + deep + " for " + ids);
+            ? "take a " + kind + " box of " + Printed.Of(way.Volume!.Value, state.Options.Units, Round.Up) + (BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
+            : "take a box marked at least " + Printed.Of(way.Volume!.Value, state.Options.Units, Round.Up) + deep + " for " + ids);
     }
 
     /// <summary>A square box wears a plaster ring. What is there already, or hangs on the board or in masonry, can't be set further out any more.</summary>

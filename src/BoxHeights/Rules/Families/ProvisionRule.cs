@@ -178,7 +178,7 @@ public sealed class ProvisionStatement
 {
     internal const string NoPlace = "where it is along its wall isn't stated";
 
-    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<string>? because)
+    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<string>? because, Items<string> involves)
     {
         public int Index { get; } = index;
 
@@ -191,6 +191,8 @@ public sealed class ProvisionStatement
         public Facts Needs { get; } = needs;
 
         public Func<string>? Because { get; } = because;
+
+        public Items<string> Involves { get; } = involves;
     }
 
     private readonly List<Answer> answers = [];
@@ -212,14 +214,15 @@ public sealed class ProvisionStatement
     /// <param name="allowed">Where its center may be, above the storey's subfloor.</param>
     /// <param name="needs">What isn't known.</param>
     /// <param name="because">Says what of this box alone makes it so, in a few words; asked only when the finding is read.</param>
-    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None, Func<string>? because = null)
+    /// <param name="involves">The ids of the other boxes that it is about.</param>
+    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None, Func<string>? because = null, Items<string> involves = default)
     {
         if (verdict == Verdict.Passes)
         {
             throw new ArgumentException("A box that passes is no finding.", nameof(verdict));
         }
 
-        answers.Add(new(index, verdict, measured, allowed, needs, because));
+        answers.Add(new(index, verdict, measured, allowed, needs, because, involves));
     }
 
     /// <summary>A box can't be held to the rule, because something that it needs isn't described.</summary>

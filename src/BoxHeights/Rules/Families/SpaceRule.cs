@@ -92,9 +92,13 @@ public sealed class SpaceStatement
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, () => cure));
     }
 
-    /// <summary>The same, of stretches of walls where it is about those, with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
-    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<Items<PlacedBox>> cure, Func<Items<WallStretch>>? along = null) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { FindStretches = along });
+    /// <summary>The same with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<Items<PlacedBox>> cure, Items<string> involves = default) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Involves = involves });
+
+    /// <summary>The same of a run, with the stretches of it that aren't reached.</summary>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<RunGap> gap, Func<Items<PlacedBox>> cure) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Gap = gap });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -171,8 +175,11 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }
 
-    /// <summary>Gives the stretches that it is about; null where it is about all of its subject.</summary>
-    public Func<Items<WallStretch>>? FindStretches { get; init; }
+    /// <summary>What of a run isn't reached; null where it isn't about a run.</summary>
+    public Func<RunGap>? Gap { get; init; }
+
+    /// <summary>The ids or addresses of what else it is about.</summary>
+    public Items<string> Involves { get; init; }
 
     /// <summary>Why nothing could be judged; null where something was.</summary>
     public string? NotJudgedBecause { get; init; }

@@ -81,7 +81,7 @@ public sealed record BoxAgainstBox : ProvisionRule
         foreach (Overlap overlap in found)
         {
             group.TryCenter(overlap.Subject, out DistanceRange center);
-            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => words + overlap.Others + overlap.AssumedStuds);
+            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => words + overlap.Others + overlap.AssumedStuds, new(overlap.Ids));
         }
     }
 
@@ -198,6 +198,9 @@ public sealed record BoxAgainstBox : ProvisionRule
 
         public string Others { get; private set; } = "";
 
+        /// <summary>Their ids.</summary>
+        public List<string> Ids { get; } = [];
+
         /// <summary>How studs are assumed to stand, where they tell where one of them is.</summary>
         public string AssumedStuds { get; private set; } = "";
 
@@ -211,6 +214,7 @@ public sealed record BoxAgainstBox : ProvisionRule
             Needs |= needs;
             AssumedStuds = AssumedStuds.Length > 0 ? AssumedStuds : group.AssumedStudsOf(Subject) is { Length: > 0 } of ? of : group.AssumedStudsOf(other);
             Others += (Others.Length == 0 ? "" : ", ") + group.IdOf(other) + (group.AddressOf(other) == group.AddressOf(Subject) ? "" : " (" + group.AddressOf(other) + ")");
+            Ids.Add(group.IdOf(other));
         }
     }
 }

@@ -111,7 +111,11 @@ public sealed class BoxFill
     }
 
     /// <summary>The sum in one line.</summary>
-    public override string ToString() => "fill " + Total + " (" + string.Join("; ", Lines) + ")";
+    public override string ToString() => ToString(LengthUnits.Inches);
+
+    /// <summary>The sum and its lines: in cubic inches, or in cubic centimeters to a tenth.</summary>
+    /// <param name="units">The units that the dwelling is marked in.</param>
+    public string ToString(LengthUnits units) => "fill " + Printed.Of(Total, units, Round.Up) + " (" + string.Join("; ", Lines.Select(line => line.ToString(units))) + ")";
 
     /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
     internal Facts LeftOpen =>

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -254,30 +255,17 @@ public sealed partial record Coverage : SpaceRule
     private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, Facts needs, SpaceStatement statement)
     {
         LengthUnits units = space.Units;
+        Lazy<RunGap> gap = new(() => new(run, gaps, outlets));
         statement.Finds(
             run.NameIn(space.Dwelling.Units),
             run.Stretches[0].Address,
             verdict,
             lacking,
             DistanceSet.AtMost(Distance.Zero),
-            () => RunWords.Lacks(run, gaps, outlets, Reach, lacking, units),
+            () => RunWords.Lacks(run, gap.Value, Reach, lacking, units),
             needs,
-            () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default,
-            () => StretchesOf(run, gaps));
-    }
-
-    private static Items<WallStretch> StretchesOf(Run run, List<DistanceRange> gaps)
-    {
-        List<WallStretch> stretches = [];
-        foreach (DistanceRange gap in gaps)
-        {
-            foreach ((RunStretch stretch, Distance from, Distance to) in run.Between(gap.From, gap.To))
-            {
-                stretches.Add(new(stretch.Address, from, to));
-            }
-        }
-
-        return new(stretches);
+            () => gap.Value,
+            () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
     }
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)

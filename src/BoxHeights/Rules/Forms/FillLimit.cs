@@ -31,12 +31,12 @@ public sealed record FillLimit : LimitRule
     {
         // A box whose mark isn't known needs no mark if the smallest of its kind holds all that may be in it.
         bool isRoomy = site.Box.Volume is null && site.Box.LeastVolume is { } least && BoxFill.IsCountable(site.Box.Source) && BoxFill.Most(site.Box.Source, Counting).Total <= least;
-        Judge(site.Box.Source, isRoomy ? site.Box.LeastVolume : site.Box.Volume, "", statement);
+        Judge(site.Units, site.Box.Source, isRoomy ? site.Box.LeastVolume : site.Box.Volume, "", statement);
         foreach ((DeviceBox part, Volume? volume, string where) in FillCompartments.Of(site.Box.Source))
         {
             if (volume is not null)
             {
-                Judge(part, volume, where, statement);
+                Judge(site.Units, part, volume, where, statement);
             }
         }
     }
@@ -45,7 +45,7 @@ public sealed record FillLimit : LimitRule
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
         box.Source.Compartments.Count == 0 && BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? [box.Source.WithVolume(volume)] : [];
 
-    private void Judge(DeviceBox box, Volume? room, string where, LimitStatement statement)
+    private void Judge(LengthUnits units, DeviceBox box, Volume? room, string where, LimitStatement statement)
     {
         if (!BoxFill.IsCountable(box))
         {
@@ -55,16 +55,16 @@ public sealed record FillLimit : LimitRule
         BoxFill least = BoxFill.Least(box, Counting);
         if (room is not { } volume)
         {
-            statement.DependsOn(least.Total, Facts.BoxVolume, () => where + least);
+            statement.DependsOn(least.Total, Facts.BoxVolume, () => where + least.ToString(units));
         }
         else if (least.Total <= volume && least.LeftOpen is var open && open != Facts.None && BoxFill.Most(box, Counting) is var most && most.Total > volume)
         {
             // What isn't stated may take room as well: it matters only where it would turn the verdict.
-            statement.DependsOn(most.Total, open, () => where + most);
+            statement.DependsOn(most.Total, open, () => where + most.ToString(units));
         }
         else
         {
-            statement.Judge(least.Total, QuantitySet.AtMost(volume), () => where + least);
+            statement.Judge(least.Total, QuantitySet.AtMost(volume), () => where + least.ToString(units));
         }
     }
 }

@@ -30,6 +30,10 @@ public sealed record FillLine
     public Volume Volume { get; }
 
     /// <summary>The line as count × allowance = volume.</summary>
-    public override string ToString() =>
-        What + " " + (Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture) + " × " + Allowance + " = " + Volume;
+    public override string ToString() => ToString(LengthUnits.Inches);
+
+    /// <summary>The line as count × allowance = volume: in cubic inches, or in cubic centimeters to a tenth.</summary>
+    /// <param name="units">The units that the dwelling is marked in.</param>
+    public string ToString(LengthUnits units) =>
+        What + " " + (Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture) + " × " + Printed.Of(Allowance, units) + " = " + Printed.Of(Volume, units);
 }

@@ -162,7 +162,8 @@ public sealed record FixtureOutlet : SpaceRule
         statement.Finds(
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
             () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + (ByCord ? " away as its cord goes" : " away in plan") : "no " + Outlet.Name + " that counts",
-            verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(space, plan, thing));
+            verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(space, plan, thing),
+            thing.Fixture is { } it ? new[] { space.Id + "/" + it.Id } : default(Items<string>));
 
     /// <summary>Whether any other room of its level, or outdoors any other face of its storey, lists such an outlet.</summary>
     private bool IsOneElsewhereOnLevel(SpaceView space)

@@ -39,5 +39,5 @@ public readonly struct Check
     public Items<string> DisputedBy { get; }
 
     /// <summary>The check in one line.</summary>
-    public override string ToString() => Subject + ": " + RuleId + ": " + (Verdict == Verdict.Passes ? Margin.Raw == long.MaxValue ? "met everywhere" : "met, by " + Margin.ToString(units) : Verdict == Verdict.Fails ? "not met, off by " + Margin.Abs().ToString(units) : "depends on " + FactText.Of(Needs));
+    public override string ToString() => Subject + ": " + RuleId + ": " + (Verdict == Verdict.Passes ? Margin.IsUnbounded ? "met everywhere" : "met, by " + Margin.ToString(units) : Verdict == Verdict.Fails ? "not met, off by " + Margin.Abs().ToString(units) : "depends on " + FactText.Of(Needs));
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
@@ -5,7 +6,7 @@ namespace BoxHeights;
 
 /// <summary>Something about a dwelling that a rule doesn't allow, or can't decide, or that can't be.</summary>
 /// <remarks>Never an approval or a refusal: the authority having jurisdiction decides. Messages are put together when they are read.</remarks>
-public sealed class Finding
+public sealed class Finding : IEquatable<Finding>
 {
     /// <summary>The <see cref="RuleId"/> of every layout fault.</summary>
     public const string LayoutFaultId = "layout-fault";
@@ -50,6 +51,7 @@ public sealed class Finding
         : this(state, state.Groups[group].Rule, state.Groups[group].Boxes.Member(answer.Index), answer.Verdict)
     {
         Group = group;
+        Involves = answer.Involves;
         details = FindingDetails.Of(state.Options.Units, state.Groups[group].Rule, answer, answer.Verdict == Verdict.Fails ? state.Groups.DisputedBy(group, Box, state) : default);
     }
 
@@ -58,6 +60,7 @@ public sealed class Finding
         this.state = state;
         this.rule = rule;
         Space = answer;
+        Involves = answer.Involves;
         NotJudgedBecause = answer.NotJudgedBecause;
         Outcome = answer.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
         details = FindingDetails.Of(state.Options.Units, rule, answer, disputedBy);
@@ -138,8 +141,20 @@ public sealed class Finding
     /// <summary>What can't be; null unless the description is at fault.</summary>
     public LayoutFault? Fault { get; }
 
+    /// <summary>
+    /// Names what it is about, the same in every session and evaluation of the same description: the rule and the subject, and for a fault what it is. Two findings
+    /// of one rule about one subject share it.
+    /// </summary>
+    public string Key => RuleId + "|" + Subject + (Fault is null ? "" : "|" + Fault.Kind + "|" + Fault.Message);
+
+    /// <summary>The ids of the other boxes that it is about, or the addresses of the fixtures; none where it is about its subject alone.</summary>
+    public Items<string> Involves { get; }
+
     /// <summary>The stretches of walls, or of sides of what stands free, that lack something, each piece by itself; none where it is about a box or all of its subject.</summary>
-    public Items<WallStretch> Stretches => Space?.FindStretches?.Invoke() ?? default;
+    public Items<WallStretch> Stretches => Space?.Gap?.Invoke().Stretches ?? default;
+
+    /// <summary>The point of a run that is furthest from every outlet that counts; null where it has none, or the finding is about no run.</summary>
+    public WorstPoint? Worst => Space?.Gap?.Invoke().Worst;
 
     /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its outcome is unknown, and nothing was measured.</summary>
     public string? NotJudgedBecause { get; }
@@ -196,8 +211,19 @@ public sealed class Finding
     /// <summary>What a finding is about: the same for two that are about the same.</summary>
     internal (string RuleId, string Subject, LayoutFault? Fault) About => (RuleId, Subject, Fault);
 
-    /// <summary>Whether another finding about the same says the same.</summary>
+    /// <summary>Whether another finding about the same says the same: of a run, in the words that a person reads, so that it doesn't change with each tick that a box is dragged.</summary>
     internal bool Agrees(Finding other) =>
-        Outcome == other.Outcome && Severity == other.Severity && Measured == other.Measured && Allowed == other.Allowed && Needs == other.Needs
-        && Margin == other.Margin && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause && Space?.What() == other.Space?.What();
+        Outcome == other.Outcome && Severity == other.Severity && Needs == other.Needs && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause
+        && (Space?.Gap is not null || (Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin)) && Space?.What() == other.Space?.What();
+
+    /// <summary>Whether another finding is about the same, wherever it comes from, and says exactly the same of it.</summary>
+    public bool Equals(Finding? other) =>
+        ReferenceEquals(this, other) || (other is not null && Key == other.Key && Agrees(other) && Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin
+            && Address == other.Address && Height == other.Height && At == other.At && Citation == other.Citation);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Finding);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Key);
 }

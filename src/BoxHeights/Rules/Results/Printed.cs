@@ -1,3 +1,6 @@
+using System;
+using System.Globalization;
+
 namespace BoxHeights;
 
 /// <summary>Prints measures as they are read on site: whole fractions as they are, anything finer rounded to what a tape shows, and never in the wrong direction.</summary>
@@ -8,6 +11,19 @@ internal static class Printed
     private static readonly Distance Tenth = Distance.FromMillimeters(0.1m);
 
     public static string Of(Distance distance, LengthUnits units) => Text(IsWhole(distance, units) ? distance : distance.RoundNearest(Step(units)), units);
+
+    /// <summary>A volume as boxes are marked: cubic inches as they are, or cubic centimeters to a tenth.</summary>
+    public static string Of(Volume volume, LengthUnits units, Round round = Round.Nearest)
+    {
+        if (units != LengthUnits.Millimeters)
+        {
+            return volume.ToString();
+        }
+
+        decimal tenths = volume.CubicCentimeters * 10m;
+        tenths = round switch { Round.Up => decimal.Ceiling(tenths), Round.Down => decimal.Floor(tenths), _ => decimal.Round(tenths, MidpointRounding.AwayFromZero) };
+        return (tenths / 10m).ToString("0.#", CultureInfo.InvariantCulture) + " cm3";
+    }
 
     /// <summary>A distance in units that it wasn't given in: what they can't show exactly is rounded, and says so.</summary>
     public static string About(Distance distance, LengthUnits units) => (IsWhole(distance, units) ? "" : "about ") + Of(distance, units);
@@ -36,7 +52,8 @@ internal static class Printed
     public static string OffBy(Quantity margin, LengthUnits units)
     {
         Quantity off = margin.Abs();
-        return off.Kind != QuantityKind.Distance ? off.ToString(units)
+        return off.Kind == QuantityKind.Volume ? Of(off.AsVolume(), units, Round.Up)
+            : off.Kind != QuantityKind.Distance ? off.ToString(units)
             : off.AsDistance() is var distance && IsWhole(distance, units) ? Text(distance, units)
             : Text(distance.RoundUp(Step(units)), units);
     }
@@ -50,6 +67,11 @@ internal static class Printed
     /// <param name="below">Whether they are told of something that lies below what they are taken from, so that it has to be said which of them lie above.</param>
     public static string Allowed(QuantitySet allowed, LengthUnits units, bool below = false)
     {
+        if (allowed is { Kind: QuantityKind.Volume, Most: { } most, Least: null })
+        {
+            return "at most " + Of(most.AsVolume(), units, Round.Down);
+        }
+
         if (allowed.Kind != QuantityKind.Distance)
         {
             return allowed.ToString(units);
@@ -138,4 +160,12 @@ internal static class Printed
     private static string Text(Distance distance, LengthUnits units) => distance.ToString(Format(units));
 
     private static string Format(LengthUnits units) => units == LengthUnits.Millimeters ? "mm" : "in";
+}
+
+/// <summary>Which way something that can't be shown exactly is rounded.</summary>
+internal enum Round
+{
+    Nearest,
+    Down,
+    Up,
 }

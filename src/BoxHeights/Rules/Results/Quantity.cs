@@ -32,6 +32,9 @@ public readonly struct Quantity : IEquatable<Quantity>
 
     internal long Raw { get; }
 
+    /// <summary>Whether it is no amount, but says that nothing bounds it: the margin inside a set without ends.</summary>
+    public bool IsUnbounded => Raw is long.MaxValue or long.MinValue;
+
     /// <summary>A distance as a quantity.</summary>
     public static implicit operator Quantity(Distance value) => new(QuantityKind.Distance, value.Ticks);
 
@@ -79,10 +82,10 @@ public readonly struct Quantity : IEquatable<Quantity>
 
     /// <summary>The amount with its unit, exactly: a distance in a dwelling's own units. Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in.</summary>
     /// <param name="units">The units, such as <see cref="Dwelling.Units"/>.</param>
-    public string ToString(LengthUnits units) => Kind switch
+    public string ToString(LengthUnits units) => IsUnbounded ? "without a bound" : Kind switch
     {
         QuantityKind.Distance => AsDistance().Exactly(units),
-        QuantityKind.Volume => AsVolume().ToString(),
+        QuantityKind.Volume => AsVolume().ToString(units == LengthUnits.Millimeters ? "cm3" : null),
         QuantityKind.Area => Square(units),
         _ => Raw.ToString(System.Globalization.CultureInfo.InvariantCulture),
     };
@@ -110,6 +113,15 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
     public QuantityKind Kind { get; }
 
     internal DistanceSet Raw => raw;
+
+    /// <summary>The least amount in the set; null where nothing bounds it below, or the set is empty.</summary>
+    public Quantity? Least => raw.Count == 0 || raw[0].From == Distance.MinValue ? null : new(Kind, raw[0].From.Ticks);
+
+    /// <summary>The largest amount in the set; null where nothing bounds it above, or the set is empty.</summary>
+    public Quantity? Most => raw.Count == 0 || raw[raw.Count - 1].To == Distance.MaxValue ? null : new(Kind, raw[raw.Count - 1].To.Ticks);
+
+    /// <summary>Whether nothing is allowed.</summary>
+    public bool IsEmpty => raw.Count == 0;
 
     /// <summary>A set of distances.</summary>
     public static implicit operator QuantitySet(DistanceSet set) => new(QuantityKind.Distance, set);

@@ -6,24 +6,48 @@ namespace BoxHeights.Rules;
 internal static class RunWords
 {
     /// <summary>What of a run isn't reached, and where that is worst.</summary>
-    public static string Lacks(Run run, IReadOnlyList<DistanceRange> gaps, IReadOnlyList<DistanceRange> outlets, Distance? reach, Distance lacking, LengthUnits units)
+    public static string Lacks(Run run, RunGap gap, Distance? reach, Distance lacking, LengthUnits units)
     {
-        if (reach is not { } far || !RunCover.TryWorst(run, gaps, outlets, out Distance worst, out Distance away))
+        if (reach is not { } far || gap.Worst is not { } worst)
         {
             return "no outlet that counts on its " + Printed.Of(run.Length, units);
         }
 
         string where = "";
+        foreach (WallStretch stretch in gap.Stretches)
+        {
+            where += (where.Length == 0 ? "" : ", ") + stretch.Address + " " + Printed.Of(stretch.Left, units) + " to " + Printed.Of(stretch.Right, units);
+        }
+
+        return Printed.OffBy(lacking, units) + " of it is further than " + Printed.Of(far, units) + " from an outlet that counts (" + where + "), worst "
+            + Printed.OffBy(worst.Away, units) + " away at " + worst.Address + " " + Printed.Of(worst.Along, units);
+    }
+}
+
+/// <summary>What of a run isn't reached: its stretches on the walls, and the point that is furthest from every outlet.</summary>
+internal sealed class RunGap
+{
+    public RunGap(Run run, IReadOnlyList<DistanceRange> gaps, IReadOnlyList<DistanceRange> outlets)
+    {
+        List<WallStretch> stretches = [];
         foreach (DistanceRange gap in gaps)
         {
             foreach ((RunStretch stretch, Distance from, Distance to) in run.Between(gap.From, gap.To))
             {
-                where += (where.Length == 0 ? "" : ", ") + stretch.Address + " " + Printed.Of(from, units) + " to " + Printed.Of(to, units);
+                stretches.Add(new(stretch.Address, from, to));
             }
         }
 
-        RunStretch at = run.At(worst, out Distance along);
-        return Printed.OffBy(lacking, units) + " of it is further than " + Printed.Of(far, units) + " from an outlet that counts (" + where + "), worst "
-            + Printed.OffBy(away, units) + " away at " + at.Address + " " + Printed.Of(along, units);
+        Stretches = new(stretches);
+        if (RunCover.TryWorst(run, gaps, outlets, out Distance worst, out Distance away))
+        {
+            RunStretch at = run.At(worst, out Distance along);
+            Worst = new(at.Address, along, away);
+        }
     }
+
+    public Items<WallStretch> Stretches { get; }
+
+    /// <summary>Null where there is no outlet to be far from.</summary>
+    public WorstPoint? Worst { get; }
 }
