@@ -96,7 +96,7 @@ public sealed class SpacingCaseTests
                 .WithSurface(row["surface"] == "cabinet" ? BoxSurface.Cabinet : null)
                 .WithDedicated(row["dedicated"].Length == 0 ? null : row["dedicated"])
                 .WithSwitched(row["switched"] switch { "all" => SwitchedPart.All, "half" => SwitchedPart.Half, "none" => SwitchedPart.None, _ => null }));
-            Finding? found = new LayoutEvaluator(Only("us", row["rule"], 2023)).Evaluate(house).Findings.SingleOrDefault();
+            Finding? found = new LayoutEvaluator(Only("us", row["rule"], 2023)).Evaluate(house).Findings.SingleOrDefault(finding => finding.Fault is null);
             string said = found is null ? "counts" : found.Outcome == Outcome.Unknown ? "unknown" : "not";
             Assert.True(row["expected"] == said, string.Join(",", row.Values) + ": " + said);
         }
