@@ -88,7 +88,6 @@ public abstract record Rule
             Add(ids.Add(reading.Id), name + "is there twice");
             Add(reading.Rule.Id == Id, name + "is a row of another id, \"" + reading.Rule.Id + "\"");
             Add(reading.Rule.Severity == Severity, name + "weighs otherwise");
-            Add(reading.Rule.Readings.Count == 0, name + "has readings of its own");
             Add(IsOfOneFamily(reading.Rule), name + "is a rule of another family");
             foreach (string mistake in reading.Rule.Mistakes())
             {

@@ -108,7 +108,7 @@ public sealed class LayoutFaultTests
         ceiling = ceiling.WithRooms(ceiling.Rooms.Select(room => room.WithOverhead(new[] { box.WithAt(null).WithPlan(new PlanPoint(CaseFile.Inches("60"), CaseFile.Inches("60"))).WithHeight(null) })));
         foreach (Dwelling house in new[] { wall, ceiling })
         {
-            LayoutFault[] faults = Evaluator.Evaluate(house).Findings.Where(finding => finding.Fault is not null).Select(finding => finding.Fault!).ToArray();
+            LayoutFault[] faults = Evaluator.Evaluate(house).Findings.Where(finding => finding.Fault is { Kind: not LayoutFaultKind.UnknownKind }).Select(finding => finding.Fault!).ToArray();
             Assert.Equal(needed is null ? 0 : 1, faults.Length);
             Assert.All(faults, fault => Assert.Equal((LayoutFaultKind.Contradiction, "crowded"), (fault.Kind, fault.Subject)));
             Assert.All(faults, fault => Assert.Contains("need " + needed, fault.Message, StringComparison.Ordinal));
@@ -241,6 +241,20 @@ public sealed class LayoutFaultTests
     {
         Dwelling dwelling = House(wall => wall.Add(Box("beyond", "145"))).WithUnits(LengthUnits.Millimeters);
         Assert.Contains(Evaluator.Evaluate(dwelling).Findings, finding => finding.Message == "beyond (room/wall): its center is at 3683 mm, but the wall is 3657.6 mm long");
+    }
+
+    [Fact]
+    public void MisspelledKind_OfAPurpose_IsNamedAndTheBoxIsJudged()
+    {
+        Evaluation evaluation = AssertFinds(House(wall => wall.Add(Box("odd", "60").WithPurpose(new BoxPurpose("swich")))), LayoutFaultKind.MisspelledKind, "odd", "is \"switch\" meant?");
+        Assert.Contains(evaluation.Checks, check => check.Subject == "odd");
+    }
+
+    [Fact]
+    public void UnknownKind_OfAPurpose_IsNamedAndTheBoxIsJudged()
+    {
+        Evaluation evaluation = AssertFinds(House(wall => wall.Add(Box("odd", "60").WithPurpose(new BoxPurpose("aquarium")))), LayoutFaultKind.UnknownKind, "odd", "isn't known here");
+        Assert.Contains(evaluation.Checks, check => check.Subject == "odd");
     }
 
     [Fact]

@@ -72,8 +72,7 @@ public sealed class RemedySearchTests
     [Fact]
     public void NoneFound_ForAWholeStick_IsOneLine()
     {
-        HeightBand nowhere = new("nowhere", "nowhere", Severity.Violation, new("House rules"), Datum.Subfloor) { Low = Inches(90), High = Inches(20) };
-        Cause cause = Assert.Single(new LayoutEvaluator(new RuleSet([nowhere])).Evaluate(Three("16 in to center above subfloor")).Causes);
+        Cause cause = Assert.Single(new LayoutEvaluator(new RuleSet([new Nowhere()])).Evaluate(Three("16 in to center above subfloor")).Causes);
         NoneFound none = Assert.IsType<NoneFound>(Assert.Single(cause.Remedies));
         Assert.Equal(["a", "b", "c"], none.Ids);
         Assert.Equal(["nowhere"], none.Conflicting);
@@ -128,5 +127,17 @@ public sealed class RemedySearchTests
         }
 
         return house.Build();
+    }
+
+    private sealed record Nowhere : PlacementRule
+    {
+        public Nowhere()
+            : base("nowhere", "nowhere", Severity.Violation, new("House rules"))
+        {
+        }
+
+        public override string Numbers => "no height";
+
+        public override void State(PlacementSite site, PlacementStatement statement) => statement.Everywhere(AllowedHeights.Nothing);
     }
 }

@@ -32,9 +32,13 @@ internal static class UnknownKinds
             Add(faults, known.Purposes, box.Source.Purpose.Name, id, box.Surface.Address);
             Add(faults, known.Boxes, box.Source.Kind?.Name, id, box.Surface.Address);
             Add(faults, known.Plates, box.Source.Plate?.Name, id, box.Surface.Address);
-            foreach (DeviceKind device in box.Source.Devices)
+            for (int i = 0; i < box.Source.Devices.Count; i++)
             {
-                Add(faults, known.Devices, device.Name, id, box.Surface.Address);
+                // Several of a kind in a box are told once.
+                if (i == 0 || box.Source.Devices[i] != box.Source.Devices[i - 1])
+                {
+                    Add(faults, known.Devices, box.Source.Devices[i].Name, id, box.Surface.Address);
+                }
             }
         }
     }

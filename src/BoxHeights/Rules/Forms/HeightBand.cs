@@ -41,9 +41,9 @@ public sealed record HeightBand : PlacementRule
     /// <inheritdoc/>
     protected override IEnumerable<string> Mistakes()
     {
-        if (Low is null && High is null)
+        if (Low is null && High is null && Preferred is null)
         {
-            yield return "it has neither a Low nor a High";
+            yield return "it has neither a Low nor a High, and nothing that it aims at";
         }
 
         if (Low > High)
