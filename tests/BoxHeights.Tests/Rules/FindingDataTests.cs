@@ -39,6 +39,19 @@ public sealed class FindingDataTests
         Assert.Equal(("the-box", "beside"), (finding.Subject, Assert.Single(finding.Involves)));
     }
 
+    // A plate that laps the casing of a door names the door by its address.
+    [Fact]
+    public void Involves_OfAPlateOnACasing_IsTheDoor()
+    {
+        OneBox box = new()
+        {
+            Rules = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice, "trim-clearance"),
+            Wall = wall => wall.WithOpenings(new[] { new Opening("d", OpeningKind.Door, In("20"), In("52")).WithCasing(In("3-1/2")) }),
+        };
+        Finding finding = Assert.Single((box with { Box = box.Box.WithAt(In("54")) }).At(BoxHeight.Parse("48 in to top above subfloor")).Evaluate().Findings);
+        Assert.Equal(["room/wall/d"], finding.Involves);
+    }
+
     // The same house twice, by two evaluators; then one box a tick further.
     [Fact]
     public void Findings_OfTwoEvaluations_AreEqualWhereTheySayTheSame()

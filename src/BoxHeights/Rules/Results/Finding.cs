@@ -20,6 +20,7 @@ public sealed class Finding : IEquatable<Finding>
     private readonly Place place;
     private readonly StatedLimit? limit;
     private readonly LimitJudgement judged;
+    private readonly Items<string> involved;
     private FindingDetails? details;
 
     internal Finding(LayoutState state, LayoutFault fault)
@@ -51,7 +52,7 @@ public sealed class Finding : IEquatable<Finding>
         : this(state, state.Groups[group].Rule, state.Groups[group].Boxes.Member(answer.Index), answer.Verdict)
     {
         Group = group;
-        Involves = answer.Involves;
+        involved = answer.Involves;
         details = FindingDetails.Of(state.Options.Units, state.Groups[group].Rule, answer, answer.Verdict == Verdict.Fails ? state.Groups.DisputedBy(group, Box, state) : default);
     }
 
@@ -60,7 +61,7 @@ public sealed class Finding : IEquatable<Finding>
         this.state = state;
         this.rule = rule;
         Space = answer;
-        Involves = answer.Involves;
+        involved = answer.Involves;
         NotJudgedBecause = answer.NotJudgedBecause;
         Outcome = answer.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
         details = FindingDetails.Of(state.Options.Units, rule, answer, disputedBy);
@@ -147,8 +148,8 @@ public sealed class Finding : IEquatable<Finding>
     /// </summary>
     public string Key => RuleId + "|" + Subject + (Fault is null ? "" : "|" + Fault.Kind + "|" + Fault.Message);
 
-    /// <summary>The ids of the other boxes that it is about, or the addresses of the fixtures; none where it is about its subject alone.</summary>
-    public Items<string> Involves { get; }
+    /// <summary>The ids of the other boxes that it is about, or the addresses of the doors, finishes, cabinets and fixtures; none where it is about its subject alone.</summary>
+    public Items<string> Involves => sites is null ? involved : Text.Involved();
 
     /// <summary>The stretches of walls, or of sides of what stands free, that lack something, each piece by itself; none where it is about a box or all of its subject.</summary>
     public Items<WallStretch> Stretches => Space?.Gap?.Invoke().Stretches ?? default;

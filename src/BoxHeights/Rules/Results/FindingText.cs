@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -102,6 +103,25 @@ internal sealed class FindingText
         }
 
         return all;
+    }
+
+    /// <summary>The addresses of those things.</summary>
+    public Items<string> Involved()
+    {
+        List<string> all = [];
+        foreach (StatedSite site in sites)
+        {
+            foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
+            {
+                bool isMet = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings);
+                if (!isMet && ThingName.AddressOf(slab.About, site.Site.Surface) is { Length: > 0 } address && !all.Contains(address))
+                {
+                    all.Add(address);
+                }
+            }
+        }
+
+        return new(all);
     }
 
     /// <summary>Whether nothing would be found if studs didn't stand where they are assumed to.</summary>

@@ -8,12 +8,24 @@ internal static class ThingName
     /// <summary>The name of an opening, a finish, a covering or a door that stands open; empty for anything else.</summary>
     /// <param name="thing">The thing.</param>
     /// <param name="surface">The wall that is spoken of.</param>
-    public static string Of(object? thing, ResolvedSurface surface) => thing switch
+    public static string Of(object? thing, ResolvedSurface surface) => AddressOf(thing, surface) is not { Length: > 0 } address ? "" : thing switch
     {
-        Opening opening => opening.Kind + " " + surface.Address + "/" + opening.Id,
-        Finish finish => finish.Kind + " " + surface.Address + "/" + finish.Id,
-        Covering covering => covering.Kind + " " + surface.Address + "/" + covering.Id,
-        DoorCover door => door.Opening.Kind + " " + surface.Space.Id + "/" + door.DoorWall + "/" + door.Opening.Id,
+        Opening opening => opening.Kind + " " + address,
+        Finish finish => finish.Kind + " " + address,
+        Covering covering => covering.Kind + " " + address,
+        DoorCover door => door.Opening.Kind + " " + address,
+        _ => "",
+    };
+
+    /// <summary>The address of the same; empty for anything else.</summary>
+    /// <param name="thing">The thing.</param>
+    /// <param name="surface">The wall that is spoken of.</param>
+    public static string AddressOf(object? thing, ResolvedSurface surface) => thing switch
+    {
+        Opening opening => surface.Address + "/" + opening.Id,
+        Finish finish => surface.Address + "/" + finish.Id,
+        Covering covering => surface.Address + "/" + covering.Id,
+        DoorCover door => surface.Space.Id + "/" + door.DoorWall + "/" + door.Opening.Id,
         _ => "",
     };
 }
