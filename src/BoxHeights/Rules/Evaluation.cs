@@ -129,7 +129,7 @@ public sealed partial class Evaluation
     public override string ToString() => EvaluationText.Counted(Findings.Count) + (Findings.Count == 0 ? "" : ": " + Findings[0].Message);
 
     /// <summary>Whether there was anything to judge.</summary>
-    internal bool HasJudged => state.Boxes.Length + state.Spaces.Count > 0;
+    internal bool HasJudged => state.Boxes.Length + Dwelling.Rooms.Count + Dwelling.Outside.Count + Dwelling.Flights.Count > 0;
 
     /// <summary>The judgements that say something, made anew each time: a report asks once.</summary>
     internal IReadOnlyList<Judgement> Told()
