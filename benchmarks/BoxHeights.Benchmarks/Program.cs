@@ -19,6 +19,9 @@ switch (args)
         Console.WriteLine();
         ColdHouse.Print();
         return 0;
+    case ["--pictures"]:
+        PictureTimes.Print();
+        return 0;
     case ["--plan"]:
         if (!PlanTimes.Agree())
         {
@@ -50,6 +53,6 @@ switch (args)
 
         return 0;
     default:
-        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --bdn [options]: tables with allocations.");
+        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG. --bdn [options]: tables with allocations.");
         return 2;
 }
