@@ -122,6 +122,10 @@ public sealed partial class Evaluation
             : throw new ArgumentException("The dwelling has no part \"" + id + "\": give the id of a box, room, outside face, flight or storey, or an address such as \"kitchen/north\".", nameof(id));
     }
 
+    /// <summary>The dwelling with remedies carried out together, as a foreman would: papers for the crew are cut from it.</summary>
+    /// <returns>What was changed and what nothing mends. It is worked out anew at each call: keep it.</returns>
+    public MendedDwelling Mend() => new Mending(evaluator, this).Carry();
+
     /// <summary>What couldn't be judged, the causes with their remedies, what is met, and what no rule looks at, as plain text.</summary>
     public string ToText() => EvaluationText.Of(this);
 

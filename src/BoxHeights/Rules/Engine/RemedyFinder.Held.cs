@@ -5,6 +5,8 @@ namespace BoxHeights.Rules;
 /// <content>Boxes that what they are on doesn't hold where they are, or that have to be held differently to go elsewhere.</content>
 internal sealed partial class RemedyFinder
 {
+    private static readonly Distance NextBay = Distance.FromInches(16);
+
     private static bool IsAboutWhatHolds(Rule? rule) => rule is FramingFit or WebSide or BarSpan;
 
     /// <summary>A box goes to a stud's side that holds it, or gets something else to hold it where it is.</summary>
@@ -96,9 +98,13 @@ internal sealed partial class RemedyFinder
     /// </summary>
     private Remedy? Alone(Cause cause, int box)
     {
-        MoveBoxes? move = Single(cause, box);
+        MoveBoxes? aside = state.Rules.Set.Find(cause.RuleId) is { MendsAside: true } ? Aside(cause, box) : null;
+        MoveBoxes? move = IsNear(aside, box) ? aside : Single(cause, box) ?? aside;
         return move is { Along: null } || state.Rules.Set.Find(cause.RuleId) is not (CasingGap or FinishEdge) ? move : (Remedy?)Packed(cause, box, move) ?? move;
     }
+
+    /// <summary>Whether a box goes no further aside than to the next bay: 16 in, or what is marked as that. Common practice, no source.</summary>
+    private bool IsNear(MoveBoxes? aside, int box) => aside is { Along: { } along } && state.AtOf(box) is { } at && (along - at).Abs() <= NextBay;
 
     private AddBlocking? Packed(Cause cause, int box, MoveBoxes? move)
     {

@@ -65,6 +65,15 @@ internal sealed partial class RemedyFinder
     private List<Remedy> ByStick(Cause cause, List<int> boxes, bool levelOnly)
     {
         List<int> whole = levelOnly ? boxes.FindAll(sticks.IsFree) : sticks.SetWith(boxes[0]);
+
+        // What is in the way of a few, or stands beside one, is no reason to set all others otherwise.
+        bool areFew = !levelOnly && (boxes.Count * 2 <= whole.Count || (boxes.Count == 1 && state.Rules.Set.Find(cause.RuleId) is { MendsAside: true }));
+        List<Remedy>? alone = areFew ? OneByOne(cause, boxes) : null;
+        if (alone?.TrueForAll(remedy => remedy is not NoneFound) == true)
+        {
+            return alone;
+        }
+
         if (whole.Count > 0 && Together(cause, whole, boxes, levelOnly) is { } move)
         {
             return [move];
@@ -74,7 +83,7 @@ internal sealed partial class RemedyFinder
         List<int> level = sticks.LevelWith(boxes[0]);
         return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(sticks.IsFree) && Together(cause, level, boxes, false) is { } all
             ? [all]
-            : OneByOne(cause, boxes);
+            : alone ?? OneByOne(cause, boxes);
     }
 
     private MoveBoxes? Together(Cause cause, List<int> boxes, List<int> toMend, bool levelOnly)

@@ -29,6 +29,9 @@ public sealed record BehindDoor : PlacementRule
     }
 
     /// <inheritdoc/>
+    public override bool MendsAside => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "the center of each device at or beyond the edge of the open " + By.ToString().ToLowerInvariant();
 
     /// <inheritdoc/>

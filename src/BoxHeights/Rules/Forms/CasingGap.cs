@@ -17,6 +17,9 @@ public sealed record CasingGap : PlacementRule
     public Distance Least { get; init => field = Valid.Positive(value, nameof(Least)); }
 
     /// <inheritdoc/>
+    public override bool MendsAside => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "a plate that is clear of casing by " + Least + " or more";
 
     /// <inheritdoc/>

@@ -36,6 +36,9 @@ public sealed record FinishEdge : PlacementRule
     public EdgesOf Against { get; init; }
 
     /// <inheritdoc/>
+    public override bool MendsAside => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "the plate across no edge of: " + Against.ToString().ToLowerInvariant();
 
     /// <inheritdoc/>

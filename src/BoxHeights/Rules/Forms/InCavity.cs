@@ -21,6 +21,9 @@ public sealed record InCavity : PlacementRule
     public override bool AsksForAPlace => true;
 
     /// <inheritdoc/>
+    public override bool MendsAside => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "the body of the box in no part of a wall that is stated to have no cavity, nor in a pocket door's pocket";
 
     /// <inheritdoc/>

@@ -101,6 +101,9 @@ public sealed class Cause
     /// <summary>The cause in one line, without the ids.</summary>
     public override string ToString() => Title;
 
+    /// <summary>Whether something is lacking, so that its remedy adds boxes.</summary>
+    internal bool IsLack => Findings[0].Space is { Moved: null };
+
     /// <summary>Groups findings by what they share.</summary>
     internal static Items<Cause> Group(Items<Finding> findings, LayoutState state, Func<Cause, Items<Remedy>> findRemedies)
     {

@@ -1,0 +1,197 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Carries remedies out together, round by round, until none is left that helps.</summary>
+/// <remarks>
+/// A round takes one remedy for each box or lacking outlet, applies all that don't touch the same box, and keeps them if less is found and nothing new; where they get
+/// in each other's way it keeps one after another. Each round that is kept finds less, so there are at most as many as findings.
+/// </remarks>
+internal sealed class Mending
+{
+    private readonly LayoutEvaluator evaluator;
+    private readonly Evaluation before;
+    private readonly HashSet<string> refused = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(int Cause, Remedy Remedy)>> done = new(StringComparer.Ordinal);
+    private Evaluation now;
+
+    public Mending(LayoutEvaluator evaluator, Evaluation before)
+    {
+        this.evaluator = evaluator;
+        this.before = before;
+        now = before;
+    }
+
+    public MendedDwelling Carry()
+    {
+        // What stands is set right first: an added box takes its place and height from those beside it.
+        while (Round(adding: false) || Round(adding: true))
+        {
+        }
+
+        return new(before, now, Changes());
+    }
+
+    private bool Round(bool adding)
+    {
+        List<(Cause Cause, Remedy Remedy)> batch = [];
+        HashSet<string> touched = new(StringComparer.Ordinal);
+        foreach (Cause cause in now.Causes)
+        {
+            if (cause.IsLack != adding)
+            {
+                continue;
+            }
+
+            HashSet<string> mended = new(StringComparer.Ordinal);
+            foreach (Remedy remedy in cause.Remedies)
+            {
+                // Remedies of one box are ways to choose from, best first; those of others belong together.
+                List<string> about = Touches(remedy);
+                if (remedy is not NoneFound && !refused.Contains(Name(cause, remedy)) && !mended.Overlaps(about) && !touched.Overlaps(about))
+                {
+                    mended.UnionWith(about);
+                    batch.Add((cause, remedy));
+                }
+            }
+
+            touched.UnionWith(mended);
+        }
+
+        if (batch.Count == 0)
+        {
+            return false;
+        }
+
+        if (TryAll(batch))
+        {
+            return true;
+        }
+
+        bool any = false;
+        foreach ((Cause, Remedy) one in batch)
+        {
+            any |= TryAll([one]);
+        }
+
+        return any;
+    }
+
+    /// <summary>Keeps some remedies if less is found with them, and nothing new.</summary>
+    private bool TryAll(List<(Cause Cause, Remedy Remedy)> some)
+    {
+        Dwelling dwelling = now.Dwelling;
+        foreach ((_, Remedy remedy) in some)
+        {
+            dwelling = remedy.ApplyTo(dwelling);
+        }
+
+        Evaluation then = evaluator.Evaluate(dwelling);
+        if (!IsBetter(then))
+        {
+            if (some.Count == 1)
+            {
+                refused.Add(Name(some[0].Cause, some[0].Remedy));
+            }
+
+            return false;
+        }
+
+        foreach ((Cause cause, Remedy remedy) in some)
+        {
+            foreach (string id in Touches(remedy))
+            {
+                done.ListOf(id).Add((NumberOf(cause), remedy));
+            }
+        }
+
+        now = then;
+        return true;
+    }
+
+    private bool IsBetter(Evaluation then)
+    {
+        if (then.Findings.Count >= now.Findings.Count)
+        {
+            return false;
+        }
+
+        Dictionary<(string, string, LayoutFault?), Finding> known = [];
+        foreach (Finding finding in now.Findings)
+        {
+            known[finding.About] = finding;
+        }
+
+        foreach (Finding finding in then.Findings)
+        {
+            if (!known.TryGetValue(finding.About, out Finding? one) || one.Outcome < finding.Outcome || one.Severity < finding.Severity)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static List<string> Touches(Remedy remedy)
+    {
+        List<string> ids = [.. remedy.Changes];
+        if (remedy is AddBox added)
+        {
+            foreach (PlacedBox placed in added.Placed)
+            {
+                ids.Add(placed.Box.Id);
+            }
+        }
+
+        return ids;
+    }
+
+    private static string Name(Cause cause, Remedy remedy) => cause.RuleId + ": " + remedy.Text;
+
+    /// <summary>Which of the first causes it comes from: a later one is what is left of it.</summary>
+    private int NumberOf(Cause cause)
+    {
+        foreach (Finding finding in cause.Findings)
+        {
+            for (int i = 0; before.CauseOf(finding) is { } first && i < before.Causes.Count; i++)
+            {
+                if (ReferenceEquals(before.Causes[i], first))
+                {
+                    return i + 1;
+                }
+            }
+        }
+
+        return 0;
+    }
+
+    private Items<MendedBox> Changes()
+    {
+        Dictionary<string, DeviceBox> described = new(StringComparer.Ordinal);
+        foreach (PlacedBox placed in before.Dwelling.PlacedBoxes())
+        {
+            described[placed.Box.Id] = placed.Box;
+        }
+
+        List<MendedBox> boxes = [];
+        foreach (PlacedBox placed in now.Dwelling.PlacedBoxes())
+        {
+            described.TryGetValue(placed.Box.Id, out DeviceBox? was);
+            if (!placed.Box.Equals(was) && done.TryGetValue(placed.Box.Id, out List<(int Cause, Remedy Remedy)>? steps))
+            {
+                SortedSet<int> because = [];
+                foreach ((int cause, _) in steps)
+                {
+                    because.Add(cause);
+                }
+
+                because.Remove(0);
+                boxes.Add(new(was, placed, new(because), MendedText.Of(was, placed, because, steps.ConvertAll(step => step.Remedy), now.Units)));
+            }
+        }
+
+        return new(boxes);
+    }
+}

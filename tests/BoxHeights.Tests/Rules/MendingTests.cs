@@ -1,0 +1,107 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using BoxHeights.Tests.Standards;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>Remedies carried out together leave nothing that could be mended, in whatever order, and go about it as a foreman would.</summary>
+public sealed class MendingTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly LayoutEvaluator Evaluator = new(Rules);
+
+    public static TheoryData<string> Mistakes
+    {
+        get
+        {
+            TheoryData<string> names = [];
+            foreach (string name in PlantedMistakes.Kinds.Keys)
+            {
+                names.Add(name);
+            }
+
+            return names;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Mistakes))]
+    public void Mend_AMistakeInAnOrdinaryHouse_LeavesOnlyWhatHasNoRemedy(string name)
+    {
+        int mended = 0;
+        for (int seed = 1; seed <= 400 && mended < Tries.Of(20) / 2; seed++)
+        {
+            if (PlantedMistakes.Kinds[name](seed, 4) is not { } mistake)
+            {
+                continue;
+            }
+
+            mended++;
+            Evaluation before = Evaluator.Evaluate(mistake.House);
+            MendedDwelling after = before.Mend();
+            string said = "seed " + seed + "\n" + before.ToText() + "\n" + after.ToText();
+            Assert.True(after.Left.All(cause => cause.Remedies.All(remedy => remedy is NoneFound)), said);
+            Assert.True(after.Evaluation.Findings.All(left => before.Findings.Any(one => one.RuleId == left.RuleId && one.Subject == left.Subject)), said);
+            Assert.True(Evaluator.Evaluate(after.Dwelling).Findings.Count == after.Evaluation.Findings.Count, said);
+            Assert.True(after.Boxes.All(box => box.Because.All(number => number >= 1 && number <= before.Causes.Count)), said);
+            AssertInAnyOrder(mistake.House, after, new Random(seed), said);
+        }
+
+        Assert.True(mended >= 5, "hardly any house offers a place for this mistake: " + mended);
+    }
+
+    [Fact]
+    public void Mend_OfAHouseThatIsClean_ChangesNothing()
+    {
+        for (int seed = 1; seed <= Tries.Of(60); seed++)
+        {
+            Dwelling house = OrdinaryHouses.Make(seed, 5);
+            MendedDwelling mended = Evaluator.Evaluate(house).Mend();
+            Assert.Empty(mended.Boxes);
+            Assert.Same(house, mended.Dwelling);
+        }
+    }
+
+    // Three lights on one face at one height, 66 in to center. A window ends at 60 in with 3-1/2 in of casing, its edge at 63-11/16; the plate of the one at 64 in laps it.
+    [Fact]
+    public void Mend_OneLightOfThreeOnACasing_GoesAsideAlone()
+    {
+        Distance In(string text) => Distance.Parse(text + " in");
+        DwellingBuilder house = new("Porch");
+        house.Add(new Storey("first"));
+        WallBuilder wall = house.Room("porch", RoomKind.Hall, "first").Wall("north", In("240"));
+        wall.With(one => one.WithOpenings(new[]
+        {
+            new Opening("window", OpeningKind.Window, In("24"), In("60")).WithSill(new Level(In("40"), Datum.Subfloor)).WithHead(new Level(In("80"), Datum.Subfloor))
+                .WithCasing(In("3-1/2")).WithReveal(In("3/16")),
+        }));
+        foreach ((string id, string at) in new[] { ("L1", "64"), ("L2", "120"), ("L3", "180") })
+        {
+            wall.Add(new DeviceBox(id, BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithPlate(PlateKind.Standard).WithAt(In(at)).WithHeight(BoxHeight.ToCenter(In("66"), Datum.Subfloor)));
+        }
+
+        LayoutEvaluator trim = new(OneBox.Only(RuleSets.RoughInPractice, "trim-clearance") + OneBox.Only(RuleSets.RoughInPractice, "uniform-level"));
+        MendedDwelling mended = trim.Evaluate(house.Build()).Mend();
+        MendedBox moved = Assert.Single(mended.Boxes);
+        Assert.Equal("L1", moved.After.Box.Id);
+        Assert.Equal(moved.Before!.Height, moved.After.Box.Height);
+        Assert.True(moved.After.Box.At > In("64"));
+        Assert.Empty(mended.Left);
+    }
+
+    /// <summary>Each box changed once, one after another in some order, comes to the same.</summary>
+    private static void AssertInAnyOrder(Dwelling house, MendedDwelling mended, Random random, string said)
+    {
+        MendedBox[] boxes = mended.Boxes.ToArray();
+        random.Shuffle(boxes);
+        foreach (MendedBox box in boxes)
+        {
+            house = box.Before is null ? house.WithBox(box.After) : house.WithBoxes(one => one.Id == box.After.Box.Id ? box.After.Box : one);
+        }
+
+        Assert.True(
+            new HashSet<PlacedBox>(house.PlacedBoxes()).SetEquals(mended.Dwelling.PlacedBoxes()) && Evaluator.Evaluate(house).Findings.Count == mended.Evaluation.Findings.Count, said);
+    }
+}
