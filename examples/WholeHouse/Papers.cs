@@ -20,9 +20,9 @@ internal static class Papers
         List<(string Name, string Text)> papers =
         [
             ("causes.txt", evaluation.ToText()),
-            ("story-pole.md", StoryPole.For(marks.ToDwelling()).ToMarkdown()),
-            ("punch-list.md", PunchList.For(dwelling).ToMarkdown()),
-            ("pre-inspection.md", PreInspection.For(dwelling).ToMarkdown()),
+            ("story-pole.md", StoryPole.For(marks).ToMarkdown()),
+            ("punch-list.md", PunchList.For(evaluation).ToMarkdown()),
+            ("pre-inspection.md", PreInspection.For(evaluation).ToMarkdown()),
         ];
         HashSet<string> taken = new(StringComparer.OrdinalIgnoreCase);
         foreach (string id in dwelling.Rooms.Select(room => room.Id).Concat(dwelling.Outside.Select(face => face.Id)))

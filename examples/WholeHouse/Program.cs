@@ -53,7 +53,7 @@ internal static class Program
         }
 
         Evaluation evaluation = new LayoutEvaluator(request.Rules).Evaluate(dwelling);
-        MarkSheet marks = MarkSheet.For(dwelling, request.Rules);
+        MarkSheet marks = MarkSheet.For(evaluation);
         output.Write(evaluation.ToText());
         output.Write("\n");
         output.Write(marks.ToMarkdown());

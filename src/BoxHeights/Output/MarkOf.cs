@@ -13,7 +13,7 @@ internal static class MarkOf
         BoxHeight height = state.HeightOf(box)!.Value;
         Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
         Distance? at = state.AtOf(box);
-        MarkRow row = new(resolved.Surface.Address, resolved.Source) { FromLeftCorner = at, Stud = StudOf(state, box, at), SetFor = FrontOf(state, box) };
+        MarkRow row = new(resolved.Surface.Address, resolved.Source) { FromLeftCorner = at, Stud = StudOf(state, box, at), StandsOut = FrontOf(state, box) };
         if (height.Edge is null)
         {
             return row with { Note = "no mark: " + height.Value.Exactly(units) + " names no edge" };

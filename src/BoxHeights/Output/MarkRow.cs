@@ -28,8 +28,8 @@ public sealed record MarkRow
     /// </summary>
     public string Stud { get; init; } = "";
 
-    /// <summary>"don't mark: see finding 3" where a document of the rule set asks for something else than is described: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText"/>, counted from 1; else empty.</summary>
-    public string Hold { get; init; } = "";
+    /// <summary>"stop: see 3" where something about the box is open that nothing mends: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText"/>, counted from 1; else empty. Such a box has no mark.</summary>
+    public string Stop { get; init; } = "";
 
     /// <summary>The height above the room's subfloor; null where it can't be told.</summary>
     public BoxHeight? Mark { get; init; }
@@ -41,8 +41,8 @@ public sealed record MarkRow
     /// From the face of the framing out to the front edge of the box or its ring: as stated, or flush with the finished surface where that is known;
     /// null where neither is.
     /// </summary>
-    public Distance? SetFor { get; init; }
+    public Distance? StandsOut { get; init; }
 
-    /// <summary>What was rounded to be marked, and from where; "strong" or "shy" instead where that is asked for and the exact height is a little more or less; or why there is no mark.</summary>
+    /// <summary>What the report sets otherwise, and how it was; what was rounded to be marked, and from where; "strong" or "shy" instead where that is asked for and the exact height is a little more or less; or why there is no mark.</summary>
     public string Note { get; init; } = "";
 }

@@ -7,21 +7,21 @@ namespace BoxHeights;
 
 /// <summary>The marks for the helper: for every box on a wall, where along it and how high above the subfloor.</summary>
 /// <remarks>
+/// They are those of the mended dwelling (<see cref="Evaluation.Mend"/>): a box that the report sets otherwise is marked where it ends, with where it was; one that
+/// nothing mends isn't marked, and says which finding stops it. So the sheet never contradicts the report.
 /// Heights are rounded once, to what can be marked, and inward: a mark read back says the same of every rule as the exact height does.
 /// Nothing here is an approval.
 /// </remarks>
 public sealed class MarkSheet
 {
     private readonly Dwelling dwelling;
-    private readonly SettledOptions print;
-
     private readonly string title;
 
-    private MarkSheet(Dwelling dwelling, SettledOptions print, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut)
+    private MarkSheet(Dwelling dwelling, SettledOptions options, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut)
     {
         this.dwelling = dwelling;
         this.title = title;
-        this.print = print;
+        Options = options;
         Rows = rows;
         LeftOut = leftOut;
     }
@@ -29,40 +29,38 @@ public sealed class MarkSheet
     /// <summary>The marks: room by room, wall by wall, from left to right.</summary>
     public Items<MarkRow> Rows { get; }
 
+    /// <summary>The options by which it is rounded and printed.</summary>
+    internal SettledOptions Options { get; }
+
     /// <summary>Boxes on walls that should have a mark and can't, and why. Boxes that are set already (existing or measured) need none.</summary>
     public Items<LeftOutBox> LeftOut { get; }
 
-    /// <summary>The marks of a dwelling with the usual options.</summary>
-    /// <param name="dwelling">The dwelling.</param>
-    /// <param name="rules">The rules that rounding must respect.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static MarkSheet For(Dwelling dwelling, RuleSet rules) => For(dwelling, rules, MarkOptions.Default);
+    /// <summary>The marks of an evaluated dwelling, each box to the edge that it is described by.</summary>
+    /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    public static MarkSheet For(Evaluation evaluation) => For(evaluation, MarkOptions.Default);
 
-    /// <summary>The marks of a dwelling.</summary>
-    /// <param name="dwelling">The dwelling.</param>
-    /// <param name="rules">The rules that rounding must respect.</param>
+    /// <summary>The marks of an evaluated dwelling.</summary>
+    /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
     /// <param name="options">How the sheet is set out.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static MarkSheet For(Dwelling dwelling, RuleSet rules, MarkOptions options)
+    public static MarkSheet For(Evaluation evaluation, MarkOptions options)
     {
-        if (options is null)
-        {
-            throw new ArgumentNullException(nameof(options));
-        }
-
-        LayoutEvaluator evaluator = new(rules);
-        LayoutState state = evaluator.StateOf(dwelling);
-        Evaluation exact = new(evaluator, state);
+        _ = evaluation ?? throw new ArgumentNullException(nameof(evaluation));
+        MendedDwelling? mended = (options ?? throw new ArgumentNullException(nameof(options))).AsDescribed ? null : evaluation.Mend();
+        Evaluation exact = mended?.Evaluation ?? evaluation;
+        LayoutState state = exact.State;
+        MarkWords words = new(evaluation, mended);
         HashSet<string> unrounded = new(StringComparer.Ordinal);
         while (true)
         {
-            MarkSheet sheet = new(dwelling, state.Options, dwelling.Name, MarkRows.Of(state, options, unrounded), MarkRows.LeftOut(state));
+            MarkSheet sheet = new(exact.Dwelling, state.Options, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On), MarkRows.LeftOut(state));
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
-            if (!Differs(exact, evaluator.Evaluate(sheet.ToDwelling()), unrounded))
+            if (!Differs(exact, exact.Again(sheet.ToDwelling()), unrounded))
             {
-                return sheet.Holding(exact);
+                return sheet;
             }
 
             // Another box of a group may be the one whose rounding shows: then all stay exact.
@@ -75,7 +73,7 @@ public sealed class MarkSheet
 
                 if (unrounded.Count == before)
                 {
-                    return sheet.Holding(exact);
+                    return sheet;
                 }
             }
         }
@@ -106,7 +104,7 @@ public sealed class MarkSheet
             }
         }
 
-        return new(dwelling, print, dwelling.Name + ", " + room, new(rows), new(leftOut));
+        return new(dwelling, Options, dwelling.Name + ", " + room, new(rows), new(leftOut));
     }
 
     /// <summary>The dwelling as the marks say: each marked box at its mark.</summary>
@@ -127,7 +125,7 @@ public sealed class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, left as you face the wall, framing face to box center; set for: from the framing out to the front edge of box or ring.");
+        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, left as you face the wall, framing face to box center; stands out: from the framing out to the front edge of box or ring; stop: not to be marked before that finding of the report is settled.");
         Table().AppendMarkdown(text);
         TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
@@ -141,42 +139,24 @@ public sealed class MarkSheet
 
     private TextTable Table()
     {
-        TextTable table = new("wall", "box", "for", "from left corner", "stud", "hold", "mark", "to", "from level line", "set for", "note");
+        TextTable table = new("wall", "box", "for", "from left corner", "stud", "stop", "mark", "edge", "from level line", "stands out", "note");
         foreach (MarkRow row in Rows)
         {
             table.Add(
                 row.Address,
                 row.BoxId,
                 row.Purpose.Name,
-                row.FromLeftCorner is { } along ? along.Exactly(print.Units) : "",
+                row.FromLeftCorner is { } along ? along.Exactly(Options.Units) : "",
                 row.Stud,
-                row.Hold,
-                row.Mark is { } mark ? mark.Value.Exactly(print.Units) : "",
+                row.Stop,
+                row.Mark is { } mark ? mark.Value.Exactly(Options.Units) : "",
                 row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
-                row.FromLevelLine is { } line ? Printed.Signed(line, print.Units) : "",
-                row.SetFor is { } front ? front.Exactly(print.Units) : "",
+                row.FromLevelLine is { } line ? Printed.Signed(line, Options.Units) : "",
+                row.StandsOut is { } front ? front.Exactly(Options.Units) : "",
                 row.Note);
         }
 
         return table;
-    }
-
-    /// <summary>The sheet with a word at each box that isn't to be marked where it is described: what is set wrong on purpose is cut twice.</summary>
-    private MarkSheet Holding(Evaluation exact)
-    {
-        Dictionary<string, int> numbers = new(StringComparer.Ordinal);
-        for (int cause = exact.Causes.Count - 1; cause >= 0; cause--)
-        {
-            foreach (Finding finding in exact.Causes[cause].Findings)
-            {
-                if (finding.IsViolation)
-                {
-                    numbers[finding.Subject] = cause + 1;
-                }
-            }
-        }
-
-        return new(dwelling, print, title, Rows.Select(row => numbers.TryGetValue(row.BoxId, out int number) ? row with { Hold = "don't mark: see finding " + number } : row), LeftOut);
     }
 
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>

@@ -27,12 +27,16 @@ public sealed class PreInspection
     /// <summary>Boxes that nothing is listed for, and why.</summary>
     public Items<LeftOutBox> NotListed { get; }
 
-    /// <summary>The list of a dwelling.</summary>
-    /// <param name="dwelling">The dwelling.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
-    public static PreInspection For(Dwelling dwelling)
+    /// <summary>The list of an evaluated dwelling.</summary>
+    /// <param name="evaluation">The evaluation, whose catalog and units the list takes.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    public static PreInspection For(Evaluation evaluation) =>
+        For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, evaluation.State.Options.Catalog);
+
+    internal static PreInspection For(Dwelling dwelling) => For(dwelling, PartsCatalog.Generic);
+
+    private static PreInspection For(Dwelling dwelling, PartsCatalog catalog)
     {
-        PartsCatalog catalog = PartsCatalog.Generic;
         List<InspectionRow> rows = [];
         List<LeftOutBox> notListed = [];
         foreach (ResolvedBox box in Resolver.Resolve(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), catalog).Boxes)

@@ -12,6 +12,8 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class PunchList
 {
+    private static readonly Distance Usual = Distance.FromInches(0, 1, 4);
+
     private readonly Dwelling dwelling;
 
     private PunchList(Dwelling dwelling, Distance tolerance, List<PunchRow> rows, List<string> clearlyIn)
@@ -31,19 +33,25 @@ public sealed class PunchList
     /// <summary>The boxes that are clearly within the tolerance.</summary>
     public Items<string> ClearlyIn { get; }
 
-    /// <summary>The punch list of a dwelling with a tolerance of 1/4 in. Common practice, no source.</summary>
-    /// <param name="dwelling">The dwelling.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
-    public static PunchList For(Dwelling dwelling) => For(dwelling, Distance.FromInches(0, 1, 4));
+    /// <summary>The punch list of an evaluated dwelling with a tolerance of 1/4 in. Common practice, no source.</summary>
+    /// <param name="evaluation">The evaluation, whose options and units the list takes.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    public static PunchList For(Evaluation evaluation) => For(evaluation, Usual);
 
-    /// <summary>The punch list of a dwelling.</summary>
-    /// <param name="dwelling">The dwelling.</param>
+    /// <summary>The punch list of an evaluated dwelling.</summary>
+    /// <param name="evaluation">The evaluation, whose options and units the list takes.</param>
     /// <param name="tolerance">How far off the planned height a box may be, up or down, itself allowed; not negative.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is negative.</exception>
-    public static PunchList For(Dwelling dwelling, Distance tolerance)
+    public static PunchList For(Evaluation evaluation, Distance tolerance) =>
+        For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, tolerance, evaluation.State.Options);
+
+    internal static PunchList For(Dwelling dwelling) => For(dwelling, Usual);
+
+    internal static PunchList For(Dwelling dwelling, Distance tolerance) => For(dwelling, tolerance, SettledOptions.Usual(dwelling));
+
+    private static PunchList For(Dwelling dwelling, Distance tolerance, SettledOptions options)
     {
-        SettledOptions options = SettledOptions.Usual(dwelling);
         Valid.NotNegative(tolerance, nameof(tolerance));
         List<PunchRow> rows = [];
         List<string> clearlyIn = [];

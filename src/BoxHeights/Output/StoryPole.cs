@@ -9,7 +9,8 @@ namespace BoxHeights;
 /// One mark for each edge and exact height above the subfloor, rounded once to the nearest that can be marked (1/8 in or 1 mm). Two exact heights
 /// are never merged: where they round to one reading there are two marks, and the one that isn't exact says by how much it is strong or shy.
 /// A room whose subfloor isn't the storey's has marks of its own. Boxes that were there before aren't set, so they have no mark.
-/// Rules aren't looked at; for marks rounded so that every rule says the same of them, take the pole of <see cref="MarkSheet.ToDwelling"/>.
+/// They are the marks of <see cref="MarkSheet"/>, which rounds once, so that every rule says the same of them: pole and sheet agree, and a box that the sheet stops
+/// is on no pole.
 /// </remarks>
 public sealed class StoryPole
 {
@@ -32,12 +33,33 @@ public sealed class StoryPole
     /// <summary>Boxes on walls that are on neither list, and why.</summary>
     public Items<LeftOutBox> LeftOut { get; }
 
-    /// <summary>The pole of a dwelling.</summary>
-    /// <param name="dwelling">The dwelling.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
-    public static StoryPole For(Dwelling dwelling)
+    /// <summary>The pole of an evaluated dwelling, as <see cref="MarkSheet.For(Evaluation)"/> marks it.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    public static StoryPole For(Evaluation evaluation) => For(MarkSheet.For(evaluation));
+
+    /// <summary>The pole of a sheet's marks.</summary>
+    /// <param name="marks">The sheet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="marks"/> is null.</exception>
+    public static StoryPole For(MarkSheet marks)
     {
-        SettledOptions options = SettledOptions.Usual(dwelling);
+        Dictionary<string, string> stopped = new(StringComparer.Ordinal);
+        foreach (MarkRow row in (marks ?? throw new ArgumentNullException(nameof(marks))).Rows)
+        {
+            if (row.Stop.Length > 0)
+            {
+                stopped[row.BoxId] = row.Stop;
+            }
+        }
+
+        return For(marks.ToDwelling(), marks.Options, stopped);
+    }
+
+    /// <summary>The pole of a dwelling as it is described.</summary>
+    internal static StoryPole For(Dwelling dwelling) => For(dwelling, SettledOptions.Usual(dwelling), new(StringComparer.Ordinal));
+
+    private static StoryPole For(Dwelling dwelling, SettledOptions options, Dictionary<string, string> stopped)
+    {
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
         Dictionary<Stand, List<string>> stands = [];
         Dictionary<(Stand, BoxHeight, DistanceRange), List<ResolvedBox>> heights = [];
@@ -50,7 +72,9 @@ public sealed class StoryPole
                 continue;
             }
 
-            if (WhyNot(resolved, box, options.Catalog, out DistanceRange datum, out Datum? becauseOf) is { } why)
+            DistanceRange datum = default;
+            Datum? becauseOf = null;
+            if ((stopped.TryGetValue(box.Source.Id, out string? stop) ? stop : WhyNot(resolved, box, options.Catalog, out datum, out becauseOf)) is { } why)
             {
                 leftOut.Add(new(box.Source.Id, why));
                 continue;

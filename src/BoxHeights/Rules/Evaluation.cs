@@ -11,6 +11,8 @@ public sealed partial class Evaluation
     private readonly LayoutState state;
     private readonly LayoutEvaluator evaluator;
     private readonly object grouping = new();
+    private readonly object mending = new();
+    private MendedDwelling? mended;
     private RemedyFinder? finder;
     private Items<Cause>? causes;
     private Items<Judgement>? judgements;
@@ -123,14 +125,26 @@ public sealed partial class Evaluation
     }
 
     /// <summary>The dwelling with remedies carried out together, as a foreman would: papers for the crew are cut from it.</summary>
-    /// <returns>What was changed and what nothing mends. It is worked out anew at each call: keep it.</returns>
-    public MendedDwelling Mend() => new Mending(evaluator, this).Carry();
+    /// <returns>What was changed and what nothing mends: worked out once.</returns>
+    public MendedDwelling Mend()
+    {
+        lock (mending)
+        {
+            return mended ??= new Mending(evaluator, this).Carry();
+        }
+    }
 
     /// <summary>What couldn't be judged, the causes with their remedies, what is met, and what no rule looks at, as plain text.</summary>
     public string ToText() => EvaluationText.Of(this);
 
     /// <summary>How many findings there are, and the first of them.</summary>
     public override string ToString() => EvaluationText.Counted(Findings.Count) + (Findings.Count == 0 ? "" : ": " + Findings[0].Message);
+
+    /// <summary>What its rules state, and where boxes are.</summary>
+    internal LayoutState State => state;
+
+    /// <summary>Another dwelling, judged in the same way.</summary>
+    internal Evaluation Again(Dwelling dwelling) => evaluator.Evaluate(dwelling);
 
     /// <summary>Whether there was anything to judge.</summary>
     internal bool HasJudged => state.Boxes.Length + Dwelling.Rooms.Count + Dwelling.Outside.Count + Dwelling.Flights.Count > 0;

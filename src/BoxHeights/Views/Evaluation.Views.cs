@@ -160,7 +160,8 @@ public sealed partial class Evaluation
         : part is not null ? new[] { part.Area }
         : new Items<WallArea>(StretchesOn(wall, finding).ConvertAll(stretch => new WallArea(stretch.Left, stretch.Right, wall.Subfloor, wall.Subfloor)));
 
-    private int NumberOf(Finding finding)
+    /// <summary>The place of a finding's cause among <see cref="Causes"/>, counted from 1; 0 where there is no finding about the same.</summary>
+    internal int NumberOf(Finding finding)
     {
         Items<Cause> all = Causes;
         lock (grouping)

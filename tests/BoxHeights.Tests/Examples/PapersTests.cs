@@ -4,6 +4,7 @@ using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Interop;
 using WholeHouse;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Examples;
@@ -30,7 +31,7 @@ public class PapersTests
     [Fact]
     public void Marks_OfAllRooms_AreTheWholeSheet()
     {
-        MarkSheet whole = MarkSheet.For(House, Usual);
+        MarkSheet whole = Sheets.For(House, Usual);
         IEnumerable<string> rooms = House.Rooms.Select(room => room.Id).Concat(House.Outside.Select(face => face.Id));
         Assert.Equal(whole.Rows, rooms.SelectMany(id => whole.ForRoom(id).Rows));
         Assert.Empty(whole.ForRoom("bed").Rows);
@@ -123,6 +124,6 @@ public class PapersTests
     }
 
     private static IReadOnlyList<(string Name, string Text)> Written(Dwelling dwelling) =>
-        Papers.Of(dwelling, new LayoutEvaluator(Usual).Evaluate(dwelling), MarkSheet.For(dwelling, Usual));
+        Papers.Of(dwelling, new LayoutEvaluator(Usual).Evaluate(dwelling), Sheets.For(dwelling, Usual));
 }
 #endif

@@ -4,6 +4,7 @@ using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Interop;
 using WholeHouse;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Examples;
@@ -135,7 +136,7 @@ public class WholeHouseTests
     public void Marks_OfBoxesOnStuds_AreWhereTheStudIs()
     {
         // The second full stud's right side is at 15-1/4 + 16 + 1-1/2 in; half a 2-1/4 in box further is its center.
-        MarkRow row = Assert.Single(MarkSheet.For(House, Rules).Rows, one => one.BoxId == "K1");
+        MarkRow row = Assert.Single(Sheets.For(House, Rules).Rows, one => one.BoxId == "K1");
         Assert.Equal("stud 2, right side", row.Stud);
         Assert.Equal(Distance.Parse("33-7/8 in"), row.FromLeftCorner);
     }
@@ -143,7 +144,7 @@ public class WholeHouseTests
     [Fact]
     public void Marks_OfBoxesOffTheStuds_NameNoSide()
     {
-        Dictionary<string, string> studs = MarkSheet.For(House, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
+        Dictionary<string, string> studs = Sheets.For(House, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
 
         // 48 in is over the third stud, 47-1/4 to 48-3/4 in. The sixth, at 95-1/4 in, would stand in the opening from 60 to 98 in; the seventh begins at 15-1/4 + 96 = 111-1/4 in.
         Assert.Equal("over stud 3", studs["K6"]);

@@ -25,7 +25,7 @@ public sealed class MarkSheetRoundTripTests
             dwelling = dwelling.WithBoxes(box => box.Size is null ? box.WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4"))) : box);
         }
 
-        MarkSheet sheet = MarkSheet.For(dwelling, DwellingGen.Rules, MarkOptions.Default.WithEdge(edge));
+        MarkSheet sheet = Sheets.For(dwelling, DwellingGen.Rules, MarkOptions.Default.WithEdge(edge));
         Dictionary<string, string[]> rows = Csv(sheet.ToCsv()).Skip(1).ToDictionary(row => row[1], StringComparer.Ordinal);
         Dwelling marked = dwelling.WithBoxes(box => rows.TryGetValue(box.Id, out string[]? row) && row[6].Length > 0
             ? box.WithHeight(BoxHeight.To(EdgeOf(row[7]), Distance.Parse(row[6]), Datum.Subfloor)).WithAt(row[3].Length == 0 ? box.At : Distance.Parse(row[3]))
@@ -38,7 +38,7 @@ public sealed class MarkSheetRoundTripTests
     public void Rows_BoxesOnWalls_AreMarkedOnceFromLeftToRight() => Prop.ForAll(DwellingGen.Seeds, seed =>
     {
         Dwelling dwelling = DwellingGen.Dwelling(seed);
-        MarkSheet sheet = MarkSheet.For(dwelling, DwellingGen.Rules);
+        MarkSheet sheet = Sheets.For(dwelling, DwellingGen.Rules);
         HashSet<string> broken = Evaluator.Evaluate(dwelling).Findings.Where(finding => finding.Fault is not null).Select(finding => finding.Subject).ToHashSet(StringComparer.Ordinal);
         Assert.Equal(
             dwelling.PlacedBoxes().Select(placed => placed.Box.Id).Where(id => !broken.Contains(id)).Order(StringComparer.Ordinal),
@@ -55,7 +55,7 @@ public sealed class MarkSheetRoundTripTests
     public void Rows_HeightFromTheFinishedFloor_IsMarkedAboveTheSubfloor(string floor, string mark)
     {
         OneBox box = new OneBox { Room = room => room.WithFloor(OneBox.Floor(CaseFile.Inches(floor))) }.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.FinishedFloor));
-        Assert.Equal(BoxHeight.ToTop(CaseFile.Inches(mark), Datum.Subfloor), MarkSheet.For(box.Build(), RuleSet.Empty).Rows.Single().Mark);
+        Assert.Equal(BoxHeight.ToTop(CaseFile.Inches(mark), Datum.Subfloor), Sheets.For(box.Build(), RuleSet.Empty).Rows.Single().Mark);
     }
 
     // The nearest eighth under 48.32 is 48-3/8: over the limit of 48 in above the floor, so the mark goes down.
@@ -65,7 +65,7 @@ public sealed class MarkSheetRoundTripTests
         OneBox box = new OneBox { Rules = RuleSets.California, Room = room => room.WithFloor(OneBox.Floor(CaseFile.Inches("0.32"))) }
             .At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.FinishedFloor));
         Assert.Equal(Verdict.Passes, box.Verdict());
-        Assert.Equal(BoxHeight.ToTop(CaseFile.Inches("48-1/4"), Datum.Subfloor), MarkSheet.For(box.Build(), box.Rules).Rows.Single().Mark);
+        Assert.Equal(BoxHeight.ToTop(CaseFile.Inches("48-1/4"), Datum.Subfloor), Sheets.For(box.Build(), box.Rules).Rows.Single().Mark);
     }
 
     private static string[] Said(Dwelling dwelling) => Evaluator.Evaluate(dwelling).Findings.Select(DwellingGen.Key).Order(StringComparer.Ordinal).ToArray();

@@ -154,7 +154,7 @@ public sealed class PreInspectionTests
     public void For_NoBoxes_IsEmpty()
     {
         Assert.Empty(PreInspection.For(new Dwelling("empty")).Rows);
-        Assert.Throws<ArgumentNullException>(() => PreInspection.For(null!));
+        Assert.Throws<ArgumentNullException>(() => PreInspection.For((Evaluation)null!));
     }
 
     // Every new box is asked about once: how its cables are held, how free they are, and where its front is.

@@ -86,7 +86,7 @@ public sealed class PunchListTests
         Assert.Empty(PunchList.For(house, Inches(0, 1, 2)).Rows);
         Assert.Equal(AsBuilt.ClearlyOut, Assert.Single(PunchList.For(house, Inches(0, 1, 2) - Distance.FromTicks(1)).Rows).Outcome);
         Assert.Equal("tolerance", Assert.Throws<ArgumentOutOfRangeException>(() => PunchList.For(house, -Inches(1))).ParamName);
-        Assert.Throws<ArgumentNullException>(() => PunchList.For(null!));
+        Assert.Throws<ArgumentNullException>(() => PunchList.For((Evaluation)null!));
     }
 
     [Fact]

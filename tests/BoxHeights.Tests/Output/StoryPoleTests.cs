@@ -119,7 +119,7 @@ public sealed class StoryPoleTests
         Assert.Empty(pole.Rows);
         Assert.Equal("storey,mark,to,on the plate,from level line,for,boxes,ids,note\r\n", pole.ToCsv());
         Assert.StartsWith("# Story pole: empty\n\nA planning aid, not an approval.", pole.ToMarkdown(), StringComparison.Ordinal);
-        Assert.Throws<ArgumentNullException>(() => StoryPole.For(null!));
+        Assert.Throws<ArgumentNullException>(() => StoryPole.For((Evaluation)null!));
     }
 
     [Fact]

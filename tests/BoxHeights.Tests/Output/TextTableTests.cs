@@ -32,9 +32,9 @@ public sealed class TextTableTests
     [Fact]
     public void MarkSheet_SharesIt()
     {
-        MarkSheet sheet = MarkSheet.For(Of(Room("den", Box("d|1", "16 in to top above subfloor"))), RuleSets.RoughInPractice);
-        Assert.Equal("wall,box,for,from left corner,stud,hold,mark,to,from level line,set for,note\r\nden/north,d|1,general,24 in,,,16 in,to top,-32 in,,\r\n", sheet.ToCsv());
-        Assert.EndsWith("\n## den/north\n\n| box | for | from left corner | stud | hold | mark | to | from level line | set for | note |\n|---|---|---|---|---|---|---|---|---|---|\n| d\\|1 | general | 24 in |  |  | 16 in | to top | -32 in |  |  |\n", sheet.ToMarkdown(), System.StringComparison.Ordinal);
+        MarkSheet sheet = Sheets.For(Of(Room("den", Box("d|1", "16 in to top above subfloor"))), RuleSets.RoughInPractice);
+        Assert.Equal("wall,box,for,from left corner,stud,stop,mark,edge,from level line,stands out,note\r\nden/north,d|1,general,24 in,,,16 in,to top,-32 in,,\r\n", sheet.ToCsv());
+        Assert.EndsWith("\n## den/north\n\n| box | for | from left corner | stud | stop | mark | edge | from level line | stands out | note |\n|---|---|---|---|---|---|---|---|---|---|\n| d\\|1 | general | 24 in |  |  | 16 in | to top | -32 in |  |  |\n", sheet.ToMarkdown(), System.StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Planning;
@@ -50,7 +51,7 @@ public sealed class HostileRoomTests
             Assert.NotEmpty(new LayoutEvaluator(Rules).Evaluate(house).ToText());
             RoomPlan plan = new RoughInPlanner(Rules, WithExtras).Plan(house);
             Assert.Contains(plan.Reasons, box => box.Address == "hall/ceiling");
-            Assert.NotEmpty(MarkSheet.For(house, Rules).ToMarkdown());
+            Assert.NotEmpty(Sheets.For(house, Rules).ToMarkdown());
         }
     }
 

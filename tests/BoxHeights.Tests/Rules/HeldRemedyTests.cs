@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -21,7 +22,7 @@ public sealed class HeldRemedyTests
         Dwelling moved = move.ApplyTo(box.Build());
         Assert.Equal((3, StudSide.Left), (move.Mounting!.Stud, move.Mounting.Side));
         Assert.Equal(move.Mounting, moved.FindBox("the-box")!.Box.Mounting);
-        Assert.Equal("stud 3, left side", Assert.Single(MarkSheet.For(moved, box.Rules).Rows).Stud);
+        Assert.Equal("stud 3, left side", Assert.Single(Sheets.For(moved, box.Rules).Rows).Stud);
         Assert.Empty(new LayoutEvaluator(box.Rules).Evaluate(moved).Findings);
     }
 

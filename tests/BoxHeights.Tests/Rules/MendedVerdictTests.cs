@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -123,7 +124,7 @@ public sealed class MendedVerdictTests
     public void MarkSheet_BoxAtFault_IsLeftOutByName()
     {
         Dwelling dwelling = Dwelling(Room(Wall(Box("off", DeviceKind.DuplexReceptacle).WithAt(In(400)), Box("on", DeviceKind.DuplexReceptacle))));
-        MarkSheet sheet = MarkSheet.For(dwelling, House);
+        MarkSheet sheet = Sheets.For(dwelling, House);
         Assert.Equal(["on"], sheet.Rows.Select(row => row.BoxId));
         Assert.Equal(["off"], sheet.LeftOut.Select(box => box.BoxId));
         Assert.Contains("off", sheet.ToMarkdown(), StringComparison.Ordinal);

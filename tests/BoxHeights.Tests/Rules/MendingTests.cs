@@ -31,9 +31,9 @@ public sealed class MendingTests
     public void Mend_AMistakeInAnOrdinaryHouse_LeavesOnlyWhatHasNoRemedy(string name)
     {
         int mended = 0;
-        for (int seed = 1; seed <= 400 && mended < Tries.Of(20) / 2; seed++)
+        for (int seed = 1; seed <= 800 && mended < Tries.Of(20) / 5; seed++)
         {
-            if (PlantedMistakes.Kinds[name](seed, 4) is not { } mistake)
+            if (PlantedMistakes.Kinds[name](seed, 4 + (seed % 11)) is not { } mistake)
             {
                 continue;
             }
@@ -49,7 +49,7 @@ public sealed class MendingTests
             AssertInAnyOrder(mistake.House, after, new Random(seed), said);
         }
 
-        Assert.True(mended >= 5, "hardly any house offers a place for this mistake: " + mended);
+        Assert.True(mended >= 2, "hardly any house offers a place for this mistake: " + mended);
     }
 
     [Fact]

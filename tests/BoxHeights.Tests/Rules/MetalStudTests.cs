@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -82,7 +83,7 @@ public sealed class MetalStudTests
     [Fact]
     public void MarkSheet_OfMetalStuds_SaysWhatTheBoxIsFixedTo()
     {
-        string Stud(StudSide? open) => Assert.Single(MarkSheet.For(OnStud(open, StudSide.Left).Build(), Practice).Rows).Stud;
+        string Stud(StudSide? open) => Assert.Single(Sheets.For(OnStud(open, StudSide.Left).Build(), Practice).Rows).Stud;
         Assert.Equal(("stud 4, left side", "stud 4, left side (web)", "stud 4, left side (open side)"), (Stud(null), Stud(StudSide.Right), Stud(StudSide.Left)));
     }
 

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Tests.Cases;
 using Fractions;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -130,7 +131,7 @@ public sealed class SetbackCaseTests
     [Fact]
     public void MarkSheet_SetFor_IsAsStatedOrFlushWithWhatIsKnown()
     {
-        Distance? SetFor(OneBox box) => MarkSheet.For(box.Build(), box.Rules).Rows.Single().SetFor;
+        Distance? SetFor(OneBox box) => Sheets.For(box.Build(), box.Rules).Rows.Single().StandsOut;
         OneBox box = Case(CaseFile.Table("setback.csv")[0], CaseFile.Inches("3/4"));
         Assert.Equal(CaseFile.Inches("3/4"), SetFor(box));
         OneBox open = box with { Box = box.Box.WithSetFor(null) };
@@ -139,7 +140,7 @@ public sealed class SetbackCaseTests
         Assert.Null(SetFor(open with { Wall = wall => wall }));
         Assert.Null(SetFor(open with { Wall = wall => wall.WithBoards(new BoardLayout().WithThickness(CaseFile.Inches("1/2"))).WithFinishes(new[] { Tiles("tile") }) }));
         Assert.Null(SetFor(open with { Box = open.Box.WithKind(BoxKind.CutIn) }));
-        Assert.Contains(",1 in,", MarkSheet.For(open.Build(), open.Rules).ToCsv(), StringComparison.Ordinal);
+        Assert.Contains(",1 in,", Sheets.For(open.Build(), open.Rules).ToCsv(), StringComparison.Ordinal);
     }
 
     internal static OneBox Placed(Finish? finish, Distance board, Distance setFor, NecEdition edition = NecEdition.Nec2023) => new()

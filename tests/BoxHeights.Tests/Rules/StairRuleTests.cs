@@ -4,6 +4,7 @@ using BoxHeights.Tests.Framing;
 using FsCheck;
 using FsCheck.Fluent;
 using Fractions;
+using BoxHeights.Tests.Output;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -178,7 +179,7 @@ public sealed class StairRuleTests
     public void Nosing_AsADatum_IsMarkedAboveTheSubfloor()
     {
         DeviceBox box = Switch("S").WithAt(CaseFile.Inches("65")).WithHeight(BoxHeight.Parse("60 in to center above nosing"));
-        MarkRow row = Assert.Single(MarkSheet.For(House(Stair, [box]), RuleSet.Empty).Rows, one => one.BoxId == "S");
+        MarkRow row = Assert.Single(Sheets.For(House(Stair, [box]), RuleSet.Empty).Rows, one => one.BoxId == "S");
         Assert.Equal(BoxHeight.ToCenter(CaseFile.Inches("102"), Datum.Subfloor), row.Mark);
     }
 

@@ -79,8 +79,9 @@ public sealed class MendedBox
 {
     private readonly string text;
 
-    internal MendedBox(DeviceBox? before, PlacedBox after, Items<int> because, string text)
+    internal MendedBox(DeviceBox? before, PlacedBox after, Items<int> because, string text, string was)
     {
+        Was = was;
         Before = before;
         After = after;
         Because = because;
@@ -95,6 +96,9 @@ public sealed class MendedBox
 
     /// <summary>Why: the places in <see cref="Evaluation.Causes"/> of the evaluation before, counted from 1.</summary>
     public Items<int> Because { get; }
+
+    /// <summary>How it was, for a paper that says how it is: "was 42 in to center above subfloor, see 13".</summary>
+    internal string Was { get; }
 
     /// <summary>What to do, in one line.</summary>
     public override string ToString() => text;

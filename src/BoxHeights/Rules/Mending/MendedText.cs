@@ -3,43 +3,68 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Says what became of a box: what it was, what it is now, and why.</summary>
-internal static class MendedText
+internal sealed class MendedText(DeviceBox? was, PlacedBox placed, Items<int> because, List<Remedy> remedies, LengthUnits units)
 {
-    public static string Of(DeviceBox? was, PlacedBox placed, IEnumerable<int> because, List<Remedy> remedies, LengthUnits units)
+    private DeviceBox Now => placed.Box;
+
+    /// <summary>What to do, in one line.</summary>
+    public string Line()
     {
-        DeviceBox now = placed.Box;
         List<string> changes = [];
         if (was is null)
         {
-            changes.Add("add " + now.Purpose + " box" + (now.At is { } at ? ", " + Printed.Of(at, units) + " from the left end of its wall" : "") + (now.Height is { } height ? ", " + height.Exactly(units) : ""));
-        }
-        else
-        {
-            Tell(changes, (was.Measured?.Height ?? was.Height)?.Exactly(units), now.Height?.Exactly(units), "");
-            Tell(changes, was.At is { } from ? Printed.Of(from, units) : null, now.At is { } to ? Printed.Of(to, units) : null, " from the left end of its wall");
-            Tell(changes, was.SetFor is { } front ? Printed.Of(front, units) : null, now.SetFor is { } further ? Printed.Of(further, units) : null, " out from the framing");
-            Tell(changes, was.Volume?.ToString(), now.Volume?.ToString(), "");
-            Tell(changes, was.Kind?.ToString(), now.Kind?.ToString(), " box");
+            changes.Add("add " + Now.Purpose + " box" + (Now.At is { } at ? ", " + Print(at) + " from the left end of its wall" : "") + (Now.Height is { } height ? ", " + height.Exactly(units) : ""));
         }
 
-        foreach (Remedy remedy in remedies)
+        foreach ((string? then, string now, string what) in Differences())
         {
-            // Blocks and brackets aren't the box's own, so that the box alone doesn't tell of them.
-            if (remedy is AddBlocking or ChangeMounting)
+            changes.Add((then is null ? "" : "was " + then + ", ") + "now " + now + what);
+        }
+
+        changes.AddRange(Held());
+        return Now.Id + " (" + placed.Address + "): " + string.Join("; ", changes) + (because.Count == 0 ? "" : " (see " + because + ")");
+    }
+
+    /// <summary>How it was, for a paper that says how it is.</summary>
+    public string Was()
+    {
+        List<string> parts = was is null ? ["added"] : [];
+        foreach ((string? then, string now, string what) in Differences())
+        {
+            parts.Add(then is null ? "now " + now + what : "was " + then + what);
+        }
+
+        parts.AddRange(Held());
+        return string.Join("; ", parts) + (because.Count == 0 ? "" : ", see " + because);
+    }
+
+    private IEnumerable<(string? Then, string Now, string What)> Differences()
+    {
+        if (was is null)
+        {
+            yield break;
+        }
+
+        // A box that was measured is where it was found.
+        (string?, string?, string)[] all =
+        [
+            ((was.Measured?.Height ?? was.Height)?.Exactly(units), Now.Height?.Exactly(units), ""),
+            (Print(was.At), Print(Now.At), " from the left end of its wall"),
+            (Print(was.SetFor), Print(Now.SetFor), " out from the framing"),
+            (was.Volume?.ToString(), Now.Volume?.ToString(), ""),
+            (was.Kind?.ToString(), Now.Kind?.ToString(), " box"),
+        ];
+        foreach ((string? then, string? now, string what) in all)
+        {
+            if (now is not null && now != then)
             {
-                changes.Add(remedy.Text);
+                yield return (then, now, what);
             }
         }
-
-        string reasons = string.Join(", ", because);
-        return now.Id + " (" + placed.Address + "): " + string.Join("; ", changes) + (reasons.Length == 0 ? "" : " (see " + reasons + ")");
     }
 
-    private static void Tell(List<string> changes, string? was, string? now, string what)
-    {
-        if (was != now && now is not null)
-        {
-            changes.Add(was is null ? "now " + now + what : "was " + was + ", now " + now + what);
-        }
-    }
+    /// <summary>Blocks and brackets aren't the box's own, so that the box alone doesn't tell of them.</summary>
+    private List<string> Held() => remedies.FindAll(remedy => remedy is AddBlocking or ChangeMounting).ConvertAll(remedy => remedy.Text);
+
+    private string? Print(Distance? distance) => distance is { } some ? Printed.Of(some, units) : null;
 }

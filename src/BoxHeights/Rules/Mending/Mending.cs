@@ -13,7 +13,7 @@ internal sealed class Mending
     private readonly LayoutEvaluator evaluator;
     private readonly Evaluation before;
     private readonly HashSet<string> refused = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<(int Cause, Remedy Remedy)>> done = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(int? Cause, Remedy Remedy)>> done = new(StringComparer.Ordinal);
     private Evaluation now;
 
     public Mending(LayoutEvaluator evaluator, Evaluation before)
@@ -151,20 +151,17 @@ internal sealed class Mending
     private static string Name(Cause cause, Remedy remedy) => cause.RuleId + ": " + remedy.Text;
 
     /// <summary>Which of the first causes it comes from: a later one is what is left of it.</summary>
-    private int NumberOf(Cause cause)
+    private int? NumberOf(Cause cause)
     {
         foreach (Finding finding in cause.Findings)
         {
-            for (int i = 0; before.CauseOf(finding) is { } first && i < before.Causes.Count; i++)
+            if (before.NumberOf(finding) is > 0 and int number)
             {
-                if (ReferenceEquals(before.Causes[i], first))
-                {
-                    return i + 1;
-                }
+                return number;
             }
         }
 
-        return 0;
+        return null;
     }
 
     private Items<MendedBox> Changes()
@@ -179,16 +176,16 @@ internal sealed class Mending
         foreach (PlacedBox placed in now.Dwelling.PlacedBoxes())
         {
             described.TryGetValue(placed.Box.Id, out DeviceBox? was);
-            if (!placed.Box.Equals(was) && done.TryGetValue(placed.Box.Id, out List<(int Cause, Remedy Remedy)>? steps))
+            if (!placed.Box.Equals(was) && done.TryGetValue(placed.Box.Id, out List<(int? Cause, Remedy Remedy)>? steps))
             {
                 SortedSet<int> because = [];
-                foreach ((int cause, _) in steps)
+                foreach ((int? cause, _) in steps)
                 {
-                    because.Add(cause);
+                    because.UnionWith(cause is { } number ? [number] : []);
                 }
 
-                because.Remove(0);
-                boxes.Add(new(was, placed, new(because), MendedText.Of(was, placed, because, steps.ConvertAll(step => step.Remedy), now.Units)));
+                MendedText text = new(was, placed, new(because), steps.ConvertAll(step => step.Remedy), before.State.Options.Units);
+                boxes.Add(new(was, placed, new(because), text.Line(), text.Was()));
             }
         }
 

@@ -1,0 +1,44 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>What a mark sheet says of each box besides its mark: where it was before the report was carried out, and which finding stops it.</summary>
+internal sealed class MarkWords
+{
+    private readonly Dictionary<string, int> stops = new(StringComparer.Ordinal);
+    private readonly MendedDwelling? mended;
+
+    /// <param name="report">The report that the crew has: its causes are what numbers count.</param>
+    /// <param name="mended">The report carried out; null where boxes are marked as they are described.</param>
+    public MarkWords(Evaluation report, MendedDwelling? mended)
+    {
+        this.mended = mended;
+        foreach (Finding finding in (mended?.Evaluation ?? report).Findings)
+        {
+            // A habit that is missed is told in the report, and no reason not to set the box.
+            if (finding.Box >= 0 && !stops.ContainsKey(finding.Subject) && (finding.Outcome == Outcome.Unknown || finding.Severity > Severity.Note) && report.NumberOf(finding) is > 0 and int number)
+            {
+                stops.Add(finding.Subject, number);
+            }
+        }
+    }
+
+    /// <summary>A row with what there is to say of its box.</summary>
+    public MarkRow On(MarkRow row)
+    {
+        List<string> notes = [];
+        if (mended?.Find(row.BoxId) is { } box)
+        {
+            notes.Add(box.Was);
+        }
+
+        if (row.Note.Length > 0)
+        {
+            notes.Add(row.Note);
+        }
+
+        row = row with { Note = string.Join("; ", notes) };
+        return stops.TryGetValue(row.BoxId, out int stop) ? row with { Stop = "stop: see " + stop, Mark = null, FromLevelLine = null } : row;
+    }
+}

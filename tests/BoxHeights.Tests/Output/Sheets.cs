@@ -1,0 +1,9 @@
+namespace BoxHeights.Tests.Output;
+
+/// <summary>Mark sheets of dwellings as they are described, for tests of marks rather than of mending.</summary>
+internal static class Sheets
+{
+    public static MarkSheet For(Dwelling dwelling, RuleSet rules) => For(dwelling, rules, MarkOptions.Default);
+
+    public static MarkSheet For(Dwelling dwelling, RuleSet rules, MarkOptions options) => MarkSheet.For(new LayoutEvaluator(rules).Evaluate(dwelling), options.WithAsDescribed(true));
+}
