@@ -91,6 +91,34 @@ public sealed class MendingTests
         Assert.Empty(mended.Left);
     }
 
+    // 20 ft of bedroom wall with one box at its end. Studs are declared 16 in on center, so that faces lie at k × 16 ± 3/4 in, and a box 2-1/4 in wide is centered 1-7/8 in off the stud's middle.
+    [Fact]
+    public void Mend_AnOutletThatLacks_IsAddedAtAStudThatStands()
+    {
+        Distance In(string text) => Distance.Parse(text + " in");
+        DwellingBuilder house = new("Long room");
+        house.Add(new Storey("first"));
+        RoomBuilder room = house.Room("bedroom", RoomKind.Bedroom, "first");
+        foreach (string side in new[] { "north", "east", "south", "west" })
+        {
+            room.Wall(side, In(side is "north" or "south" ? "240" : "120")).With(wall => wall.WithStuds(new StudLayout().WithSpacing(In("16")).WithKnown(StudKnowledge.Declared)))
+                .Add(new DeviceBox(side, BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithSize(new BoxSize(In("2-1/4"), In("3-3/4")))
+                    .WithMounting(new Mounting(MountingMethod.Stud)).WithAt(In("17-7/8")).WithHeight(BoxHeight.ToTop(In("16"), Datum.Subfloor)));
+        }
+
+        LayoutEvaluator spacing = new(OneBox.Only(RuleSets.UnitedStatesOutlets(NecEdition.Nec2023), "wall-outlets") + RuleSets.RoughInPractice);
+        MendedDwelling mended = spacing.Evaluate(house.Build()).Mend();
+        Assert.NotEmpty(mended.Boxes);
+        Assert.Empty(mended.Left);
+        foreach (MendedBox added in mended.Boxes)
+        {
+            Assert.Null(added.Before);
+            decimal off = added.After.Box.At!.Value.Ticks / 2_032_000m % 16;
+            Assert.True(off is 1.875m or 14.125m, added.ToString());
+            Assert.NotNull(added.After.Box.Mounting?.Stud);
+        }
+    }
+
     /// <summary>Each box changed once, one after another in some order, comes to the same.</summary>
     private static void AssertInAnyOrder(Dwelling house, MendedDwelling mended, Random random, string said)
     {

@@ -49,6 +49,13 @@ internal sealed partial class LayoutState
             ? stated.Of(resolved, edge, height.Datum, resolved.TryAlong(Options.Catalog, out Distance along) ? along : null)
             : null;
 
+    /// <summary>How a box that may be added is held at a place: by the stud and side that it is then nailed to.</summary>
+    public Mounting? HeldAt(PlacedBox placed, Distance along)
+    {
+        DeviceBox nailed = placed.Box.WithMounting(placed.Box.Mounting ?? new(MountingMethod.Stud));
+        return SurfaceAt(placed.Address) is { } surface ? Resolver.Again(nailed, surface, Options.Catalog, Options.Units).HeldAt(along, Options.Catalog) : nailed.Mounting;
+    }
+
     /// <summary>Adds a box behind all others and sets some others at its height, unless that can't be, or brings a finding about a box that wasn't there before.</summary>
     /// <param name="address">The surface it goes on.</param>
     /// <param name="source">The box, under an id that no other has.</param>

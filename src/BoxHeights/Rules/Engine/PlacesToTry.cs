@@ -6,12 +6,12 @@ namespace BoxHeights.Rules;
 internal sealed class PlacesToTry
 {
     private readonly LayoutState state;
-    private readonly List<int>[] boxesOn;
+    private readonly List<int>?[] boxesOn;
 
     public PlacesToTry(LayoutState state)
     {
         this.state = state;
-        boxesOn = new List<int>[state.SurfaceCount];
+        boxesOn = new List<int>?[state.SurfaceCount];
         for (int box = 0; box < state.Boxes.Length; box++)
         {
             (boxesOn[state.Boxes[box].Surface.Index] ??= []).Add(box);
@@ -154,6 +154,22 @@ internal sealed class PlacesToTry
         return places;
     }
 
+    /// <summary>Where a box to add is nailed to a stud that is known to stand near where it should be, nearest first; none where studs are only assumed, or it is held otherwise.</summary>
+    public List<Distance> StudsFor(PlacedBox placed)
+    {
+        if (placed.Box.At is not { } at || state.SurfaceAt(placed.Address) is not { Wall: { } wall, Framing: { Known: not StudKnowledge.Assumed } } surface
+            || state.SiteFor(placed.Address, placed.Box) is not { } site || site.Site.Box.Mounting is not (null or MountingMethod.Stud))
+        {
+            return [];
+        }
+
+        Distance half = site.Site.Box.Size.HalfWidth;
+        List<Distance> studs = Candidates(site, surface, wall);
+        studs.RemoveAll(place => place < half || place > wall.Length - half || IsTaken(surface, -1, place, half));
+        studs.Sort((a, b) => (a - at).Abs() is var one && (b - at).Abs() is var other && one != other ? one.CompareTo(other) : a.CompareTo(b));
+        return studs;
+    }
+
     /// <summary>Where to try a box against a stud that is packed out with 2-bys, nearest first: where its studs are lumber, and known to stand there.</summary>
     public List<Distance> PackedPlacesFor(int box)
     {
@@ -228,7 +244,7 @@ internal sealed class PlacesToTry
     /// <summary>Whether another box of the wall is in the way at a place, at whatever height.</summary>
     private bool IsTaken(ResolvedSurface surface, int box, Distance place, Distance half)
     {
-        foreach (int other in boxesOn[surface.Index])
+        foreach (int other in boxesOn[surface.Index] ?? [])
         {
             if (other != box && state.SitesOf(other).Length > 0 && state.AtOf(other) is { } at
                 && (at - place).Abs() < half + state.SitesOf(other)[0].Site.Box.Size.HalfWidth)

@@ -6,6 +6,9 @@ namespace BoxHeights.Rules;
 /// <summary>Looks for what mends a cause: the stick before the box, up or down before sideways, with slack before without. Every remedy is tried before it is offered.</summary>
 internal sealed partial class RemedyFinder
 {
+    /// <summary>How many studs an added box is tried at.</summary>
+    private const int MostStudsToTry = 4;
+
     private readonly LayoutState state;
     private readonly Trials trials;
     private readonly PlacesToTry places;
@@ -229,12 +232,29 @@ internal sealed partial class RemedyFinder
             return default;
         }
 
-        AddBox added = new(lacking.Cure, "add " + string.Join(" and ", lacking.Cure.Select(Described)));
-        return trials.Mends(added, cause, [-1]) ? new Remedy[] { added } : Items<Remedy>.None;
+        // At studs that stand, first the nearest ones; where none of them does, as the rule placed them.
+        for (int nth = 0; nth <= MostStudsToTry; nth++)
+        {
+            Items<PlacedBox> placed = nth == MostStudsToTry ? lacking.Cure : lacking.Cure.Select(box => Nailed(box, nth));
+            AddBox added = new(placed, "add " + string.Join(" and ", placed.Select(Described)));
+            if ((nth == MostStudsToTry || placed != lacking.Cure) && trials.Mends(added, cause, [-1]))
+            {
+                return new Remedy[] { added };
+            }
+        }
+
+        return default;
+    }
+
+    /// <summary>A box to add, nailed to the nearest, the second nearest… stud that has room for it; as it is where studs are only assumed, or it is held otherwise.</summary>
+    private PlacedBox Nailed(PlacedBox placed, int nth)
+    {
+        List<Distance> studs = places.StudsFor(placed);
+        return nth < studs.Count ? new(placed.Address, placed.Box with { At = studs[nth], Mounting = state.HeldAt(placed, studs[nth]) }) : placed;
     }
 
     private string Described(PlacedBox placed) =>
         placed.Box.Purpose + " box on " + placed.Address
-        + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" : "")
+        + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" + OnStud(placed.Box.Mounting) : "")
         + (placed.Box.Height is { } height ? ", " + height.Exactly(state.Options.Units) : "");
 }
