@@ -30,6 +30,6 @@ public class ToStringTests
         Assert.Equal("Cabin, rooms so far: 1", house.ToString());
         Assert.Equal("north, boxes so far: 1", wall.ToString());
         Assert.Equal("Cabin, findings: 1", new LayoutEvaluator(RuleSet.Empty).Open(house.Build()).ToString());
-        Assert.StartsWith("# ", MarkSheet.For(house.Build(), RuleSet.Empty).ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("# ", Output.Sheets.For(house.Build(), RuleSet.Empty).ToString(), StringComparison.Ordinal);
     }
 }
