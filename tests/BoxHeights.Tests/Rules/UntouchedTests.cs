@@ -111,7 +111,7 @@ public sealed class UntouchedTests
     public void Papers_LeaveUntouchedBoxesOut()
     {
         Dwelling house = OldRoom(room => room.WithUntouched(true));
-        Assert.DoesNotContain(MarkSheet.For(house, All.Rules).Rows, row => row.BoxId is "S" or "R");
+        Assert.DoesNotContain(Output.Sheets.For(house, All.Rules).Rows, row => row.BoxId is "S" or "R");
         Assert.Empty(new RoughInPlanner(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice).Plan(house, "square").Reasons);
     }
 
