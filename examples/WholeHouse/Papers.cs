@@ -22,6 +22,8 @@ internal static class Papers
             ("causes.txt", evaluation.ToText()),
             ("story-pole.md", StoryPole.For(marks).ToMarkdown()),
             ("punch-list.md", PunchList.For(evaluation).ToMarkdown()),
+            ("order.md", OrderList.For(evaluation).ToMarkdown()),
+            ("booklet.html", Booklet.For(evaluation).ToHtml()),
             ("pre-inspection.md", PreInspection.For(evaluation).ToMarkdown()),
         ];
         HashSet<string> taken = new(StringComparer.OrdinalIgnoreCase);

@@ -137,7 +137,8 @@ public sealed class MarkSheet
     /// <summary>The marks as comma-separated values after RFC 4180, with a header line; distances as <see cref="Distance.Parse(string)"/> reads them.</summary>
     public string ToCsv() => Table().ToCsv();
 
-    private TextTable Table()
+    /// <summary>The rows as every form of the paper shows them.</summary>
+    internal TextTable Table()
     {
         TextTable table = new("wall", "box", "for", "from left corner", "stud", "stop", "mark", "edge", "from level line", "stands out", "note");
         foreach (MarkRow row in Rows)

@@ -161,7 +161,8 @@ public sealed class StoryPole
         return table.ToCsv();
     }
 
-    private TextTable Table()
+    /// <summary>The rows as every form of the paper shows them.</summary>
+    internal TextTable Table()
     {
         TextTable table = new("storey", "mark", "to", "on the plate", "from level line", "for", "boxes", "ids", "note");
         foreach (PoleMark mark in Rows)

@@ -34,33 +34,48 @@ internal sealed class TextTable
     /// <summary>Text that stays on its line and in its cell.</summary>
     public static string OneLine(string text) => text.Replace("\r", "").Replace('\n', ' ').Replace("|", "\\|");
 
+    /// <summary>The columns, without that of the group.</summary>
+    public string[] Columns => columns;
+
+    /// <summary>Each run of rows of one group.</summary>
+    public IEnumerable<(string Group, List<string[]> Rows)> Groups()
+    {
+        List<string[]> run = [];
+        for (int i = 0; i < rows.Count; i++)
+        {
+            run.Add(rows[i].Cells);
+            if (i + 1 == rows.Count || rows[i + 1].Group != rows[i].Group)
+            {
+                yield return (rows[i].Group, run);
+                run = [];
+            }
+        }
+    }
+
     public void Add(string group, params string[] cells) => rows.Add((group, cells));
 
     /// <summary>A heading and a table for each run of rows of one group.</summary>
     public void AppendMarkdown(StringBuilder text)
     {
-        string? group = null;
-        foreach ((string rowGroup, string[] cells) in rows)
+        foreach ((string group, List<string[]> run) in Groups())
         {
-            if (rowGroup != group)
+            text.Append("\n## ").Append(OneLine(group)).Append("\n\n| ").Append(string.Join(" | ", columns)).Append(" |\n|");
+            foreach (string _ in columns)
             {
-                group = rowGroup;
-                text.Append("\n## ").Append(OneLine(group)).Append("\n\n| ").Append(string.Join(" | ", columns)).Append(" |\n|");
-                foreach (string _ in columns)
+                text.Append("---|");
+            }
+
+            text.Append('\n');
+            foreach (string[] cells in run)
+            {
+                text.Append('|');
+                foreach (string cell in cells)
                 {
-                    text.Append("---|");
+                    text.Append(' ').Append(OneLine(cell)).Append(" |");
                 }
 
                 text.Append('\n');
             }
-
-            text.Append('|');
-            foreach (string cell in cells)
-            {
-                text.Append(' ').Append(OneLine(cell)).Append(" |");
-            }
-
-            text.Append('\n');
         }
     }
 

@@ -27,7 +27,8 @@ public sealed class ArchitectureTests
         ["Planning"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Standards"],
         ["Output"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules"],
         ["Pictures"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Rules", "Views", "Output"],
-        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Views", "Standards", "Planning", "Output", "Pictures"],
+        ["Booklets"] = ["Measures", "Boxes", "Heights", "Layout", "Rules", "Views", "Output", "Pictures"],
+        ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Views", "Standards", "Planning", "Output", "Pictures", "Booklets"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");

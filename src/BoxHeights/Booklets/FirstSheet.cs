@@ -1,0 +1,46 @@
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>The sheet on top: what couldn't be judged, what is wrong and what to do, and what is left.</summary>
+internal static class FirstSheet
+{
+    public static void Write(HtmlPage page, Evaluation report, MendedDwelling mended)
+    {
+        page.Begin(report.Dwelling.Name, "first");
+        page.Paragraph(report.Findings.Count == 0
+            ? "Nothing was found in what could be judged."
+            : report.Causes.Count + (report.Causes.Count == 1 ? " cause, " : " causes, ") + report.Findings.Count + (report.Findings.Count == 1 ? " finding; " : " findings; ")
+                + mended.Boxes.Count + " boxes are set otherwise on these sheets, " + mended.Left.Count + " causes stay open.");
+        page.List("Couldn't be judged here", report.NotJudged);
+        List<string[]> causes = [];
+        for (int i = 0; i < report.Causes.Count; i++)
+        {
+            Cause cause = report.Causes[i];
+            List<string> remedies = [];
+            foreach (Remedy remedy in cause.Remedies)
+            {
+                remedies.Add(remedy.Text);
+            }
+
+            causes.Add([(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), cause.Severity.ToString().ToLowerInvariant(), cause.Title, string.Join("; ", remedies)]);
+        }
+
+        page.Table("What was found, and what to do", ["see", "weight", "finding", "do"], causes);
+        List<string> changes = [];
+        foreach (MendedBox box in mended.Boxes)
+        {
+            changes.Add(box.ToString());
+        }
+
+        page.List("Set otherwise on these sheets", changes);
+        List<string> left = [];
+        foreach (Cause cause in mended.Left)
+        {
+            left.Add(cause.Title);
+        }
+
+        page.List("Still open: settle these first", left);
+        page.End();
+    }
+}

@@ -1,0 +1,154 @@
+using System.Collections.Generic;
+using System.Globalization;
+using System.Text;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>Writes one HTML document of several sheets: headings, tables with repeated heads, lists and pictures; text stays text.</summary>
+internal sealed class HtmlPage
+{
+    /// <summary>Prints in black on white, on any paper; a sheet begins a page, and neither a row nor a picture is torn.</summary>
+    private const string Style =
+        "body{font:14px/1.4 sans-serif;color:#111;background:#fff;margin:0 auto;max-width:60rem;padding:0 1rem}"
+        + "table{border-collapse:collapse;width:100%;margin:.5rem 0}th,td{border:1px solid #767676;padding:.2rem .4rem;text-align:left;vertical-align:top;overflow-wrap:anywhere}"
+        + "th{background:#eee}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure{margin:0}.caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}"
+        + "nav ul{columns:14rem;padding-left:1.2rem}@media print{body{max-width:none;padding:0}nav{display:none}section{break-before:page}section:first-of-type{break-before:auto}"
+        + "tr,figure{break-inside:avoid}thead{display:table-header-group}}@page{margin:12mm}@media(max-width:40rem){table{font-size:.85em}}";
+
+    private readonly StringBuilder body = new();
+    private readonly StringBuilder contents = new();
+    private readonly string title;
+    private int pictures;
+
+    public HtmlPage(string title) => this.title = title;
+
+    /// <summary>A number that no other picture has.</summary>
+    public string NextPicture() => (++pictures).ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Begins a sheet.</summary>
+    public void Begin(string heading, string id)
+    {
+        bool first = contents.Length == 0;
+        contents.Append("<li><a href=\"#").Append(id).Append("\">");
+        Say(contents, heading);
+        contents.Append("</a></li>\n");
+        body.Append("<section id=\"").Append(id).Append("\">\n");
+        Heading(first ? "h1" : "h2", heading);
+    }
+
+    /// <summary>Ends a sheet: each carries the caution, since sheets are pinned up one by one.</summary>
+    public void End()
+    {
+        body.Append("<p class=\"caution\">");
+        Say(body, Scope.Caution);
+        body.Append("</p>\n</section>\n");
+    }
+
+    public void Paragraph(string text)
+    {
+        body.Append("<p>");
+        Say(body, text);
+        body.Append("</p>\n");
+    }
+
+    /// <summary>A list under a heading; nothing where nothing is listed.</summary>
+    public void List(string heading, IEnumerable<string> lines)
+    {
+        int before = body.Length;
+        Heading("h3", heading);
+        body.Append("<ul>\n");
+        bool any = false;
+        foreach (string line in lines)
+        {
+            any = true;
+            body.Append("<li>");
+            Say(body, line);
+            body.Append("</li>\n");
+        }
+
+        body.Append("</ul>\n");
+        body.Length = any ? body.Length : before;
+    }
+
+    /// <summary>A table under a heading; nothing where it has no row.</summary>
+    public void Table(string heading, string[] columns, IReadOnlyList<string[]> rows)
+    {
+        if (rows.Count == 0)
+        {
+            return;
+        }
+
+        Heading("h3", heading);
+        body.Append("<table>\n<thead>");
+        Row("th scope=\"col\"", "th", columns);
+        body.Append("</thead>\n<tbody>\n");
+        foreach (string[] row in rows)
+        {
+            Row("td", "td", row);
+        }
+
+        body.Append("</tbody>\n</table>\n");
+    }
+
+    /// <summary>A picture as it is.</summary>
+    public void Picture(string svg)
+    {
+        // Within a document of its own a picture needs no declaration.
+        int start = svg.IndexOf("<svg", System.StringComparison.Ordinal);
+        body.Append("<figure>").Append(svg, start, svg.Length - start).Append("</figure>\n");
+    }
+
+    /// <summary>A paper's table: one for each run of rows of a group, under its name.</summary>
+    public void Table(TextTable paper)
+    {
+        foreach ((string group, List<string[]> rows) in paper.Groups())
+        {
+            Table(group, paper.Columns, rows);
+        }
+    }
+
+    /// <summary>Boxes that a paper leaves out, and why.</summary>
+    public void List(string heading, Items<LeftOutBox> boxes)
+    {
+        List<string> lines = [];
+        foreach (LeftOutBox box in boxes)
+        {
+            lines.Add(box.ToString());
+        }
+
+        List(heading, lines);
+    }
+
+    /// <summary>The whole document.</summary>
+    public override string ToString()
+    {
+        StringBuilder all = new();
+        all.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
+        Say(all, title);
+        return all.Append("</title>\n<style>").Append(Style).Append("</style>\n</head>\n<body>\n<nav aria-label=\"Sheets\"><ul>\n").Append(contents).Append("</ul></nav>\n<main>\n")
+            .Append(body).Append("</main>\n</body>\n</html>\n").ToString();
+    }
+
+    private void Heading(string level, string text)
+    {
+        body.Append('<').Append(level).Append('>');
+        Say(body, text);
+        body.Append("</").Append(level).Append(">\n");
+    }
+
+    private void Row(string open, string close, string[] cells)
+    {
+        body.Append("<tr>");
+        foreach (string cell in cells)
+        {
+            body.Append('<').Append(open).Append('>');
+            Say(body, cell);
+            body.Append("</").Append(close).Append('>');
+        }
+
+        body.Append("</tr>\n");
+    }
+
+    private static void Say(StringBuilder to, string text) => SvgText.AppendEscaped(to, text);
+}

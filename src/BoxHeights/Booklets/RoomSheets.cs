@@ -1,0 +1,52 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>A sheet for a room or an outside face: its plan, its walls that have something on them, and its marks.</summary>
+internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet marks, PictureOptions pictures)
+{
+    private int count;
+
+    public void Write(Room room)
+    {
+        page.Begin(room.Id, "room-" + ++count);
+        if (room.Walls.Count > 0)
+        {
+            page.Picture(RoomPicture.For(mended, room.Id).ToSvg(Named()));
+        }
+
+        Walls(room.Id, room.Walls);
+        Marks(room.Id);
+        page.End();
+    }
+
+    public void Write(OutsideFace face)
+    {
+        page.Begin(face.Id, "room-" + ++count);
+        Walls(face.Id, face.Walls);
+        Marks(face.Id);
+        page.End();
+    }
+
+    /// <summary>A wall without a box has nothing to mark.</summary>
+    private void Walls(string owner, Items<Wall> walls)
+    {
+        foreach (Wall wall in walls)
+        {
+            if (wall.Boxes.Count > 0)
+            {
+                page.Picture(WallElevation.For(mended, owner + "/" + wall.Id).ToSvg(Named()));
+            }
+        }
+    }
+
+    private void Marks(string owner)
+    {
+        MarkSheet sheet = marks.ForRoom(owner);
+        page.Table(sheet.Table());
+        page.List("Not marked", sheet.LeftOut);
+    }
+
+    private PictureOptions Named() => pictures.WithIdPrefix("p" + page.NextPicture());
+}

@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Xml.Linq;
+using BoxHeights.Tests.Standards;
+using Xunit;
+
+namespace BoxHeights.Tests.Booklets;
+
+/// <summary>The booklet holds every room, wall with boxes and mark; it needs nothing from outside and takes nobody's text for markup.</summary>
+public sealed class BookletTests
+{
+    private static readonly LayoutEvaluator Evaluator = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice);
+
+    private static Dwelling House { get; } = OrdinaryHouses.Make(7, 6);
+
+    [Fact]
+    public void ToHtml_OfAHouse_IsWellFormedWithUniqueIdsAndNothingFromOutside()
+    {
+        string html = Booklet.For(Evaluator.Evaluate(House)).ToHtml();
+        XDocument page = Parsed(html);
+        string[] ids = page.Descendants().Attributes("id").Select(id => id.Value).ToArray();
+        Assert.Equal(ids.Length, ids.Distinct().Count());
+        Assert.Empty(page.Descendants().Where(one => one.Name.LocalName is "script" or "img" or "link" or "iframe" or "object"));
+        Assert.All(page.Descendants().Attributes().Where(one => one.Name.LocalName is "href" or "src"), one => Assert.StartsWith("#", one.Value, StringComparison.Ordinal));
+        Assert.All(page.Descendants().Attributes("href"), link => Assert.Contains(link.Value[1..], ids));
+        Assert.Single(page.Descendants(), one => one.Name.LocalName == "h1");
+    }
+
+    [Fact]
+    public void ToHtml_OfAHouse_HasEveryRoomEveryWallWithBoxesAndEveryMark()
+    {
+        Evaluation evaluation = Evaluator.Evaluate(House);
+        XDocument page = Parsed(Booklet.For(evaluation).ToHtml());
+        string[] headings = page.Descendants().Where(one => one.Name.LocalName == "h2").Select(one => one.Value).ToArray();
+        Assert.Empty(House.Rooms.Select(room => room.Id).Concat(House.Outside.Select(face => face.Id)).Except(headings));
+        int walls = House.Rooms.SelectMany(room => room.Walls).Concat(House.Outside.SelectMany(face => face.Walls)).Count(wall => wall.Boxes.Count > 0);
+        Assert.Equal(House.Rooms.Count + walls + 1, page.Descendants().Count(one => one.Name.LocalName == "figure"));
+        HashSet<string> cells = page.Descendants().Where(one => one.Name.LocalName == "td").Select(one => one.Value).ToHashSet();
+        Assert.Empty(MarkSheet.For(evaluation).Rows.Select(row => row.BoxId).Except(cells));
+        Assert.Equal(page.Descendants().Count(one => one.Name.LocalName == "section"), page.Descendants().Count(one => (string?)one.Attribute("class") == "caution"));
+    }
+
+    [Fact]
+    public void ToHtml_OfNamesThatLookLikeMarkup_ShowsThem()
+    {
+        DwellingBuilder house = new("</title><script>alert(1)</script>");
+        house.Add(new Storey("first"));
+        house.Room("<b>", RoomKind.Hall, "first").Wall("\"w\"", Distance.Parse("96 in"))
+            .Add(new DeviceBox("<script>", BoxPurpose.Switch).WithAt(Distance.Parse("40 in")).WithHeight(BoxHeight.Parse("48 in to top above subfloor")));
+        XDocument page = Parsed(Booklet.For(Evaluator.Evaluate(house.Build())).ToHtml());
+        Assert.DoesNotContain(page.Descendants(), one => one.Name.LocalName is "script" or "b");
+        Assert.Contains(page.Descendants(), one => one.Name.LocalName == "td" && one.Value == "<script>");
+    }
+
+    [Fact]
+    public void OrderList_OfAHouse_CountsEveryNewBoxAndDeviceOnce()
+    {
+        Evaluation evaluation = Evaluator.Evaluate(House);
+        DeviceBox[] boxes = evaluation.Mend().Dwelling.PlacedBoxes().Select(placed => placed.Box).Where(box => !box.Existing).ToArray();
+        OrderList list = OrderList.For(evaluation);
+        Assert.Equal(boxes.Length, list.Rows.Where(row => row.Part == OrderedPart.Box).Sum(row => row.Count));
+        Assert.Equal(boxes.Sum(box => box.Devices.Count), list.Rows.Where(row => row.Part == OrderedPart.Device).Sum(row => row.Count));
+        Assert.All(list.Rows, row => Assert.Equal(row.Count, row.Rooms.Sum(room => room.Count)));
+        Assert.Equal(list.Rows.Count + 1, list.ToCsv().Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(boxes.Count(box => box.Devices.Contains(DeviceKind.ThreeWaySwitch)) > 0, list.Rows.Any(row => row.What == DeviceKind.ThreeWaySwitch.Name));
+    }
+
+    /// <summary>The page is written as XML too, but for two tags that HTML never closes.</summary>
+    private static XDocument Parsed(string html)
+    {
+        Assert.StartsWith("<!DOCTYPE html>\n", html, StringComparison.Ordinal);
+        return XDocument.Parse(html["<!DOCTYPE html>\n".Length..].Replace("<meta charset=\"utf-8\">", "").Replace("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">", ""));
+    }
+}
