@@ -9,6 +9,11 @@ public readonly partial struct DistanceSet
     /// <param name="other">The other set.</param>
     public DistanceSet Union(DistanceSet other)
     {
+        if (count == 0 || other.count == 0)
+        {
+            return count == 0 ? other : this;
+        }
+
         Gatherer gathered = default;
         int mine = 0, theirs = 0;
         while (mine < count || theirs < other.count)
@@ -32,6 +37,19 @@ public readonly partial struct DistanceSet
     /// <param name="other">The other set.</param>
     public DistanceSet Intersect(DistanceSet other)
     {
+        // Bands and bounds, which most sets are, have one stretch each.
+        if (count == 1 && other.count == 1)
+        {
+            long from = Math.Max(low0, other.low0);
+            long to = Math.Min(high0, other.high0);
+            return from > to ? default : new(from, to);
+        }
+
+        if (count == 0 || other.count == 0)
+        {
+            return default;
+        }
+
         Gatherer gathered = default;
         int mine = 0, theirs = 0;
         while (mine < count && theirs < other.count)

@@ -214,6 +214,7 @@ internal sealed partial class LayoutState
         Array.Resize(ref center, count);
         Array.Resize(ref safe, count);
         Array.Resize(ref mayMissLimits, count);
+        Array.Resize(ref mayMiss, count);
         Array.Resize(ref placementFindings, count);
         Array.Resize(ref limitFindings, count);
     }

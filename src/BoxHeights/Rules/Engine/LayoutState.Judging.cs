@@ -17,13 +17,16 @@ internal sealed partial class LayoutState
         return JudgeGroupsAndSpaces();
     }
 
-    /// <summary>Judges the rest of what was just entered: each box was judged by itself, but where others may let one off, before all others were there.</summary>
+    /// <summary>Judges the rest of what was just entered: each box was judged by itself, but where others may let one off that misses something, before all others were there.</summary>
     /// <returns>How many findings there are.</returns>
     public int JudgeEntered()
     {
         for (int i = 0; Rules.HasRelief && i < at.Length; i++)
         {
-            JudgeRules(i);
+            if (mayMiss[i])
+            {
+                JudgeRules(i);
+            }
         }
 
         return JudgeGroupsAndSpaces();
@@ -101,12 +104,19 @@ internal sealed partial class LayoutState
     private void JudgeRules(int box)
     {
         placementFindings[box]?.Clear();
+        mayMiss[box] = false;
         if (reading[box] == NotKnown || sites[box].Length == 0)
         {
             return;
         }
 
         Place place = PlaceOf(box);
+        mayMiss[box] = sites[box].Length > 1 || !sites[box][0].AllPass(place);
+        if (!mayMiss[box])
+        {
+            return;
+        }
+
         for (int p = 0; p < sites[box][0].Placements.Length; p++)
         {
             if (VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))

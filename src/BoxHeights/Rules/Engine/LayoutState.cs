@@ -5,8 +5,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>The one engine: a resolved dwelling, what the rules state about it, and where its boxes are now.</summary>
 /// <remarks>
-/// Rules state once per site. All that a passing box costs afterwards is a comparison with the rectangle of places around it
-/// that every placement rule surely allows; only a box outside its rectangle is judged rule by rule.
+/// A box is first asked about where it is: most pass, and nothing is kept of what was stated. What is allowed elsewhere is stated once per site, when somebody
+/// asks. All that a passing box costs when it moves is then a comparison with the rectangle of places around it that every placement rule surely allows;
+/// only a box outside its rectangle is judged rule by rule.
 /// </remarks>
 internal sealed partial class LayoutState
 {
@@ -20,6 +21,7 @@ internal sealed partial class LayoutState
     private DistanceRange?[] center;
     private Area[] safe;
     private bool[] mayMissLimits;
+    private bool[] mayMiss;
     private List<Finding>?[] placementFindings;
     private List<Finding>?[] limitFindings;
     private List<Finding>?[] groupFindings;
@@ -44,6 +46,7 @@ internal sealed partial class LayoutState
         center = new DistanceRange?[count];
         safe = new Area[count];
         mayMissLimits = new bool[count];
+        mayMiss = new bool[count];
         placementFindings = new List<Finding>?[count];
         limitFindings = new List<Finding>?[count];
         for (int i = 0; i < count; i++)

@@ -145,7 +145,7 @@ internal sealed class PlacesToTry
         DistanceSet keep = state.Spaces.KeepOf(box);
         others.RemoveAll(place => !keep.Contains(place));
         others.RemoveAll(place => place < half || place > wall.Length - half || place == at || IsTaken(surface, box, place, half));
-        others.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
+        SortByNearest(others, at);
         foreach (Distance place in others)
         {
             places.Add(place);
@@ -191,7 +191,7 @@ internal sealed class PlacesToTry
         }
 
         places.RemoveAll(place => place == at || IsTaken(surface, box, place, size.HalfWidth));
-        places.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()));
+        SortByNearest(places, at);
         return places;
 
         void Beside(Distance face, StudSide side, Distance off)
@@ -202,6 +202,10 @@ internal sealed class PlacesToTry
             }
         }
     }
+
+    /// <summary>Of two that are as near the left one first: a sort may turn equals round.</summary>
+    private static void SortByNearest(List<Distance> places, Distance at) =>
+        places.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()) is var off && off != 0 ? off : a.CompareTo(b));
 
     private List<Distance> Candidates(StatedSite site, ResolvedSurface surface, Wall wall)
     {

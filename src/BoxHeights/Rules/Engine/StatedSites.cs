@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -7,12 +8,17 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
 {
     private readonly List<StatedSite>?[] known = new List<StatedSite>?[surfaces];
 
-    // Used again for every site.
-    private readonly PlacementStatement placed = new();
+    // Used again for every site: only the one who judges makes sites and asks of places.
+    private readonly PlacementStatement asked = new();
     private readonly LimitStatement limited = new();
-    private readonly List<StatedPlacement> placements = [];
     private readonly List<StatedLimit> limits = [];
     private readonly List<(Rule Rule, string Why)> notJudged = [];
+
+    // What is stated of a whole surface is asked for by whoever reads findings, on any thread.
+    private readonly object stating = new();
+    private readonly PlacementStatement placed = new();
+    private readonly List<StatedPlacement> placements = [];
+    private readonly List<(Rule Rule, string Why)> silent = [];
 
     /// <summary>What the rules state for a box whose height is measured to an edge from a datum.</summary>
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
@@ -43,50 +49,103 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog, box.IsUntouched);
-        StatedSite site = State(new(surface, traits, levels), anchor, nosing);
+        StatedSite site = Make(new(surface, traits, levels), anchor, nosing);
         here.Add(site);
         return site;
     }
 
-    /// <summary>Asks every rule that speaks of the box.</summary>
-    private StatedSite State(PlacementSite site, Level? anchor, DistanceRange? nosing)
+    /// <summary>Whether every placement rule surely allows a place: each states what it always does, and nothing of it is kept.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="unjudged">The rules that couldn't be judged: the same of any place.</param>
+    public bool AllPass(PlacementSite site, in Place place, out (Rule Rule, string Why)[] unjudged)
     {
-        placements.Clear();
-        limits.Clear();
         notJudged.Clear();
-        if (site.Box.IsUntouched)
-        {
-            return new(site, anchor, nosing, [], [], []);
-        }
-
-        foreach (PlacementRule rule in rules.Placement)
+        bool all = true;
+        foreach (PlacementRule rule in PlacementsFor(site))
         {
             if (!rule.Scope.Covers(site.Box, site.Room))
             {
                 continue;
             }
 
-            placed.Clear();
-            if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
-            {
-                placed.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
-            }
-            else
-            {
-                rule.State(site, placed);
-            }
-
-            if (placed.NotJudgedBecause is { } why)
+            asked.AskAt(place);
+            State(rule, site, asked);
+            if (asked.NotJudgedBecause is { } why)
             {
                 notJudged.Add((rule, why));
             }
-            else if (placed.Take() is { Length: > 0 } slabs)
+            else
             {
-                placements.Add(new(rule, slabs, site));
+                all &= asked.Passes;
             }
         }
 
-        foreach (LimitRule rule in rules.Limit)
+        unjudged = notJudged.Count == 0 ? [] : notJudged.ToArray();
+        return all;
+    }
+
+    /// <summary>Asks every placement rule that speaks of the box what it allows, wherever the box is.</summary>
+    public Statements StateAll(PlacementSite site)
+    {
+        lock (stating)
+        {
+            placements.Clear();
+            silent.Clear();
+            foreach (PlacementRule rule in PlacementsFor(site))
+            {
+                if (!rule.Scope.Covers(site.Box, site.Room))
+                {
+                    continue;
+                }
+
+                placed.Clear();
+                try
+                {
+                    State(rule, site, placed);
+                }
+                catch (OverflowException)
+                {
+                    // Of the box's own place it could be added up, or the box would be at fault; elsewhere it can't.
+                    placed.Clear();
+                    placed.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
+                }
+
+                if (placed.NotJudgedBecause is { } why)
+                {
+                    silent.Add((rule, why));
+                }
+                else if (placed.Take() is { Length: > 0 } slabs)
+                {
+                    placements.Add(new(rule, slabs, site));
+                }
+            }
+
+            return new(placements.ToArray(), silent.ToArray());
+        }
+    }
+
+    /// <summary>A box that is no part of the work is judged by none.</summary>
+    private PlacementRule[] PlacementsFor(PlacementSite site) => site.Box.IsUntouched ? [] : rules.Placement;
+
+    private static void State(PlacementRule rule, PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
+        {
+            statement.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
+        }
+        else
+        {
+            rule.State(site, statement);
+        }
+    }
+
+    /// <summary>Asks every limit rule that speaks of the box.</summary>
+    private StatedSite Make(PlacementSite site, Level? anchor, DistanceRange? nosing)
+    {
+        limits.Clear();
+        notJudged.Clear();
+        foreach (LimitRule rule in site.Box.IsUntouched ? [] : rules.Limit)
         {
             if (!rule.Scope.Covers(site.Box, site.Room))
             {
@@ -105,6 +164,16 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             }
         }
 
-        return new(site, anchor, nosing, placements.ToArray(), limits.ToArray(), notJudged.ToArray());
+        return new(this, site, anchor, nosing, limits.Count == 0 ? [] : limits.ToArray(), notJudged.Count == 0 ? [] : notJudged.ToArray());
     }
+}
+
+/// <summary>What placement rules state of a site.</summary>
+/// <param name="placements">Those that say something.</param>
+/// <param name="notJudged">Those that couldn't be judged, and why.</param>
+internal sealed class Statements(StatedPlacement[] placements, (Rule Rule, string Why)[] notJudged)
+{
+    public StatedPlacement[] Placements { get; } = placements;
+
+    public (Rule Rule, string Why)[] NotJudged { get; } = notJudged;
 }

@@ -38,10 +38,18 @@ public readonly struct Slab
 }
 
 /// <summary>Takes what a placement rule states.</summary>
-/// <remarks>Slabs may overlap: where they do, a box has to be allowed by all of them. Where there is none, every height is allowed.</remarks>
+/// <remarks>
+/// Slabs may overlap: where they do, a box has to be allowed by all of them. Where there is none, every height is allowed.
+/// The engine may hand a rule one that is about a single place, of which the rule isn't told: it compares what is stated there at once and keeps nothing.
+/// </remarks>
 public sealed class PlacementStatement
 {
     private readonly List<Slab> slabs = [];
+    private bool isAtAPlace;
+    private Place place;
+
+    /// <summary>Whether all that was stated surely allows the place that this is about.</summary>
+    internal bool Passes { get; private set; }
 
     /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
     public string? NotJudgedBecause { get; private set; }
@@ -51,7 +59,7 @@ public sealed class PlacementStatement
 
     /// <summary>These heights are allowed wherever the box is along the wall.</summary>
     /// <param name="allowed">The heights.</param>
-    public void Everywhere(in AllowedHeights allowed) => slabs.Add(new(long.MinValue, long.MaxValue, allowed, about: About));
+    public void Everywhere(in AllowedHeights allowed) => Take(long.MinValue, long.MaxValue, allowed, false);
 
     /// <summary>These heights are allowed over a stretch of the wall, both its ends included.</summary>
     /// <param name="left">Its left end; <see cref="Distance.MinValue"/> for all that lies left.</param>
@@ -64,7 +72,7 @@ public sealed class PlacementStatement
     {
         if (left <= right)
         {
-            slabs.Add(new(left.Ticks, right.Ticks, allowed, restsOnAssumedStuds, About));
+            Take(left.Ticks, right.Ticks, allowed, restsOnAssumedStuds);
         }
     }
 
@@ -72,10 +80,36 @@ public sealed class PlacementStatement
     /// <param name="reason">What isn't described, in one phrase.</param>
     public void NotJudged(string reason) => NotJudgedBecause = reason;
 
+    /// <summary>Whether a stretch bears on what is asked: a form may pass over what is stated for another. It may not state anything else for that.</summary>
+    internal bool Matters(Distance left, Distance right) => !isAtAPlace || (left.Ticks <= place.Right && right.Ticks >= place.Left);
+
     internal Slab[] Take() => slabs.ToArray();
 
+    /// <summary>Begins anew, about a single place.</summary>
+    internal void AskAt(in Place asked)
+    {
+        Clear();
+        isAtAPlace = true;
+        place = asked;
+        Passes = true;
+    }
+
+    private void Take(long left, long right, in AllowedHeights allowed, bool restsOnAssumedStuds)
+    {
+        if (!isAtAPlace)
+        {
+            slabs.Add(new(left, right, allowed, restsOnAssumedStuds, About));
+        }
+        else if (left <= place.Right && right >= place.Left)
+        {
+            Passes &= allowed.Sure.ContainsRange(place.Readings);
+        }
+    }
+
+    /// <summary>Begins anew, about the whole surface.</summary>
     internal void Clear()
     {
+        isAtAPlace = false;
         slabs.Clear();
         NotJudgedBecause = null;
         About = null;

@@ -136,6 +136,13 @@ public sealed class ProvisionGroup
             }
         }
 
+        // Mostly one height is shared by more than half, and needs no sorting: re-evaluating the benchmark's houses is a third faster so.
+        if (TryMajority(count, out long shared))
+        {
+            center = Distance.FromTicks(shared);
+            return true;
+        }
+
         Array.Sort(exact, 0, count);
         long best = 0;
         int most = 0;
@@ -152,6 +159,26 @@ public sealed class ProvisionGroup
 
         center = Distance.FromTicks(best);
         return most > 0;
+    }
+
+    /// <summary>Whether more than half of the heights are one: whichever is left when each pair of unlike ones is struck out is the only one that can be.</summary>
+    private bool TryMajority(int count, out long shared)
+    {
+        shared = 0;
+        int left = 0;
+        for (int i = 0; i < count; i++)
+        {
+            shared = left == 0 ? exact[i] : shared;
+            left += exact[i] == shared ? 1 : -1;
+        }
+
+        int alike = 0;
+        for (int i = 0; i < count; i++)
+        {
+            alike += exact[i] == shared ? 1 : 0;
+        }
+
+        return alike > count / 2;
     }
 
     private bool TryExactCenter(int index, out Distance exactly)

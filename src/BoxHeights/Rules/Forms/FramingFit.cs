@@ -58,9 +58,10 @@ public sealed record FramingFit : PlacementRule
         else
         {
             Distance keep = method == MountingMethod.Stud ? -Within : method == MountingMethod.CutIn ? Clear : Distance.Zero;
+            Distance reach = keep + site.Box.Size.WidthRange.To;
             foreach (FramingMember member in framing.Members)
             {
-                if (member.IsSure)
+                if (member.IsSure && statement.Matters(member.Left - reach, member.Right + reach))
                 {
                     BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top, method == MountingMethod.CutIn, framing.IsAssumed(member));
                 }

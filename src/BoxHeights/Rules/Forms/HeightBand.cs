@@ -88,13 +88,22 @@ public sealed record HeightBand : PlacementRule
         }
 
         AllowedHeights clear = Band(site, High);
-        List<Slab> parts = [];
-        foreach (Obstruction obstruction in Over is null ? [] : Obstruction.Before(site))
+        List<Obstruction> obstructions = Over is null ? [] : Obstruction.Before(site);
+        bool isBeforePlatforms = Datum is Datum.Grade or Datum.FinishedFloor && site.Platforms.Count > 0;
+        if (obstructions.Count == 0 && !isBeforePlatforms)
         {
-            parts.Add(new(obstruction.Left.Ticks, obstruction.Right.Ticks, BehindOrOver(site, obstruction, clear)));
+            statement.Everywhere(clear);
+            return;
         }
 
-        foreach (Platform platform in Datum is Datum.Grade or Datum.FinishedFloor ? site.Platforms : default)
+        List<Slab> parts = [];
+        foreach (Obstruction obstruction in obstructions)
+        {
+            bool matters = statement.Matters(obstruction.Left, obstruction.Right);
+            parts.Add(new(obstruction.Left.Ticks, obstruction.Right.Ticks, matters ? BehindOrOver(site, obstruction, clear) : default));
+        }
+
+        foreach (Platform platform in isBeforePlatforms ? site.Platforms : default)
         {
             // Before a deck or porch a person stands on that, not on the ground.
             parts.Add(new(platform.Left.Ticks, platform.Right.Ticks, platform.Surface is { } surface
@@ -289,8 +298,15 @@ internal readonly struct Obstruction
 
     public bool IsLaundryMachine { get; }
 
+    private static readonly List<Obstruction> None = [];
+
     public static List<Obstruction> Before(PlacementSite site)
     {
+        if (site.Fixtures.Count == 0 && site.Wall is not { Counters.Count: > 0 })
+        {
+            return None;
+        }
+
         List<Obstruction> found = [];
         if (site.Wall is { } wall)
         {

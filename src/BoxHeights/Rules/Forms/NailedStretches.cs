@@ -20,18 +20,22 @@ internal sealed class NailedStretches
 
     /// <summary>States where a box is against something that it can be nailed to, and nowhere else.</summary>
     public static void State(PlacementSite site, WallFraming framing, Distance within, PlacementStatement statement) =>
-        All(site, framing, within).Sweep(statement, openSidesHold: true);
+        All(site, framing, within, statement).Sweep(statement, openSidesHold: true);
 
     /// <summary>States where a box is against the open side of a metal stud and against nothing else.</summary>
     public static void StateOpenSides(PlacementSite site, WallFraming framing, Distance within, PlacementStatement statement) =>
-        All(site, framing, within).Sweep(statement, openSidesHold: false);
+        All(site, framing, within, statement).Sweep(statement, openSidesHold: false);
 
-    private static NailedStretches All(PlacementSite site, WallFraming framing, Distance within)
+    private static NailedStretches All(PlacementSite site, WallFraming framing, Distance within, PlacementStatement statement)
     {
         NailedStretches nailed = new(site, framing, within);
+        Distance reach = site.Box.Size.WidthRange.To + within;
         foreach (FramingMember member in framing.Members)
         {
-            nailed.Beside(member.Left, member.Right, member.Bottom, member.Top, nailed.OpenSideOf(member));
+            if (statement.Matters(member.Left - reach, member.Right + reach))
+            {
+                nailed.Beside(member.Left, member.Right, member.Bottom, member.Top, nailed.OpenSideOf(member));
+            }
         }
 
         foreach (NoCavity filled in site.Wall!.NoCavity)
@@ -125,7 +129,7 @@ internal sealed class NailedStretches
         {
             long from = cuts[cut - 1];
             long to = cuts[cut] - 1;
-            if (from > to)
+            if (from > to || !statement.Matters(Distance.FromTicks(from), Distance.FromTicks(to)))
             {
                 continue;
             }

@@ -93,8 +93,10 @@ public sealed record StairPathLights : SpaceRule
             }
         }
 
-        // From the foot up, whatever the order in which they are described: of two that differ the lower one is gone by.
-        lights.Sort((a, b) => a.Up.CompareTo(b.Up) is var up && up != 0 ? up : a.AboveNosings.CompareTo(b.AboveNosings));
+        // From the foot up, whatever the order in which they are described: of two that differ the lower one is gone by. A sort may turn equals round, so that ids decide last.
+        lights.Sort((a, b) => a.Up.CompareTo(b.Up) is var up && up != 0 ? up
+            : a.AboveNosings.CompareTo(b.AboveNosings) is var above && above != 0 ? above
+            : string.CompareOrdinal(a.Box.Id, b.Box.Id));
         return lights;
     }
 
