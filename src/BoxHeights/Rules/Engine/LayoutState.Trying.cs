@@ -16,13 +16,16 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>Judges what some boxes are judged in together with others, each once, and gathers what is found.</summary>
-    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings)
+    /// <param name="boxes">The boxes.</param>
+    /// <param name="findings">Takes what is found.</param>
+    /// <param name="onlyMoved">Whether nothing about them changed but where they are: then what doesn't read that says what it said.</param>
+    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, bool onlyMoved = false)
     {
         JudgeBeside(boxes, findings);
         HashSet<int> spaces = [];
         foreach (int box in boxes)
         {
-            spaces.UnionWith(Spaces.Of(box));
+            spaces.UnionWith(onlyMoved && Spaces.Readers is { } readers ? readers.Of(box) : Spaces.Of(box));
         }
 
         foreach (int space in spaces)

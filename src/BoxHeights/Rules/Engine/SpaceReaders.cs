@@ -13,13 +13,22 @@ internal sealed class SpaceReaders
     private int[] lastReading = [];
     private int reading;
     private bool isReading;
+    private bool isFrozen;
 
     /// <summary>What has read a box, by its number among what is judged.</summary>
     public List<int> Of(int box) => ListAt(readersOf, box);
 
+    /// <summary>Notes nothing any more: what is tried out from here on begins at the same places each time.</summary>
+    public void Freeze() => isFrozen = true;
+
     /// <summary>Begins to note for one that is judged now.</summary>
     public void Begin()
     {
+        if (isFrozen)
+        {
+            return;
+        }
+
         now.Clear();
         reading++;
         isReading = true;
@@ -48,6 +57,11 @@ internal sealed class SpaceReaders
     /// <summary>Ends noting for one that was judged.</summary>
     public void End(int judged)
     {
+        if (isFrozen)
+        {
+            return;
+        }
+
         isReading = false;
         List<int> before = ListAt(readBy, judged);
         if (AreSame(before, now))

@@ -19,13 +19,14 @@ internal sealed class StatedSite
     private (Rule Rule, string Why)[]? notJudged;
     private int askedAlone;
 
-    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, StatedLimit[] limits, (Rule Rule, string Why)[] limitsNotJudged)
+    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, StatedLimit[] limits, (Rule Rule, string Why)[] limitsNotJudged)
     {
         this.owner = owner;
         this.limitsNotJudged = limitsNotJudged;
         Site = site;
         Anchor = anchor;
         Nosing = nosing;
+        Likeness = likeness;
         Limits = limits;
         HasCenter = site.Levels.TryGet(site.Box.Datum, out DistanceRange datum);
         CenterAboveReading = datum + CenterAboveEdge(site.Box);
@@ -33,6 +34,9 @@ internal sealed class StatedSite
     }
 
     public PlacementSite Site { get; }
+
+    /// <summary>A number that only boxes share which may be alike.</summary>
+    public int Likeness { get; }
 
     /// <summary>What a countertop or splash that the height is taken from is itself taken from, where the box is; null where it is taken from something else.</summary>
     public Level? Anchor { get; }

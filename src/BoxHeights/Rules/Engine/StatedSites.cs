@@ -28,9 +28,10 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             && surface.TryAnchor(new(Distance.Zero, datum), place, place, out Level anchored) ? anchored : null;
         DistanceRange? nosing = surface.Stair is { } stair && along is { } at && stair.TryNosing(at, out DistanceRange line) ? line : null;
         List<StatedSite> here = known[surface.Index] ??= [];
+        int likeness = LikenessOf(box.Source, edge, datum);
         foreach (StatedSite one in here)
         {
-            if (one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor && one.Nosing == nosing
+            if (one.Likeness == likeness && one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor && one.Nosing == nosing
                 && BoxTraits.Same(one.Site.Box.Source, box.Source))
             {
                 return one;
@@ -49,9 +50,25 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog, box.IsUntouched);
-        StatedSite site = Make(new(surface, traits, levels), anchor, nosing);
+        StatedSite site = Make(new(surface, traits, levels), anchor, nosing, likeness);
         here.Add(site);
         return site;
+    }
+
+    /// <summary>A number that boxes share that are alike: on a wall of thousands of unlike ones most are told apart by it alone, and not field by field.</summary>
+    private static int LikenessOf(DeviceBox box, Edge edge, Datum datum)
+    {
+        unchecked
+        {
+            long sum = ((long)edge * 31) + (long)datum;
+            sum = (sum * 31) + (box.Gangs ?? 0);
+            sum = (sum * 31) + box.Devices.Count;
+            sum = (sum * 31) + box.Cables.Count;
+            sum = (sum * 31) + (box.Volume?.GetHashCode() ?? 0);
+            sum = (sum * 31) + (box.Size is { } size ? size.WidthRange.From.Ticks + (31 * size.HeightRange.From.Ticks) : 0);
+            sum = (sum * 31) + (box.Specified?.Value.Ticks ?? 0);
+            return (int)(sum ^ (sum >> 32));
+        }
     }
 
     /// <summary>Whether every placement rule surely allows a place: each states what it always does, and nothing of it is kept.</summary>
@@ -141,7 +158,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     }
 
     /// <summary>Asks every limit rule that speaks of the box.</summary>
-    private StatedSite Make(PlacementSite site, Level? anchor, DistanceRange? nosing)
+    private StatedSite Make(PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness)
     {
         limits.Clear();
         notJudged.Clear();
@@ -164,7 +181,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             }
         }
 
-        return new(this, site, anchor, nosing, limits.Count == 0 ? [] : limits.ToArray(), notJudged.Count == 0 ? [] : notJudged.ToArray());
+        return new(this, site, anchor, nosing, likeness, limits.Count == 0 ? [] : limits.ToArray(), notJudged.Count == 0 ? [] : notJudged.ToArray());
     }
 }
 

@@ -88,7 +88,21 @@ internal sealed class Trials
     }
 
     /// <summary>The layout in which remedies are tried out.</summary>
-    private LayoutState Changed => changed ??= evaluator.StateOf(state.Dwelling);
+    private LayoutState Changed => changed ??= Opened();
+
+    private LayoutState Opened()
+    {
+        LayoutState opened = evaluator.StateOf(state.Dwelling);
+        if (state.Rules.LooksAtOwnBoxesOnly)
+        {
+            // Every trial begins from the description, so that what reads a box there is what a move of it can change.
+            opened.Spaces.NoteReaders();
+            opened.JudgeEntered();
+            opened.Spaces.Readers!.Freeze();
+        }
+
+        return opened;
+    }
 
     private IEnumerable<Finding> NotOfTheirLike(IEnumerable<Finding> found, Dictionary<string, DeviceBox> added)
     {
@@ -142,7 +156,7 @@ internal sealed class Trials
 
             // A rule of a caller's own may part boxes by what a remedy changes: then groups have to be made anew.
             return moved.TrueForAll(box => layout.Groups.Holds(box, layout))
-                ? LeftAround(layout, [.. moved, .. boxes])
+                ? LeftAround(layout, [.. moved, .. boxes], remedy is MoveBoxes)
                 : LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings);
         }
         catch (OverflowException)
@@ -159,7 +173,7 @@ internal sealed class Trials
     }
 
     /// <summary>Boxes by themselves first: most of what doesn't do shows there, without judging a storey.</summary>
-    private HashSet<(string RuleId, string Subject)>? LeftAround(LayoutState layout, HashSet<int> boxes)
+    private HashSet<(string RuleId, string Subject)>? LeftAround(LayoutState layout, HashSet<int> boxes, bool onlyMoved)
     {
         List<Finding> found = [];
         foreach (int box in boxes)
@@ -173,7 +187,7 @@ internal sealed class Trials
             return null;
         }
 
-        layout.JudgeTogether(boxes, found);
+        layout.JudgeTogether(boxes, found, onlyMoved);
         return LeftOf(found);
     }
 

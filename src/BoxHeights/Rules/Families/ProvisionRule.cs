@@ -31,6 +31,10 @@ public sealed class ProvisionGroup
     private readonly LayoutState state;
     private int[] members;
     private long[] exact;
+    private long[] places = [];
+    private int[] byPlace = [];
+    private int[] before = [];
+    private int placed;
 
     internal ProvisionGroup(LayoutState state, int[] members)
     {
@@ -79,6 +83,58 @@ public sealed class ProvisionGroup
         along = own is { } place ? body?.Along(place) ?? place : default;
         return own is not null;
     }
+
+    /// <summary>Sorts the boxes by where they are along their wall, for <see cref="FindBefore"/>; nothing is allocated the second time.</summary>
+    /// <returns>True.</returns>
+    internal bool OrderByPlace()
+    {
+        if (places.Length < members.Length)
+        {
+            places = new long[members.Length];
+            byPlace = new int[members.Length];
+            before = new int[members.Length];
+        }
+
+        placed = 0;
+        for (int i = 0; i < members.Length; i++)
+        {
+            if (TryAlong(i, out Distance along, out _))
+            {
+                places[placed] = along.Ticks;
+                byPlace[placed++] = i;
+            }
+        }
+
+        Array.Sort(places, byPlace, 0, placed);
+        return true;
+    }
+
+    /// <summary>Finds the boxes that come before one in the group and are near it along the wall, in the group's order.</summary>
+    /// <returns>How many there are.</returns>
+    internal int FindBefore(int index, Distance within)
+    {
+        int found = 0;
+        if (TryAlong(index, out Distance along, out _))
+        {
+            // The search may meet any of several boxes at one place: one tick further left it meets none of them.
+            int first = Array.BinarySearch(places, 0, placed, along.Ticks - within.Ticks - 1);
+            first = first < 0 ? ~first : first;
+            for (int i = first; i < placed && places[i] <= along.Ticks + within.Ticks; i++)
+            {
+                if (byPlace[i] < index)
+                {
+                    before[found++] = byPlace[i];
+                }
+            }
+
+            Array.Sort(before, 0, found);
+        }
+
+        return found;
+    }
+
+    /// <summary>One of those that were found.</summary>
+    internal int FoundBefore(int found) => before[found];
 
     /// <summary>Where a box is along its own face; null where that isn't known.</summary>
     internal Distance? PlaceOf(int index) => state.AtOf(members[index]);

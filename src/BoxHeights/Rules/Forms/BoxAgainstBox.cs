@@ -20,6 +20,8 @@ public enum BoxPairs
 /// </remarks>
 public sealed record BoxAgainstBox : ProvisionRule
 {
+    private const int FewBoxes = 16;
+
     private const string NoDepth = "how deep the wall, its board or one of the boxes is isn't stated";
 
     /// <summary>Describes the rule.</summary>
@@ -53,10 +55,17 @@ public sealed record BoxAgainstBox : ProvisionRule
     {
         statement.LeavesUnplaced(group);
         List<Overlap>? found = null;
+        Overlap?[] of = [];
+
+        // On a wall of many boxes each is compared with those near it: all pairs grew with their square.
+        bool areMany = group.Count > FewBoxes && group.OrderByPlace();
+        Distance reach = areMany ? WidestOf(group) : Distance.Zero;
         for (int i = 1; i < group.Count; i++)
         {
-            for (int j = 0; j < i; j++)
+            int others = areMany ? group.FindBefore(i, reach) : i;
+            for (int k = 0; k < others; k++)
             {
+                int j = areMany ? group.FoundBefore(k) : k;
                 Verdict? verdict = Judge(group, i, j, out Distance between, out Facts needs);
                 if (verdict is null)
                 {
@@ -66,7 +75,17 @@ public sealed record BoxAgainstBox : ProvisionRule
                 else if (verdict != Verdict.Passes)
                 {
                     (int subject, int other) = Reported(group, i, j);
-                    Overlap overlap = Of(found ??= [], subject);
+                    if (found is null)
+                    {
+                        found = [];
+                        of = new Overlap?[group.Count];
+                    }
+
+                    if (of[subject] is not { } overlap)
+                    {
+                        found.Add(overlap = of[subject] = new(subject));
+                    }
+
                     overlap.Add(group, other, between, verdict.Value, needs);
                 }
             }
@@ -167,19 +186,18 @@ public sealed record BoxAgainstBox : ProvisionRule
     /// <summary>The wall is one: where its faces say different things of it, the narrower.</summary>
     private static Distance? CavityOf(Wall one, Wall other) => one.Cavity is { } first && other.Cavity is { } second ? Distance.Min(first, second) : one.Cavity ?? other.Cavity;
 
-    private static Overlap Of(List<Overlap> found, int subject)
+    /// <summary>The width of the widest body or plate: two boxes whose centers are further apart along the wall aren't in each other's way.</summary>
+    private static Distance WidestOf(ProvisionGroup group)
     {
-        foreach (Overlap overlap in found)
+        Distance widest = Distance.Zero;
+        for (int i = 0; i < group.Count; i++)
         {
-            if (overlap.Subject == subject)
-            {
-                return overlap;
-            }
+            BoxTraits box = group.BoxOf(i);
+            widest = box.Size.IsStated ? Distance.Max(widest, box.Size.WidthRange.To) : widest;
+            widest = box.Plate is { } plate ? Distance.Max(widest, plate.Width) : widest;
         }
 
-        Overlap added = new(subject);
-        found.Add(added);
-        return added;
+        return widest;
     }
 
     /// <summary>Whichever can be moved; of two the same box whatever the order in which they are described.</summary>
