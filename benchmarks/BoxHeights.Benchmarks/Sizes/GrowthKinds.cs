@@ -20,7 +20,7 @@ internal static class GrowthKinds
         ("counters on a wall", n => OneWall(n, wall => wall.WithCounters(Each(n, i => new Counter("c" + i, CounterKind.Kitchen, In(i * 60), In((i * 60) + 50)).WithTop(Level(36)))))),
         ("interruptions of a counter", n => OneWall(n, wall => wall.WithCounters(new[] { new Counter("c", CounterKind.Kitchen, In(0), In(n * 60)).WithTop(Level(36)).WithInterruptions(Each(n, i => new CounterInterruption(InterruptionKind.Sink, In((i * 60) + 20), In((i * 60) + 40)))) }))),
         ("corners of a wall's top", n => OneWall(n, wall => wall.WithTop(Each(n, i => new WallTopPoint(In(i * 60), In(97 + (i % 2))))))),
-        ("fixtures in a room", n => House(1, _ => Room("r0", n).WithFixtures(Each(n, i => new Fixture("f" + i, FixtureKind.Toilet).WithWall("w0").WithLeft(In((i * 60) + 10)).WithRight(In((i * 60) + 40)))))),
+        ("fixtures in a room", n => House(1, _ => Room("r0", n, 0).WithFixtures(Each(n, i => new Fixture("f" + i, FixtureKind.Toilet).WithWall("w0").WithLeft(In((i * 60) + 10)).WithRight(In((i * 60) + 40)))))),
         ("walls of a room", n => House(1, _ => new Room("r0", RoomKind.Bedroom, "s0").WithWalls(Each(n, i => new Wall("w" + i, In(120)).WithTurnDegrees(i % 2 == 0 ? 90 : -90).WithBoxes(new[] { Outlet(i, 16) }))))),
         ("rooms of a storey", n => House(n, i => Room("r" + i, 4, i))),
         ("storeys and flights", n => House(n, i => Room("r" + i, 4, i, "s" + i)).WithStoreys(Each(n, i => new Storey("s" + i))).WithFlights(Each(n - 1, i => new StairFlight("t" + i, "s" + i, "s" + (i + 1), 14)))),
@@ -38,7 +38,7 @@ internal static class GrowthKinds
 
     private static Dwelling OneWall(int n, Func<Wall, Wall> change)
     {
-        Room room = Room("r0", n);
+        Room room = Room("r0", n, 0);
         return House(1, _ => room.WithWalls(new[] { change(room.Walls[0]), room.Walls[1], room.Walls[2], room.Walls[3] }));
     }
 
