@@ -24,7 +24,7 @@ internal static class ColdHouse
         RuleSet rules = Step("rules", () => RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice);
         Evaluation evaluation = Step("evaluate", () => new LayoutEvaluator(rules).Evaluate(house));
         Step("report with remedies", () => evaluation.ToText());
-        Step("marks", () => MarkSheet.For(house, rules).ToMarkdown());
+        Step("marks", () => MarkSheet.For(evaluation).ToMarkdown());
         Console.WriteLine(string.Join('\n', lines));
 
         T Step<T>(string name, Func<T> take)

@@ -20,7 +20,7 @@ internal static class Growth
         ("evaluate", (evaluator, house) => evaluator.Evaluate(house)),
         ("text with remedies", (evaluator, house) => evaluator.Evaluate(house).ToText()),
         ("open and move", OpenAndMove),
-        ("marks", (evaluator, house) => MarkSheet.For(house, evaluator.Rules)),
+        ("marks", (evaluator, house) => MarkSheet.For(evaluator.Evaluate(house))),
         ("plan", (evaluator, house) => new RoughInPlanner(evaluator.Rules).Plan(house)),
     ];
 

@@ -27,7 +27,7 @@ internal static class WholeHouseTimes
             int boxes = house.PlacedBoxes().Count;
             double evaluate = Ms(() => evaluator.Evaluate(house), out double bytes);
             double report = Ms(() => evaluator.Evaluate(house).ToText(), out _);
-            double marks = Ms(() => MarkSheet.For(house, rules), out _);
+            double marks = Ms(() => MarkSheet.For(evaluator.Evaluate(house)), out _);
             (double median, double slow, double garbage) = Drag(evaluator.Open(house));
             (double add, double remove) = AddAndRemove(evaluator.Open(house));
             Dwelling bare = Copies.Bare(house);
