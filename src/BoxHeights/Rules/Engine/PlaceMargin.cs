@@ -130,6 +130,16 @@ internal static class PlaceMargin
     {
         foreach (StatedSite site in sites)
         {
+            if (site.Placements[placement].Rule.ClearOf is { } alsoClearOf)
+            {
+                PlacementStatement clear = new();
+                alsoClearOf.State(site.Site, clear);
+                if (SlabJudge.Verdict(clear.Take(), to) != Verdict.Passes)
+                {
+                    return false;
+                }
+            }
+
             for (int i = 0; i < site.Placements.Length; i++)
             {
                 Verdict there = SlabJudge.Verdict(site.Placements[i].Slabs, to);

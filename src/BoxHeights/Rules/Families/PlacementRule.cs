@@ -27,6 +27,9 @@ public abstract record PlacementRule : Rule
     /// <summary>Whether the rule is silent about a box of which it isn't said where it is along its wall: whoever sets it will see what is there.</summary>
     public virtual bool AsksForAPlace => false;
 
+    /// <summary>What else a place has to be clear of before a box is sent there, of which this rule itself doesn't speak; null where that is nothing.</summary>
+    internal virtual PlacementRule? ClearOf => null;
+
     /// <summary>States what is allowed at a site, over the whole length of its surface.</summary>
     /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes the slabs.</param>

@@ -16,6 +16,9 @@ public sealed record CasingGap : PlacementRule
     /// <summary>The narrowest strip of wall that does, itself allowed.</summary>
     public Distance Least { get; init => field = Valid.Positive(value, nameof(Least)); }
 
+    /// <summary>A plate isn't sent onto the casing, whether or not the set has a row against that.</summary>
+    internal override PlacementRule? ClearOf => new FinishEdge(Id, Summary, Severity, Citation, EdgesOf.Openings);
+
     /// <inheritdoc/>
     public override bool MendsAside => true;
 
