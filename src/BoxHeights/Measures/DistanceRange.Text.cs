@@ -24,12 +24,13 @@ public readonly partial struct DistanceRange
     /// <summary>The ends in words, <c>0 in to 1-1/4 in</c>, or the only distance, <c>3/8 in</c>; <see cref="Parse"/> reads it back exactly.</summary>
     public override string ToString() => ToString(null, null);
 
-    /// <summary>The ends in a format of distances.</summary>
+    /// <summary>The ends in a format of distances; an end that stands for there being none in words: "at most 48 in".</summary>
     /// <param name="format">As for <see cref="Distance.ToString(string?, IFormatProvider?)"/>.</param>
     /// <param name="formatProvider">Not used: text is the same in every culture.</param>
     /// <exception cref="FormatException">There is no such format.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider = null) =>
-        IsExact ? From.ToString(format, formatProvider) : From.ToString(format, formatProvider) + " to " + To.ToString(format, formatProvider);
+        From == Distance.MinValue || To == Distance.MaxValue ? DistanceSet.Between(From, To).ToString(format, formatProvider)
+        : IsExact ? From.ToString(format, formatProvider) : From.ToString(format, formatProvider) + " to " + To.ToString(format, formatProvider);
 
     private static bool TryRead(string text, out DistanceRange value, out TextCursor cursor)
     {

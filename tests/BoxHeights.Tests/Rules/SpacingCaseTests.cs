@@ -80,7 +80,7 @@ public sealed class SpacingCaseTests
             }
         }
 
-        Assert.Equal(96, limits);
+        Assert.Equal(97, limits);
     }
 
     [Fact]

@@ -26,7 +26,7 @@ public readonly struct Check
     /// <summary>What the rule says.</summary>
     public Verdict Verdict { get; }
 
-    /// <summary>How far inside what is allowed (the largest amount where nothing bounds it), or negative, how far outside.</summary>
+    /// <summary>How far inside what is allowed (the largest amount where nothing bounds it), or negative, how far outside (the most negative one where nothing is allowed).</summary>
     public Quantity Margin { get; }
 
     /// <summary>Of a place: the move that <see cref="Margin"/> is the length of, and its direction; null where no move would change anything, and for other quantities.</summary>
@@ -39,5 +39,10 @@ public readonly struct Check
     public Items<string> DisputedBy { get; }
 
     /// <summary>The check in one line.</summary>
-    public override string ToString() => Subject + ": " + RuleId + ": " + (Verdict == Verdict.Passes ? Margin.IsUnbounded ? "met everywhere" : "met, by " + Margin.ToString(units) : Verdict == Verdict.Fails ? "not met, off by " + Margin.Abs().ToString(units) : "depends on " + FactText.Of(Needs));
+    public override string ToString() => Subject + ": " + RuleId + ": " + Verdict switch
+    {
+        Verdict.Passes => Margin.IsUnbounded ? "met everywhere" : "met, by " + Margin.ToString(units),
+        Verdict.Fails => "not met, " + (Margin.IsUnbounded ? "and no height here would" : "off by " + Margin.Abs().ToString(units)),
+        _ => "depends on " + FactText.Of(Needs),
+    };
 }

@@ -80,7 +80,7 @@ public readonly struct Quantity : IEquatable<Quantity>
     /// <summary>The amount with its unit, exactly, as <see cref="Distance"/> or <see cref="Volume"/> prints it: inches on the 1/128 in grid, else millimeters.</summary>
     public override string ToString() => ToString(LengthUnits.Inches);
 
-    /// <summary>The amount with its unit, exactly: a distance in a dwelling's own units. Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in.</summary>
+    /// <summary>The amount with its unit, exactly: a distance in a dwelling's own units. Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in. What stands for there being no bound is "without a bound".</summary>
     /// <param name="units">The units, such as <see cref="Dwelling.Units"/>.</param>
     public string ToString(LengthUnits units) => IsUnbounded ? "without a bound" : Kind switch
     {

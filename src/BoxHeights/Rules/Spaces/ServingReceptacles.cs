@@ -48,7 +48,7 @@ public sealed record ServingReceptacles
     /// <summary>The line of the box that <see cref="Highest"/> is measured to.</summary>
     public TargetLine Line { get; init; } = TargetLine.Center;
 
-    /// <summary>How far above its counter one may be, itself allowed, its center counting; null for walls. A box whose purpose is the counter is taken at its word: other rows speak of its height.</summary>
+    /// <summary>How far above its counter one may be, itself allowed, its center counting, <see cref="Distance.MaxValue"/> for however far; null for walls. A box whose purpose is the counter is taken at its word: other rows speak of its height.</summary>
     public Distance? AboveCounter { get; init; }
 
     /// <summary>How far from the wall one in the floor may be, itself allowed; null where those don't count.</summary>
@@ -57,7 +57,7 @@ public sealed record ServingReceptacles
     /// <summary>What counts, in words.</summary>
     public string Numbers => Devices + " of " + Ratings
         + (Highest is { } high ? ", " + Line.Words() + " at most " + high + " above the floor" : "")
-        + (AboveCounter is { } above ? ", above the counter by at most " + above : "")
+        + (AboveCounter is { } above ? ", above the counter" + (above == Distance.MaxValue ? "" : " by at most " + above) : "")
         + (InFloorWithin is { } floor ? ", or in the floor within " + floor + " of the wall" : "")
         + (ExceptPurposes.Count == 0 ? "" : "; not for " + ExceptPurposes)
         + (OnCabinets ? "; on cabinets too" : "") + (OnDividers ? "; on dividers too" : "")
