@@ -41,6 +41,9 @@ public sealed record Counter
     /// <summary>How deep a seated person's knees fit under it; zero is "none".</summary>
     public Distance? KneeSpace { get; init => field = Valid.NotNegative(value, nameof(KneeSpace)); }
 
+    /// <summary>How thick the top is at the wall, from the surface down.</summary>
+    public Distance? Thickness { get; init => field = Valid.Positive(value, nameof(Thickness)); }
+
     /// <summary>Whether its base stands on the subfloor or on the finished floor.</summary>
     public Datum? BaseStandsOn { get; init; }
 
@@ -78,6 +81,10 @@ public sealed record Counter
     /// <summary>The same with another <see cref="KneeSpace"/>.</summary>
     /// <param name="kneeSpace">How deep a seated person's knees fit under it; zero is "none".</param>
     public Counter WithKneeSpace(Distance? kneeSpace) => this with { KneeSpace = kneeSpace };
+
+    /// <summary>The same with another <see cref="Thickness"/>.</summary>
+    /// <param name="thickness">How thick the top is at the wall, from the surface down.</param>
+    public Counter WithThickness(Distance? thickness) => this with { Thickness = thickness };
 
     /// <summary>The same with another <see cref="BaseStandsOn"/>.</summary>
     /// <param name="baseStandsOn">Whether its base stands on the subfloor or on the finished floor.</param>

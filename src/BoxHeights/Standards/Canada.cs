@@ -21,7 +21,6 @@ internal static class Canada
 
     private static ServingReceptacles CounterOutlets { get; } = Outlets with
     {
-        Highest = null,
         AboveCounter = Distance.MaxValue,
         ExceptDedicated = true,
         ExceptPurposes = DeviceLists.BehindAppliances,
@@ -34,10 +33,10 @@ internal static class Canada
         .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(BoxHeight.ToCenter(Distance.FromMillimeters(1100), Datum.Subfloor));
 
     /// <summary>Walls, counters, islands and the height that counts, of a dwelling.</summary>
-    public static RuleSet Dwelling { get; } = new([Wall(), Counter(), Island(), Counting()]);
+    public static RuleSet Dwelling { get; } = new RuleSet([Wall(), Counter(), Island(), Counting()]) + Counters.Edges;
 
     /// <summary>National Building Code, 3.8.3.8, and CSA B651: which part of a control is meant the Code doesn't say; B651 measures to the center line.</summary>
-    public static RuleSet BarrierFree { get; } = new(
+    public static RuleSet BarrierFree { get; } = new RuleSet(
     [
         Disputed(new("canada-controls", "400 to 1200 mm above the floor", Severity.Violation, new("National Building Code of Canada", "3.8.3.8.(1)(a)"), Datum.FinishedFloor)
         {
@@ -51,10 +50,10 @@ internal static class Canada
             High = Distance.FromMillimeters(1200),
             Scope = RuleScope.Walls with { Devices = DeviceLists.GeneralReceptacles, ExceptDedicated = true },
         },
-    ]);
+    ]) + Counters.Edges;
 
     /// <summary>Ontario Building Code, 3.8.1.5: thermostats at one height, other controls in a narrow band.</summary>
-    public static RuleSet OntarioBarrierFree { get; } = new(
+    public static RuleSet OntarioBarrierFree { get; } = new RuleSet(
     [
         Disputed(new("ontario-controls", "900 to 1100 mm above the floor", Severity.Violation, new("Ontario Building Code", "3.8.1.5"), Datum.FinishedFloor)
         {
@@ -68,7 +67,7 @@ internal static class Canada
             High = Distance.FromMillimeters(1200),
             Scope = RuleScope.Walls with { Devices = new[] { DeviceKind.Thermostat } },
         }),
-    ]);
+    ]) + Counters.Edges;
 
     private static HeightBand Disputed(HeightBand row) => row with
     {
@@ -141,6 +140,6 @@ internal static class Canada
         new("canada-counts-as-required", "at most 1.7 m above the floor to count as a required outlet", Severity.Note, new(Code, "26-720 j)"), Datum.FinishedFloor)
         {
             High = HighestThatCounts,
-            Scope = RuleScope.Walls with { Devices = DeviceLists.GeneralReceptacles, Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry } },
+            Scope = RuleScope.Walls with { Devices = DeviceLists.GeneralReceptacles, Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Counter } },
         };
 }

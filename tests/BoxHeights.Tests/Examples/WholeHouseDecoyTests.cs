@@ -62,7 +62,7 @@ public class WholeHouseDecoyTests
     [InlineData("S17", "board-seam", "1/2 in")] // 48 in to the top above the subfloor, seam at 97-1/8 - 5/8 - 48 = 48-1/2 in
     [InlineData("L6", "box-fill", "0 in3")] // six conductors, a device and the grounds: 9 × 2 in³ in 18 in³
     [InlineData("S8", "under-wall-top", "3-1/2 in")] // box of 3-1/2 in: plate top at 36 - 1-3/4 + 2-1/4, wall top at 40
-    [InlineData("K5", "finish-edge", "3 in")] // plate bottom at 39-3/4, the full-height splash starts at 36-3/4
+    [InlineData("K5", "counter-edge", "3 in")] // plate bottom at 39-3/4, the full-height splash starts at 36-3/4
     [InlineData("B1", "not-buried", null)]
     [InlineData("W1", "not-buried", null)]
     [InlineData("W1", "tub-receptacle", null)] // 48-1/8 in from the tub

@@ -31,7 +31,7 @@ public class WholeHouseTests
         "bedroom-alarm Fails bed-3: add alarm box on bed-3/ceiling",
         "bath-receptacle Fails hall-bath basin of vanity at 54-7/8 in: add bath box on hall-bath/north, 49 in from its left end, 48 in to top above subfloor",
         "stair-switches Fails basement-stair on basement: add switch box on basement-room/stair, 46-1/8 in from its left end, on the left side of stud 3, 48 in to top above subfloor",
-        "finish-edge Fails K11, K1, K2, K3, K12: set the stick 48 in to top above subfloor for 7 boxes: K11, K1, K2, K3, K12, K5, K8",
+        "counter-edge Fails K11, K1, K2, K3, K12: set the stick 48 in to top above subfloor for 7 boxes: K11, K1, K2, K3, K12, K5, K8",
         "specified-height Fails L4: set L4 66-3/4 in to center above subfloor",
         "cavity-depth Fails J2: take a four-square box of 21 in3, 1-1/2 in deep, with a ring for J2",
         "trim-clearance Fails S14: move S14 to 129-5/8 in from the left end of its wall, and pack the stud to the left of S14 out with one 2x block at its height",
@@ -67,7 +67,7 @@ public class WholeHouseTests
     [InlineData("U2", "wall-alarm", "2 in")] // 16-3/4 less half a cover of 2-3/4 is 14 in below the ceiling
     [InlineData("X5", "outdoor-receptacle", "2 in")]
     [InlineData("K8", "box-setback", "1/4 in")] // 1/2 of board, 1/8 of bed, 3/8 of tile: 1/2 behind, 1/4 allowed
-    [InlineData("K1", "finish-edge", "1 in")] // plate bottom at 42 - 2-1/4, splash top at 36 + 3/4 + 4
+    [InlineData("K1", "counter-edge", "1 in")] // plate bottom at 42 - 2-1/4, splash top at 36 + 3/4 + 4
     [InlineData("L4", "specified-height", "1/2 in")] // 3/4 in low, 1/4 in allowed
     [InlineData("S1", "board-seam", "1/4 in")] // 48-3/4 across 48-1/2
     [InlineData("J2", "cavity-depth", "3/4 in")] // 2-3/4 at the least, less 1/2 of board, in furring of 1-1/2

@@ -28,7 +28,7 @@ public sealed class FinishEdgeTests
                 .WithCounters(new[] { new Counter("c", CounterKind.Kitchen, In(0), In(120)).WithTop(counterTop) })
                 .WithFinishes(new[] { new Finish("splash", FinishKind.Tile, In(0), In(120)).WithBottom(Level.Parse("countertop")).WithTop(Level.Parse("4 in above countertop")) })
                 .WithBoxes(new[] { Box("K1", 60).WithHeight(BoxHeight.ToCenter(height, Datum.Subfloor)) });
-            return Evaluate(wall, Distance.Parse(floor)).Findings.SingleOrDefault(finding => finding.RuleId == "finish-edge");
+            return Evaluate(wall, Distance.Parse(floor)).Findings.SingleOrDefault(finding => finding.RuleId == "counter-edge");
         }
 
         Distance limit = Distance.Parse(center);
@@ -44,7 +44,7 @@ public sealed class FinishEdgeTests
             .WithCounters(new[] { new Counter("c", CounterKind.Kitchen, In(0), In(120)).WithBaseStandsOn(Datum.Subfloor) })
             .WithFinishes(new[] { new Finish("splash", FinishKind.Tile, In(0), In(120)).WithBottom(Level.Parse("countertop")).WithTop(Level.Parse("4 in above countertop")) })
             .WithBoxes(new[] { Box("K1", 60).WithHeight(BoxHeight.ToCenter(In(42.25m), Datum.Subfloor)) });
-        Assert.DoesNotContain(Evaluate(wall, In(0.75m)).Findings, finding => finding.RuleId == "finish-edge");
+        Assert.DoesNotContain(Evaluate(wall, In(0.75m)).Findings, finding => finding.RuleId == "counter-edge");
     }
 
     [Fact]

@@ -87,7 +87,7 @@ internal static class PointRoad
         return trial.Before.Where(thing => thing.Left <= trial.At && trial.At <= thing.Right).All(thing =>
         {
             decimal height = thing.TopAboveFinish ? thing.Top!.Value : thing.Top!.Value - trial.Floor;
-            if (lowest <= height)
+            if (highest <= height)
             {
                 return true;
             }

@@ -189,7 +189,7 @@ public sealed class ReachCaseTests
 
     private static OneBox Before(string what, Level top, Distance? depth, Distance? knee)
     {
-        OneBox box = new() { Rules = RuleSets.Ada2010 };
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.Ada2010, "ada-reach") };
         return what switch
         {
             "counter" => box with { Wall = wall => wall.WithCounters(new[] { Counter(top, depth, knee) }) },

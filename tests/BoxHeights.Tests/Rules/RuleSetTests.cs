@@ -51,10 +51,10 @@ public sealed class RuleSetTests
     public void With_ARowOfTheSameId_ReplacesIt()
     {
         HeightBand band = (HeightBand)RuleSets.Ada2010.Find("ada-reach");
-        RuleSet stricter = RuleSets.Ada2010.With(band with { Low = CaseFile.Inches("18") });
+        RuleSet stricter = OneBox.Only(RuleSets.Ada2010, "ada-reach").With(band with { Low = CaseFile.Inches("18") });
         Assert.Single(stricter.Rules);
         Assert.Equal(CaseFile.Inches("18"), ((HeightBand)stricter.Find("ada-reach")).Low);
-        Assert.NotEqual(RuleSets.Ada2010.Fingerprint, stricter.Fingerprint);
+        Assert.NotEqual(OneBox.Only(RuleSets.Ada2010, "ada-reach").Fingerprint, stricter.Fingerprint);
         Assert.Equal(CaseFile.Inches("15"), ((HeightBand)RuleSets.Ada2010.Find("ada-reach")).Low);
     }
 

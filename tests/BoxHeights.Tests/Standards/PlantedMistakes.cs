@@ -104,7 +104,7 @@ internal static partial class PlantedMistakes
     private static Planted? AcrossTheSplash(int seed, int rooms)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
-        return Change(house, Found(house, one => one.Box.Purpose == BoxPurpose.Counter && one.Wall!.Finishes[0].Top!.Value.Datum == Datum.Countertop), box => box.WithHeight(BoxHeight.ToCenter(In(42), Datum.Subfloor)).WithSetFor(null), true, "finish-edge");
+        return Change(house, Found(house, one => one.Box.Purpose == BoxPurpose.Counter && one.Wall!.Finishes[0].Top!.Value.Datum == Datum.Countertop), box => box.WithHeight(BoxHeight.ToCenter(In(42), Datum.Subfloor)).WithSetFor(null), true, "counter-edge");
     }
 
     private static Planted? BehindTheMirror(int seed, int rooms)

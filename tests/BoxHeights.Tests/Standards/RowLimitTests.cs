@@ -57,7 +57,7 @@ public sealed class RowLimitTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("reach-by-document.csv"))
         {
-            OneBox box = Before(new OneBox { Rules = SetOf(row["set"], row["reading"], "", row["set"] + "-reach") }, row);
+            OneBox box = Before(new OneBox { Rules = OneBox.Only(SetOf(row["set"], row["reading"], "", row["set"] + "-reach"), row["set"] + "-reach") }, row);
             box = box with { Box = box.Box.WithDevices(new[] { new DeviceKind(row["device"]) }).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
             Verdict said = box.At(BoxHeight.ToCenter(In(row["center"]), Datum.FinishedFloor)).Verdict();
             Assert.True(string.Equals(row["expected"], said.ToString(), StringComparison.OrdinalIgnoreCase), row["set"] + " " + row["case"] + ": " + said);

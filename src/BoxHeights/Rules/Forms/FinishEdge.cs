@@ -9,7 +9,7 @@ public enum EdgesOf
     /// <summary>Nothing.</summary>
     None = 0,
 
-    /// <summary>Finishes on the wall: backsplash, wainscot, tile, chair rail. A plate may lie wholly on one.</summary>
+    /// <summary>Finishes on the wall: wainscot, tile, chair rail; not the splash on a counter, which is <see cref="CounterEdge"/>'s. A plate may lie wholly on one.</summary>
     Finishes = 1,
 
     /// <summary>What hides the wall: cabinets, mirrors, panels. A box may be wholly inside one only if it can be reached there.</summary>
@@ -53,8 +53,11 @@ public sealed record FinishEdge : PlacementRule
         {
             foreach (Finish finish in wall.Finishes)
             {
-                statement.About = finish;
-                Region(site, statement, finish.Left, finish.Right, finish.Bottom, finish.Top, inside => inside);
+                if (!CounterEdge.IsSplash(wall, finish))
+                {
+                    statement.About = finish;
+                    Region(site, statement, finish.Left, finish.Right, finish.Bottom, finish.Top, inside => inside);
+                }
             }
         }
 
@@ -88,7 +91,7 @@ public sealed record FinishEdge : PlacementRule
     private static bool? IsOpen(Covering covering) =>
         covering.OpenInside ?? (covering.Kind == CoveringKind.Mirror || covering.Kind == CoveringKind.TubSurround || covering.Kind == CoveringKind.Panel ? false : null);
 
-    private static void Region(
+    internal static void Region(
         PlacementSite site, PlacementStatement statement, Distance left, Distance right, Level? bottom, Level? top, Func<AllowedHeights, AllowedHeights> ifInside)
     {
         if (site.Box.Plate is not { } plate)

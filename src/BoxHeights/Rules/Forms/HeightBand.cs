@@ -154,7 +154,7 @@ public sealed record HeightBand : PlacementRule
         }
     }
 
-    /// <summary>Beneath its top an obstruction isn't reached over; above it, the approaches that there can be have to suit.</summary>
+    /// <summary>What lies wholly beneath its top isn't reached over; where any part lies above it, the approaches that there can be have to suit.</summary>
     private AllowedHeights BehindOrOver(PlacementSite site, Obstruction obstruction, in AllowedHeights clear)
     {
         if (obstruction.Top is not { } top || top.Datum == Datum.Countertop)
@@ -164,8 +164,8 @@ public sealed record HeightBand : PlacementRule
 
         // The top bounds the box in its own terms: taken above the finished floor first, an unchosen floor would count twice.
         AllowedHeights over = OverWith(site, obstruction, site.TryHeightOf(top, Datum, out DistanceRange height) ? height : null);
-        AllowedHeights below = site.AtMost(TargetLine.LowestOperable, top.Offset, top.Datum);
-        AllowedHeights above = site.AtLeast(TargetLine.LowestOperable, top.Offset + Distance.FromTicks(1), top.Datum);
+        AllowedHeights below = site.AtMost(TargetLine.HighestOperable, top.Offset, top.Datum);
+        AllowedHeights above = site.AtLeast(TargetLine.HighestOperable, top.Offset + Distance.FromTicks(1), top.Datum);
         return (clear & below) | (over & above) | (clear & over);
     }
 

@@ -125,6 +125,9 @@ public enum Facts
 
     /// <summary>How the wall board is hung: the widths of its courses, or the gap at the floor.</summary>
     Boards = 1 << 26,
+
+    /// <summary>How thick a countertop is.</summary>
+    CounterThickness = 1 << 27,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -139,6 +142,7 @@ internal static class FactText
         "what breaks the wall at the floor",
         "where things stand in plan", "the height of the rim or threshold", "whether a fixed barrier stands between", "how the luminaire is enclosed and listed",
         "whether one outside the room serves it", "how the boxes are protected in the rated wall", "how the board is hung",
+        "how thick the countertop is",
     ];
 
     public static string Of(Facts facts)

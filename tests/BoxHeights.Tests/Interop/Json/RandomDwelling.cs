@@ -108,6 +108,7 @@ internal static class RandomDwelling
         .With((x, v) => x.WithDepth(v), Maybe(Lengths))
         .With((x, v) => x.WithOverhang(v), Maybe(Sizes))
         .With((x, v) => x.WithKneeSpace(v), Maybe(Gen.OneOf(Sizes, Gen.Constant(Distance.Zero))))
+        .With((x, v) => x.WithThickness(v), Maybe(Lengths))
         .With((x, v) => x.WithBaseStandsOn(v), Maybe(OneOf<Datum>()))
         .With((x, v) => x.WithInterruptions(v), Few(Interruptions));
 

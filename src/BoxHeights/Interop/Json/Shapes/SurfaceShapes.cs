@@ -36,6 +36,7 @@ internal static class SurfaceShapes
         .Optional("depth", x => x.Depth, (x, v) => x.WithDepth(v), Texts.Distance, "From the finished wall to its front edge, overhang included.")
         .Optional("overhang", x => x.Overhang, (x, v) => x.WithOverhang(v), Texts.Distance, "How far the top reaches beyond the base.")
         .Optional("kneeSpace", x => x.KneeSpace, (x, v) => x.WithKneeSpace(v), Texts.DistanceOrNone, "How deep a seated person's knees fit under it; zero is \"none\".")
+        .Optional("thickness", x => x.Thickness, (x, v) => x.WithThickness(v), Texts.Distance, "How thick the top is at the wall, from the surface down.")
         .Optional("baseStandsOn", x => x.BaseStandsOn, (x, v) => x.WithBaseStandsOn(v), Words.Datum, "Whether its base stands on the subfloor or on the finished floor.")
         .List("interruptions", x => x.Interruptions, (x, v) => x.WithInterruptions(v), Interruption, "Sinks, ranges and whatever else interrupts its top.")
         .Build(v => new(v.Get(id), v.Get(kind), v.Get(left), v.Get(right)));

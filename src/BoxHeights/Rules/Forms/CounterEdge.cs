@@ -1,0 +1,123 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A box and its plate are wholly over or wholly under a countertop, and wholly on or wholly off the splash on it: across an edge the counter can't be set. Touching an edge is fine.</summary>
+/// <remarks>At a range or a refrigerator there is no countertop. What the base under it hides isn't this rule's concern.</remarks>
+public sealed record CounterEdge : PlacementRule
+{
+    /// <summary>How thick countertops are that aren't stated: 1/4 to 1-1/2 in. Common practice, no source.</summary>
+    private static readonly DistanceRange UsualThickness = new(Distance.FromInches(0, 1, 4), Distance.FromInches(1, 1, 2));
+
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the rule comes from.</param>
+    public CounterEdge(string id, string summary, Severity severity, Citation citation)
+        : base(id, summary, severity, citation)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override string Numbers => "the box and its plate across no edge of: countertops (" + UsualThickness + " thick unless stated), splashes";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Wall is not { } wall)
+        {
+            return;
+        }
+
+        foreach (Counter counter in wall.Counters)
+        {
+            State(site, statement, counter);
+        }
+
+        foreach (Finish finish in wall.Finishes)
+        {
+            if (IsSplash(wall, finish))
+            {
+                FinishEdge.Region(site, statement, finish.Left, finish.Right, finish.Bottom, finish.Top, inside => inside);
+            }
+        }
+    }
+
+    /// <summary>Whether a finish begins at a countertop, or ends at a height above one.</summary>
+    internal static bool IsSplash(Wall wall, Finish finish)
+    {
+        foreach (Counter counter in wall.Counters)
+        {
+            if (counter.Left < finish.Right && finish.Left < counter.Right
+                && (finish.Bottom?.Datum == Datum.Countertop || finish.Top?.Datum == Datum.Countertop || (finish.Bottom is { } bottom && bottom == ResolvedSurface.TopOf(counter))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void State(PlacementSite site, PlacementStatement statement, Counter counter)
+    {
+        AllowedHeights clear = Clear(site, counter);
+        Distance half = Distance.Max(Distance.Max(site.Box.Plate?.HalfWidth ?? Distance.Zero, site.Box.Size.HalfWidth) - Distance.FromTicks(1), Distance.Zero);
+        Distance from = counter.Left;
+        while (from < counter.Right)
+        {
+            CounterInterruption? gap = NextGap(counter, from);
+            if (gap is null || gap.Left > from)
+            {
+                statement.Within(from - half, (gap?.Left ?? counter.Right) + half, clear);
+            }
+
+            if (gap is not null && !InterruptionKind.Known.Contains(gap.Kind))
+            {
+                statement.Within(gap.Left - half, gap.Right + half, AllowedHeights.OneOf(clear, AllowedHeights.Anything, Facts.ObstructionHeight));
+            }
+
+            from = gap?.Right ?? counter.Right;
+        }
+    }
+
+    /// <summary>The first interruption that may leave no top along the wall; sinks, basins and cooktops are set into it.</summary>
+    private static CounterInterruption? NextGap(Counter counter, Distance from)
+    {
+        CounterInterruption? next = null;
+        foreach (CounterInterruption one in counter.Interruptions)
+        {
+            bool isSetIn = one.Kind == InterruptionKind.Sink || one.Kind == InterruptionKind.Basin || one.Kind == InterruptionKind.Cooktop;
+            if (!isSetIn && one.Right > from && one.Left < counter.Right && (next is null || one.Left < next.Left))
+            {
+                next = one;
+            }
+        }
+
+        return next;
+    }
+
+    private static AllowedHeights Clear(PlacementSite site, Counter counter)
+    {
+        if (ResolvedSurface.TopOf(counter) is not { } top || top.Datum == Datum.Countertop)
+        {
+            return AllowedHeights.DependsOn(Facts.ObstructionHeight);
+        }
+
+        DistanceRange thick = counter.Thickness is { } stated ? stated : UsualThickness;
+        AllowedHeights over = AllowedHeights.Anything;
+        AllowedHeights under = AllowedHeights.Anything;
+        if (site.Box.Plate is not null)
+        {
+            over &= site.AtLeast(TargetLine.PlateBottom, top.Offset, top.Datum);
+            under &= site.AtMost(TargetLine.PlateTop, top.Offset - thick, top.Datum);
+        }
+
+        // A plate that is taller than its box decides alone; a box of no known size says nothing of its own.
+        if (site.Box.Plate is not { } plate || (site.Box.Size.IsStated && site.Box.Size.HeightRange.To > plate.Height))
+        {
+            over &= site.AtLeast(TargetLine.BoxBottom, top.Offset, top.Datum);
+            under &= site.AtMost(TargetLine.BoxTop, top.Offset - thick, top.Datum);
+        }
+
+        return over | new AllowedHeights(under.Sure, under.Possible, under.Needs | (thick.IsExact ? Facts.None : Facts.CounterThickness));
+    }
+}
