@@ -17,20 +17,44 @@ public readonly partial struct DeviceKind : IEquatable<DeviceKind>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty or of another form.</exception>
     public DeviceKind(string name) => this.name = KindName.Check(name, nameof(name));
 
-    /// <summary>A single-pole switch of any style.</summary>
+    /// <summary>A single-pole switch whose style isn't stated: it may be any of them.</summary>
     public static DeviceKind Switch { get; } = new("switch");
 
-    /// <summary>One of two switches for the same light.</summary>
+    /// <summary>One of two switches for the same light, of unstated style.</summary>
     public static DeviceKind ThreeWaySwitch { get; } = new("three-way-switch");
 
-    /// <summary>A switch between two three-way switches.</summary>
+    /// <summary>A switch between two three-way switches, of unstated style.</summary>
     public static DeviceKind FourWaySwitch { get; } = new("four-way-switch");
 
-    /// <summary>A dimmer that also switches.</summary>
+    /// <summary>A dimmer that also switches, of unstated style.</summary>
     public static DeviceKind Dimmer { get; } = new("dimmer");
 
-    /// <summary>A switch with a lever, where the style is known.</summary>
+    /// <summary>A single-pole switch with a lever.</summary>
     public static DeviceKind ToggleSwitch { get; } = new("toggle-switch");
+
+    /// <summary>A single-pole switch with a wide paddle and a rectangular face.</summary>
+    public static DeviceKind RockerSwitch { get; } = new("rocker-switch");
+
+    /// <summary>A single-pole switch with a button.</summary>
+    public static DeviceKind PushSwitch { get; } = new("push-switch");
+
+    /// <summary>A three-way switch with a lever.</summary>
+    public static DeviceKind ThreeWayToggleSwitch { get; } = new("three-way-toggle-switch");
+
+    /// <summary>A three-way switch with a wide paddle.</summary>
+    public static DeviceKind ThreeWayRockerSwitch { get; } = new("three-way-rocker-switch");
+
+    /// <summary>A four-way switch with a lever.</summary>
+    public static DeviceKind FourWayToggleSwitch { get; } = new("four-way-toggle-switch");
+
+    /// <summary>A four-way switch with a wide paddle.</summary>
+    public static DeviceKind FourWayRockerSwitch { get; } = new("four-way-rocker-switch");
+
+    /// <summary>A dimmer with a slide or a paddle in a rectangular face.</summary>
+    public static DeviceKind SlideDimmer { get; } = new("slide-dimmer");
+
+    /// <summary>A dimmer with a knob.</summary>
+    public static DeviceKind RotaryDimmer { get; } = new("rotary-dimmer");
 
     /// <summary>A speed control that also switches.</summary>
     public static DeviceKind FanControl { get; } = new("fan-control");
@@ -95,7 +119,8 @@ public readonly partial struct DeviceKind : IEquatable<DeviceKind>
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<DeviceKind> Known { get; } = new[]
     {
-        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
+        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, RockerSwitch, PushSwitch, ThreeWayToggleSwitch, ThreeWayRockerSwitch, FourWayToggleSwitch, FourWayRockerSwitch,
+        SlideDimmer, RotaryDimmer, FanControl,
         DuplexReceptacle, GfciReceptacle, SplitReceptacle, SingleReceptacle, RangeReceptacle, DryerReceptacle,
         FloorReceptacle, DecoratorReceptacle, UsbReceptacle, Thermostat, DoorbellButton, Chime,
         Luminaire, SmokeAlarm, CoAlarm, SmokeCoAlarm, DataJack, TvJack, Blank,
@@ -123,7 +148,8 @@ public readonly partial struct DeviceKind : IEquatable<DeviceKind>
     /// <summary>All switches known here, dimmers and fan controls among them: for the scope of a row about switches.</summary>
     public static Items<DeviceKind> Switches { get; } = new[]
     {
-        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, FanControl,
+        Switch, ThreeWaySwitch, FourWaySwitch, Dimmer, ToggleSwitch, RockerSwitch, PushSwitch, ThreeWayToggleSwitch, ThreeWayRockerSwitch, FourWayToggleSwitch, FourWayRockerSwitch,
+        SlideDimmer, RotaryDimmer, FanControl,
     };
 
     /// <summary>All receptacles known here, those with GFCI protection, of floors, ranges and dryers among them: for the scope of a row about receptacles.</summary>

@@ -88,14 +88,31 @@ internal static class GenericParts
         Distance singleOutlet = Inches(0.69m);
         Distance largeOutlet = Inches(1.07m);
 
-        // Where the style isn't known a switch is taken as the taller one, so that a reach limit met is met by either.
-        foreach (DeviceKind kind in new[] { DeviceKind.Switch, DeviceKind.ThreeWaySwitch, DeviceKind.FourWaySwitch, DeviceKind.Dimmer, DeviceKind.FanControl })
+        // A knob or a button is gripped at its middle.
+        Distance knobRadius = Inches(0.6m);
+        Distance buttonRadius = Inches(0.4m);
+        OperableParts toggle = new(lever, lever, Inches(0.375m));
+        OperableParts knob = new(knobRadius, knobRadius, Distance.Zero);
+        OperableParts push = new(buttonRadius, buttonRadius, Distance.Zero);
+        foreach (DeviceKind kind in new[] { DeviceKind.RockerSwitch, DeviceKind.ThreeWayRockerSwitch, DeviceKind.FourWayRockerSwitch, DeviceKind.SlideDimmer })
         {
             yield return new(kind, rocker, FromMemory, rockerOnItsSide);
         }
 
-        OperableParts toggle = new(lever, lever, Inches(0.375m));
-        yield return new(DeviceKind.ToggleSwitch, toggle, FromMemory, toggle);
+        foreach (DeviceKind kind in new[] { DeviceKind.ToggleSwitch, DeviceKind.ThreeWayToggleSwitch, DeviceKind.FourWayToggleSwitch })
+        {
+            yield return new(kind, toggle, FromMemory, toggle);
+        }
+
+        yield return new(DeviceKind.PushSwitch, push, FromMemory, push);
+        yield return new(DeviceKind.RotaryDimmer, knob, FromMemory, knob);
+
+        // Of unstated style: any of these; the parts given are those of the largest.
+        yield return OfAnyStyle(DeviceKind.Switch, DeviceKind.ToggleSwitch, DeviceKind.RockerSwitch, DeviceKind.PushSwitch);
+        yield return OfAnyStyle(DeviceKind.ThreeWaySwitch, DeviceKind.ThreeWayToggleSwitch, DeviceKind.ThreeWayRockerSwitch);
+        yield return OfAnyStyle(DeviceKind.FourWaySwitch, DeviceKind.FourWayToggleSwitch, DeviceKind.FourWayRockerSwitch);
+        yield return OfAnyStyle(DeviceKind.Dimmer, DeviceKind.SlideDimmer, DeviceKind.RotaryDimmer, DeviceKind.ToggleSwitch);
+        yield return OfAnyStyle(DeviceKind.FanControl, DeviceKind.SlideDimmer, DeviceKind.RotaryDimmer, DeviceKind.ToggleSwitch);
         foreach (DeviceKind kind in new[] { DeviceKind.DuplexReceptacle, DeviceKind.GfciReceptacle, DeviceKind.SplitReceptacle, DeviceKind.DecoratorReceptacle, DeviceKind.UsbReceptacle })
         {
             yield return new(kind, duplex, FromMemory, onItsSide);
@@ -116,6 +133,8 @@ internal static class GenericParts
         yield return new(DeviceKind.Thermostat, new(control, control), FromMemory);
         yield return new(DeviceKind.SmokeAlarm, new(cover, cover), FromMemory);
         yield return new(DeviceKind.SmokeCoAlarm, new(cover, cover), FromMemory);
+
+        DevicePart OfAnyStyle(DeviceKind kind, params DeviceKind[] styles) => new(kind, rocker, FromMemory, rockerOnItsSide, styles: styles);
 
         // It faces up, so all of it is operated at one height.
         yield return new(DeviceKind.FloorReceptacle, default, FromMemory);

@@ -80,10 +80,14 @@ public sealed record DevicePart
     /// <param name="citation">Where the distances come from.</param>
     /// <param name="onItsSide">The same when it is turned by a quarter; null where that isn't known.</param>
     /// <param name="depth">How far it reaches back from the front edge of its box, not negative; null where that isn't known.</param>
+    /// <param name="styles">The kinds that it may be where its style isn't stated; none where it is one itself.</param>
+    /// <param name="isMeasured">Whether the distances were measured on such a device; else they are assumed.</param>
     /// <exception cref="ArgumentException">The kind is not stated, or the depth is negative.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="citation"/> is null.</exception>
-    public DevicePart(DeviceKind kind, OperableParts operable, Citation citation, OperableParts? onItsSide = null, Distance? depth = null)
+    public DevicePart(DeviceKind kind, OperableParts operable, Citation citation, OperableParts? onItsSide = null, Distance? depth = null, Items<DeviceKind> styles = default, bool isMeasured = false)
     {
+        Styles = styles;
+        IsMeasured = isMeasured;
         OnItsSide = onItsSide;
         Depth = PartRow.Stated(depth, depth is not { Ticks: < 0 }, nameof(depth));
         Kind = PartRow.Stated(kind, kind != default, nameof(kind));
@@ -102,6 +106,12 @@ public sealed record DevicePart
 
     /// <summary>How far it reaches back from the front edge of its box; null where that isn't known.</summary>
     public Distance? Depth { get; }
+
+    /// <summary>The kinds that it may be where its style isn't stated: a rule is met or missed only if it is for each of them. None where it is a style itself.</summary>
+    public Items<DeviceKind> Styles { get; }
+
+    /// <summary>Whether the distances were measured on such a device; else they are assumed from what such devices commonly have, as all of the generic catalog are.</summary>
+    public bool IsMeasured { get; }
 
     /// <summary>Where the distances come from.</summary>
     public Citation Citation { get; }

@@ -23,8 +23,8 @@ public sealed class BoxTraits
         }
 
         this.catalog = catalog;
-        Operable = OperableOf(source, catalog, out Distance? grip);
-        GripHigh = grip;
+        Parts = OperableRange.Of(source, catalog, out DistanceRange? grip);
+        Grip = grip;
     }
 
     /// <summary>What the box is for.</summary>
@@ -54,11 +54,17 @@ public sealed class BoxTraits
     /// <summary>The room that it has at the least, whatever is marked on it: <see cref="Volume"/>, else that of the smallest box of its kind; null where none is known.</summary>
     public Volume? LeastVolume => ResolvedBox.LeastVolumeOf(Source, catalog);
 
-    /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device isn't known, or none is operated.</summary>
-    public OperableParts? Operable { get; }
+    /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device or its style isn't known, or none is operated.</summary>
+    public OperableParts? Operable => Parts is { Lowest: { IsExact: true } low, Highest: { IsExact: true } high } ? new(-low.From, high.From, GripHigh) : null;
 
     /// <summary>How far above its center the highest known grip is at its highest; null where no device has one that is known.</summary>
-    public Distance? GripHigh { get; }
+    public Distance? GripHigh => Grip is { IsExact: true } grip ? grip.From : null;
+
+    /// <summary>Where the operated parts of its devices may end; null where a device isn't known, or none is operated.</summary>
+    internal OperableRange? Parts { get; }
+
+    /// <summary>Where the highest grip may be at its highest; null where no device has one that is known.</summary>
+    internal DistanceRange? Grip { get; }
 
     /// <summary>The surface it sits on.</summary>
     public BoxSurface Surface { get; }
@@ -124,25 +130,4 @@ public sealed class BoxTraits
             && a.SetFor == b.SetFor && a.Extension == b.Extension && a.Devices == b.Devices && a.Cables == b.Cables && a.Conductors == b.Conductors
             && a.Connected == b.Connected && a.Fittings == b.Fittings && a.Switched == b.Switched && a.Rating == b.Rating && a.FireProtection == b.FireProtection
             && a.BoardGap == b.BoardGap && a.DeviceDepths == b.DeviceDepths && a.DeviceGangs == b.DeviceGangs && a.BackEntry == b.BackEntry && a.Compartments == b.Compartments && a.Luminaire == b.Luminaire);
-
-    private static OperableParts? OperableOf(DeviceBox source, PartsCatalog catalog, out Distance? grip)
-    {
-        OperableParts? all = null;
-        bool known = true;
-        grip = null;
-        foreach (DeviceKind device in source.Devices)
-        {
-            if (catalog.TryFindDevice(device, out DevicePart? part) && (source.OnItsSide ? part.OnItsSide : part.Operable) is { } one)
-            {
-                all = all is { } some ? some.Union(one) : one;
-                grip = one.GripHigh is { } high && (grip is not { } higher || high > higher) ? high : grip;
-            }
-            else if (device.IsOperated)
-            {
-                known = false;
-            }
-        }
-
-        return known ? all : null;
-    }
 }

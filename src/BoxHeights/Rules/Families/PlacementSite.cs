@@ -121,9 +121,9 @@ public sealed class PlacementSite
     {
         reading = default;
         needs = Facts.None;
-        if (!TryLineAboveEdge(line, out DistanceRange above))
+        if (!TryLineAboveEdge(line, out DistanceRange above, out needs))
         {
-            needs = line >= TargetLine.LowestOperable ? Facts.OperableParts : Facts.BoxSize;
+            needs |= line >= TargetLine.LowestOperable ? Facts.OperableParts : Facts.BoxSize;
             return false;
         }
 
@@ -133,7 +133,7 @@ public sealed class PlacementSite
             return false;
         }
 
-        needs = (above.IsExact ? Facts.None : Facts.BoxSize) | (between.IsExact ? Facts.None : FactOf(becauseOf));
+        needs |= (between.IsExact ? Facts.None : FactOf(becauseOf));
         reading = offset + between - above;
         return true;
     }
@@ -147,8 +147,9 @@ public sealed class PlacementSite
     };
 
     /// <summary>How far a line lies above the edge that the box is set by.</summary>
-    internal bool TryLineAboveEdge(TargetLine line, out DistanceRange above)
+    internal bool TryLineAboveEdge(TargetLine line, out DistanceRange above, out Facts needs)
     {
+        needs = Facts.None;
         // Half a box below the top and half above the bottom: counted in halves so that equal edges cancel exactly.
         int halves = (int)Edge.Center - (int)Box.Edge + (line is TargetLine.BoxBottom ? -1 : line is TargetLine.BoxTop ? 1 : 0);
         above = default;
@@ -163,6 +164,7 @@ public sealed class PlacementSite
             long low = tall.From.Ticks * halves / 2;
             long high = tall.To.Ticks * halves / 2;
             above = new(Distance.FromTicks(Math.Min(low, high)), Distance.FromTicks(Math.Max(low, high)));
+            needs = above.IsExact ? Facts.None : Facts.BoxSize;
         }
 
         switch (line)
@@ -176,21 +178,14 @@ public sealed class PlacementSite
                 Distance half = Distance.FromTicks(plate.Height.Ticks / 2);
                 above += line == TargetLine.PlateTop ? half : -half;
                 return true;
-            case TargetLine.LowestOperable or TargetLine.HighestOperable:
-                if (Box.Operable is not { } parts)
+            case TargetLine.LowestOperable or TargetLine.HighestOperable or TargetLine.GripAtHighest:
+                if ((line == TargetLine.GripAtHighest ? Box.Grip : line == TargetLine.HighestOperable ? Box.Parts?.Highest : Box.Parts?.Lowest) is not { } part)
                 {
                     return false;
                 }
 
-                above += line == TargetLine.HighestOperable ? parts.Above : -parts.Below;
-                return true;
-            case TargetLine.GripAtHighest:
-                if (Box.GripHigh is not { } grip)
-                {
-                    return false;
-                }
-
-                above += grip;
+                above += part;
+                needs |= part.IsExact ? Facts.None : Facts.OperableParts;
                 return true;
             default:
                 return true;
