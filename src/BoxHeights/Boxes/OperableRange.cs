@@ -14,21 +14,22 @@ internal readonly struct OperableRange
     public DistanceRange Highest { get; }
 
     /// <summary>The parts of all devices together; null where a device isn't known, or none is operated.</summary>
-    /// <param name="source">The box.</param>
+    /// <param name="devices">The devices of the box.</param>
+    /// <param name="onItsSide">Whether the box is turned by a quarter.</param>
     /// <param name="catalog">Where its devices are found.</param>
     /// <param name="grip">How far above the center the highest known grip is at its highest; null where none is known.</param>
-    public static OperableRange? Of(DeviceBox source, PartsCatalog catalog, out DistanceRange? grip)
+    public static OperableRange? Of(Items<DeviceKind> devices, bool onItsSide, PartsCatalog catalog, out DistanceRange? grip)
     {
         OperableRange? all = null;
         bool known = true;
         grip = null;
-        foreach (DeviceKind device in source.Devices)
+        foreach (DeviceKind device in devices)
         {
             OperableRange? one = null;
             DistanceRange? held = null;
-            if (catalog.TryFindDevice(device, out DevicePart? part) && !TryParts(source.OnItsSide, part, catalog, ref one, ref held))
+            if (catalog.TryFindDevice(device, out DevicePart? part) && !TryParts(onItsSide, part, catalog, ref one, ref held))
             {
-                one = null;
+                (one, held) = (null, null);
             }
 
             if (one is { } parts)

@@ -29,7 +29,7 @@ public sealed record Counter
     /// <summary>Its right end along the wall, from the wall's left end (framing face).</summary>
     public Distance Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
 
-    /// <summary>The height of its top.</summary>
+    /// <summary>The height of its top. Where it isn't stated, what documents ask of boxes over it can't be told; habits of the trade assume 36 in, and say so.</summary>
     public Level? Top { get; init; }
 
     /// <summary>From the finished wall to its front edge, overhang included.</summary>

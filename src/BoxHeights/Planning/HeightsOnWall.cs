@@ -111,8 +111,8 @@ internal sealed class HeightsOnWall
             return "";
         }
 
-        DistanceSet? over = box.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter && ResolvedSurface.TopOf(counter) is { } top
-            ? site.Site.AtLeast(TargetLine.PlateBottom, top, at, at).Sure : null;
+        DistanceSet? over = box.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter
+            ? site.Site.AtLeast(TargetLine.PlateBottom, ResolvedSurface.UsualTopOf(counter), at, at).Sure : null;
         Items<string> rules = Conflict.At(site, at, null, over);
         return rules.Count == 0 ? "" : "; no height there is left by " + string.Join(", ", rules);
     }

@@ -48,7 +48,7 @@ internal sealed partial class ResolvedSurface
         switch (datum)
         {
             case Datum.Countertop:
-                return CounterOn(left, right) is { } counter ? TopOf(counter) : null;
+                return CounterOn(left, right)?.Top;
             case Datum.WalkingSurface:
                 return SurfaceBefore(left, right);
             case Datum.ExistingPlate:

@@ -93,8 +93,8 @@ internal sealed partial class ResolvedSurface
         return null;
     }
 
-    /// <summary>The top of a counter: as stated, or a base of the usual height on what it stands on (34-1/2 in and a top of 1-1/2 in). Common practice, no source.</summary>
-    public static Level? TopOf(Counter counter) => counter.Top ?? (counter.BaseStandsOn is { } floor ? new Level(UsualCounter, floor) : null);
+    /// <summary>What the trade takes the top of a counter to be: as stated, or a base of 34-1/2 in and a top of 1-1/2 in on what it stands on, the finished floor unless stated. Common practice, no source: nothing that a document asks may rest on it.</summary>
+    public static Level UsualTopOf(Counter counter) => counter.Top ?? new Level(UsualCounter, counter.BaseStandsOn ?? Datum.FinishedFloor);
 
     private static Distance UsualCounter { get; } = Distance.FromInches(36, 0, 1);
 }

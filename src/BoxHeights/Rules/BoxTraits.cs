@@ -23,7 +23,7 @@ public sealed class BoxTraits
         }
 
         this.catalog = catalog;
-        Parts = OperableRange.Of(source, catalog, out DistanceRange? grip);
+        Parts = OperableRange.Of(source.Devices, source.OnItsSide, catalog, out DistanceRange? grip);
         Grip = grip;
     }
 

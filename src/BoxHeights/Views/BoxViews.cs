@@ -74,7 +74,7 @@ internal static class BoxViews
         foreach (StatedSite stated in sites)
         {
             PlacementSite site = stated.Site;
-            if (!site.Levels.TryGet(site.Box.Datum, out DistanceRange datum) || !site.TryLineAboveEdge(line, out DistanceRange above))
+            if (!site.Levels.TryGet(site.Box.Datum, out DistanceRange datum) || !site.TryLineAboveEdge(line, out DistanceRange above, out _))
             {
                 return null;
             }

@@ -11,7 +11,8 @@ internal sealed partial class OrdinaryRooms
         bool full = draw.Chance(40);
         Counter counter = new Counter("counter", CounterKind.Kitchen, In(left), In(right)).WithDepth(In(25.5m));
         counter = storey.Says(60) ? counter.WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Sink, In(left + 56), In(left + 76)) }) : counter;
-        _ = wall.Put(draw.Chance(30) ? counter.WithBaseStandsOn(Datum.FinishedFloor) : counter.WithTop(new Level(In(36), Datum.FinishedFloor)));
+        counter = draw.Chance(30) ? counter.WithBaseStandsOn(Datum.FinishedFloor) : counter;
+        _ = wall.Put(counter.WithTop(new Level(In(36), Datum.FinishedFloor)));
         _ = wall.Put(Tiled(new Finish("splash", FinishKind.Tile, In(left), In(right))).WithBottom(new Level(Distance.Zero, Datum.Countertop))
             .WithTop(full ? new Level(In(54), Datum.FinishedFloor) : new Level(In(4), Datum.Countertop)));
         _ = wall.Put(new Covering("uppers", CoveringKind.WallCabinet, In(left), In(left + 48)).WithBottom(new Level(In(54), Datum.FinishedFloor))

@@ -56,7 +56,7 @@ public sealed class SpaceBox
 
     /// <summary>The top of the counter that stands where it is on its wall; null where none does, or its top isn't known.</summary>
     internal Level? CounterTop =>
-        Along is { } along && state.Boxes[Index].Surface.CounterOn(along, along) is { } counter && ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop ? top : null;
+        Along is { } along && state.Boxes[Index].Surface.CounterOn(along, along) is { Top: { } top } && top.Datum != Datum.Countertop ? top : null;
 
     /// <summary>How far one of its lines lies above a datum.</summary>
     /// <param name="line">The line.</param>

@@ -1,7 +1,7 @@
 namespace BoxHeights.Rules;
 
 /// <summary>A box and its plate are wholly over or wholly under a countertop, and wholly on or wholly off the splash on it: across an edge the counter can't be set. Touching an edge is fine.</summary>
-/// <remarks>At a range or a refrigerator there is no countertop. What the base under it hides isn't this rule's concern.</remarks>
+/// <remarks>A counter whose top isn't stated is taken to be 36 in high, which findings say. At a range or a refrigerator there is no countertop. What the base under it hides isn't this rule's concern.</remarks>
 public sealed record CounterEdge : PlacementRule
 {
     /// <summary>How thick countertops are that aren't stated: 1/4 to 1-1/2 in. Common practice, no source.</summary>
@@ -37,7 +37,7 @@ public sealed record CounterEdge : PlacementRule
         {
             if (IsSplash(wall, finish))
             {
-                FinishEdge.Region(site, statement, finish.Left, finish.Right, finish.Bottom, finish.Top, inside => inside);
+                FinishEdge.Region(site, statement, finish.Left, finish.Right, OnUsualCounter(site, finish, finish.Bottom), OnUsualCounter(site, finish, finish.Top), inside => inside);
             }
         }
     }
@@ -48,7 +48,7 @@ public sealed record CounterEdge : PlacementRule
         foreach (Counter counter in wall.Counters)
         {
             if (counter.Left < finish.Right && finish.Left < counter.Right
-                && (finish.Bottom?.Datum == Datum.Countertop || finish.Top?.Datum == Datum.Countertop || (finish.Bottom is { } bottom && bottom == ResolvedSurface.TopOf(counter))))
+                && (finish.Bottom?.Datum == Datum.Countertop || finish.Top?.Datum == Datum.Countertop || (finish.Bottom is { } bottom && bottom == ResolvedSurface.UsualTopOf(counter))))
             {
                 return true;
             }
@@ -56,6 +56,26 @@ public sealed record CounterEdge : PlacementRule
 
         return false;
     }
+
+    /// <summary>The counter at a place whose height is only assumed; null where it is stated.</summary>
+    internal static string? AssumedTop(ResolvedSurface surface, in Place place, LengthUnits units)
+    {
+        foreach (Counter counter in surface.Wall?.Counters ?? default)
+        {
+            if (counter.Top is null && counter.Left.Ticks <= place.Right && place.Left <= counter.Right.Ticks)
+            {
+                Level top = ResolvedSurface.UsualTopOf(counter);
+                return "counter " + counter.Id + " assumed " + top.Offset.Exactly(units) + " " + DatumText.Print(top.Datum, false);
+            }
+        }
+
+        return null;
+    }
+
+    private static Level? OnUsualCounter(PlacementSite site, Finish finish, Level? edge) =>
+        edge is { Datum: Datum.Countertop } above && site.Surface.CounterOn(finish.Left, finish.Right) is { } counter && ResolvedSurface.UsualTopOf(counter) is { Datum: not Datum.Countertop } top
+            ? new Level(top.Offset + above.Offset, top.Datum)
+            : edge;
 
     private static void State(PlacementSite site, PlacementStatement statement, Counter counter)
     {
@@ -97,7 +117,8 @@ public sealed record CounterEdge : PlacementRule
 
     private static AllowedHeights Clear(PlacementSite site, Counter counter)
     {
-        if (ResolvedSurface.TopOf(counter) is not { } top || top.Datum == Datum.Countertop)
+        Level top = ResolvedSurface.UsualTopOf(counter);
+        if (top.Datum == Datum.Countertop)
         {
             return AllowedHeights.DependsOn(Facts.ObstructionHeight);
         }

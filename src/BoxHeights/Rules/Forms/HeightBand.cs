@@ -148,7 +148,7 @@ public sealed record HeightBand : PlacementRule
     {
         foreach (Counter counter in site.Wall?.Counters ?? default)
         {
-            statement.Within(counter.Left, counter.Right, ResolvedSurface.TopOf(counter) is { } top && top.Datum != Datum.Countertop
+            statement.Within(counter.Left, counter.Right, counter.Top is { } top && top.Datum != Datum.Countertop
                 ? Band(site, High, top.Offset, top.Datum)
                 : AllowedHeights.DependsOn(Facts.ObstructionHeight));
         }
@@ -312,7 +312,7 @@ internal readonly struct Obstruction
         {
             foreach (Counter counter in wall.Counters)
             {
-                found.Add(new(counter.Left, counter.Right, ResolvedSurface.TopOf(counter), counter.Depth, counter.KneeSpace, false));
+                found.Add(new(counter.Left, counter.Right, counter.Top, counter.Depth, counter.KneeSpace, false));
             }
         }
 

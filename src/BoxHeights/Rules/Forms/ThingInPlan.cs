@@ -136,7 +136,7 @@ internal sealed class ThingInPlan
         // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
         return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)
             : new(name, PlanPatch.Against(face, part.Left, part.Right, mostBehind, counter.Depth ?? mostBehind), PlanPatch.Against(face, part.Left, part.Right, behind, depth),
-                null, ResolvedSurface.TopOf(counter) is { Datum: not Datum.Countertop } top ? top : null);
+                null, counter.Top is { Datum: not Datum.Countertop } top ? top : null);
     }
 
     private static ThingInPlan Exactly(string name, PlanPatch patch) => new(name, patch, patch);

@@ -86,6 +86,7 @@ internal sealed class FindingText
         }
 
         text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
+        text += rule is CounterEdge && CounterEdge.AssumedTop(sites[0].Site.Surface, place, units) is { } top ? " (" + top + ")" : "";
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
     }
 
