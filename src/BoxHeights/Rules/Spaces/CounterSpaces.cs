@@ -88,8 +88,8 @@ public sealed record CounterSpaces : RunSpaces
             tops |= DistanceSet.Between(left, right);
             foreach (CounterInterruption one in counter.Interruptions)
             {
-                bool across = (one.Right == face.Length && after is not null && Starts(after, Distance.Zero))
-                    || (one.Left == Distance.Zero && before is not null && Reaches(before, Distance.Zero));
+                bool across = (after is not null && Starts(after, Distance.Zero) && (one.Right == face.Length || IsAlsoOn(after, one.Kind, face.Length - one.Right, counter.Depth, false)))
+                    || (before is not null && Reaches(before, Distance.Zero) && (one.Left == Distance.Zero || IsAlsoOn(before, one.Kind, one.Left, counter.Depth, true)));
                 if (Cuts.Contains(one.Kind) && !((across ? CornerBehind : StraightBehind) is { } least && one.Behind >= least))
                 {
                     cuts |= DistanceSet.Between(one.Left, one.Right);
@@ -104,6 +104,24 @@ public sealed record CounterSpaces : RunSpaces
                 yield return (from, to);
             }
         }
+    }
+
+    /// <summary>Whether what stands in a counter short of a corner is drawn on the other wall too, as one thing across the corner projects on both: two would stand in each other.</summary>
+    private static bool IsAlsoOn(Wall other, InterruptionKind kind, Distance gap, Distance? depth, bool atItsRight)
+    {
+        foreach (Counter counter in other.Counters)
+        {
+            foreach (CounterInterruption one in counter.Interruptions)
+            {
+                Distance away = atItsRight ? other.Length - one.Right : one.Left;
+                if (one.Kind == kind && gap < counter.Depth && away < depth)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private bool Reaches(Wall before, Distance gap)

@@ -73,6 +73,15 @@ public sealed record WallSpaces : RunSpaces
             OpenLeaves.Add(room.Walls, i, plan.GoesRound, breaks);
         }
 
+        for (int i = 0; i < breaks.Length; i++)
+        {
+            int next = i + 1 < breaks.Length ? i + 1 : 0;
+            if (next != i && (next > 0 || plan.GoesRound) && room.Walls[i].TurnDegrees > 0m && CounterRooms.Contains(room.Kind))
+            {
+                InTheCorner(room.Walls[i], room.Walls[next], breaks[i], breaks[next]);
+            }
+        }
+
         foreach (Freestanding one in room.Freestanding)
         {
             if (Tops.Contains(one.Kind))
@@ -128,6 +137,51 @@ public sealed record WallSpaces : RunSpaces
         }
 
         return breaks;
+    }
+
+    /// <summary>Casework that is drawn from the front of the counter round the corner: behind that counter's depth there is no wall to be used.</summary>
+    private void InTheCorner(Wall before, Wall after, Breaks atRight, Breaks atLeft)
+    {
+        Distance depthBefore = Distance.Zero;
+        Distance depthAfter = Distance.Zero;
+        foreach (Counter counter in before.Counters)
+        {
+            depthBefore = Counters.Contains(counter.Kind) && counter.Right == before.Length && counter.Depth is { } deep ? Distance.Max(depthBefore, deep) : depthBefore;
+        }
+
+        foreach (Counter counter in after.Counters)
+        {
+            depthAfter = Counters.Contains(counter.Kind) && counter.Left == Distance.Zero && counter.Depth is { } deep ? Distance.Max(depthAfter, deep) : depthAfter;
+        }
+
+        foreach ((Distance left, _) in Casework(after))
+        {
+            atLeft.Add(Distance.Zero, left, left <= depthBefore ? Verdict.Passes : Verdict.Fails);
+        }
+
+        foreach ((_, Distance right) in Casework(before))
+        {
+            atRight.Add(right, before.Length, before.Length - right <= depthAfter ? Verdict.Passes : Verdict.Fails);
+        }
+    }
+
+    private IEnumerable<(Distance Left, Distance Right)> Casework(Wall wall)
+    {
+        foreach (Counter counter in wall.Counters)
+        {
+            if (Counters.Contains(counter.Kind))
+            {
+                yield return (counter.Left, counter.Right);
+            }
+        }
+
+        foreach (Covering covering in wall.Coverings)
+        {
+            if (Break(covering) == Verdict.Passes)
+            {
+                yield return (covering.Left, covering.Right);
+            }
+        }
     }
 
     private void Add(Breaks breaks, Opening opening)
