@@ -221,7 +221,7 @@ internal static partial class PlantedMistakes
         return planted with
         {
             House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithCounters(
-                wall.Counters.Select(counter => counter.Kind == CounterKind.Kitchen ? counter.WithTop(new Level(center - In(21), Datum.Subfloor)) : counter)))))),
+                wall.Counters.Select(counter => counter.Kind == CounterKind.Kitchen ? counter.WithTop(new Level(center - In(21), Datum.Subfloor)).WithThickness(In(0.5m)) : counter)))))),
         };
     }
 
