@@ -57,7 +57,7 @@ internal sealed class WallParts
     public Items<CounterView> Counters() => wall.Counters.Select(counter => new CounterView(
         counter,
         At(counter.Id),
-        new(counter.Left, counter.Right, null, counter.Top is { } top ? Up(top, counter.Left, counter.Right) : null),
+        new(counter.Left, counter.Right, null, counter.Top is null && counter.BaseStandsOn is null ? null : Up(ResolvedSurface.UsualTopOf(counter), counter.Left, counter.Right)),
         counter.Top is null && counter.BaseStandsOn is not null));
 
     public Items<FinishView> Finishes() => wall.Finishes.Select(finish =>
