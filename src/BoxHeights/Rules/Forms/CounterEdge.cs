@@ -30,6 +30,7 @@ public sealed record CounterEdge : PlacementRule
 
         foreach (Counter counter in wall.Counters)
         {
+            statement.About = counter;
             State(site, statement, counter);
         }
 
@@ -37,6 +38,7 @@ public sealed record CounterEdge : PlacementRule
         {
             if (IsSplash(wall, finish))
             {
+                statement.About = finish;
                 FinishEdge.Region(site, statement, finish.Left, finish.Right, OnUsualCounter(site, finish, finish.Bottom), OnUsualCounter(site, finish, finish.Top), inside => inside);
             }
         }

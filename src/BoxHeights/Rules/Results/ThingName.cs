@@ -5,7 +5,7 @@ namespace BoxHeights;
 /// <summary>What a statement about a place is about, by its kind and its address: "door hall/south/d1".</summary>
 internal static class ThingName
 {
-    /// <summary>The name of an opening, a finish, a covering or a door that stands open; empty for anything else.</summary>
+    /// <summary>The name of an opening, a finish, a covering, a counter or a door that stands open; empty for anything else.</summary>
     /// <param name="thing">The thing.</param>
     /// <param name="surface">The wall that is spoken of.</param>
     public static string Of(object? thing, ResolvedSurface surface) => AddressOf(thing, surface) is not { Length: > 0 } address ? "" : thing switch
@@ -13,6 +13,7 @@ internal static class ThingName
         Opening opening => opening.Kind + " " + address,
         Finish finish => finish.Kind + " " + address,
         Covering covering => covering.Kind + " " + address,
+        Counter counter => "counter " + address,
         DoorCover door => door.Opening.Kind + " " + address,
         _ => "",
     };
@@ -25,6 +26,7 @@ internal static class ThingName
         Opening opening => surface.Address + "/" + opening.Id,
         Finish finish => surface.Address + "/" + finish.Id,
         Covering covering => surface.Address + "/" + covering.Id,
+        Counter counter => surface.Address + "/" + counter.Id,
         DoorCover door => surface.Space.Id + "/" + door.DoorWall + "/" + door.Opening.Id,
         _ => "",
     };
