@@ -5,7 +5,6 @@ using System.Globalization;
 using System.IO;
 using System.Linq;
 using BoxHeights.Interop;
-using BoxHeights.Rules;
 
 namespace BoxHeights.Benchmarks;
 

@@ -1,7 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
 using System.Text;
-using BoxHeights.Rules;
 
 namespace BoxHeights;
 
@@ -11,8 +10,8 @@ internal sealed class HtmlPage
     /// <summary>Prints in black on white, on any paper; a sheet begins a page, and neither a row nor a picture is torn.</summary>
     private const string Style =
         "body{font:14px/1.4 sans-serif;color:#111;background:#fff;margin:0 auto;max-width:60rem;padding:0 1rem}"
-        + "table{border-collapse:collapse;width:100%;margin:.5rem 0}th,td{border:1px solid #767676;padding:.2rem .4rem;text-align:left;vertical-align:top;overflow-wrap:anywhere}"
-        + "th{background:#eee}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure{margin:0}.caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}"
+        + "table{border-collapse:collapse;width:100%;margin:.5rem 0}th,td{border:1px solid #767676;padding:.2rem .4rem;text-align:left;vertical-align:top;overflow-wrap:break-word}"
+        + "th{background:#eee;white-space:nowrap}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure{margin:0}.caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}"
         + "nav ul{columns:14rem;padding-left:1.2rem}@media print{body{max-width:none;padding:0}nav{display:none}section{break-before:page}section:first-of-type{break-before:auto}"
         + "tr,figure{break-inside:avoid}thead{display:table-header-group}}@page{margin:12mm}@media(max-width:40rem){table{font-size:.85em}}";
 

@@ -1,6 +1,3 @@
-using System;
-using System.Collections.Generic;
-
 namespace BoxHeights;
 
 /// <summary>A sheet for a room or an outside face: its plan, its walls that have something on them, and its marks.</summary>

@@ -21,7 +21,7 @@ public sealed class BookletTests
         XDocument page = Parsed(html);
         string[] ids = page.Descendants().Attributes("id").Select(id => id.Value).ToArray();
         Assert.Equal(ids.Length, ids.Distinct().Count());
-        Assert.Empty(page.Descendants().Where(one => one.Name.LocalName is "script" or "img" or "link" or "iframe" or "object"));
+        Assert.DoesNotContain(page.Descendants(), one => one.Name.LocalName is "script" or "img" or "link" or "iframe" or "object");
         Assert.All(page.Descendants().Attributes().Where(one => one.Name.LocalName is "href" or "src"), one => Assert.StartsWith("#", one.Value, StringComparison.Ordinal));
         Assert.All(page.Descendants().Attributes("href"), link => Assert.Contains(link.Value[1..], ids));
         Assert.Single(page.Descendants(), one => one.Name.LocalName == "h1");
@@ -63,7 +63,7 @@ public sealed class BookletTests
         Assert.Equal(boxes.Sum(box => box.Devices.Count), list.Rows.Where(row => row.Part == OrderedPart.Device).Sum(row => row.Count));
         Assert.All(list.Rows, row => Assert.Equal(row.Count, row.Rooms.Sum(room => room.Count)));
         Assert.Equal(list.Rows.Count + 1, list.ToCsv().Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length);
-        Assert.Equal(boxes.Count(box => box.Devices.Contains(DeviceKind.ThreeWaySwitch)) > 0, list.Rows.Any(row => row.What == DeviceKind.ThreeWaySwitch.Name));
+        Assert.Equal(boxes.Any(box => box.Devices.Contains(DeviceKind.ThreeWaySwitch)), list.Rows.Any(row => row.What == DeviceKind.ThreeWaySwitch.Name));
     }
 
     /// <summary>The page is written as XML too, but for two tags that HTML never closes.</summary>

@@ -51,7 +51,8 @@ public sealed class RowMistakeTests
     [Fact]
     public void Zone_WhoseBottomIsItsTop_IsRefused() => Expect("its Bottom, ", new Zone("own", "outside", Severity.Advice, House, new TiedTo { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36"))
     {
-        Bottom = new Level(CaseFile.Inches("20"), Datum.FinishedFloor), Top = new Level(CaseFile.Inches("20"), Datum.FinishedFloor),
+        Bottom = new Level(CaseFile.Inches("20"), Datum.FinishedFloor),
+        Top = new Level(CaseFile.Inches("20"), Datum.FinishedFloor),
     });
 
     // The one number of this form isn't told by anything that it shows.

@@ -1,5 +1,3 @@
-using BoxHeights.Rules;
-
 namespace BoxHeights;
 
 /// <summary>What a statement about a place is about, by its kind and its address: "door hall/south/d1".</summary>
