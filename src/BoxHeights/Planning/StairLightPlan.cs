@@ -5,13 +5,14 @@ namespace BoxHeights;
 /// <summary>One low light beside a flight.</summary>
 public sealed class StairPathLight
 {
-    internal StairPathLight(int tread, ExactDistance exact, Distance center, int? stud, StudSide? side, string reason)
+    internal StairPathLight(int tread, ExactDistance exact, Distance center, int? stud, StudSide? side, bool isDisplaced, string reason)
     {
         Tread = tread;
         Exact = exact;
         Center = center;
         Stud = stud;
         Side = side;
+        IsDisplaced = isDisplaced;
         Reason = reason;
     }
 
@@ -32,6 +33,9 @@ public sealed class StairPathLight
 
     /// <summary>Whether no stud is near enough, so that a block has to be set for it.</summary>
     public bool NeedsBlocking => Stud is null;
+
+    /// <summary>Whether a stud stands at its exact place, so that its box is shifted beside that stud farther than the adjustment allows.</summary>
+    public bool IsDisplaced { get; }
 
     /// <summary>How far its box is shifted from the exact place; positive to the right.</summary>
     public ExactDistance Shift => NeedsBlocking ? ExactDistance.Zero : Center - Exact;
@@ -57,7 +61,7 @@ public sealed class StairLightPlan
         Reasons = reasons;
         foreach (StairPathLight light in lights)
         {
-            OnStuds += light.NeedsBlocking ? 0 : 1;
+            OnStuds += light.NeedsBlocking || light.IsDisplaced ? 0 : 1;
         }
     }
 
@@ -79,7 +83,7 @@ public sealed class StairLightPlan
     /// <summary>The lights, from the foot up.</summary>
     public Items<StairPathLight> Lights { get; }
 
-    /// <summary>How many of them are nailed to studs.</summary>
+    /// <summary>How many of them are nailed to studs within the adjustment.</summary>
     public int OnStuds { get; }
 
     /// <summary>At how many phases, over all intervals, the lights were counted: all at which a light comes into or out of reach of a stud, and those that share the shifts out evenly.</summary>

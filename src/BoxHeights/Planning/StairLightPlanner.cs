@@ -3,13 +3,16 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>Chooses interval and phase of the low lights beside a flight so that as many as possible land on stud faces, and proves that no phase does better.</summary>
+/// <summary>Chooses interval, first tread and phase of the low lights beside a flight so that as many as possible land on stud faces, and proves that no phase does better.</summary>
 /// <remarks>
 /// <para>A light is on a stud if its exact place is no farther from the center of a box nailed to some stud face than the adjustment. As the phase grows every light moves
 /// along the wall alike, so that the count changes only where a light comes into or out of reach of a stud face. Between two such phases it stays, and at one of them it is
 /// never less than beside it: the largest count over those phases is the largest there is.</para>
-/// <para>Of intervals the one with the largest share of lights on studs is chosen, then the one with more lights. Of phases with the largest count, the one whose worst shift
-/// is least, then whose shifts are least in sum, then the one nearest to the middle of what is allowed. Worst shifts are least where a light is exactly on a stud face, or
+/// <para>No box goes where a stud stands, and no block does: a light whose place is there and that no adjustment brings clear is set beside that stud, however far that is, and
+/// the plan says so.</para>
+/// <para>Of intervals and first treads those with the largest share of lights on studs are chosen, then the fewest lights in studs' way, then more lights, then the lowest tread.
+/// Of phases with the largest count, the one with the fewest lights in studs' way, then whose worst shift is least, then whose shifts are least in sum, then the one nearest to the
+/// middle of what is allowed. Worst shifts are least where a light is exactly on a stud face, or
 /// two are as far off on opposite sides: those phases are tried too.</para>
 /// </remarks>
 public sealed class StairLightPlanner
@@ -34,7 +37,7 @@ public sealed class StairLightPlanner
         {
             foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
             {
-                if (studs.TryCenter(stud, side, options.BoxWidth, out Distance center))
+                if (studs.TryCenter(stud, side, options.BoxWidth, out Distance center) && IsClearOfTheNext(stud, side))
                 {
                     faces.Add((center, stud, side));
                 }
@@ -76,22 +79,26 @@ public sealed class StairLightPlanner
 
     private StairLightPlan Best()
     {
-        int start = flight.Lights?.StartTread ?? 1;
-        if (start >= flight.Risers)
+        int? stated = flight.Lights?.StartTread;
+        if ((stated ?? 1) >= flight.Risers)
         {
-            throw new ArgumentException("A flight of " + flight.Risers + " risers has no tread " + start + " below its upper floor.", nameof(flight));
+            throw new ArgumentException("A flight of " + flight.Risers + " risers has no tread " + (stated ?? 1) + " below its upper floor.", nameof(flight));
         }
 
         Candidate? best = null;
         int fewest = Math.Min(flight.Lights?.Every ?? options.FewestTreads, MostRisers);
-        int most = Math.Min(flight.Lights?.Every ?? options.MostTreads, MostRisers);
+        int most = Math.Max(fewest, Math.Min(flight.Lights?.Every ?? options.MostTreads, flight.Risers));
         for (int every = fewest; every <= most; every++)
         {
-            Candidate one = BestOf(every, start);
-            best = best is null || one.IsBetterInterval(best) ? one : best;
+            // Further up than one interval the first light would leave treads below it dark.
+            for (int start = stated ?? 1; start <= (stated ?? Math.Min(every, flight.Risers - 1)); start++)
+            {
+                Candidate one = BestOf(every, start);
+                best = best is null || one.IsBetterInterval(best) ? one : best;
+            }
         }
 
-        return Written(best!, start);
+        return Written(best!);
     }
 
     private Candidate BestOf(int every, int start)
@@ -113,7 +120,7 @@ public sealed class StairLightPlanner
             if (phase >= low && phase <= high && seen.Add(phase))
             {
                 tried++;
-                Candidate one = At(every, nosings, phase, (phase - middle).Abs());
+                Candidate one = At(every, start, nosings, phase, (phase - middle).Abs());
                 best = best is null || one.IsBetterPhase(best) ? one : best;
             }
         }
@@ -154,24 +161,49 @@ public sealed class StairLightPlanner
         }
     }
 
-    private Candidate At(int every, List<ExactDistance> nosings, ExactDistance phase, ExactDistance fromMiddle)
+    private Candidate At(int every, int start, List<ExactDistance> nosings, ExactDistance phase, ExactDistance fromMiddle)
     {
-        Candidate candidate = new(every, phase, fromMiddle);
+        Candidate candidate = new(every, start, phase, fromMiddle);
         foreach (ExactDistance nosing in nosings)
         {
             ExactDistance along = run.Along(nosing + phase);
-            int nearest = Nearest(along);
-            candidate.Add(nearest, nearest < 0 ? ExactDistance.Zero : (faces[nearest].Center - along).Abs());
+            int nearest = Nearest(along, options.Adjustment);
+            bool isInTheWay = nearest < 0 && InItsWay(along) > 0;
+            nearest = isInTheWay ? Nearest(along, null) : nearest;
+            candidate.Add(nearest, isInTheWay, nearest < 0 ? ExactDistance.Zero : (faces[nearest].Center - along).Abs());
         }
 
         return candidate;
     }
 
+    /// <summary>Whether the next stud leaves room for a box on a side of one.</summary>
+    private bool IsClearOfTheNext(int stud, StudSide side)
+    {
+        int next = stud + (side == StudSide.Left ? -1 : 1);
+        studs.TryFaces(stud, out Distance left, out Distance right);
+        return !studs.TryFaces(next, out Distance nextLeft, out Distance nextRight) || (side == StudSide.Left ? left - nextRight : nextLeft - right) >= options.BoxWidth;
+    }
+
+    /// <summary>The stud that a box would stand in with its center at a place; 0 where it is clear of all.</summary>
+    private int InItsWay(ExactDistance center)
+    {
+        ExactDistance half = (ExactDistance)options.BoxWidth * new Ratio(1, 2);
+        for (int stud = 1; studs.TryFaces(stud, out Distance left, out Distance right); stud++)
+        {
+            if (center > left - half && center < right + half)
+            {
+                return stud;
+            }
+        }
+
+        return 0;
+    }
+
     /// <summary>The stud face nearest to a place, if the box can be shifted to it; of two as near, the one farther up the flight.</summary>
-    private int Nearest(ExactDistance along)
+    private int Nearest(ExactDistance along, ExactDistance? reach)
     {
         int nearest = -1;
-        ExactDistance least = options.Adjustment;
+        ExactDistance least = reach ?? (ExactDistance)Distance.MaxValue;
         for (int i = 0; i < faces.Count; i++)
         {
             ExactDistance away = (faces[i].Center - along).Abs();
@@ -184,11 +216,13 @@ public sealed class StairLightPlanner
         return nearest;
     }
 
-    private StairLightPlan Written(Candidate best, int start)
+    private StairLightPlan Written(Candidate best)
     {
+        int start = best.Start;
         List<StairPathLight> lights = [];
         List<string> reasons = [];
         List<int> blocked = [];
+        List<int> displaced = [];
         for (int i = 0; i < best.Faces.Count; i++)
         {
             int tread = start + (i * best.Every);
@@ -197,18 +231,25 @@ public sealed class StairLightPlanner
             {
                 Distance center = exact.RoundNearest();
                 blocked.Add(tread);
-                lights.Add(new(tread, exact, center, null, null, "on blocking, its center " + Printed.Of(center, options.Units) + " from the wall's left end: no stud face within " + Printed.Of(options.Adjustment, options.Units)));
+                lights.Add(new(tread, exact, center, null, null, false, "on blocking, its center " + Printed.Of(center, options.Units) + " from the wall's left end: no stud face within " + Printed.Of(options.Adjustment, options.Units)));
             }
             else
             {
                 (Distance center, int stud, StudSide side) = faces[best.Faces[i]];
                 ExactDistance shift = center - exact;
-                lights.Add(new(tread, exact, center, stud, side, "on stud " + stud + ", " + (side == StudSide.Left ? "left" : "right") + " side"
-                    + (shift == ExactDistance.Zero ? "" : ", shifted " + Printed.OffBy(shift.Abs().RoundUp(), options.Units) + " to the " + (shift > ExactDistance.Zero ? "right" : "left"))));
+                bool isFar = shift.Abs() > options.Adjustment;
+                if (isFar)
+                {
+                    displaced.Add(tread);
+                }
+
+                lights.Add(new(tread, exact, center, stud, side, isFar, "on stud " + stud + ", " + (side == StudSide.Left ? "left" : "right") + " side"
+                    + (shift == ExactDistance.Zero ? "" : ", shifted " + Printed.OffBy(shift.Abs().RoundUp(), options.Units) + " to the " + (shift > ExactDistance.Zero ? "right" : "left"))
+                    + (isFar ? ": farther than " + Printed.Of(options.Adjustment, options.Units) + ", since stud " + InItsWay(exact) + " stands at its place, where no block goes either" : "")));
             }
         }
 
-        int onStuds = lights.Count - blocked.Count;
+        int onStuds = lights.Count - blocked.Count - displaced.Count;
         reasons.Add("every " + best.Every + " treads from tread " + start + ": " + onStuds + " of " + lights.Count + " lights on studs, shifted by no more than " + Printed.OffBy(best.Worst.RoundUp(), options.Units));
         reasons.Add(flight.Lights?.Phase is { } stated
             ? "the place on the tread is the flight's own: " + stated
@@ -216,6 +257,11 @@ public sealed class StairLightPlanner
         if (blocked.Count > 0)
         {
             reasons.Add("blocking at tread" + (blocked.Count == 1 ? " " : "s ") + string.Join(", ", blocked));
+        }
+
+        if (displaced.Count > 0)
+        {
+            reasons.Add("a stud stands in the way at tread" + (displaced.Count == 1 ? " " : "s ") + string.Join(", ", displaced) + ": off the place that the others have on their treads, or move the stud");
         }
 
         if (studs.Known == StudKnowledge.Assumed)
@@ -227,13 +273,16 @@ public sealed class StairLightPlanner
     }
 
     /// <summary>The lights of one interval at one phase.</summary>
-    private sealed class Candidate(int every, ExactDistance phase, ExactDistance fromMiddle)
+    private sealed class Candidate(int every, int start, ExactDistance phase, ExactDistance fromMiddle)
     {
         private readonly ExactDistance fromMiddle = fromMiddle;
         private int onStuds;
+        private int inTheWay;
         private ExactDistance sum;
 
         public int Every { get; } = every;
+
+        public int Start { get; } = start;
 
         public ExactDistance Phase { get; } = phase;
 
@@ -242,28 +291,31 @@ public sealed class StairLightPlanner
 
         public ExactDistance Worst { get; private set; }
 
-        public void Add(int face, ExactDistance shift)
+        public void Add(int face, bool isInTheWay, ExactDistance shift)
         {
             Faces.Add(face);
-            onStuds += face < 0 ? 0 : 1;
+            onStuds += face < 0 || isInTheWay ? 0 : 1;
+            inTheWay += isInTheWay ? 1 : 0;
             sum += shift;
-            Worst = shift > Worst ? shift : Worst;
+            Worst = shift > Worst && !isInTheWay ? shift : Worst;
         }
 
         /// <summary>Compared with another phase of the same interval. Where all is equal the lower phase is kept, whatever was tried first.</summary>
         public bool IsBetterPhase(Candidate other)
         {
             int order = other.onStuds.CompareTo(onStuds);
+            order = order != 0 ? order : inTheWay.CompareTo(other.inTheWay);
             order = order != 0 ? order : Worst.CompareTo(other.Worst);
             order = order != 0 ? order : sum.CompareTo(other.sum);
             order = order != 0 ? order : fromMiddle.CompareTo(other.fromMiddle);
             return (order != 0 ? order : Phase.CompareTo(other.Phase)) < 0;
         }
 
-        /// <summary>Compared with another interval: the larger share on studs, then more lights.</summary>
+        /// <summary>Compared with another interval or first tread: the larger share on studs, then the smaller one in studs' way, then more lights.</summary>
         public bool IsBetterInterval(Candidate other)
         {
             int order = ((long)onStuds * other.Faces.Count).CompareTo((long)other.onStuds * Faces.Count);
+            order = order != 0 ? order : ((long)other.inTheWay * Faces.Count).CompareTo((long)inTheWay * other.Faces.Count);
             return (order != 0 ? order : Faces.Count.CompareTo(other.Faces.Count)) > 0;
         }
     }

@@ -80,13 +80,107 @@ public sealed class StairLightPlannerTests
         int best = 0;
         for (int step = 0; step <= 96; step++)
         {
-            best = Math.Max(best, Count(one, tread, tread * new Fraction(step, 96)));
+            best = Math.Max(best, Count(one, tread, tread * new Fraction(step, 96), plan.StartTread));
         }
 
         // What it claims is so, and neither a grid of phases nor the ends of any light's reach hold more.
-        int claimed = Count(one, tread, found);
-        return claimed == plan.OnStuds && Ends(one, tread).All(phase => Count(one, tread, phase) <= claimed) && best <= claimed;
+        int claimed = Count(one, tread, found, plan.StartTread);
+        return claimed == plan.OnStuds && Ends(one, tread, plan.StartTread).All(phase => Count(one, tread, phase, plan.StartTread) <= claimed) && best <= claimed;
     }).Check(Tries.Always(60));
+
+    // Every 16 in a box beside a stud has its center 1-7/8 in past 16, 32, 48 in. From tread 1 the lights are at 9-7/8 and so on, 8 in before that; from tread 2 they are there. Computed.
+    [Fact]
+    public void Plan_FirstTreadNotStated_IsChosen()
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", 9).WithTread(CaseFile.Inches("8")).WithFirstNosing(CaseFile.Inches("9-7/8"));
+        StairLightOptions options = new StairLightOptions().WithLowestPhase(Ratio.Zero).WithHighestPhase(Ratio.Zero).WithFewestTreads(2).WithMostTreads(2).WithAdjustment(CaseFile.Inches("1/8"));
+        StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")), options);
+        Assert.Equal((2, 4, 4), (plan.StartTread, plan.OnStuds, plan.Lights.Count));
+        Assert.Equal(0, StairLightPlanner.Plan(flight.WithLights(new StairLights(2).WithStartTread(1)), Studs(CaseFile.Inches("160")), options).OnStuds);
+    }
+
+    // A stud stands from 63-1/4 to 64-3/4 in: a box 2-1/4 in wide is clear of it up to 62-1/8, and 1 in of adjustment ends at 63-1/8.
+    [Theory]
+    [InlineData("62", "62-1/8", false)]
+    [InlineData("63-1/8", "62-1/8", false)]
+    [InlineData("63-9/64", "62-1/8", true)]
+    [InlineData("63-15/16", "62-1/8", true)]
+    [InlineData("64-1/16", "65-7/8", true)]
+    [InlineData("64-7/8", "65-7/8", false)]
+    [InlineData("72", "72", false)]
+    public void Plan_PlaceInAStud_IsSetBesideIt(string place, string center, bool isDisplaced)
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", 2).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches(place)).WithLights(new StairLights(1).WithPhase(Ratio.Zero));
+        StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")));
+        Assert.Equal((CaseFile.Inches(center), isDisplaced), (plan.Lights[0].Center, plan.Lights[0].IsDisplaced));
+        Assert.Equal(isDisplaced, plan.Reasons.Any(reason => reason == "a stud stands in the way at tread 1: off the place that the others have on their treads, or move the stud"));
+        Assert.Equal(isDisplaced || center == "72" ? 0 : 1, plan.OnStuds);
+    }
+
+    /// <summary>The second road over ordinary stairs, in eighths of an inch: no box in a stud, and no first tread, interval or phase of a fine grid with a larger share on studs.</summary>
+    [Fact]
+    public void Plan_OrdinaryStairs_NoLightIsInAStudAndNoOtherPlanIsOnMore()
+    {
+        int stairs = 0;
+        foreach (int spacing in new[] { 128, 192 })
+        {
+            foreach (int risers in new[] { 13, 14, 15, 16 })
+            {
+                foreach (int tread in new[] { 80, 82, 84, 88 })
+                {
+                    foreach (int first in new[] { 60, 97, 164, 211, 240, 289 })
+                    {
+                        stairs++;
+                        int wall = first + (tread * risers) + 400;
+                        StairFlight flight = new StairFlight("s", "a", "b", risers).WithTread(Eighths(tread)).WithFirstNosing(Eighths(first));
+                        StudPositions studs = StudPositions.Along(new StudLayout().WithSpacing(Eighths(spacing)), Eighths(wall));
+                        foreach (StairLights? stated in new[] { null, new StairLights(2).WithPhase(new Ratio(1, 2)), new StairLights(2).WithStartTread(1).WithPhase(new Ratio(1, 2)) })
+                        {
+                            StairLightPlan plan = StairLightPlanner.Plan(flight.WithLights(stated), studs);
+                            Assert.All(plan.Lights, light => Assert.All(Enumerable.Range(1, studs.Count), stud =>
+                                Assert.True((light.Center - Eighths(stud * spacing)).Abs() >= Eighths(15), $"{spacing} {risers} {tread} {first}: {light}")));
+                            (long on, long of) = Best(spacing, risers, tread, first, wall, stated);
+                            Assert.True(plan.OnStuds * of >= on * plan.Lights.Count, $"{spacing} {risers} {tread} {first}: {plan.OnStuds} of {plan.Lights.Count}, where {on} of {of} can be");
+                        }
+                    }
+                }
+            }
+        }
+
+        Assert.Equal(192, stairs);
+    }
+
+    /// <summary>The largest share within 1 in of a flank, by counting at every phase of a grid.</summary>
+    private static (long On, long Of) Best(int spacing, int risers, int tread, int first, int wall, StairLights? stated)
+    {
+        (long On, long Of) best = (0, 1);
+        for (int every = stated?.Every ?? 2; every <= (stated?.Every ?? 3); every++)
+        {
+            for (int start = stated?.StartTread ?? 1; start <= (stated?.StartTread ?? every); start++)
+            {
+                for (int step = stated is null ? 16 : 32; step <= (stated is null ? 48 : 32); step++)
+                {
+                    // In 64ths of eighths.
+                    (long on, long of) = (0, 0);
+                    for (int k = start; k < risers; k += every)
+                    {
+                        long at = (64L * (first + (tread * (k - 1)))) + (tread * step);
+                        bool near = false;
+                        for (int stud = 1; (stud * spacing) + 6 <= wall - 12; stud++)
+                        {
+                            near |= Math.Abs(Math.Abs(at - (64L * stud * spacing)) - (64 * 15)) <= 64 * 8;
+                        }
+
+                        (on, of) = (on + (near ? 1 : 0), of + 1);
+                    }
+
+                    best = on * best.Of > best.On * of ? (on, of) : best;
+                }
+            }
+        }
+
+        return best;
+    }
 
     [Fact]
     public void Plan_Mirrored_IsTheMirroredPlan() => Prop.ForAll(Flights(), one =>
@@ -143,10 +237,10 @@ public sealed class StairLightPlannerTests
     private sealed record Case(StairFlight Flight, int Run, int First, int Wall, int Every, int Adjust);
 
     /// <summary>How many lights are within reach of a stud's flank at a phase, in eighths: studs stand at 16 in on center, and a box 2-1/4 in wide has its center 1-7/8 in off.</summary>
-    private static int Count(Case one, Fraction tread, Fraction phase)
+    private static int Count(Case one, Fraction tread, Fraction phase, int start)
     {
         int count = 0;
-        foreach (Fraction center in Places(one, tread).Select(place => place + (Toward(one) * phase)))
+        foreach (Fraction center in Places(one, tread, start).Select(place => place + (Toward(one) * phase)))
         {
             count += Flanks(one).Any(flank => (center - flank).Abs() <= new Fraction(one.Adjust)) ? 1 : 0;
         }
@@ -156,17 +250,17 @@ public sealed class StairLightPlannerTests
 
     private static Fraction Toward(Case one) => new(one.Flight.Climbs == WallEnd.Left ? -1 : 1);
 
-    private static IEnumerable<Fraction> Places(Case one, Fraction tread)
+    private static IEnumerable<Fraction> Places(Case one, Fraction tread, int start)
     {
-        for (int k = 1; k < one.Flight.Risers; k += one.Every)
+        for (int k = start; k < one.Flight.Risers; k += one.Every)
         {
             yield return new Fraction(one.First) + (Toward(one) * tread * new Fraction(k - 1));
         }
     }
 
     /// <summary>Every phase, in eighths along the tread, at which some light is just within reach of some flank.</summary>
-    private static IEnumerable<Fraction> Ends(Case one, Fraction tread) =>
-        from place in Places(one, tread)
+    private static IEnumerable<Fraction> Ends(Case one, Fraction tread, int start) =>
+        from place in Places(one, tread, start)
         from flank in Flanks(one)
         from reach in new[] { -one.Adjust, one.Adjust }
         let phase = Toward(one) * (flank + new Fraction(reach) - place)
