@@ -5,8 +5,8 @@ namespace BoxHeights;
 
 /// <summary>A stretch of wall that an open door stands before, or slides into.</summary>
 /// <remarks>
-/// <para>A leaf that swings into the room lies flat against its own wall when it is fully open: from its hinge jamb outward by its width. Where a corner is nearer than
-/// that, it stops against the wall round the corner and hides as much of that one too. A barn door's panel clears the doorway and covers its own width beside it.</para>
+/// <para>A leaf that swings into the room lies flat against its own wall when it is fully open: from its hinge jamb outward by its width. Where an inside corner is nearer
+/// than that, it stops against the wall round the corner and hides as much of that one too; where the wall goes straight on as another, it hides the rest of that. A barn door's panel clears the doorway and covers its own width beside it.</para>
 /// <para>Only what is stated is known: the side of the hinges, the swing and the leaf; for panels and pockets the side and the leaf.</para>
 /// </remarks>
 public sealed class DoorCover
@@ -95,9 +95,9 @@ public sealed class DoorCover
         {
             Distance jamb = side == WallEnd.Left ? trimmed.JambLeft : walls[index].Length - trimmed.JambRight;
             Cover(kind, index, side, Distance.Max(Distance.Zero, jamb - leaf), jamb);
-            if (kind == DoorCoverKind.Leaf && jamb < leaf && Neighbor(walls, index, side) is { } next)
+            if (jamb < leaf && Next(walls, index, side, out decimal turn) is { } next && BeyondTheEnd(turn, leaf, jamb) is { } far && (kind == DoorCoverKind.Leaf || turn == 0m))
             {
-                Cover(kind, next, side == WallEnd.Left ? WallEnd.Right : WallEnd.Left, Distance.Zero, Distance.Min(leaf, walls[next].Length));
+                Cover(kind, next, side == WallEnd.Left ? WallEnd.Right : WallEnd.Left, Distance.Zero, Distance.Min(far, walls[next].Length));
             }
         }
 
@@ -114,19 +114,23 @@ public sealed class DoorCover
         }
     }
 
-    /// <summary>The wall round an inside corner, if one stands there. A room's last wall meets its first only where all its turns make a full one.</summary>
-    internal static int? Neighbor(Items<Wall> walls, int index, WallEnd side)
+    /// <summary>
+    /// How much of the next wall a leaf hides that reaches beyond the end of its own: as much as it is wide behind an inside corner. Where the wall goes straight on, or
+    /// round a blunter corner, what is left of the leaf: no less, whatever the angle. None behind an outside corner.
+    /// </summary>
+    internal static Distance? BeyondTheEnd(decimal turn, Distance leaf, Distance toTheEnd) => turn >= 90m ? leaf : turn >= 0m ? leaf - toTheEnd : null;
+
+    /// <summary>The wall round a square inside corner, if one stands there.</summary>
+    internal static int? Neighbor(Items<Wall> walls, int index, WallEnd side) => Next(walls, index, side, out decimal turn) is { } next && turn == 90m ? next : null;
+
+    /// <summary>The wall that follows at an end of another, and the turn between them. A room's last wall meets its first only where all its turns make a full one.</summary>
+    private static int? Next(Items<Wall> walls, int index, WallEnd side, out decimal turn)
     {
+        turn = 0m;
         int next = index + (side == WallEnd.Left ? -1 : 1);
         if (next < 0 || next == walls.Count)
         {
-            decimal turns = 0;
-            foreach (Wall wall in walls)
-            {
-                turns += wall.TurnDegrees;
-            }
-
-            if (turns != 360m)
+            if (!DrawingTolerance.IsOnce(walls))
             {
                 return null;
             }
@@ -134,7 +138,7 @@ public sealed class DoorCover
             next = next < 0 ? walls.Count - 1 : 0;
         }
 
-        decimal turn = walls[side == WallEnd.Left ? next : index].TurnDegrees;
-        return turn == 90m && !walls[next].Open && !walls[index].Open ? next : null;
+        turn = DrawingTolerance.Squared(walls[side == WallEnd.Left ? next : index].TurnDegrees);
+        return !walls[next].Open && !walls[index].Open ? next : null;
     }
 }

@@ -111,6 +111,32 @@ public sealed class RoomBuilder
         return wall;
     }
 
+    /// <summary>Starts all walls of the room from its corners on a drawing: w1 from the first point to the second, w2 from there, and so on.</summary>
+    /// <param name="points">The corners in order, either way round, from any origin, to the right and down as on a screen; see <see cref="RoomOutline"/>.</param>
+    /// <returns>The outline, with its area, how far it missed closing, and its walls. <see cref="FindWall"/> goes on with one of them.</returns>
+    /// <exception cref="ArgumentException">The points are no outline.</exception>
+    /// <exception cref="InvalidOperationException">The room has walls already.</exception>
+    public RoomOutline Outline(params PlanPoint[] points)
+    {
+        if (walls.Count > 0)
+        {
+            throw new InvalidOperationException("The room has walls already: an outline is all of them.");
+        }
+
+        RoomOutline outline = RoomOutline.Of(Valid.NotNull(points, nameof(points)));
+        foreach (Wall wall in outline.Walls)
+        {
+            walls.Add(new(wall));
+        }
+
+        return outline;
+    }
+
+    /// <summary>A wall that was started before.</summary>
+    /// <param name="id">Its id within the room.</param>
+    /// <exception cref="ArgumentException">The room has no wall of that id.</exception>
+    public WallBuilder FindWall(string id) => walls.Find(wall => wall.Build().Id == id) ?? throw new ArgumentException("The room has no wall \"" + id + "\".", nameof(id));
+
     internal Room Build() => room.WithWalls(new Items<Wall>(walls.ConvertAll(wall => wall.Build())));
 }
 

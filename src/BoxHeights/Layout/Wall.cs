@@ -19,7 +19,12 @@ public sealed partial record Wall
     /// <summary>Its length between framing faces; more than zero.</summary>
     public Distance Length { get; init => field = Valid.Positive(value, nameof(Length)); }
 
-    /// <summary>The turn from this face to the next, in degrees, −360 to 360: 90 is an inside corner, −90 an outside corner.</summary>
+    /// <summary>The turn from this face to the next, in degrees, −360 to 360: 90 is an inside corner, −90 an outside corner, 0 goes straight on.</summary>
+    /// <remarks>
+    /// Within half a degree of a whole number of 45 degrees it is taken for that, unless the room closes only as it is drawn: drawings are never square to the last digit.
+    /// The walls of a room are taken to close where their turns make 360 degrees within that tolerance a corner and the last ends within 12 in of where the first begins; what lies
+    /// across the room is judged where they do within 1 in. Common practice, no source.
+    /// </remarks>
     public decimal TurnDegrees { get; init => field = Valid.Turn(value, nameof(TurnDegrees)); } = 90m;
 
     /// <summary>Whether this side is open: no wall stands there.</summary>

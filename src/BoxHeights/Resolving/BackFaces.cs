@@ -145,7 +145,7 @@ internal sealed class BackFaces
     }
 
     /// <summary>Where it isn't said how far one is off the other, faces of equal length are taken to match; of others that share no stretch nothing is known.</summary>
-    private static Distance? OffsetOf(Wall face, Wall other)
+    public static Distance? OffsetOf(Wall face, Wall other)
     {
         Distance? offset = face.BackOffset ?? (face.Length == other.Length ? Distance.Zero : null);
         return IsOfAHouse(face.Length) && IsOfAHouse(other.Length) && offset < face.Length && offset > -other.Length ? offset : null;

@@ -27,11 +27,23 @@ public enum LayoutFaultKind
     /// <summary>Two statements about one part can't both be true.</summary>
     Contradiction = 7,
 
+    /// <summary>The walls of a room don't end where they begin: a side or a turn is missing.</summary>
+    DoesNotClose = 8,
+
     /// <summary>A kind that nobody knows, and that is nearly spelled like one that is known, where a rule would have read it.</summary>
     MisspelledKind = 9,
 
     /// <summary>A kind that neither the library nor a row, the catalog or the evaluator's options know, where a rule would have read it: only a note, since kinds are open.</summary>
     UnknownKind = 10,
+
+    /// <summary>It isn't said where a fixture or a box overhead or in the floor is, in a room whose walls close.</summary>
+    NoPlace = 11,
+
+    /// <summary>A place in plan lies outside the room that it is listed under.</summary>
+    OutsideItsRoom = 12,
+
+    /// <summary>A part has a kind without a name, as <c>default</c> is.</summary>
+    NoKind = 13,
 }
 
 /// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>

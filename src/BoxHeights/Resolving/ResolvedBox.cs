@@ -35,8 +35,10 @@ internal sealed class ResolvedBox
     /// <summary>How well a tape is read on site: 1/8 in. Common practice, no source.</summary>
     public static Distance UsualTapeError { get; } = Distance.FromInches(0, 1, 8);
 
-    /// <summary>Whether a distance leaves room to be added to others: up to some fourteen million kilometers do.</summary>
-    public static bool IsWithinReason(Distance distance) => System.Math.Abs(distance.Ticks / 2) < 1L << 59;
+    /// <summary>Whether a distance is one of a house: up to 1,000 ft, either way. Common practice, no source.</summary>
+    public static bool IsWithinReason(Distance distance) => distance <= MostOfAHouse && distance >= -MostOfAHouse;
+
+    private static readonly Distance MostOfAHouse = Distance.FromFeet(1000);
 
     /// <summary>Where its center is along the wall: as stated, or by the stud it is nailed to.</summary>
     public bool TryAlong(PartsCatalog catalog, out Distance along)

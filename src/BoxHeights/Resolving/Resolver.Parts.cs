@@ -19,7 +19,7 @@ internal sealed partial class Resolver
         }
     }
 
-    private void Parts(string address, Wall wall)
+    private void Parts(string address, Wall wall, ResolvedSpace space)
     {
         Dictionary<string, string> seen = new(StringComparer.Ordinal);
         void Part(string? id, string what, Distance left, Distance right)
@@ -82,6 +82,7 @@ internal sealed partial class Resolver
         }
 
         Overlaps(address, wall.Openings);
+        Parts(space, address, wall);
     }
 
     /// <summary>Openings overlap only if they do so both along the wall and in height: a transom over a door doesn't.</summary>
@@ -99,8 +100,8 @@ internal sealed partial class Resolver
                 }
             }
         }
-
-        static bool IsUnder(Opening low, Opening high) =>
-            low.Head is { } head && high.Sill is { } sill && head.Datum == sill.Datum && head.Offset <= sill.Offset;
     }
+
+    private static bool IsUnder(Opening low, Opening high) =>
+        low.Head is { } head && high.Sill is { } sill && head.Datum == sill.Datum && head.Offset <= sill.Offset;
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 
 namespace BoxHeights;
 
@@ -71,6 +72,7 @@ internal sealed partial class Resolver
         }
 
         WallBody.Join(resolver.faces, resolver.Backs);
+        resolver.FacesOfWalls();
 
         return resolver;
     }
@@ -102,8 +104,11 @@ internal sealed partial class Resolver
 
     private void Storeys(Dwelling dwelling)
     {
+        Storey? below = null;
         foreach (Storey storey in dwelling.Storeys)
         {
+            Storey(storey, below);
+            below = storey;
             storeys[storey.Id] = storey;
             if (storey.LevelLine is { } line && line.Datum != Datum.Subfloor)
             {
@@ -123,9 +128,43 @@ internal sealed partial class Resolver
         }
 
         Walls(space, room.Walls);
+        KindOf(room.Kind.Name, room.Id);
+        OfAHouse(room.SubfloorOffset, room.Id, "its step");
+        OfAHouse(room.Ceiling?.Framing?.To, room.Id, "its ceiling framing");
+        Closing(room, space.Plan!);
+        InPlan(room, space.Plan!);
         Fixtures(room.Id, room.Fixtures, "wall in this room");
         Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");
         Flat(space, room.InFloor, BoxSurface.Floor, "floor");
+    }
+
+    /// <summary>A room whose walls don't meet again. Up to three walls that don't go round are taken for a part of a room: nobody thinks that they are all.</summary>
+    private void Closing(Room room, WallPlan plan)
+    {
+        if (!IsOfAHouse(room.Walls) || plan.GoesRound || (plan.Count < 4 && !DrawingTolerance.IsOnce(plan.Turned, plan.Count)))
+        {
+            return;
+        }
+
+        Distance off = Distance.FromTicks((long)Grid.SquareRoot((plan.End.X * plan.End.X) + (plan.End.Y * plan.End.Y)));
+        Distance printed = off.RoundNearest(units == LengthUnits.Inches ? Distance.FromInches(0, 1, 8) : Distance.FromMillimeters(1));
+        string ends = off <= DrawingTolerance.Gap ? "where it began" : Text(printed) + " from where it began";
+        string turns = plan.Turned.ToString("0.##", CultureInfo.InvariantCulture) + " degrees";
+        Fault(LayoutFaultKind.DoesNotClose, room.Id, DrawingTolerance.IsOnce(-plan.Turned, plan.Count)
+            ? "it doesn't close: its turns are those of walls seen from outside, " + turns + " in all; list its walls from left to right as a person sees them who stands in it, 90 degrees to an inside corner"
+            : "it doesn't close: it ends " + ends + (DrawingTolerance.IsOnce(plan.Turned, plan.Count) ? "" : " and turns " + turns + " in all, not 360")
+                + "; say which side is open, or its turn" + (off <= DrawingTolerance.Gap ? "" : ", or which length is wrong"));
+    }
+
+    private static bool IsOfAHouse(Items<Wall> walls)
+    {
+        bool isOfAHouse = true;
+        foreach (Wall wall in walls)
+        {
+            isOfAHouse &= ResolvedBox.IsWithinReason(wall.Length);
+        }
+
+        return isOfAHouse;
     }
 
     private void Outside(OutsideFace face, Dwelling dwelling)
@@ -162,6 +201,7 @@ internal sealed partial class Resolver
     {
         foreach (StairFlight flight in dwelling.Flights)
         {
+            Treads(flight);
             Refers(storeys.ContainsKey(flight.From), flight.Id, "from", flight.From, "storey");
             Refers(storeys.ContainsKey(flight.To), flight.Id, "to", flight.To, "storey");
             if (flight.Wall is { } wall)
@@ -221,6 +261,11 @@ internal sealed partial class Resolver
                 Fault(LayoutFaultKind.DuplicateId, address, "walls " + (first + 1) + " and " + (i + 1) + " of " + space.Id + ", counted from the left, have the same id");
             }
 
+            if (!space.IsOutside && (wall.Id == "ceiling" || wall.Id == "floor"))
+            {
+                Fault(LayoutFaultKind.DuplicateId, address, "a wall can't be called " + wall.Id + ": that is where the room's boxes " + (wall.Id == "floor" ? "in the floor" : "overhead") + " are");
+            }
+
             if (wall.BackOf is { } back)
             {
                 backs.Add((address, back));
@@ -232,7 +277,7 @@ internal sealed partial class Resolver
                 Fault(LayoutFaultKind.BeyondMeasure, address, "it is " + Text(wall.Length) + " long, which is larger than anything in a house");
             }
 
-            Parts(address, wall);
+            Parts(address, wall, space);
             foreach (Fixture fixture in space.FixturesOn(wall.Id))
             {
                 BeyondItsWall(space.Id + "/" + fixture.Id, fixture, wall);
@@ -246,7 +291,8 @@ internal sealed partial class Resolver
             space.HasBrokenParts |= surface.HasBrokenParts;
             faces.Add(surface);
             Surfaces.Add(surface);
-            if (surface.HasTooManyStuds)
+            CountersOverlap(address, wall);
+            if (surface.HasTooManyStuds && ResolvedBox.IsWithinReason(wall.Length))
             {
                 Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");
             }

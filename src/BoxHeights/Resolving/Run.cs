@@ -80,7 +80,7 @@ internal sealed class Run
     /// <summary>Whether its end meets its start.</summary>
     public bool IsLoop { get; }
 
-    /// <summary>Where something that isn't described may join it: at its ends, and at corners of walls that don't go once round their room.</summary>
+    /// <summary>Where something that isn't described may join it: at the loose ends of walls that don't go once round their room.</summary>
     public Items<Distance> OpenAt { get; }
 
     /// <summary>The run by its ends, exactly: "living/north 32 in to 168 in", "living/north 32 in to living/east 60 in". Made once, in the units of its dwelling, so that it stays.</summary>

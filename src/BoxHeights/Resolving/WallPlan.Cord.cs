@@ -29,7 +29,7 @@ internal sealed partial class WallPlan
         List<(decimal X, decimal Y)> bends = [faces[face].InPlan(along.Ticks, 0m)];
         for (int corner = 0; corner < faces.Count; corner++)
         {
-            if (walls[After(corner, -1)].TurnDegrees <= 0m)
+            if (turns[After(corner, -1)] <= 0m)
             {
                 bends.Add(faces[corner].InPlan(0m, 0m));
             }

@@ -5,8 +5,8 @@ namespace BoxHeights;
 
 /// <summary>Where the wall faces of a room are in plan: laid end to end by their lengths and turns, once for everything that asks.</summary>
 /// <remarks>
-/// The first face lies along the axis that plan points are given in; a side may be open, and a room needn't close. While every corner is a multiple of 90 degrees
-/// all of it is whole numbers of ticks and exact. Beyond any other corner places are worked out to 28 digits, and what is said of them is rounded by a tick: inward
+/// The first face lies along the axis that plan points are given in; a side may be open, and a room needn't close. Corners are squared within a drawing's tolerance,
+/// but where a room that closes as it is drawn wouldn't any more. While every corner is a multiple of 90 degrees all of it is whole numbers of ticks and exact. Beyond any other corner places are worked out to 28 digits, and what is said of them is rounded by a tick: inward
 /// for what is sure, outward for what is possible.
 /// </remarks>
 internal sealed partial class WallPlan
@@ -14,14 +14,11 @@ internal sealed partial class WallPlan
     /// <summary>Some 13 km: squares of such lengths still have a decimal's digits to spare.</summary>
     private const long Most = 1L << 40;
 
-    /// <summary>How far the last face may end from where the first begins and still be taken to meet it: 12 in. A tape misses by less, a wall that was left out by more. Common practice, no source.</summary>
-    private static readonly decimal MostGap = Distance.FromInches(12).Ticks;
-
-    /// <summary>How far it may miss where distances across the room are measured from the far walls: 1 in. Common practice, no source.</summary>
-    private static readonly decimal MostGapAcross = Distance.FromInches(1).Ticks;
-
     private readonly Items<Wall> walls;
-    private readonly List<PlanLine> faces = [];
+    private readonly List<PlanLine> faces;
+
+    /// <summary>The turns after each face, squared: what a corner was meant to be.</summary>
+    private readonly decimal[] turns;
 
     /// <summary>How many faces there are before the first corner that isn't square.</summary>
     private readonly int exact;
@@ -29,24 +26,35 @@ internal sealed partial class WallPlan
     public WallPlan(Room room)
     {
         walls = room.Walls;
-        decimal x = 0m;
-        decimal y = 0m;
-        decimal turned = 0m;
+        turns = new decimal[walls.Count];
+        decimal[] drawn = new decimal[walls.Count];
         IsTooLarge = walls.Count > 1000;
-        foreach (Wall wall in walls)
+        bool isDrawnSquare = true;
+        for (int i = 0; i < drawn.Length; i++)
         {
-            PlanLine face = PlanLine.Heading(x, y, turned, wall.Length);
-            faces.Add(face);
-            exact += exact == faces.Count - 1 && (faces.Count == 1 || walls[faces.Count - 2].TurnDegrees % 90m == 0m) ? 1 : 0;
-            (x, y) = face.InPlan(Math.Min(wall.Length.Ticks, Most), 0m);
-            turned += wall.TurnDegrees % 360m;
-            IsTooLarge |= wall.Length.Ticks > Most;
+            drawn[i] = DrawingTolerance.Turn(walls[i].TurnDegrees);
+            turns[i] = DrawingTolerance.Squared(walls[i].TurnDegrees);
+            isDrawnSquare &= drawn[i] == turns[i];
+            IsTooLarge |= walls[i].Length.Ticks > Most;
         }
 
-        decimal gap = Math.Max(Math.Abs(x), Math.Abs(y));
-        GoesRound = turned == 360m && gap <= MostGap && !IsTooLarge;
-        Closes = GoesRound && faces.Count > 2 && gap <= MostGapAcross;
+        Laid laid = new(walls, turns);
+        if (!isDrawnSquare && !laid.Meets(DrawingTolerance.GapAcross))
+        {
+            Laid asDrawn = new(walls, drawn);
+            laid = asDrawn.Meets(DrawingTolerance.GapAcross) || (asDrawn.Meets(DrawingTolerance.Gap) && !laid.Meets(DrawingTolerance.Gap)) ? asDrawn : laid;
+        }
+
+        (faces, exact, Turned, End) = (laid.Faces, laid.Exact, laid.Turned, laid.End);
+        GoesRound = laid.Meets(DrawingTolerance.Gap) && !IsTooLarge;
+        Closes = laid.Meets(DrawingTolerance.GapAcross) && faces.Count > 2 && !IsTooLarge;
     }
+
+    /// <summary>How far its faces turn in all, in degrees: 360 where they go round once.</summary>
+    public decimal Turned { get; }
+
+    /// <summary>Where the last face ends, in ticks from where the first begins.</summary>
+    public (decimal X, decimal Y) End { get; }
 
     /// <summary>Whether its faces go once round the room, so that the last is joined to the first.</summary>
     public bool GoesRound { get; }
@@ -61,7 +69,9 @@ internal sealed partial class WallPlan
     public int Count => faces.Count;
 
     /// <summary>The room's area in square ticks between framing faces; null where its faces don't go round.</summary>
-    public decimal? Area => GoesRound ? PlanOutline.AreaOf(faces.ConvertAll(face => face.InPlan(0m, 0m))) : null;
+    public decimal? Area => GoesRound ? Outline.Area : null;
+
+    private PlanOutline Outline => new(faces.ConvertAll(face => face.InPlan(0m, 0m)));
 
     /// <summary>A face as a line in plan.</summary>
     public PlanLine this[int face] => faces[face];
@@ -117,5 +127,36 @@ internal sealed partial class WallPlan
 
         (decimal x, decimal y) = from < 0 ? (along, away) : faces[from].InPlan(along, away);
         return to < 0 ? (x, y) : faces[to].Seen(x, y);
+    }
+
+    /// <summary>Faces laid end to end by some turns.</summary>
+    private sealed class Laid
+    {
+        public Laid(Items<Wall> walls, decimal[] turns)
+        {
+            decimal x = 0m;
+            decimal y = 0m;
+            for (int i = 0; i < turns.Length; i++)
+            {
+                PlanLine face = PlanLine.Heading(x, y, Turned, walls[i].Length);
+                Faces.Add(face);
+                Exact += Exact == i && (i == 0 || turns[i - 1] % 90m == 0m) ? 1 : 0;
+                (x, y) = face.InPlan(Math.Min(walls[i].Length.Ticks, Most), 0m);
+                Turned += turns[i];
+            }
+
+            End = (x, y);
+        }
+
+        public List<PlanLine> Faces { get; } = [];
+
+        public int Exact { get; }
+
+        public decimal Turned { get; }
+
+        public (decimal X, decimal Y) End { get; }
+
+        /// <summary>Whether the last goes on as the first, no further off than so much in either direction.</summary>
+        public bool Meets(Distance gap) => DrawingTolerance.IsOnce(Turned, Faces.Count) && Math.Max(Math.Abs(End.X), Math.Abs(End.Y)) <= gap.Ticks;
     }
 }

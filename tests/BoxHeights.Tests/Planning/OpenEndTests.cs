@@ -37,9 +37,12 @@ public sealed class OpenEndTests
         Assert.True(between.Length >= 2, string.Join(", ", at));
     }
 
-    // Every wall is short, and each of its corners may go on: nothing is surely lacking.
-    [Fact]
-    public void ShortWalls_WhoseCornersMayGoOn_GetNone() => Assert.Empty(Boxes(Plan("60", "60 turn:-90", "60")));
+    // Only the loose ends may go on, each as if an outlet stood there: 132 in between them lack nothing with slack, 180 in want one box.
+    [Theory]
+    [InlineData("44", 0)]
+    [InlineData("60", 1)]
+    public void ShortWalls_WhoseEndsMayGoOn_GetNoMoreThanTheirMiddleLacks(string length, int boxes) =>
+        Assert.Equal(boxes, Boxes(Plan(length, length + " turn:-90", length)).Length);
 
     [Fact]
     public void Room_ThatCloses_IsNotNoted() => Assert.DoesNotContain(Plan("120 door:20:52", "120", "120", "120").Notes, note => note.Contains("once round", StringComparison.Ordinal));

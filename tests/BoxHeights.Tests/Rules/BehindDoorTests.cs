@@ -100,7 +100,19 @@ public sealed class BehindDoorTests
         Assert.Equal(["behind-open-door"], On("80", 90m));
         Assert.Empty(On("70", 90m));
         Assert.Empty(On("80", -90m));
+
+        // As a drawing has it; half a degree off is the most. Beyond it the corner is as it is drawn, and surely hidden is what the leaf reaches past it, 18 in.
+        Assert.Equal(["behind-open-door"], On("80", 89.9m));
+        Assert.Equal(["behind-open-door"], On("80", 89.5m));
+        Assert.Empty(On("80", 89.4999999m));
+        Assert.Equal(["behind-open-door"], On("80", 90.5m));
+        Assert.Equal(["behind-open-door"], On("80", 90.6m));
+        Assert.Equal(["behind-open-door"], On("80", 90.00000000001m));
+        Assert.Equal(["behind-open-door"], On("80", -270m));
         Assert.Empty(On("80", 45m));
+        Assert.Equal(["behind-open-door"], On("84", 45m));
+        Assert.Equal(["behind-open-door"], On("84", 0m));
+        Assert.Empty(On("80", 0m));
     }
 
     [Fact]

@@ -187,9 +187,8 @@ public sealed class SpacingRoadTests
 
             for (int k = 0; k < run.Count && !Closes; k++)
             {
-                bool chainEnds = (run[k].Wall == 0 && run[k].Inch == 0) || (run[k].Wall == shape.Length - 1 && run[k].Inch == shape[^1].Length - 1);
-                bool wallEnds = run[k].Inch == 0 || run[k].Inch == shape[run[k].Wall].Length - 1;
-                if (counters ? chainEnds : wallEnds)
+                bool looseEnd = (run[k].Wall == 0 && run[k].Inch == 0) || (run[k].Wall == shape.Length - 1 && run[k].Inch == shape[^1].Length - 1);
+                if (looseEnd)
                 {
                     outlets.Add(2 * (run[k].Inch == 0 ? k : k + 1));
                 }

@@ -104,10 +104,10 @@ public sealed class SpacingUnknownTests
     [Fact]
     public void WallsThatDontClose_AreJudgedOnlyAwayFromTheirEnds()
     {
-        Evaluation silent = Walls.Evaluate(RoomSketch.House("bedroom", ["144", "144"]));
+        Evaluation silent = Walls.Evaluate(RoomSketch.House("bedroom", ["72", "72"]));
         Assert.True(silent.IsClean);
         Assert.Contains(silent.NotJudged, line => line.Contains("don't go once round", System.StringComparison.Ordinal));
-        Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["145", "144"])).Findings);
+        Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["73", "72"])).Findings);
         Assert.Equal(CaseFile.Inches("1"), finding.Measured.AsDistance());
     }
 

@@ -75,7 +75,7 @@ internal static class OrdinaryHouses
             made.Add((two && i >= First.Length && kind != RoomKind.Garage && draw.Chance(50) ? secondRooms : firstRooms).Make(kind));
         }
 
-        Distance between = Distance.FromFeet(10);
+        Distance between = Distance.FromFeet(first.Storey.Ceiling?.Framing is { } framing && framing.To > Distance.FromFeet(9) ? 11 : 10);
         List<StairFlight> flights = [];
         if (two && !plain && made.Count < 13 && first.Says(60))
         {

@@ -48,7 +48,7 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
             : kind == RoomKind.Basement || kind == RoomKind.Attic || kind == RoomKind.Utility ? [BareWall("north", kind)]
             : [ClosetWall("north")]);
         List<SetWall> set = Squared(drafts, kind).ConvertAll(draft => draft.Build(id));
-        List<Wall> walls = Swung(set.ConvertAll(one => one.Wall));
+        List<Wall> walls = Closed(Swung(set.ConvertAll(one => one.Wall)));
         framed.AddRange(set);
         shared.AddRange(set.Where(one => step is null && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
         Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithCeiling(step is null || storey.HangsUpright ? null : storey.Storey.Ceiling).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
@@ -98,6 +98,20 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
         }
 
         return all;
+    }
+
+    /// <summary>Four walls whose opposite sides differ stand in a wider space: beyond the shorter one of two their side is open.</summary>
+    private static List<Wall> Closed(List<Wall> walls)
+    {
+        if (walls.Count != 4)
+        {
+            return walls;
+        }
+
+        List<Wall> order = new[] { "south", "west", "north", "east" }.Select(id => walls.Single(wall => wall.Id == id)).ToList();
+        return Enumerable.Range(0, 4).SelectMany(i => order[(i + 2) % 4].Length - order[i].Length is var open && open > Distance.Zero
+            ? new[] { order[i].WithTurnDegrees(0m), new Wall(order[i].Id + "-open", open).WithOpen(true) }
+            : [order[i]]).ToList();
     }
 
     /// <summary>A leaf that would stand before a switch or a thermostat round the corner opens the other way.</summary>

@@ -52,12 +52,7 @@ internal static class OutletCure
         return best is null ? default : new[] { best };
     }
 
-    /// <summary>A box in the ceiling; over four walls that close at a part of its length and width: 2 for the middle.</summary>
-    public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part)
-    {
-        PlanPoint? place = room.Walls.Count == 4 && new WallPlan(room).Closes
-            ? new(Distance.FromTicks(room.Walls[0].Length.Ticks / part), Distance.FromTicks(room.Walls[1].Length.Ticks / part))
-            : null;
-        return new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(box.Kind ?? BoxKind.Octagon).WithPlan(place)) };
-    }
+    /// <summary>A box in the ceiling; where the walls close, at a part of the room's length and depth: 2 for the middle.</summary>
+    public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part) =>
+        new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(box.Kind ?? BoxKind.Octagon).WithPlan(new WallPlan(room).Inside(part))) };
 }

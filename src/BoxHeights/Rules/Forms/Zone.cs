@@ -239,12 +239,16 @@ public sealed record Zone : PlacementRule
 
         return true;
 
+        // A wall that is described in pieces is one wall.
         decimal Nearest(int wall)
         {
             decimal least = decimal.MaxValue;
-            foreach (ThingInPlan thing in things)
+            for (int piece = 0; piece < plan.Count; piece++)
             {
-                least = Math.Min(least, plan.SquareBetween(wall, thing.Possible));
+                foreach (ThingInPlan thing in plan.SideOf(piece) == plan.SideOf(wall) && !plan.WallOf(piece).Open ? things : [])
+                {
+                    least = Math.Min(least, plan.SquareBetween(piece, thing.Possible));
+                }
             }
 
             return least;

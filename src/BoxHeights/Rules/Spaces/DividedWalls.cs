@@ -110,11 +110,11 @@ internal sealed class DividedWalls
 
     private void Piece(int wall, Distance from, Distance to, Distance around)
     {
-        // Where the walls don't go once round the room, something that was left out may stand between any two of them.
+        // Where the walls don't go once round the room, more may follow before the first and after the last; between them each is said to follow the one before.
         RunStretch piece = new(room.Id + "/" + room.Walls[wall].Id, wall, plan[wall], from, to, around + from)
         {
-            IsOpenLeft = !plan.GoesRound && from == Distance.Zero,
-            IsOpenRight = !plan.GoesRound && to == plan[wall].Length,
+            IsOpenLeft = !plan.GoesRound && wall == 0 && from == Distance.Zero,
+            IsOpenRight = !plan.GoesRound && wall == plan.Count - 1 && to == plan[wall].Length,
         };
         pieces.Add(piece);
         joiner.Add(piece);

@@ -33,9 +33,9 @@ internal static class OpenLeaves
     {
         breaks[wall].Add(hinge - leaf, hinge, known);
         int before = wall > 0 ? wall - 1 : closes ? walls.Count - 1 : -1;
-        if (hinge < leaf && before >= 0 && walls[before].TurnDegrees > 0m)
+        if (hinge < leaf && before >= 0 && DoorCover.BeyondTheEnd(DrawingTolerance.Squared(walls[before].TurnDegrees), leaf, hinge) is { } far)
         {
-            breaks[before].Add(walls[before].Length - leaf, walls[before].Length, known);
+            breaks[before].Add(walls[before].Length - far, walls[before].Length, known);
         }
     }
 
@@ -43,9 +43,10 @@ internal static class OpenLeaves
     {
         breaks[wall].Add(hinge, hinge + leaf, known);
         int after = wall + 1 < walls.Count ? wall + 1 : closes ? 0 : -1;
-        if (walls[wall].Length - hinge < leaf && after >= 0 && walls[wall].TurnDegrees > 0m)
+        Distance toTheEnd = walls[wall].Length - hinge;
+        if (toTheEnd < leaf && after >= 0 && DoorCover.BeyondTheEnd(DrawingTolerance.Squared(walls[wall].TurnDegrees), leaf, toTheEnd) is { } far)
         {
-            breaks[after].Add(Distance.Zero, leaf, known);
+            breaks[after].Add(Distance.Zero, far, known);
         }
     }
 }

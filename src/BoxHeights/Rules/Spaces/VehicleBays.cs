@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -23,7 +24,7 @@ internal sealed class VehicleBays
     /// <param name="plan">The garage's plan.</param>
     /// <param name="kinds">Openings that lead to a bay.</param>
     /// <param name="twoBeyond">One that is wider leads to two; null where none does.</param>
-    /// <returns>Null where there are fewer than two, doors in several walls, or walls that don't go round.</returns>
+    /// <returns>Null where there are fewer than two, doors in walls that aren't one, or walls that don't go round.</returns>
     public static VehicleBays? Of(WallPlan plan, Items<OpeningKind> kinds, Distance? twoBeyond)
     {
         List<long> middles = [];
@@ -37,21 +38,23 @@ internal sealed class VehicleBays
                     continue;
                 }
 
-                if (wall >= 0 && wall != face)
+                if (wall >= 0 && plan.SideOf(wall) != plan.SideOf(face))
                 {
                     return null;
                 }
 
-                wall = face;
+                wall = wall < 0 ? face : wall;
+                (decimal x, decimal y) = plan[face].InPlan(opening.Left.Ticks, 0m);
+                long left = (long)Math.Round(plan[wall].Seen(x, y).Along);
                 long width = (opening.Right - opening.Left).Ticks;
                 if (opening.Right - opening.Left > twoBeyond)
                 {
-                    middles.Add(opening.Left.Ticks + (width / 4));
-                    middles.Add(opening.Right.Ticks - (width / 4));
+                    middles.Add(left + (width / 4));
+                    middles.Add(left + width - (width / 4));
                 }
                 else
                 {
-                    middles.Add(opening.Left.Ticks + (width / 2));
+                    middles.Add(left + (width / 2));
                 }
             }
         }

@@ -1,0 +1,172 @@
+using System;
+
+namespace BoxHeights;
+
+/// <content>What can't be true at once about one part of a wall.</content>
+internal sealed partial class Resolver
+{
+    private void KindOf(string name, string subject)
+    {
+        if (name.Length == 0)
+        {
+            Fault(LayoutFaultKind.NoKind, subject, "it isn't said what it is: its kind is empty");
+        }
+    }
+
+    /// <summary>A measure that no house has.</summary>
+    private void OfAHouse(Distance? measure, string subject, string what)
+    {
+        if (measure is { } given && !ResolvedBox.IsWithinReason(given))
+        {
+            Fault(LayoutFaultKind.BeyondMeasure, subject, what + " is " + Text(given) + ", which is larger than anything in a house");
+        }
+    }
+
+    private void OfAHouse(Level? level, string subject, string what) => OfAHouse(level?.Offset, subject, what);
+
+    /// <summary>A box without a purpose, or with a device or a kind that has no name.</summary>
+    private static void BoxKinds(DeviceBox box, Action<LayoutFaultKind, string> found)
+    {
+        string missing = box.Purpose.Name.Length == 0 ? "its purpose" : box.Kind is { Name.Length: 0 } ? "its kind" : box.Plate is { Name.Length: 0 } ? "its plate" : "";
+        foreach (DeviceKind device in box.Devices)
+        {
+            missing = device.Name.Length == 0 ? "a device of it" : missing;
+        }
+
+        if (missing.Length > 0)
+        {
+            found(LayoutFaultKind.NoKind, "it isn't said what " + missing + " is: its name is empty");
+        }
+    }
+
+    private void Contradicts(string subject, string what) => Fault(LayoutFaultKind.Contradiction, subject, what);
+
+    private void Parts(ResolvedSpace space, string address, Wall wall)
+    {
+        foreach (Opening opening in wall.Openings)
+        {
+            Opening(space, address + "/" + opening.Id, wall, opening);
+        }
+
+        foreach (Counter counter in wall.Counters)
+        {
+            CounterOn(address + "/" + counter.Id, counter);
+        }
+
+        foreach (Finish finish in wall.Finishes)
+        {
+            KindOf(finish.Kind.Name, address + "/" + finish.Id);
+            Upright(space, address + "/" + finish.Id, finish.Bottom, finish.Top, "bottom", "top");
+        }
+
+        foreach (Covering covering in wall.Coverings)
+        {
+            KindOf(covering.Kind.Name, address + "/" + covering.Id);
+            OfAHouse(covering.Depth, address + "/" + covering.Id, "its depth");
+            Upright(space, address + "/" + covering.Id, covering.Bottom, covering.Top, "bottom", "top");
+        }
+
+        foreach (NoCavity part in wall.NoCavity)
+        {
+            KindOf(part.Kind.Name, address);
+        }
+    }
+
+    private void Opening(ResolvedSpace space, string subject, Wall wall, Opening opening)
+    {
+        KindOf(opening.Kind.Name, subject);
+        OfAHouse(opening.Casing, subject, "its casing");
+        OfAHouse(opening.Reveal, subject, "its reveal");
+        Upright(space, subject, opening.Sill, opening.Head, "sill", "head");
+
+        // A barn door's panel hangs before its opening and is wider; of a pair each leaf is half as wide.
+        int leaves = opening.Kind == OpeningKind.BarnDoor ? 0 : opening.Kind == OpeningKind.DoubleDoor ? 2 : 1;
+        long width = Math.Max(0, (opening.Right - opening.Left).Ticks);
+        if (leaves > 0 && width > 0 && opening.Leaf is { } leaf && leaf.Ticks > width / leaves)
+        {
+            Contradicts(subject, (leaves == 1 ? "its leaf is " : "each of its two leaves is ") + Text(leaf) + " wide, but the opening is " + Text(Distance.FromTicks(width)));
+        }
+
+        if (wall.Top.Count == 0 && opening.Head is { } head && space.Framing is { } framing && Above(space, head) is { } up && up.From > framing.To)
+        {
+            Contradicts(subject, "its head is at " + Text(up.From) + " above the subfloor, but the ceiling framing is at " + Text(framing.To));
+        }
+    }
+
+    private void CounterOn(string subject, Counter counter)
+    {
+        KindOf(counter.Kind.Name, subject);
+        OfAHouse(counter.Depth, subject, "its depth");
+        OfAHouse(counter.Top, subject, "its top");
+        foreach (CounterInterruption one in counter.Interruptions)
+        {
+            KindOf(one.Kind.Name, subject);
+            if (one.Left < counter.Left - ResolvedBox.UsualTapeError || one.Right > counter.Right + ResolvedBox.UsualTapeError)
+            {
+                Contradicts(subject, "its " + one.Kind + " runs from " + Text(one.Left) + " to " + Text(one.Right) + " along the wall, but the counter runs from " + Text(counter.Left) + " to " + Text(counter.Right));
+            }
+        }
+    }
+
+    /// <summary>Counters in one place. One may stand over another: a raised ledge behind a worktop. What both are before is before a counter, so that all of it is judged.</summary>
+    private void CountersOverlap(string address, Wall wall)
+    {
+        foreach (Counter counter in wall.Counters)
+        {
+            foreach (Counter other in wall.Counters)
+            {
+                if (counter.Left < other.Right - ResolvedBox.UsualTapeError && other.Left < counter.Right - ResolvedBox.UsualTapeError
+                    && string.CompareOrdinal(counter.Id, other.Id) < 0 && (counter.Top is null || other.Top is null || counter.Top == other.Top))
+                {
+                    Contradicts(address + "/" + counter.Id, "it overlaps the counter \"" + other.Id + "\": " + Text(counter.Left) + " to " + Text(counter.Right) + " and " + Text(other.Left) + " to " + Text(other.Right));
+                }
+            }
+        }
+    }
+
+    /// <summary>What has a lower and an upper edge has them in that order.</summary>
+    private void Upright(ResolvedSpace space, string subject, Level? low, Level? high, string lower, string upper)
+    {
+        OfAHouse(low, subject, "its " + lower);
+        OfAHouse(high, subject, "its " + upper);
+        if (low is { } bottom && high is { } top && (bottom.Datum == top.Datum ? bottom.Offset >= top.Offset : Above(space, bottom)?.From >= Above(space, top)?.To))
+        {
+            Contradicts(subject, "its " + lower + ", " + bottom.Exactly(units) + ", isn't below its " + upper + ", " + top.Exactly(units));
+        }
+    }
+
+    /// <summary>How high a level lies above the room's subfloor; null where that isn't known.</summary>
+    private static DistanceRange? Above(ResolvedSpace space, Level level)
+    {
+        try
+        {
+            return space.Levels.TryOffset(Datum.Subfloor, level.Datum, out DistanceRange up) ? up + level.Offset : null;
+        }
+        catch (OverflowException)
+        {
+            return null;
+        }
+    }
+
+    private void Storey(Storey storey, Storey? below)
+    {
+        OfAHouse(storey.AboveBelow, storey.Id, "its height above the storey below");
+        OfAHouse(storey.Ceiling?.Framing?.To, storey.Id, "its ceiling framing");
+        if (storey.AboveBelow is { } up && below?.Ceiling?.Framing is { } framing && up <= framing.From)
+        {
+            Contradicts(storey.Id, "it lies " + Text(up) + " above the subfloor below, but the ceiling framing there is at " + Text(framing.From));
+        }
+    }
+
+    /// <summary>A tread and a run that are both stated give one number of treads.</summary>
+    private void Treads(StairFlight flight)
+    {
+        OfAHouse(flight.Tread, flight.Id, "its tread");
+        OfAHouse(flight.Run, flight.Id, "its run");
+        if (flight is { Tread: { } tread, Run: { } run } && ResolvedBox.IsWithinReason(tread) && ResolvedBox.IsWithinReason(run)
+            && Math.Abs((tread.Ticks * (decimal)(flight.Risers - 1)) - run.Ticks) > DrawingTolerance.GapAcross.Ticks)
+        {
+            Contradicts(flight.Id, flight.Risers + " risers with treads of " + Text(tread) + " don't make a run of " + Text(run));
+        }
+    }
+}

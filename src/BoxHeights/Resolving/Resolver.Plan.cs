@@ -1,0 +1,88 @@
+namespace BoxHeights;
+
+/// <content>What can't be about places in plan.</content>
+internal sealed partial class Resolver
+{
+    /// <summary>How far beyond a room's walls something may be drawn that stands in it: a railing along an open side, a panel on its far side.</summary>
+    private static readonly Distance Beyond = Distance.FromInches(12);
+
+    private void InPlan(Room room, WallPlan plan)
+    {
+        bool closes = plan.Closes;
+        foreach (DeviceBox box in room.Overhead)
+        {
+            Flat(box, room.Id + "/ceiling", closes, plan, DrawingTolerance.GapAcross);
+        }
+
+        foreach (DeviceBox box in room.InFloor)
+        {
+            Flat(box, room.Id + "/floor", closes, plan, Beyond);
+        }
+
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            string subject = room.Id + "/" + fixture.Id;
+            KindOf(fixture.Kind.Name, subject);
+            OfAHouse(fixture.Depth, subject, "its depth");
+            OfAHouse(fixture.Rim, subject, "its rim");
+            if (fixture.Plan.Count == 0 && fixture.Wall is null && closes)
+            {
+                Fault(LayoutFaultKind.NoPlace, subject, "it isn't said where it stands: name its wall with left and right, or give its corners in plan");
+            }
+
+            Stands(subject, fixture.Plan, closes, plan);
+        }
+
+        foreach (Freestanding one in room.Freestanding)
+        {
+            KindOf(one.Kind.Name, room.Id + "/" + one.Id);
+            Stands(room.Id + "/" + one.Id, one.Corners, closes, plan);
+            Stands(room.Id + "/" + one.Id, one.Line, closes, plan);
+        }
+    }
+
+    /// <summary>A box in a ceiling or a floor. Where the walls don't close there is nothing that it could be outside of, or that its place would matter to.</summary>
+    private void Flat(DeviceBox box, string surface, bool closes, WallPlan plan, Distance tolerance)
+    {
+        BoxKinds(box, (kind, what) => Fault(kind, box.Id, what, surface));
+        if (box.Plan is not { } point)
+        {
+            if (closes)
+            {
+                Fault(LayoutFaultKind.NoPlace, box.Id, "it isn't said where it is: give its place in plan", surface);
+            }
+        }
+        else if (!IsOfAHouse(point))
+        {
+            Fault(LayoutFaultKind.BeyondMeasure, box.Id, "its place in plan is " + Text(point) + ", which is larger than anything in a house", surface);
+        }
+        else if (closes && !plan.Holds(point, tolerance))
+        {
+            Fault(LayoutFaultKind.OutsideItsRoom, box.Id, "its place in plan, " + Text(point) + " from the left end of the first wall, lies outside the room", surface);
+        }
+    }
+
+    private void Stands(string subject, Items<PlanPoint> points, bool closes, WallPlan plan)
+    {
+        bool isInside = points.Count == 0 || !closes;
+        foreach (PlanPoint point in points)
+        {
+            if (!IsOfAHouse(point))
+            {
+                Fault(LayoutFaultKind.BeyondMeasure, subject, "a corner of it is at " + Text(point) + ", which is larger than anything in a house");
+                return;
+            }
+
+            isInside = isInside || plan.Holds(point, Beyond);
+        }
+
+        if (!isInside)
+        {
+            Fault(LayoutFaultKind.OutsideItsRoom, subject, "all of it lies outside the room: a corner of it is at " + Text(points[0]) + " from the left end of the first wall");
+        }
+    }
+
+    private static bool IsOfAHouse(PlanPoint point) => ResolvedBox.IsWithinReason(point.Right) && ResolvedBox.IsWithinReason(point.Into);
+
+    private string Text(PlanPoint point) => Text(point.Right) + " to the right and " + Text(point.Into) + " into the room";
+}
