@@ -94,9 +94,9 @@ internal sealed partial class Resolver
         {
             Contradicts(subject, "it is a " + one.Kind + ", but " + name + ", is a " + facing.Kind);
         }
-        else if (one.Swing is { } swing && facing.Swing == swing && one.Kind == facing.Kind)
+        else if (one.Swing == DoorSwing.Into && facing.Swing == DoorSwing.Into && one.Kind == facing.Kind)
         {
-            Contradicts(subject, "it swings " + (swing == DoorSwing.Into ? "into" : "away from") + " the room on either side: so says " + name);
+            Contradicts(subject, "it swings into the room on either side: so says " + name);
         }
         else if ((one.Hinge is { } hinge && facing.Hinge == hinge && one.Kind == facing.Kind) || (one.Kind == OpeningKind.PocketDoor && facing.Kind == one.Kind && one.PocketOn is { } pocket && facing.PocketOn == pocket))
         {
