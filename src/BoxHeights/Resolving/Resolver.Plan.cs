@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BoxHeights;
 
 /// <content>What can't be about places in plan.</content>
@@ -5,6 +7,35 @@ internal sealed partial class Resolver
 {
     /// <summary>How far beyond a room's walls something may be drawn that stands in it: a railing along an open side, a panel on its far side.</summary>
     private static readonly Distance Beyond = Distance.FromInches(12);
+
+    /// <summary>A room whose walls don't meet again. Up to three walls that don't go round are taken for a part of a room: nobody thinks that they are all.</summary>
+    private void Closing(Room room, WallPlan plan)
+    {
+        if (!IsOfAHouse(room.Walls) || plan.GoesRound || (plan.Count < 4 && !DrawingTolerance.IsOnce(plan.Turned, plan.Count)))
+        {
+            return;
+        }
+
+        Distance off = Distance.FromTicks((long)Grid.SquareRoot((plan.End.X * plan.End.X) + (plan.End.Y * plan.End.Y)));
+        Distance printed = off.RoundNearest(units == LengthUnits.Inches ? Distance.FromInches(0, 1, 8) : Distance.FromMillimeters(1));
+        string ends = off <= DrawingTolerance.Gap ? "where it began" : Text(printed) + " from where it began";
+        string turns = plan.Turned.ToString("0.##", CultureInfo.InvariantCulture) + " degrees";
+        Fault(LayoutFaultKind.DoesNotClose, room.Id, DrawingTolerance.IsOnce(-plan.Turned, plan.Count)
+            ? "it doesn't close: its turns are those of walls seen from outside, " + turns + " in all; list its walls from left to right as a person sees them who stands in it, 90 degrees to an inside corner"
+            : "it doesn't close: it ends " + ends + (DrawingTolerance.IsOnce(plan.Turned, plan.Count) ? "" : " and turns " + turns + " in all, not 360")
+                + "; say which side is open, or its turn" + (off <= DrawingTolerance.Gap ? "" : ", or which length is wrong"));
+    }
+
+    private static bool IsOfAHouse(Items<Wall> walls)
+    {
+        bool isOfAHouse = true;
+        foreach (Wall wall in walls)
+        {
+            isOfAHouse &= ResolvedBox.IsWithinReason(wall.Length);
+        }
+
+        return isOfAHouse;
+    }
 
     private void InPlan(Room room, WallPlan plan)
     {

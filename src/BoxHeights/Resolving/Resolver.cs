@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 
 namespace BoxHeights;
 
@@ -136,35 +135,6 @@ internal sealed partial class Resolver
         Fixtures(room.Id, room.Fixtures, "wall in this room");
         Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");
         Flat(space, room.InFloor, BoxSurface.Floor, "floor");
-    }
-
-    /// <summary>A room whose walls don't meet again. Up to three walls that don't go round are taken for a part of a room: nobody thinks that they are all.</summary>
-    private void Closing(Room room, WallPlan plan)
-    {
-        if (!IsOfAHouse(room.Walls) || plan.GoesRound || (plan.Count < 4 && !DrawingTolerance.IsOnce(plan.Turned, plan.Count)))
-        {
-            return;
-        }
-
-        Distance off = Distance.FromTicks((long)Grid.SquareRoot((plan.End.X * plan.End.X) + (plan.End.Y * plan.End.Y)));
-        Distance printed = off.RoundNearest(units == LengthUnits.Inches ? Distance.FromInches(0, 1, 8) : Distance.FromMillimeters(1));
-        string ends = off <= DrawingTolerance.Gap ? "where it began" : Text(printed) + " from where it began";
-        string turns = plan.Turned.ToString("0.##", CultureInfo.InvariantCulture) + " degrees";
-        Fault(LayoutFaultKind.DoesNotClose, room.Id, DrawingTolerance.IsOnce(-plan.Turned, plan.Count)
-            ? "it doesn't close: its turns are those of walls seen from outside, " + turns + " in all; list its walls from left to right as a person sees them who stands in it, 90 degrees to an inside corner"
-            : "it doesn't close: it ends " + ends + (DrawingTolerance.IsOnce(plan.Turned, plan.Count) ? "" : " and turns " + turns + " in all, not 360")
-                + "; say which side is open, or its turn" + (off <= DrawingTolerance.Gap ? "" : ", or which length is wrong"));
-    }
-
-    private static bool IsOfAHouse(Items<Wall> walls)
-    {
-        bool isOfAHouse = true;
-        foreach (Wall wall in walls)
-        {
-            isOfAHouse &= ResolvedBox.IsWithinReason(wall.Length);
-        }
-
-        return isOfAHouse;
     }
 
     private void Outside(OutsideFace face, Dwelling dwelling)
