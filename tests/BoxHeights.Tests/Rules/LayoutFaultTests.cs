@@ -164,10 +164,10 @@ public sealed class LayoutFaultTests
 
     // An L without its outside corner; four walls seen from outside; a side that was left out; and what may be a part of a room.
     [Theory]
-    [InlineData("144:90 60:90 72:90 60:90 72:90 120:90", "it doesn't close: it ends 169-3/4 in from where it began and turns 540 degrees in all, not 360; say which side is open, or its turn, or which length is wrong")]
+    [InlineData("144:90 60:90 72:90 60:90 72:90 120:90", "it doesn't close: it ends 187-1/2 in from where it began and turns 540 degrees in all, not 360; say which side is open, or its turn, or which length is wrong")]
     [InlineData("144:-90 120:-90 144:-90 120:-90", "it doesn't close: its turns are those of walls seen from outside, -360 degrees in all; list its walls from left to right as a person sees them who stands in it, 90 degrees to an inside corner")]
     [InlineData("144:90 120:90 144:90 120:0", "it doesn't close: it ends where it began and turns 270 degrees in all, not 360; say which side is open, or its turn")]
-    [InlineData("144:90 120:90 60:0 40:90", "it doesn't close: it ends 90-3/8 in from where it began and turns 270 degrees in all, not 360; say which side is open, or its turn, or which length is wrong")]
+    [InlineData("144:90 120:90 60:0 40:90", "it doesn't close: it ends 127-3/4 in from where it began and turns 270 degrees in all, not 360; say which side is open, or its turn, or which length is wrong")]
     [InlineData("144:90 120:90 144:90", null)]
     [InlineData("144:120 144:120 144:120", null)]
     [InlineData("144:120 144:120 120:120", "it doesn't close: it ends 24 in from where it began; say which side is open, or its turn, or which length is wrong")]
