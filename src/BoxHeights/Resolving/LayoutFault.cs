@@ -41,9 +41,6 @@ public enum LayoutFaultKind
 
     /// <summary>A place in plan lies outside the room that it is listed under.</summary>
     OutsideItsRoom = 12,
-
-    /// <summary>A part has a kind without a name, as <c>default</c> is.</summary>
-    NoKind = 13,
 }
 
 /// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>

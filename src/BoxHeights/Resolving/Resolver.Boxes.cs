@@ -40,7 +40,6 @@ internal sealed partial class Resolver
         }
 
         _ = IsMisfit(box, surface);
-        BoxKinds(box, Found);
         if (wall.Open)
         {
             Found(LayoutFaultKind.OutsideItsWall, "no wall stands on this side of the room");

@@ -5,14 +5,6 @@ namespace BoxHeights;
 /// <content>What can't be true at once about one part of a wall.</content>
 internal sealed partial class Resolver
 {
-    private void KindOf(string name, string subject)
-    {
-        if (name.Length == 0)
-        {
-            Fault(LayoutFaultKind.NoKind, subject, "it isn't said what it is: its kind is empty");
-        }
-    }
-
     /// <summary>A measure that no house has.</summary>
     private void OfAHouse(Distance? measure, string subject, string what)
     {
@@ -23,21 +15,6 @@ internal sealed partial class Resolver
     }
 
     private void OfAHouse(Level? level, string subject, string what) => OfAHouse(level?.Offset, subject, what);
-
-    /// <summary>A box without a purpose, or with a device or a kind that has no name.</summary>
-    private static void BoxKinds(DeviceBox box, Action<LayoutFaultKind, string> found)
-    {
-        string missing = box.Purpose.Name.Length == 0 ? "its purpose" : box.Kind is { Name.Length: 0 } ? "its kind" : box.Plate is { Name.Length: 0 } ? "its plate" : "";
-        foreach (DeviceKind device in box.Devices)
-        {
-            missing = device.Name.Length == 0 ? "a device of it" : missing;
-        }
-
-        if (missing.Length > 0)
-        {
-            found(LayoutFaultKind.NoKind, "it isn't said what " + missing + " is: its name is empty");
-        }
-    }
 
     private void Contradicts(string subject, string what) => Fault(LayoutFaultKind.Contradiction, subject, what);
 
@@ -55,26 +32,18 @@ internal sealed partial class Resolver
 
         foreach (Finish finish in wall.Finishes)
         {
-            KindOf(finish.Kind.Name, address + "/" + finish.Id);
             Upright(space, address + "/" + finish.Id, finish.Bottom, finish.Top, "bottom", "top");
         }
 
         foreach (Covering covering in wall.Coverings)
         {
-            KindOf(covering.Kind.Name, address + "/" + covering.Id);
             OfAHouse(covering.Depth, address + "/" + covering.Id, "its depth");
             Upright(space, address + "/" + covering.Id, covering.Bottom, covering.Top, "bottom", "top");
-        }
-
-        foreach (NoCavity part in wall.NoCavity)
-        {
-            KindOf(part.Kind.Name, address);
         }
     }
 
     private void Opening(ResolvedSpace space, string subject, Wall wall, Opening opening)
     {
-        KindOf(opening.Kind.Name, subject);
         OfAHouse(opening.Casing, subject, "its casing");
         OfAHouse(opening.Reveal, subject, "its reveal");
         Upright(space, subject, opening.Sill, opening.Head, "sill", "head");
@@ -95,12 +64,10 @@ internal sealed partial class Resolver
 
     private void CounterOn(string subject, Counter counter)
     {
-        KindOf(counter.Kind.Name, subject);
         OfAHouse(counter.Depth, subject, "its depth");
         OfAHouse(counter.Top, subject, "its top");
         foreach (CounterInterruption one in counter.Interruptions)
         {
-            KindOf(one.Kind.Name, subject);
             if (one.Left < counter.Left - ResolvedBox.UsualTapeError || one.Right > counter.Right + ResolvedBox.UsualTapeError)
             {
                 Contradicts(subject, "its " + one.Kind + " runs from " + Text(one.Left) + " to " + Text(one.Right) + " along the wall, but the counter runs from " + Text(counter.Left) + " to " + Text(counter.Right));

@@ -53,7 +53,6 @@ internal sealed partial class Resolver
         foreach (Fixture fixture in room.Fixtures)
         {
             string subject = room.Id + "/" + fixture.Id;
-            KindOf(fixture.Kind.Name, subject);
             OfAHouse(fixture.Depth, subject, "its depth");
             OfAHouse(fixture.Rim, subject, "its rim");
             if (fixture.Plan.Count == 0 && fixture.Wall is null && closes)
@@ -66,7 +65,6 @@ internal sealed partial class Resolver
 
         foreach (Freestanding one in room.Freestanding)
         {
-            KindOf(one.Kind.Name, room.Id + "/" + one.Id);
             Stands(room.Id + "/" + one.Id, one.Corners, closes, plan);
             Stands(room.Id + "/" + one.Id, one.Line, closes, plan);
         }
@@ -75,7 +73,6 @@ internal sealed partial class Resolver
     /// <summary>A box in a ceiling or a floor. Where the walls don't close there is nothing that it could be outside of, or that its place would matter to.</summary>
     private void Flat(DeviceBox box, string surface, bool closes, WallPlan plan, Distance tolerance)
     {
-        BoxKinds(box, (kind, what) => Fault(kind, box.Id, what, surface));
         if (box.Plan is not { } point)
         {
             if (closes)

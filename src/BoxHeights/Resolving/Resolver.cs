@@ -127,7 +127,6 @@ internal sealed partial class Resolver
         }
 
         Walls(space, room.Walls);
-        KindOf(room.Kind.Name, room.Id);
         OfAHouse(room.SubfloorOffset, room.Id, "its step");
         OfAHouse(room.Ceiling?.Framing?.To, room.Id, "its ceiling framing");
         Closing(room, space.Plan!);

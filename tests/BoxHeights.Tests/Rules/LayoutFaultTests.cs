@@ -224,16 +224,6 @@ public sealed class LayoutFaultTests
             .Where(finding => finding.Fault?.Kind == LayoutFaultKind.OutsideItsRoom).Select(finding => finding.Subject).Order());
     }
 
-    [Fact]
-    public void NoKind_PartsWithoutOne_AreNamed()
-    {
-        Dwelling dwelling = Square(room => room.WithKind(default).WithFixtures(new[] { new Fixture("thing", default).WithWall("n") })
-            .WithWalls(room.Walls.Select(wall => wall.Id != "n" ? wall : wall.WithOpenings(new[] { new Opening("hole", default, CaseFile.Inches("10"), CaseFile.Inches("40")) })
-                .WithCounters(new[] { new Counter("top", default, CaseFile.Inches("50"), CaseFile.Inches("90")) }).WithBoxes(new[] { Box("box", "100").WithDevices(new[] { default(DeviceKind) }), new DeviceBox("none", default).WithAt(CaseFile.Inches("120")).WithHeight(High.Height) }))), "120");
-        Assert.Equal(["box", "none", "room", "room/n/hole", "room/n/top", "room/thing"],
-            Evaluator.Evaluate(dwelling).Findings.Where(finding => finding.Fault?.Kind == LayoutFaultKind.NoKind).Select(finding => finding.Subject).Order(StringComparer.Ordinal));
-    }
-
     [Theory]
     [InlineData("ceiling")]
     [InlineData("floor")]

@@ -23,7 +23,7 @@ public sealed class PlantedFaults
         ["a light a kilometer away"] = house => Overhead(house, box => box.WithPlan(new PlanPoint(Distance.FromMillimeters(1_000_000), In(60))), LayoutFaultKind.BeyondMeasure),
         ["a light in the next room"] = house => Overhead(house, box => box.WithPlan(new PlanPoint(-In(40), In(60))), LayoutFaultKind.OutsideItsRoom),
         ["a light without a place"] = house => Overhead(house, box => box.WithPlan(null), LayoutFaultKind.NoPlace),
-        ["a kind left out"] = house => InAWall(house, wall => wall.Counters.Count == 1, wall => wall.WithCounters(wall.Counters.Select(one => one.WithKind(default))), LayoutFaultKind.NoKind, "{0}/{1}"),
+        ["a kind left out"] = house => InAWall(house, wall => wall.Counters.Count == 1, wall => wall.WithCounters(wall.Counters.Select(one => one.WithKind(default))), LayoutFaultKind.MisspelledKind, "{0}/{1}"),
         ["a wall that is its own back"] = house => InAWall(house, wall => wall is { Open: false, BackOf: null }, wall => wall.WithBackOf("{0}"), LayoutFaultKind.Contradiction),
     };
 
