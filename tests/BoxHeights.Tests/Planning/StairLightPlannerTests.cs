@@ -53,7 +53,7 @@ public sealed class StairLightPlannerTests
     public void Plan_FreePhase_SplitsTheErrorEvenly()
     {
         // Steps of 20 in on 16 in centers: with flanks 1-7/8 in off centers two of every four lights can be on studs, 1/8 in off at best. Computed.
-        StairFlight flight = new StairFlight("s", "a", "b", 14).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("2")).WithLights(new StairLights(2));
+        StairFlight flight = new StairFlight("s", "a", "b", 14).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("2")).WithLights(new StairLights(2).WithStartTread(1));
         StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")), Everywhere);
         Assert.Equal(4, plan.OnStuds);
         Assert.All(plan.Lights.Where(light => !light.NeedsBlocking), light => Assert.Equal((ExactDistance)CaseFile.Inches("1/8"), light.Shift.Abs()));
