@@ -35,10 +35,10 @@ internal sealed class ResolvedBox
     /// <summary>How well a tape is read on site: 1/8 in. Common practice, no source.</summary>
     public static Distance UsualTapeError { get; } = Distance.FromInches(0, 1, 8);
 
-    /// <summary>Whether a distance is one of a house: up to 1,000 ft, either way. Common practice, no source.</summary>
+    /// <summary>Whether a distance is one of a house: up to 10,000 ft, some 3 km, either way. Common practice, no source.</summary>
     public static bool IsWithinReason(Distance distance) => distance <= MostOfAHouse && distance >= -MostOfAHouse;
 
-    private static readonly Distance MostOfAHouse = Distance.FromFeet(1000);
+    private static readonly Distance MostOfAHouse = Distance.FromFeet(10_000);
 
     /// <summary>Where its center is along the wall: as stated, or by the stud it is nailed to.</summary>
     public bool TryAlong(PartsCatalog catalog, out Distance along)

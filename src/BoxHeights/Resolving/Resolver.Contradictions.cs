@@ -22,7 +22,7 @@ internal sealed partial class Resolver
     {
         foreach (Opening opening in wall.Openings)
         {
-            Opening(space, address + "/" + opening.Id, wall, opening);
+            Opening(space, address + "/" + opening.Id, opening);
         }
 
         foreach (Counter counter in wall.Counters)
@@ -42,7 +42,7 @@ internal sealed partial class Resolver
         }
     }
 
-    private void Opening(ResolvedSpace space, string subject, Wall wall, Opening opening)
+    private void Opening(ResolvedSpace space, string subject, Opening opening)
     {
         OfAHouse(opening.Casing, subject, "its casing");
         OfAHouse(opening.Reveal, subject, "its reveal");
@@ -55,10 +55,17 @@ internal sealed partial class Resolver
         {
             Contradicts(subject, (leaves == 1 ? "its leaf is " : "each of its two leaves is ") + Text(leaf) + " wide, but the opening is " + Text(Distance.FromTicks(width)));
         }
+    }
 
-        if (wall.Top.Count == 0 && opening.Head is { } head && space.Framing is { } framing && Above(space, head) is { } up && up.From > framing.To)
+    /// <summary>Heads above the ceiling framing. What is beside and under such an opening is where it is whatever is wrong above, so that all of it is judged.</summary>
+    private void HeadsAboveTheCeiling(ResolvedSpace space, string address, Wall wall)
+    {
+        foreach (Opening opening in wall.Top.Count == 0 ? wall.Openings : default)
         {
-            Contradicts(subject, "its head is at " + Text(up.From) + " above the subfloor, but the ceiling framing is at " + Text(framing.To));
+            if (opening.Head is { } head && space.Framing is { } framing && Above(space, head) is { } up && up.From > framing.To)
+            {
+                Contradicts(address + "/" + opening.Id, "its head is at " + Text(up.From) + " above the subfloor, but the ceiling framing is at " + Text(framing.To));
+            }
         }
     }
 

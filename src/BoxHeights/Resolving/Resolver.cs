@@ -261,6 +261,7 @@ internal sealed partial class Resolver
             faces.Add(surface);
             Surfaces.Add(surface);
             CountersOverlap(address, wall);
+            HeadsAboveTheCeiling(space, address, wall);
             if (surface.HasTooManyStuds && ResolvedBox.IsWithinReason(wall.Length))
             {
                 Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");

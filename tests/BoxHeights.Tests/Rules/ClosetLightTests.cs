@@ -63,7 +63,8 @@ public sealed class ClosetLightTests
     public void Judge_WallsThatDontCloseOrNoPlace_IsNotChecked()
     {
         Evaluation nowhere = Evaluate(Closet(Light(LuminaireBuild.Enclosed, In("60"), In("20")).WithPlan(null)));
-        Finding finding = Assert.Single(nowhere.Findings);
+        Assert.Equal(LayoutFaultKind.NoPlace, Assert.Single(nowhere.Findings, one => one.Fault is not null).Fault!.Kind);
+        Finding finding = Assert.Single(nowhere.Findings, one => one.Fault is null);
         Assert.Equal((Outcome.Unknown, Severity.Violation, false), (finding.Outcome, finding.Severity, nowhere.HasViolations));
         Assert.Equal(finding.Subject + ": not judged, it isn't said where everything stands in plan, must be ", finding.Message[..(finding.Message.IndexOf("must be ", StringComparison.Ordinal) + 8)]);
         Room open = new SquareRoom { Kind = RoomKind.Closet, Overhead = [Light(LuminaireBuild.Enclosed, In("60"), In("20"))] }.Build();

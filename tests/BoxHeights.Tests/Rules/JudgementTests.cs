@@ -99,7 +99,7 @@ public sealed class JudgementTests
     [Fact]
     public void ToText_SaysFirstWhatCouldntBeJudged_ThenWhatIsWrong()
     {
-        Room bath = new SquareRoom { Fixtures = [new("tub", FixtureKind.Tub)], North = [SquareRoom.Box("gfci-receptacle", "bath", CaseFile.Inches("30"), CaseFile.Inches("44"))] }.Build();
+        Room bath = new SquareRoom { Fixtures = [new Fixture("tub", FixtureKind.Tub).WithWall("north")], North = [SquareRoom.Box("gfci-receptacle", "bath", CaseFile.Inches("30"), CaseFile.Inches("44"))] }.Build();
         Dwelling house = RoomSketch.House("bedroom", []);
         house = house.WithRooms(house.Rooms.With(bath));
         string[] lines = new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "tub-receptacle") + OneBox.Only(Outlets, "wall-outlets") + OneBox.Only(RuleSets.Ada2010, "ada-reach"))

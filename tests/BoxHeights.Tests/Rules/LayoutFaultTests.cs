@@ -204,11 +204,12 @@ public sealed class LayoutFaultTests
     [InlineData("145", "60", 1, true)]
     [InlineData("72", "200", 0, true)]
     [InlineData("39370", "60", 0, true)]
+    [InlineData("120001", "60", 0, true)]
     public void OutsideItsRoom_BoxOverhead_IsNamed(string right, string into, int ticks, bool isFault)
     {
         DeviceBox light = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithPlan(new PlanPoint(CaseFile.Inches(right) + Distance.FromTicks(ticks), CaseFile.Inches(into)));
         Finding? found = Evaluator.Evaluate(Square(room => room.WithOverhead(new[] { light }), "120")).Findings.SingleOrDefault(finding => finding.Fault is not null);
-        Assert.Equal(isFault ? (right == "39370" ? LayoutFaultKind.BeyondMeasure : LayoutFaultKind.OutsideItsRoom) : null, found?.Fault!.Kind);
+        Assert.Equal(isFault ? (right == "120001" ? LayoutFaultKind.BeyondMeasure : LayoutFaultKind.OutsideItsRoom) : null, found?.Fault!.Kind);
         Assert.Equal(isFault ? "light" : null, found?.Subject);
     }
 
@@ -234,13 +235,13 @@ public sealed class LayoutFaultTests
         Assert.Equal((LayoutFaultKind.DuplicateId, "room/" + id), (finding.Fault!.Kind, finding.Subject));
     }
 
-    // A thousand feet is more than any house has.
+    // Ten thousand feet are more than any house has.
     [Theory]
     [InlineData(0, false)]
     [InlineData(1, true)]
-    public void BeyondMeasure_AThousandFeet_IsTheMost(int ticks, bool isFault)
+    public void BeyondMeasure_TenThousandFeet_AreTheMost(int ticks, bool isFault)
     {
-        Distance most = Distance.FromFeet(1000) + Distance.FromTicks(ticks);
+        Distance most = Distance.FromFeet(10_000) + Distance.FromTicks(ticks);
         Dwelling dwelling = Square(room => room, "120");
         foreach (Dwelling odd in new[]
         {

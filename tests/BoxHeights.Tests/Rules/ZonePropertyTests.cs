@@ -119,7 +119,8 @@ public sealed class ZonePropertyTests
         Assert.True(Said(plan.House()) == Said(plan.House(mirrored: true)), plan.ToString());
     });
 
-    private static Outcome? Said(Dwelling house) => Evaluator.Evaluate(house).Findings switch
+    // Rooms that are drawn in part don't close: what that says is no answer of the zone.
+    private static Outcome? Said(Dwelling house) => Evaluator.Evaluate(house).Findings.Where(finding => finding.Fault is null).ToList() switch
     {
         { Count: 0 } => null,
         { Count: 1 } one => one[0].Outcome,

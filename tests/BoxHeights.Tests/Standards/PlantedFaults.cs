@@ -20,7 +20,7 @@ public sealed class PlantedFaults
         ["a sill above its head"] = house => InAnOpening(house, one => one is { Sill: not null, Head: not null } && one.Kind == OpeningKind.Window, one => one.WithSill(one.Head).WithHead(one.Sill)),
         ["a head above the ceiling"] = house => house.Storeys[0].Ceiling?.Framing is { } framing ? InAnOpening(house, one => one.Head?.Datum == Datum.Subfloor, one => one.WithHead(new Level(framing.To + In(12), Datum.Subfloor)), room => room.Ceiling is null && room.Storey == house.Storeys[0].Id) : null,
         ["two counters in one place"] = house => InAWall(house, wall => wall.Counters.Count == 1, wall => wall.WithCounters(wall.Counters.With(wall.Counters[0].WithId("z-again"))), LayoutFaultKind.Contradiction, "{0}/{1}"),
-        ["a light a kilometer away"] = house => Overhead(house, box => box.WithPlan(new PlanPoint(Distance.FromMillimeters(1_000_000), In(60))), LayoutFaultKind.BeyondMeasure),
+        ["a light a kilometer away"] = house => Overhead(house, box => box.WithPlan(new PlanPoint(Distance.FromMillimeters(1_000_000), In(60))), LayoutFaultKind.OutsideItsRoom),
         ["a light in the next room"] = house => Overhead(house, box => box.WithPlan(new PlanPoint(-In(40), In(60))), LayoutFaultKind.OutsideItsRoom),
         ["a light without a place"] = house => Overhead(house, box => box.WithPlan(null), LayoutFaultKind.NoPlace),
         ["a kind left out"] = house => InAWall(house, wall => wall.Counters.Count == 1, wall => wall.WithCounters(wall.Counters.Select(one => one.WithKind(default))), LayoutFaultKind.MisspelledKind, "{0}/{1}"),
