@@ -82,7 +82,8 @@ public sealed class RowMistakeTests
     {
         Assert.Equal(DeviceKind.Known.Where(kind => kind.Name.EndsWith("receptacle", StringComparison.Ordinal)), DeviceKind.Receptacles);
         Assert.Contains(DeviceKind.GfciReceptacle, DeviceKind.Receptacles);
-        Assert.Equal(["switch", "three-way-switch", "four-way-switch", "dimmer", "toggle-switch", "fan-control"], DeviceKind.Switches.Select(kind => kind.Name));
+        Assert.Equal(["switch", "three-way-switch", "four-way-switch", "dimmer", "toggle-switch", "rocker-switch", "push-switch", "three-way-toggle-switch", "three-way-rocker-switch",
+            "four-way-toggle-switch", "four-way-rocker-switch", "slide-dimmer", "rotary-dimmer", "fan-control"], DeviceKind.Switches.Select(kind => kind.Name));
         Assert.Equal(DeviceKind.Known.Where(kind => kind.IsSwitch || kind.IsReceptacle || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton), DeviceKind.Operated);
     }
 
