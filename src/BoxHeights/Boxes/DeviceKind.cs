@@ -160,7 +160,7 @@ public readonly partial struct DeviceKind : IEquatable<DeviceKind>
     };
 
     /// <summary>All that a hand operates on a wall: switches, receptacles, thermostats and bell buttons; for the scope of a row about reach.</summary>
-    public static Items<DeviceKind> Operated { get; } = [.. Switches, .. Receptacles, Thermostat, DoorbellButton];
+    public static Items<DeviceKind> Operated { get; } = (DeviceKind[])[.. Switches, .. Receptacles, Thermostat, DoorbellButton];
 
     /// <summary>Alarms for smoke, alone or with carbon monoxide.</summary>
     public static Items<DeviceKind> SmokeAlarms { get; } = new[] { SmokeAlarm, SmokeCoAlarm };
