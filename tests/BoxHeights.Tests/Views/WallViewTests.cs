@@ -62,10 +62,14 @@ public sealed class WallViewTests
         Assert.Equal(-In("6"), wall.Subfloor);
         Assert.Equal(new DistanceRange(-In("5-5/8"), -In("5-1/4")), wall.FinishedFloor);
         Assert.Equal(-In("4-1/2"), wall.BottomPlate!.Value.From);
-        Assert.Equal(In("90-1/2"), wall.FinishedCeiling!.Value.From);
-        Assert.Equal(In("91-1/8"), wall.CeilingFraming!.Value.From);
+
+        // The storey's ceiling is one plane, 97-1/8 in above the storey's subfloor, with 5/8 in of board.
+        Assert.Equal(In("96-1/2"), wall.FinishedCeiling!.Value.From);
+        Assert.Equal(In("97-1/8"), wall.CeilingFraming!.Value.From);
         Assert.Equal(["0 in: 42 in", "48 in: 90 in", "144 in: 90 in"], wall.Top.Select(point => point.Along + ": " + point.Up));
-        Assert.Equal(In("42-1/2"), Assert.Single(wall.Boards!.Seams).From);
+
+        // Two boards of 48 in end 1/2 in above the storey's subfloor: on the sunken floor a strip of 6-1/2 in follows.
+        Assert.Equal([In("48-1/2"), In("1/2")], wall.Boards!.Seams.Select(seam => seam.From));
         BoxView box = Assert.Single(wall.Boxes);
         Assert.Equal(new DistanceRange(In("10-3/8"), In("10-3/4")), box.Body!.Value.Bottom);
     }
