@@ -118,7 +118,7 @@ public sealed class ReadmeDescribingTests
         house.Room("study", RoomKind.Office, "first").Wall("north", In(90)).Add(receptacle);
         house.Room("den", RoomKind.FamilyRoom, "first").With(room => room.WithSubfloorOffset(-In(7))).Wall("north", In(90)).Add(receptacle.WithId("R2"));
         // </describe>
-        Assert.Empty(Evaluator.Evaluate(house.Build()).Findings.Where(finding => finding.Fault is not null || finding.RuleId == "uniform-level"));
+        Assert.DoesNotContain(Evaluator.Evaluate(house.Build()).Findings, finding => finding.Fault is not null || finding.RuleId == "uniform-level");
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class RoomOutlineTests
     [Fact]
     public void Of_TheOtherWayRound_IsTheSameRoom()
     {
-        RoomOutline outline = RoomOutline.Of([.. Ell.Reverse()]);
+        RoomOutline outline = RoomOutline.Of(new Items<PlanPoint>(Ell.Reverse()));
         Assert.Equal("w1 w6 w5 w4 w3 w2", string.Join(" ", outline.Walls.Select(wall => wall.Id)));
         Assert.Equal("84 120 144 72 60 48", string.Join(" ", outline.Walls.Select(wall => wall.Length.Inches.ToString("0", System.Globalization.CultureInfo.InvariantCulture))));
         Assert.Equal(RoomOutline.Of(Ell).SquareFeet, outline.SquareFeet);
