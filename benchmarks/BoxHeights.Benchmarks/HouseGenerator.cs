@@ -42,9 +42,10 @@ internal sealed class HouseGenerator(int seed)
     {
         Distance floor = Sixteenths(One(0, 6, 12, 16));
         room.With(r => r.WithFloor(FloorBuildup.Of(new FloorLayer("floor", floor))));
+        int[] sides = [random.Next(8, 21), random.Next(8, 21)];
         for (int w = 0; w < 4; w++)
         {
-            int feet = random.Next(8, 21);
+            int feet = sides[w % 2];
             WallBuilder wall = room.Wall("wall-" + w, Distance.FromFeetInches(feet, 0));
             if (w == 0)
             {
