@@ -165,6 +165,9 @@ public sealed class RoomOutline
         }
     }
 
+    /// <summary>How many walls it has, and its area.</summary>
+    public override string ToString() => Walls.Count + " walls, " + SquareFeet.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) + " sq ft";
+
     /// <summary>A point on the drawing as a point of the room: right along its first wall, and into it.</summary>
     /// <param name="drawn">The point on the drawing.</param>
     public PlanPoint InRoom(PlanPoint drawn)

@@ -21,7 +21,7 @@ public readonly partial struct DistanceRange
     /// <returns>Whether the text is a range.</returns>
     public static bool TryParse([NotNullWhen(true)] string? text, out DistanceRange value) => TryRead(text ?? "", out value, out _);
 
-    /// <summary>The ends in words, <c>0 in to 1-1/4 in</c>, or the only distance, <c>3/8 in</c>; <see cref="Parse"/> reads it back exactly.</summary>
+    /// <summary>The ends in words, <c>0 in to 1-1/4 in</c>, or the only distance, <c>3/8 in</c>; <see cref="Parse"/> reads it back exactly. An end that stands for there being none is in words, which aren't read: "at most 48 in".</summary>
     public override string ToString() => ToString(null, null);
 
     /// <summary>The ends in a format of distances; an end that stands for there being none in words: "at most 48 in".</summary>

@@ -132,6 +132,6 @@ public sealed class PlannedRoomsTests
             Assert.True(saved >= 0, "seed " + seed);
             fewer += saved > 0 ? 1 : 0;
         }).Check(Tries.Config(150));
-        Assert.True(fewer > 15, "slack and faces cost boxes in many rooms");
+        Assert.True(fewer > Tries.Of(150) / 10, "slack and faces cost boxes in many rooms");
     }
 }

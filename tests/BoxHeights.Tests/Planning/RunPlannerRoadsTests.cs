@@ -25,9 +25,9 @@ public sealed class RunPlannerRoadsTests
         }
 
         // The draw has what the test is about.
-        Assert.InRange(ties, Tries.Of(20), 1000);
-        Assert.InRange(holes, Tries.Of(100), 1000);
-        Assert.InRange(sizes, Tries.Of(3000), 12_000);
+        Assert.InRange(ties, Tries.Of(1500) / 75, 1000);
+        Assert.InRange(holes, Tries.Of(1500) / 15, 1000);
+        Assert.InRange(sizes, Tries.Of(1500) * 2, 12_000);
     }
 
     [Fact]
