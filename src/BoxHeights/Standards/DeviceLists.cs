@@ -41,7 +41,7 @@ internal static class DeviceLists
     };
 
     /// <summary>Doors that vehicles go through.</summary>
-    public static Items<OpeningKind> VehicleDoors { get; } = new OpeningKind[] { new("garage-door"), new("overhead-door") };
+    public static Items<OpeningKind> VehicleDoors { get; } = new[] { OpeningKind.GarageDoor, OpeningKind.OverheadDoor };
 
     /// <summary>Heating and cooling equipment that somebody has to service.</summary>
     public static Items<FixtureKind> ServicedEquipment { get; } = new FixtureKind[]

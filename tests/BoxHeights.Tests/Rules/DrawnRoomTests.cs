@@ -31,13 +31,20 @@ public sealed class DrawnRoomTests
 
     // A drawing's points, turned by 0.37 degrees, snapped to its grid of 1/8 in and read back: no turn is 90 to the last digit.
     [Fact]
-    public void Findings_OfADrawingTurnedRound_AreThoseOfTheUpright() => Prop.ForAll(RandomRooms.Seeds, seed =>
+    public void Findings_OfADrawingTurnedRound_AreThoseOfTheUpright()
     {
-        Dwelling house = RandomRooms.Make(seed);
-        Dwelling turned = house.WithRooms(house.Rooms.Select(room => room.WithWalls(new Items<Wall>(AsDrawn(room, 0.37)))));
-        Assert.NotEqual(house, turned);
-        Assert.Equal(Found(house), Found(turned));
-    }).Check(Tries.Config(100));
+        int drawn = 0;
+        Prop.ForAll(RandomRooms.Seeds, seed =>
+        {
+            Dwelling house = RandomRooms.Make(seed);
+            Dwelling turned = house.WithRooms(house.Rooms.Select(room => room.WithWalls(new Items<Wall>(AsDrawn(room, 0.37)))));
+            drawn += house.Equals(turned) ? 0 : 1;
+            Assert.Equal(Found(house), Found(turned));
+        }).Check(Tries.Config(100));
+
+        // Some small rooms come back from the grid as they were.
+        Assert.True(drawn > Tries.Of(100) / 2, drawn + " rooms were drawn otherwise");
+    }
 
     // The same places in pieces: a cut where nothing is, and the wall goes straight on.
     [Fact]

@@ -43,10 +43,16 @@ public readonly partial struct OpeningKind : IEquatable<OpeningKind>
     /// <summary><c>pass-through</c></summary>
     public static OpeningKind PassThrough => new("pass-through");
 
+    /// <summary><c>garage-door</c>: a door for vehicles.</summary>
+    public static OpeningKind GarageDoor => new("garage-door");
+
+    /// <summary><c>overhead-door</c>: a door for vehicles that goes up under the ceiling.</summary>
+    public static OpeningKind OverheadDoor => new("overhead-door");
+
     /// <summary>The kinds known here, in the order above.</summary>
     public static Items<OpeningKind> Known { get; } = new[]
     {
-        Door, DoubleDoor, PocketDoor, BarnDoor, SlidingDoor, BifoldDoor, BypassDoor, Cased, Window, PassThrough,
+        Door, DoubleDoor, PocketDoor, BarnDoor, SlidingDoor, BifoldDoor, BypassDoor, Cased, Window, PassThrough, GarageDoor, OverheadDoor,
     };
 
     /// <summary>The name.</summary>
