@@ -25,7 +25,7 @@ internal sealed class PlanLine
     /// <summary>A line from a point, in ticks, that runs at so many degrees to the room's first wall, turning into the room.</summary>
     public static PlanLine Heading(decimal x, decimal y, decimal degrees, Distance length)
     {
-        (decimal right, decimal into) = BoxHeights.Heading.Of(degrees);
+        (decimal right, decimal into) = FaceDirection.Of(degrees);
         return new(x, y, right, into, length);
     }
 

@@ -49,7 +49,7 @@ internal static class NecRequired
     {
         FixtureOutlet basin = new(
             "bath-receptacle", "within 3 ft in plan of the outside edge of each basin", Severity.Violation, section("210.52(D)"),
-            Receptacle with { InCabinets = true }, new TiedTo { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromFeetInches(3, 0))
+            Receptacle with { InCabinets = true }, new RoomAnchor { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromFeetInches(3, 0))
         {
             MostBelowTop = Distance.FromInches(12, 0, 1),
             Scope = In(RoomKind.Bathroom),
@@ -115,7 +115,7 @@ internal static class NecRequired
         // "Within 25 ft" of the equipment isn't said to be by a cord: it is measured straight. Evaporative coolers of one- and two-family dwellings are excepted, and aren't listed.
         FixtureOutlet Serviced(string id, bool isOutside, DeviceBox cure) =>
             new(id, "within 25 ft of heating and cooling equipment, on its level", Severity.Violation, section(edition == NecEdition.Nec2017 ? "210.63" : "210.63(A)", false),
-                Receptacle with { IsForGeneralUse = false, Highest = null, InCabinets = true }, new TiedTo { Fixtures = DeviceLists.ServicedEquipment }, Distance.FromFeet(25))
+                Receptacle with { IsForGeneralUse = false, Highest = null, InCabinets = true }, new RoomAnchor { Fixtures = DeviceLists.ServicedEquipment }, Distance.FromFeet(25))
             {
                 Outside = isOutside,
                 AnywhereOnItsLevel = true,
@@ -128,7 +128,7 @@ internal static class NecRequired
         {
             FixtureOutlet row = new(
                 id, "within 6 ft of the " + appliance + " by its cord", Severity.Violation, section("210.50(C)"),
-                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = other is { } near ? new[] { purpose, near } : new[] { purpose }, InCabinets = true }, new TiedTo { Fixtures = new[] { appliance } }, SixFeet)
+                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = other is { } near ? new[] { purpose, near } : new[] { purpose }, InCabinets = true }, new RoomAnchor { Fixtures = new[] { appliance } }, SixFeet)
             {
                 Serving = new[] { purpose },
                 ServingToo = other is { } too ? new[] { too } : default(Items<BoxPurpose>),

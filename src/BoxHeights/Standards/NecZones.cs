@@ -17,9 +17,9 @@ internal static class NecZones
     private static readonly Distance EightFeet = Distance.FromFeetInches(8, 0);
     private static readonly Level Rim = new(Distance.Zero, Datum.Rim);
     private static readonly Level EightFeetOverRim = new(EightFeet, Datum.Rim);
-    private static readonly TiedTo TubOrShower = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
-    private static readonly TiedTo DoorOfBath = new() { DoorsToRoomsWith = TubOrShower.Fixtures };
-    private static readonly TiedTo Cooking = new()
+    private static readonly RoomAnchor TubOrShower = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
+    private static readonly RoomAnchor DoorOfBath = new() { DoorsToRoomsWith = TubOrShower.Fixtures };
+    private static readonly RoomAnchor Cooking = new()
     {
         Fixtures = new[] { FixtureKind.Range },
         Interruptions = new[] { InterruptionKind.Range, InterruptionKind.Cooktop },
@@ -46,7 +46,7 @@ internal static class NecZones
                 LeavesOut = "how far a light hangs below a ceiling that is higher",
             },
             ClosetLight(Section("410.16")),
-            new OverheadZone("closet-hanging-light", "of a kind that a clothes closet may have: enclosed, and not hanging", Severity.Violation, Section("410.16(B)", false), TiedTo.WholeRoom, Distance.Zero)
+            new OverheadZone("closet-hanging-light", "of a kind that a clothes closet may have: enclosed, and not hanging", Severity.Violation, Section("410.16(B)", false), RoomAnchor.WholeRoom, Distance.Zero)
             {
                 Scope = new RuleScope { Devices = Hanging.With(new("lampholder")), Rooms = new[] { RoomKind.Closet } },
             },
@@ -135,7 +135,7 @@ internal static class NecZones
             yield return new OverheadZone("alarm-bath-door-overhead", FromDoor, Severity.Advice, door, DoorOfBath, ThreeFeet) { Scope = overhead };
             yield return new Zone("alarm-cooking", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = onWalls, LeavesOut = Kinds };
             yield return new OverheadZone("alarm-cooking-overhead", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = overhead };
-            yield return new OverheadZone("alarm-corner", "4 in or more from the walls, as makers' instructions ask", Severity.Note, new("makers' instructions"), new TiedTo { EveryWall = true }, Distance.FromInches(4, 0, 1))
+            yield return new OverheadZone("alarm-corner", "4 in or more from the walls, as makers' instructions ask", Severity.Note, new("makers' instructions"), new RoomAnchor { EveryWall = true }, Distance.FromInches(4, 0, 1))
             {
                 Scope = overhead,
             };

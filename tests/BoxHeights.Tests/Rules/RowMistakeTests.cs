@@ -46,10 +46,10 @@ public sealed class RowMistakeTests
     [InlineData("8 ft above countertop", "it is measured above countertop")]
     [InlineData("8 ft above existing plate", "it is measured above existing plate")]
     public void Zone_FromALocalDatum_IsRefused(string top, string? mistake) =>
-        Expect(mistake, new Zone("own", "outside", Severity.Advice, House, new TiedTo { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36")) { Top = Level.Parse(top) });
+        Expect(mistake, new Zone("own", "outside", Severity.Advice, House, new RoomAnchor { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36")) { Top = Level.Parse(top) });
 
     [Fact]
-    public void Zone_WhoseBottomIsItsTop_IsRefused() => Expect("its Bottom, ", new Zone("own", "outside", Severity.Advice, House, new TiedTo { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36"))
+    public void Zone_WhoseBottomIsItsTop_IsRefused() => Expect("its Bottom, ", new Zone("own", "outside", Severity.Advice, House, new RoomAnchor { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36"))
     {
         Bottom = new Level(CaseFile.Inches("20"), Datum.FinishedFloor),
         Top = new Level(CaseFile.Inches("20"), Datum.FinishedFloor),

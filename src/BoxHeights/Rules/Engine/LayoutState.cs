@@ -19,7 +19,7 @@ internal sealed partial class LayoutState
     private long[] at;
     private long[] reading;
     private DistanceRange?[] center;
-    private Area[] safe;
+    private SureArea[] safe;
     private bool[] mayMissLimits;
     private bool[] mayMiss;
     private List<Finding>?[] placementFindings;
@@ -44,7 +44,7 @@ internal sealed partial class LayoutState
         at = new long[count];
         reading = new long[count];
         center = new DistanceRange?[count];
-        safe = new Area[count];
+        safe = new SureArea[count];
         mayMissLimits = new bool[count];
         mayMiss = new bool[count];
         placementFindings = new List<Finding>?[count];
@@ -141,7 +141,7 @@ internal sealed partial class LayoutState
         if (Boxes[box].IsBroken)
         {
             sites[box] = [];
-            safe[box] = Area.Empty;
+            safe[box] = SureArea.Empty;
             mayMissLimits[box] = false;
             return;
         }
@@ -152,7 +152,7 @@ internal sealed partial class LayoutState
         {
             StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
             sites[box] = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
-            safe[box] = Area.Empty;
+            safe[box] = SureArea.Empty;
         }
 
         // Kept beside the box: asking its site costs more than judging it.

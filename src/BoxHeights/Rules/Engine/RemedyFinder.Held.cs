@@ -24,7 +24,7 @@ internal sealed partial class RemedyFinder
         }
 
         Offer(rule is WebSide ? OnABracket(box) : Blocked(box));
-        return found.Count > 0 ? found : [NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, Conflict.At(state, box, cause.RuleId), !sticks.IsFree(box))];
+        return found.Count > 0 ? found : [NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, ConflictingRules.At(state, box, cause.RuleId), !sticks.IsFree(box))];
 
         void Offer(Remedy? remedy)
         {

@@ -12,7 +12,7 @@ internal sealed partial class RemedyFinder
     private readonly LayoutState state;
     private readonly Trials trials;
     private readonly PlacesToTry places;
-    private readonly Sticks sticks;
+    private readonly BoxesSetTogether sticks;
     private readonly Dictionary<List<int>, List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)>> tried = [];
 
     public RemedyFinder(LayoutEvaluator evaluator, Items<Finding> findings, LayoutState state)
@@ -148,7 +148,7 @@ internal sealed partial class RemedyFinder
                 continue;
             }
 
-            Items<string> conflicting = Conflict.At(state, box, cause.RuleId);
+            Items<string> conflicting = ConflictingRules.At(state, box, cause.RuleId);
             int like = none.FindIndex(one => one.Conflicting == conflicting && one.Stays != sticks.IsFree(box));
             if (like < 0)
             {

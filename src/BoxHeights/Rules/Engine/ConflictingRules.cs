@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Which rules leave a box no place together.</summary>
-internal static class Conflict
+internal static class ConflictingRules
 {
     /// <summary>The fewest rules, the broken one among them, that leave no height together where a box is.</summary>
     public static Items<string> At(LayoutState state, int box, string ruleId)

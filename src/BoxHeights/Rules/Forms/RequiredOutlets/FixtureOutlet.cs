@@ -15,7 +15,7 @@ public sealed record FixtureOutlet : SpaceRule
     /// <param name="around">The things.</param>
     /// <param name="reach">How far an outlet may be off, itself allowed; zero to 100 ft.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
-    public FixtureOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet, TiedTo around, Distance reach)
+    public FixtureOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet, RoomAnchor around, Distance reach)
         : base(id, summary, severity, citation)
     {
         Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
@@ -27,7 +27,7 @@ public sealed record FixtureOutlet : SpaceRule
     public CountedOutlet Outlet { get; init; }
 
     /// <summary>The things.</summary>
-    public TiedTo Around { get; init; }
+    public RoomAnchor Around { get; init; }
 
     /// <summary>How far an outlet may be off.</summary>
     public Distance Reach { get; init; }

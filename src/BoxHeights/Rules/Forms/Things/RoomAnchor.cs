@@ -1,10 +1,10 @@
 namespace BoxHeights.Rules;
 
 /// <summary>What in a room a zone is tied to. Everything that is named counts; with nothing named, the whole room is the zone.</summary>
-public sealed record TiedTo
+public sealed record RoomAnchor
 {
     /// <summary>Nothing: the whole room.</summary>
-    public static TiedTo WholeRoom { get; } = new();
+    public static RoomAnchor WholeRoom { get; } = new();
 
     /// <summary>Fixtures of these kinds.</summary>
     public Items<FixtureKind> Fixtures { get; init; }

@@ -45,7 +45,7 @@ internal sealed class ThingInPlan
     public Level? Top { get; }
 
     /// <summary>What of a room a zone is tied to.</summary>
-    public static List<ThingInPlan> Of(TiedTo tied, Room room, WallPlan plan, BackFaces? backs)
+    public static List<ThingInPlan> Of(RoomAnchor tied, Room room, WallPlan plan, BackFaces? backs)
     {
         List<ThingInPlan> found = [];
         foreach (Fixture fixture in room.Fixtures)
@@ -175,7 +175,7 @@ internal sealed class ThingInPlan
 internal sealed class RoomInPlan
 {
     private readonly BackFaces backs;
-    private readonly List<(TiedTo Tied, List<ThingInPlan> Things)> known = [];
+    private readonly List<(RoomAnchor Tied, List<ThingInPlan> Things)> known = [];
 
     private RoomInPlan(Room room, BackFaces backs)
     {
@@ -192,9 +192,9 @@ internal sealed class RoomInPlan
     public static RoomInPlan Of(SpaceView space) => space.Prepared(static view => new RoomInPlan(
         view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Backs));
 
-    public List<ThingInPlan> Things(TiedTo tied)
+    public List<ThingInPlan> Things(RoomAnchor tied)
     {
-        foreach ((TiedTo one, List<ThingInPlan> there) in known)
+        foreach ((RoomAnchor one, List<ThingInPlan> there) in known)
         {
             if (ReferenceEquals(one, tied))
             {

@@ -3,13 +3,13 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Which boxes were set together: by one stick (one purpose, storey and height), or on one level (one purpose and storey).</summary>
-internal sealed class Sticks
+internal sealed class BoxesSetTogether
 {
     private readonly LayoutState state;
     private readonly Dictionary<(BoxPurpose Purpose, string StoreyId), List<int>> levels = [];
     private readonly Dictionary<(BoxPurpose Purpose, string StoreyId, BoxHeight? Height), List<int>> sticks = [];
 
-    public Sticks(LayoutState state)
+    public BoxesSetTogether(LayoutState state)
     {
         this.state = state;
         for (int box = 0; box < state.Boxes.Length; box++)

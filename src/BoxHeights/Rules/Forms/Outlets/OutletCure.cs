@@ -14,7 +14,7 @@ internal static class OutletCure
     /// <summary>3 ft from tubs and showers, where a room has such places.</summary>
     private static readonly Distance FromWater = Distance.FromFeetInches(3, 0);
 
-    private static readonly TiedTo Water = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
+    private static readonly RoomAnchor Water = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
 
     /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure.</summary>
     /// <param name="space">The room or face.</param>

@@ -24,7 +24,7 @@ public sealed record Zone : PlacementRule
     /// <param name="around">What the zone is tied to.</param>
     /// <param name="reach">How far it reaches, straight in plan; zero to 100 ft.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
-    public Zone(string id, string summary, Severity severity, Citation citation, TiedTo around, Distance reach)
+    public Zone(string id, string summary, Severity severity, Citation citation, RoomAnchor around, Distance reach)
         : base(id, summary, severity, citation)
     {
         Around = around ?? throw new ArgumentNullException(nameof(around));
@@ -32,7 +32,7 @@ public sealed record Zone : PlacementRule
     }
 
     /// <summary>What the zone is tied to.</summary>
-    public TiedTo Around { get; init; }
+    public RoomAnchor Around { get; init; }
 
     /// <summary>How far it reaches, straight in plan.</summary>
     public Distance Reach { get; init; }
@@ -80,7 +80,7 @@ public sealed record Zone : PlacementRule
             return;
         }
 
-        if (Around == TiedTo.WholeRoom)
+        if (Around == RoomAnchor.WholeRoom)
         {
             statement.Everywhere(AllowedHeights.Nothing);
             return;
@@ -140,8 +140,8 @@ public sealed record Zone : PlacementRule
         }
     }
 
-    internal static string Words(TiedTo around, Distance reach) =>
-        around == TiedTo.WholeRoom ? "the whole room" : reach == Distance.Zero ? "the space within and over " + around : reach + " in plan of " + around;
+    internal static string Words(RoomAnchor around, Distance reach) =>
+        around == RoomAnchor.WholeRoom ? "the whole room" : reach == Distance.Zero ? "the space within and over " + around : reach + " in plan of " + around;
 
     private void State(PlacementSite site, PlacementStatement statement, WallPlan plan, int face, ThingInPlan thing)
     {

@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>Which way a face runs, as a step of one to the right and into the room.</summary>
-internal static class Heading
+internal static class FaceDirection
 {
     private const decimal Pi = 3.1415926535897932384626433833m;
 

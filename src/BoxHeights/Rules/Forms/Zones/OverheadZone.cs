@@ -14,7 +14,7 @@ public sealed record OverheadZone : SpaceRule
     /// <param name="around">What the zone is tied to.</param>
     /// <param name="reach">How far it reaches from there to the box's center, straight in plan; zero to 100 ft.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
-    public OverheadZone(string id, string summary, Severity severity, Citation citation, TiedTo around, Distance reach)
+    public OverheadZone(string id, string summary, Severity severity, Citation citation, RoomAnchor around, Distance reach)
         : base(id, summary, severity, citation)
     {
         Around = around ?? throw new ArgumentNullException(nameof(around));
@@ -22,7 +22,7 @@ public sealed record OverheadZone : SpaceRule
     }
 
     /// <summary>What the zone is tied to.</summary>
-    public TiedTo Around { get; init; }
+    public RoomAnchor Around { get; init; }
 
     /// <summary>How far it reaches, straight in plan.</summary>
     public Distance Reach { get; init; }
@@ -64,7 +64,7 @@ public sealed record OverheadZone : SpaceRule
                 continue;
             }
 
-            if (Around == TiedTo.WholeRoom)
+            if (Around == RoomAnchor.WholeRoom)
             {
                 statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => "in this room");
                 continue;
