@@ -8,7 +8,7 @@ using Xunit;
 namespace BoxHeights.Tests.Conventions;
 
 /// <summary>What holds for every public type, looked up by reflection.</summary>
-public sealed class ConventionTests
+public sealed partial class ConventionTests
 {
     private static readonly Assembly Library = typeof(Distance).Assembly;
     private static readonly Type[] Public = Library.GetExportedTypes();
