@@ -56,9 +56,9 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
             }
 
             List<string> things = [];
-            foreach (AnchoredPlace rule in RulesFor(purpose))
+            foreach ((_, PlaceAnchor anchor) in RulesFor(purpose))
             {
-                things.AddRange(rule.Anchor.Things);
+                things.AddRange(anchor.Things);
             }
 
             draft.Note(things.Count == 0
@@ -67,13 +67,14 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         }
     }
 
-    private IEnumerable<AnchoredPlace> RulesFor(BoxPurpose purpose)
+    /// <summary>The rows that tie boxes of a purpose to things.</summary>
+    private IEnumerable<(PlacementRule Rule, PlaceAnchor Anchor)> RulesFor(BoxPurpose purpose)
     {
         foreach (Rule rule in draft.Evaluator.Rules.Rules)
         {
-            if (rule is AnchoredPlace anchored && rule.Scope.Purposes.Contains(purpose))
+            if (rule is PlacementRule { Anchor: { } anchor } anchored && rule.Scope.Purposes.Contains(purpose))
             {
-                yield return anchored;
+                yield return (anchored, anchor);
             }
         }
     }
@@ -83,7 +84,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     private bool Plan(Room room, DeviceBox box, string? onlyThing)
     {
         bool any = false;
-        foreach (AnchoredPlace rule in RulesFor(box.Purpose))
+        foreach ((PlacementRule rule, PlaceAnchor anchor) in RulesFor(box.Purpose))
         {
             foreach (Fixture fixture in room.Fixtures)
             {
@@ -104,7 +105,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
                     }
                 }
 
-                foreach (AnchoredThing thing in rule.ThingsOn(new(here), wall))
+                foreach (AnchoredThing thing in anchor.ThingsOn(new(here), wall))
                 {
                     if (IsMeant(thing.Kind) && thing is { Left: { } left, Right: { } right } && left < right)
                     {
@@ -114,16 +115,16 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
                 }
             }
 
-            bool IsMeant(string kind) => rule.Anchor.Things.Contains(kind) && (onlyThing is null || onlyThing == kind);
+            bool IsMeant(string kind) => anchor.Things.Contains(kind) && (onlyThing is null || onlyThing == kind);
         }
 
         return any;
     }
 
-    private void Plan(string address, Distance length, string thing, Distance left, Distance right, DeviceBox box, AnchoredPlace rule)
+    private void Plan(string address, Distance length, string thing, Distance left, Distance right, DeviceBox box, PlacementRule rule)
     {
-        Distance most = rule.Anchor.UpTo;
-        if (rule.Anchor.Beyond is { } beyond)
+        Distance most = rule.Anchor!.UpTo;
+        if (rule.Anchor!.Beyond is { } beyond)
         {
             Distance aside = Distance.Min(beyond + Aside, most);
             Place(address, length, thing, box, new(left - most, left - beyond), left - aside, rule);
@@ -135,7 +136,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         }
     }
 
-    private void Place(string address, Distance length, string thing, DeviceBox box, DistanceRange within, Distance wish, AnchoredPlace rule)
+    private void Place(string address, Distance length, string thing, DeviceBox box, DistanceRange within, Distance wish, PlacementRule rule)
     {
         foreach (int there in draft.State.SurfaceAt(address) is { } surface ? draft.State.BoxesOn(surface) : [])
         {

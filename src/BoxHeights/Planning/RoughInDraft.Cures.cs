@@ -10,9 +10,6 @@ internal sealed partial class RoughInDraft
     // More would mean that adding boxes never ends.
     private const int MostCures = 400;
 
-    /// <summary>How far along its wall from the place that a finding offers a box may go instead: 3 ft. Common practice, no source.</summary>
-    private static readonly Distance Aside = Distance.FromFeet(3);
-
     private IEnumerable<SpaceIndex.Judged> All
     {
         get
@@ -38,7 +35,7 @@ internal sealed partial class RoughInDraft
             {
                 Judge(space);
                 Finding? first = space.Findings.Find(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)));
-                if (first is not null && (next is null || (space.Rule is FixtureOutlet && next.Value.Space.Rule is not FixtureOutlet)))
+                if (first is not null && (next is null || (space.Rule.IsPlannedFirst && !next.Value.Space.Rule.IsPlannedFirst)))
                 {
                     next = (space, first);
                 }
@@ -74,7 +71,7 @@ internal sealed partial class RoughInDraft
         foreach (RunCandidate candidate in heights.NearestTo(at))
         {
             DeviceBox box = placed.Box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At));
-            if (Serves(new(placed.Address, box), candidate.At, at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule))
+            if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule))
             {
                 return;
             }
@@ -82,18 +79,10 @@ internal sealed partial class RoughInDraft
     }
 
     /// <summary>Whether a box that isn't where a finding offers it still gives what is lacking.</summary>
-    private bool Serves(PlacedBox placed, Distance at, Distance offered, SpaceIndex.Judged space, Finding finding)
+    private bool Serves(PlacedBox placed, Distance offered, SpaceIndex.Judged space, Finding finding)
     {
         using LayoutState.Probe? probe = State.ProbeFor(placed.Address, placed.Box);
-        return probe is not null && space.Rule switch
-        {
-            FixtureOutlet thing => thing.ServesFrom(space.View, finding.Subject, State.SurfaceAt(placed.Address)!.Wall!.Id, at) && thing.Outlet.Of(probe.Box, out _) != Verdict.Fails,
-            RoomOutlet room => (at - offered).Abs() <= Aside && room.IsInOneBay(space.View, State.SurfaceAt(placed.Address)!.Wall!.Id, at, offered) && room.Outlet.Of(probe.Box, out _) != Verdict.Fails,
-            PassageOutlet passage => passage.Outlets.Judge(probe.Box, out _) != Verdict.Fails,
-
-            // Of other runs every place was tried when they were planned.
-            _ => false,
-        };
+        return probe is not null && space.Rule.ServesFrom(space.View, finding.Subject, probe.Box, offered);
     }
 
     private void Judge(SpaceIndex.Judged space)
@@ -106,5 +95,5 @@ internal sealed partial class RoughInDraft
 
     /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
     private static bool IsLacking(SpaceRule rule, Finding finding) =>
-        finding.Outcome == Outcome.Fails || (finding is { Outcome: Outcome.Unknown, Needs: Facts.PlanPlace } && rule is FixtureOutlet);
+        finding.Outcome == Outcome.Fails || (finding.Outcome == Outcome.Unknown && finding.Needs != Facts.None && finding.Needs == rule.PlannedDespite);
 }

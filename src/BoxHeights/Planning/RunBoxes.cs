@@ -11,27 +11,22 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
     public void Plan(Room room)
     {
-        foreach (SpaceRule rule in draft.State.Rules.Space)
+        // Counters first: what serves them is settled before walls are filled up.
+        foreach (bool areCounters in new[] { true, false })
         {
-            // Counters first: what serves them is settled before walls are filled up.
-            if (rule is Coverage { Spaces: CounterSpaces } counters)
+            foreach (SpaceRule rule in draft.State.Rules.Space)
             {
-                Plan(room, counters);
-            }
-        }
-
-        foreach (SpaceRule rule in draft.State.Rules.Space)
-        {
-            if (rule is Coverage { Spaces: not CounterSpaces } walls)
-            {
-                Plan(room, walls);
+                if (rule is IServesRuns runs && runs.Spaces.AreOfCounters == areCounters)
+                {
+                    Plan(room, rule, runs);
+                }
             }
         }
     }
 
-    private void Plan(Room room, Coverage rule)
+    private void Plan(Room room, SpaceRule rule, IServesRuns served)
     {
-        if (ViewOf(room, rule) is not { } view || rule.Spaces.Of(view) is not { } runs)
+        if (ViewOf(room, rule) is not { } view || served.Spaces.Of(view) is not { } runs)
         {
             return;
         }
@@ -40,7 +35,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
         rule.Judge(view, statement);
         foreach (Run run in runs.Sure)
         {
-            if (run.OpenAt.Count > 0 && run.Length >= rule.Shortest)
+            if (run.OpenAt.Count > 0 && run.Length >= served.Shortest)
             {
                 draft.Note(room.Id + ": its walls don't go once round it. What may follow at their ends counts as if an outlet stood right there, so that what is near them has to be looked at on site");
             }
@@ -50,14 +45,14 @@ internal sealed class RunBoxes(RoughInDraft draft)
             {
                 if (answer.Subject == name)
                 {
-                    Plan(room, rule, run, view, runs);
+                    Plan(room, rule, served, run, view, runs);
                     break;
                 }
             }
         }
     }
 
-    private SpaceView? ViewOf(Room room, Coverage rule)
+    private SpaceView? ViewOf(Room room, SpaceRule rule)
     {
         foreach (SpaceIndex.Judged judged in draft.State.Spaces.OfSpace(room.Id))
         {
@@ -70,28 +65,28 @@ internal sealed class RunBoxes(RoughInDraft draft)
         return null;
     }
 
-    private void Plan(Room room, Coverage rule, Run run, SpaceView view, RoomRuns runs)
+    private void Plan(Room room, SpaceRule rule, IServesRuns served, Run run, SpaceView view, RoomRuns runs)
     {
         List<DistanceRange> may = [];
         List<DistanceRange> sure = [];
         RunOutlets outlets = new();
-        outlets.Take(view, rule.Outlets, runs, false);
+        outlets.Take(view, served.Outlets, runs, false);
         outlets.On(run, runs.Sure, may, sure);
-        foreach ((Distance from, Distance to, bool isLoop) in Legs(rule, run))
+        foreach ((Distance from, Distance to, bool isLoop) in Legs(served, run))
         {
             List<Distance> stays = sure.FindAll(one => one.IsExact && one.From >= from && one.From <= to).ConvertAll(one => one.From);
 
             // Where something that isn't described may follow, the rule counts as if an outlet stood right there.
             stays.AddRange(new List<Distance>(run.OpenAt).FindAll(open => open >= from && open <= to));
-            Plan(room, rule, run, new(new(from, to)) { IsLoop = isLoop, Faces = new(Faces(run, from, to)) }, stays);
+            Plan(room, rule, served, run, new(new(from, to)) { IsLoop = isLoop, Faces = new(Faces(run, from, to)) }, stays);
         }
     }
 
-    private void Plan(Room room, Coverage rule, Run run, RunToPlan leg, List<Distance> stays)
+    private void Plan(Room room, SpaceRule rule, IServesRuns served, Run run, RunToPlan leg, List<Distance> stays)
     {
-        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(rule.Reach ?? leg.Line.Width) with
+        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach ?? leg.Line.Width) with
         {
-            FaceLength = rule.Spaces is WallSpaces ? RunPlannerOptions.Walls.FaceLength : null,
+            FaceLength = served.Spaces.AreOfCounters ? null : RunPlannerOptions.Walls.FaceLength,
             CodeMinimum = draft.Options.CodeMinimum,
         };
         HashSet<Distance> refused = [];
@@ -100,10 +95,10 @@ internal sealed class RunBoxes(RoughInDraft draft)
         do
         {
             RunToPlan toPlan = leg.WithFixed(new(stays));
-            plan = Planned(rule, run, toPlan, aims, false, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
+            plan = Planned(served, run, toPlan, aims, false, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
             if (plan.Obstacles.Count > 0)
             {
-                plan = Planned(rule, run, toPlan, aims, true, refused, out boxes);
+                plan = Planned(served, run, toPlan, aims, true, refused, out boxes);
             }
 
             isRefused = false;
@@ -112,7 +107,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
                 {
                     bool ofItsOwn = position.Reason == PositionReason.Face;
-                    bool isAdded = draft.TryAdd(place.Address, place.Box, ofItsOwn ? OneToEachWall(aims) : rule.Spaces is CounterSpaces ? "serves its counter" : "serves its stretch of wall", ofItsOwn ? null : rule);
+                    bool isAdded = draft.TryAdd(place.Address, place.Box, ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall", ofItsOwn ? null : rule);
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                 }
@@ -123,14 +118,14 @@ internal sealed class RunBoxes(RoughInDraft draft)
         foreach (RunObstacle obstacle in plan.Obstacles)
         {
             RunStretch stretch = run.At(obstacle.Uncovered.From + obstacle.Uncovered.Width.Split(2)[0], out Distance along);
-            draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, rule.Usual)));
+            draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
         }
     }
 
     private string OneToEachWall(RunPlannerOptions aims) =>
         BothUnits.Of("one to each wall of " + aims.FaceLength!.Value.ToString("ft") + " or more, common practice", draft.Units);
 
-    private RunPlan Planned(Coverage rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    private RunPlan Planned(IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
     {
         boxes = [];
         List<RunCandidate> candidates = [];
@@ -164,7 +159,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
     }
 
     /// <summary>What is served by itself: the run, or where outlets don't serve round corners each of its straight parts.</summary>
-    private static IEnumerable<(Distance From, Distance To, bool IsLoop)> Legs(Coverage rule, Run run)
+    private static IEnumerable<(Distance From, Distance To, bool IsLoop)> Legs(IServesRuns rule, Run run)
     {
         if (rule.AroundCorners)
         {

@@ -70,6 +70,9 @@ public abstract record Rule
     /// <summary>Names of kinds that the row speaks of besides those of its scope: they are known, whoever made them.</summary>
     public virtual Items<string> KindsNamed => default;
 
+    /// <summary>What of the list of things that no report looks at is looked at with this row, in that list's words: "stairs", "sink zones". Reports of sets with such a row leave it off.</summary>
+    public virtual string? Covers { get; init; }
+
     /// <summary>Whether a box that misses the rule goes aside, at the height that it has, before it goes up or down: what it collides with stands beside it, as a casing, a door or a neighbor does.</summary>
     public virtual bool MendsAside => false;
 

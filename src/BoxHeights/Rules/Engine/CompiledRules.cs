@@ -38,8 +38,7 @@ internal sealed class CompiledRules
         Limit = limit.ToArray();
         Provision = provision.ToArray();
         Space = space.ToArray();
-        LooksAtOwnBoxesOnly = space.TrueForAll(rule => rule is ClosetLight or Coverage or FaceOutlet or FanReady or FixtureOutlet or IslandOutlets or OverheadZone
-            or PassageOutlet or RatedTotal or RiserVariation or RoomOutlet or StairPathLights or StairSwitches or StoreyOutlet);
+        LooksAtOwnBoxesOnly = space.TrueForAll(rule => rule.LooksAtOwnBoxesOnly);
     }
 
     public RuleSet Set { get; }
@@ -62,6 +61,6 @@ internal sealed class CompiledRules
 
     public SpaceRule[] Space { get; }
 
-    /// <summary>Whether every rule for spaces is known to look at its own boxes alone, and of others only at what <see cref="DwellingMemo"/> says is listed. A caller's own rule may look at the whole description.</summary>
+    /// <summary>Whether every rule for spaces says that it looks at its own boxes alone, and of others only at what <see cref="DwellingMemo"/> says is listed.</summary>
     public bool LooksAtOwnBoxesOnly { get; }
 }

@@ -7,14 +7,14 @@ internal sealed partial class RemedyFinder
 {
     private static readonly Distance NextBay = Distance.FromInches(16);
 
-    private static bool IsAboutWhatHolds(Rule? rule) => rule is FramingFit or WebSide or BarSpan;
+    private HeldInstead WhatHoldsInstead(Cause cause) => state.Rules.Set.Find(cause.RuleId) is PlacementRule rule ? rule.HeldInstead : HeldInstead.Nothing;
 
     /// <summary>A box goes to a stud's side that holds it, or gets something else to hold it where it is.</summary>
     private List<Remedy> Held(Cause cause, int box)
     {
         List<Remedy> found = [];
-        Rule? rule = state.Rules.Set.Find(cause.RuleId);
-        if (rule is BarSpan)
+        HeldInstead by = WhatHoldsInstead(cause);
+        if ((by & HeldInstead.LongerBar) != HeldInstead.Nothing)
         {
             Offer(OnALongerBar(box));
         }
@@ -23,7 +23,8 @@ internal sealed partial class RemedyFinder
             found.AddRange((Remedy?)(Aside(cause, box) ?? Single(cause, box)) is { } move ? [move] : []);
         }
 
-        Offer(rule is WebSide ? OnABracket(box) : Blocked(box));
+        Offer((by & HeldInstead.Bracket) != HeldInstead.Nothing ? OnABracket(box) : null);
+        Offer((by & HeldInstead.Blocking) != HeldInstead.Nothing ? Blocked(box) : null);
         return found.Count > 0 ? found : [NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, ConflictingRules.At(state, box, cause.RuleId), !sticks.IsFree(box))];
 
         void Offer(Remedy? remedy)
@@ -100,7 +101,7 @@ internal sealed partial class RemedyFinder
     {
         MoveBoxes? aside = state.Rules.Set.Find(cause.RuleId) is { MendsAside: true } ? Aside(cause, box) : null;
         MoveBoxes? move = IsNear(aside, box) ? aside : Single(cause, box) ?? aside;
-        return move is { Along: null } || state.Rules.Set.Find(cause.RuleId) is not (CasingGap or FinishEdge) ? move : (Remedy?)Packed(cause, box, move) ?? move;
+        return move is { Along: null } || (WhatHoldsInstead(cause) & HeldInstead.PackedStud) == HeldInstead.Nothing ? move : (Remedy?)Packed(cause, box, move) ?? move;
     }
 
     /// <summary>Whether a box goes no further aside than to the next bay: 16 in, or what is marked as that. Common practice, no source.</summary>

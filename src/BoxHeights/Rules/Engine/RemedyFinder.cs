@@ -42,7 +42,7 @@ internal sealed partial class RemedyFinder
         }
 
         List<Remedy> found = [];
-        if (IsAboutWhatHolds(state.Rules.Set.Find(cause.RuleId)))
+        if ((WhatHoldsInstead(cause) & ~HeldInstead.PackedStud) != HeldInstead.Nothing)
         {
             // A habit that a box misses as well is in the cause too: each box once.
             HashSet<int> held = [];

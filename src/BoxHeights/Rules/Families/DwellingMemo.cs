@@ -8,8 +8,8 @@ namespace BoxHeights.Rules;
 /// <param name="boxes">Every box that can be judged.</param>
 internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
 {
-    private readonly OncePerOutlet listed = new(outlet => outlet.IsListedIn(dwelling));
-    private readonly OncePerOutlet listedOutside = new(outlet => outlet.IsListedOutside(dwelling));
+    private readonly OncePerKind listed = new(kind => kind.IsListedIn(dwelling));
+    private readonly OncePerKind listedOutside = new(kind => kind.IsListedOutside(dwelling));
     private readonly List<(IBoxKind Kind, string? Except)> none = [];
     private HashSet<string>? ids;
 
@@ -33,11 +33,11 @@ internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
         return ids.Contains(id);
     }
 
-    /// <summary>Whether the description lists any such outlet.</summary>
-    public bool Lists(CountedOutlet outlet) => listed.Of(outlet) || None(outlet);
+    /// <summary>Whether the description lists any such box.</summary>
+    public bool Lists(IBoxKind kind) => listed.Of(kind) || None(kind);
 
-    /// <summary>Whether the description lists any such outlet on an outside face.</summary>
-    public bool ListsOutside(CountedOutlet outlet) => listedOutside.Of(outlet) || None(outlet);
+    /// <summary>Whether the description lists any such box on an outside face.</summary>
+    public bool ListsOutside(IBoxKind kind) => listedOutside.Of(kind) || None(kind);
 
     /// <summary>Notes that a rule went by that the description lists no such box, and none that is added may be passed over.</summary>
     /// <param name="kind">Such boxes.</param>
@@ -73,31 +73,24 @@ internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
         return false;
     }
 
-    /// <summary>Answers by the outlet's identity: a rule has one for life, and hashing a record of lists costs more than walking the few there are.</summary>
-    private sealed class OncePerOutlet(Predicate<CountedOutlet> ask)
+    /// <summary>Answers by the kind's identity: a rule has one for life, and hashing a record of lists costs more than walking the few there are.</summary>
+    private sealed class OncePerKind(Predicate<IBoxKind> ask)
     {
-        private readonly List<(CountedOutlet Outlet, bool Is)> known = [];
+        private readonly List<(IBoxKind Kind, bool Is)> known = [];
 
-        public bool Of(CountedOutlet outlet)
+        public bool Of(IBoxKind kind)
         {
-            foreach ((CountedOutlet one, bool itIs) in known)
+            foreach ((IBoxKind one, bool itIs) in known)
             {
-                if (ReferenceEquals(one, outlet))
+                if (ReferenceEquals(one, kind))
                 {
                     return itIs;
                 }
             }
 
-            bool isOne = ask(outlet);
-            known.Add((outlet, isOne));
+            bool isOne = ask(kind);
+            known.Add((kind, isOne));
             return isOne;
         }
     }
-}
-
-/// <summary>Boxes of a kind, as a rule asks for them.</summary>
-internal interface IBoxKind
-{
-    /// <summary>Whether a box is listed as one, whatever its height.</summary>
-    bool IsOne(DeviceBox box);
 }

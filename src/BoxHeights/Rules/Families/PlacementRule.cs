@@ -18,6 +18,9 @@ public abstract record PlacementRule : Rule
     /// <summary>The height that a planner aims at within what is allowed; null where the row has no wish of its own.</summary>
     public BoxHeight? Preferred { get; init; }
 
+    /// <summary>The thing that its boxes are set beside or behind, for planners; null where the row ties them to none.</summary>
+    public PlaceAnchor? Anchor { get; init; }
+
     /// <summary>What lets the rule off a box that misses it: others nearby that meet it.</summary>
     public Relief Relief { get; init; }
 
@@ -27,6 +30,9 @@ public abstract record PlacementRule : Rule
     /// <summary>Whether the rule is silent about a box of which it isn't said where it is along its wall: whoever sets it will see what is there.</summary>
     public virtual bool AsksForAPlace => false;
 
+    /// <summary>What mends a box that misses the rule besides a move: something else that holds it where it is, or near.</summary>
+    public virtual HeldInstead HeldInstead => HeldInstead.Nothing;
+
     /// <summary>What else a place has to be clear of before a box is sent there, of which this rule itself doesn't speak; null where that is nothing.</summary>
     internal virtual PlacementRule? ClearOf => null;
 
@@ -34,6 +40,42 @@ public abstract record PlacementRule : Rule
     /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes the slabs.</param>
     public abstract void State(PlacementSite site, PlacementStatement statement);
+
+    /// <summary>States what would be allowed if the height that the box's drawing asks for meant one edge of the box.</summary>
+    /// <param name="edge">The edge.</param>
+    /// <param name="site">The box and its surroundings.</param>
+    /// <param name="statement">Takes the slabs.</param>
+    /// <returns>False where the rule doesn't go by that height.</returns>
+    public virtual bool StateIfMeant(Edge edge, PlacementSite site, PlacementStatement statement) => false;
+
+    /// <summary>What it asks of this box, to go after its summary; null where the summary says all.</summary>
+    /// <param name="site">The box and its surroundings.</param>
+    public virtual string? AskedOf(PlacementSite site) => null;
+
+    /// <summary>What is taken for granted about a part of the surface, for findings and for what is met there to say; null where nothing is.</summary>
+    /// <param name="site">The box and its surroundings.</param>
+    /// <param name="along">Where its center is along the wall; a range where that isn't known.</param>
+    public virtual string? Assumes(PlacementSite site, DistanceRange along) => null;
+}
+
+/// <summary>What may hold a box instead of what holds it now. Each is tried before it is offered.</summary>
+[Flags]
+public enum HeldInstead
+{
+    /// <summary>Nothing else: the box has to go to where it is allowed.</summary>
+    Nothing = 0,
+
+    /// <summary>Blocking that it is nailed to where it is.</summary>
+    Blocking = 1,
+
+    /// <summary>A bracket or a bar where it is.</summary>
+    Bracket = 2,
+
+    /// <summary>A bar that spans its bay, in place of a move.</summary>
+    LongerBar = 4,
+
+    /// <summary>The stud that it is nailed to, packed out, so that it goes less far than to another.</summary>
+    PackedStud = 8,
 }
 
 /// <summary>What lets a rule off a receptacle that misses it: others nearby that meet it. Switches and other controls are never let off, since what they control isn't described.</summary>

@@ -13,6 +13,9 @@ public abstract record ProvisionRule : Rule
     {
     }
 
+    /// <summary>Whether what is found of a box is no other's concern: of two in each other's way it isn't shared by a third elsewhere.</summary>
+    public virtual bool IsForEachAlone => false;
+
     /// <summary>The group that a box belongs to.</summary>
     /// <param name="box">The box.</param>
     /// <param name="place">What it belongs to.</param>

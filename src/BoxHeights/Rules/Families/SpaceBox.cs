@@ -27,6 +27,9 @@ public sealed class SpaceBox
     /// <summary>The address of the wall, ceiling or floor that it is listed under.</summary>
     public string Address => state.Boxes[Index].Surface.Address;
 
+    /// <summary>The id of the wall that it is listed under; empty elsewhere.</summary>
+    internal string WallId => state.Boxes[Index].Surface.Wall?.Id ?? "";
+
     /// <summary>Its center along its wall; null where that isn't known.</summary>
     public Distance? Along => state.AtOf(Read);
 

@@ -18,6 +18,15 @@ public abstract record SpaceRule : Rule
     /// <summary>What the rule is judged for, one after another.</summary>
     public abstract SpaceKind Subject { get; }
 
+    /// <summary>Whether it looks at no other boxes than those of its subject: then a box that is added elsewhere leaves what it says as it is.</summary>
+    public virtual bool LooksAtOwnBoxesOnly => false;
+
+    /// <summary>Whether what it asks for is added before what other rules ask for, because it may serve them as well.</summary>
+    public virtual bool IsPlannedFirst => false;
+
+    /// <summary>What may never be known, so that a planner adds what is asked for although it depends on that.</summary>
+    public virtual Facts PlannedDespite => Facts.None;
+
     /// <summary>Judges one subject from where its boxes are now.</summary>
     /// <param name="space">The subject.</param>
     /// <param name="statement">Takes what it lacks.</param>
@@ -33,6 +42,13 @@ public abstract record SpaceRule : Rule
         _ = box ?? throw new ArgumentNullException(nameof(box));
         return DistanceSet.All;
     }
+
+    /// <summary>Whether a box that isn't where a finding offers it gives what is lacking all the same. A planner asks for places nearby; never, unless a form says otherwise.</summary>
+    /// <param name="space">The subject.</param>
+    /// <param name="lacking">What the finding is about: its subject.</param>
+    /// <param name="box">The box where it would be, which is none of the subject's yet.</param>
+    /// <param name="offered">Where along that wall the finding offers it.</param>
+    public virtual bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => false;
 }
 
 /// <summary>What a space rule is judged for.</summary>

@@ -190,7 +190,7 @@ public sealed class Cause
 
         string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
             ? box.Surface.Space.Id + "|" + box.Source.Purpose + "|" + finding.Height
-            : finding.Group >= 0 && state.Groups[finding.Group].Rule is BoxAgainstBox
+            : finding.Group >= 0 && state.Groups[finding.Group].Rule.IsForEachAlone
 
                 // What two boxes do to each other is shared by no third that stands elsewhere.
                 ? finding.Subject

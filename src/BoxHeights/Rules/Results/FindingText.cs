@@ -65,7 +65,7 @@ internal sealed class FindingText
 
         string what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
         what += rule is ProvisionRule ? ofThisBox : "";
-        string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is SpecifiedHeight && sites[0].Site.Box.Specified is { } asked ? ", " + asked.Exactly(units) : "") + (thing.Length == 0 ? "" : " (" + thing + ")");
+        string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is PlacementRule placed && placed.AskedOf(sites[0].Site) is { } asked ? ", " + asked : "") + (thing.Length == 0 ? "" : " (" + thing + ")");
         string text;
         if (finding.Outcome == Outcome.Unknown)
         {
@@ -86,7 +86,7 @@ internal sealed class FindingText
         }
 
         text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
-        text += rule is CounterEdge && CounterEdge.AssumedTop(sites[0].Site.Surface, place, units) is { } top ? " (" + top + ")" : "";
+        text += rule is PlacementRule stated && stated.Assumes(sites[0].Site, place.Along) is { } assumed ? " (" + assumed + ")" : "";
         return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
     }
 
@@ -181,9 +181,9 @@ internal sealed class FindingText
         }
 
         // The height on the drawing, not the box's own, names no edge.
-        if (rule is SpecifiedHeight drawing && (finding.Needs & Facts.EdgeMeant) != 0)
+        if (rule is PlacementRule drawing && (finding.Needs & Facts.EdgeMeant) != 0 && IfMeant(drawing, Edge.Center) is not null)
         {
-            return Edges(edge => drawing.VerdictIf(edge, sites[0].Site, place), "the drawing");
+            return Edges(edge => IfMeant(drawing, edge)!.Value, "the drawing");
         }
 
         if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place, units) is { Length: > 0 } good)
@@ -192,6 +192,13 @@ internal sealed class FindingText
         }
 
         return "depends on " + FactText.Of(finding.Needs);
+    }
+
+    /// <summary>What the rule says if the drawing means an edge; null where it doesn't go by the drawing.</summary>
+    private Verdict? IfMeant(PlacementRule drawing, Edge edge)
+    {
+        PlacementStatement statement = new();
+        return drawing.StateIfMeant(edge, sites[0].Site, statement) ? SlabJudge.Verdict(statement.Take(), place) : null;
     }
 
     private static string Name(Edge edge) => edge switch { Edge.Bottom => "bottom", Edge.Top => "top", _ => "center" };

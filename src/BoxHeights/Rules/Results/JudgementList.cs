@@ -128,7 +128,7 @@ internal sealed class JudgementList
         Verdict verdict = state.VerdictOf(box, placement, place);
         if (verdict == Verdict.Passes || !state.Yields(box, placement, verdict))
         {
-            Add(rule, box, Judged.Met, rule is CounterEdge ? CounterEdge.AssumedTop(state.Boxes[box].Surface, place, state.Options.Units) : null);
+            Add(rule, box, Judged.Met, rule.Assumes(state.SitesOf(box)[0].Site, place.Along));
         }
         else if (!rule.YieldsWhenForced && !(rule.AsksForAPlace && state.AtOf(box) is null))
         {

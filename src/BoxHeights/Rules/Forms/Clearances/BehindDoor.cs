@@ -32,6 +32,9 @@ public sealed record BehindDoor : PlacementRule
     public override bool MendsAside => true;
 
     /// <inheritdoc/>
+    public override string? Covers { get; init; } = "door swings";
+
+    /// <inheritdoc/>
     public override string Numbers => "the center of each device at or beyond the edge of the open " + By.ToString().ToLowerInvariant();
 
     /// <inheritdoc/>

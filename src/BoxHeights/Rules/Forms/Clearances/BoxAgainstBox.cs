@@ -40,6 +40,12 @@ public sealed record BoxAgainstBox : ProvisionRule
     public override bool MendsAside => true;
 
     /// <inheritdoc/>
+    public override string? Covers { get; init; } = "box against box";
+
+    /// <inheritdoc/>
+    public override bool IsForEachAlone => true;
+
+    /// <inheritdoc/>
     public override string Numbers => Pairs == BoxPairs.OnOneFace
         ? "bodies, and plates, of two boxes on one face side by side or over one another"
         : "bodies on the two faces of a wall side by side or over one another, or together no deeper than its cavity from the faces of the studs";

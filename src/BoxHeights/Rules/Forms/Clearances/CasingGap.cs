@@ -23,6 +23,9 @@ public sealed record CasingGap : PlacementRule
     public override bool MendsAside => true;
 
     /// <inheritdoc/>
+    public override HeldInstead HeldInstead => HeldInstead.PackedStud;
+
+    /// <inheritdoc/>
     public override string Numbers => "a plate that is clear of casing by " + Least + " or more";
 
     /// <inheritdoc/>

@@ -59,15 +59,15 @@ public sealed record CounterEdge : PlacementRule
         return false;
     }
 
-    /// <summary>The counter at a place whose height is only assumed; null where it is stated.</summary>
-    internal static string? AssumedTop(ResolvedSurface surface, in Place place, LengthUnits units)
+    /// <inheritdoc/>
+    public override string? Assumes(PlacementSite site, DistanceRange along)
     {
-        foreach (Counter counter in surface.Wall?.Counters ?? default)
+        foreach (Counter counter in site.Wall?.Counters ?? default)
         {
-            if (counter.Top is null && counter.Left.Ticks <= place.Right && place.Left <= counter.Right.Ticks)
+            if (counter.Top is null && along.Overlaps(new(counter.Left, counter.Right)))
             {
                 Level top = ResolvedSurface.UsualTopOf(counter);
-                return "counter " + counter.Id + " assumed " + top.Offset.Exactly(units) + " " + DatumText.Print(top.Datum, false);
+                return "counter " + counter.Id + " assumed " + top.Offset.Exactly(site.Units) + " " + DatumText.Print(top.Datum, false);
             }
         }
 

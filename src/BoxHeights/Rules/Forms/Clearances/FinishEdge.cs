@@ -39,6 +39,9 @@ public sealed record FinishEdge : PlacementRule
     public override bool MendsAside => true;
 
     /// <inheritdoc/>
+    public override HeldInstead HeldInstead => HeldInstead.PackedStud;
+
+    /// <inheritdoc/>
     public override string Numbers => "the plate across no edge of: " + Against.ToString().ToLowerInvariant();
 
     /// <inheritdoc/>

@@ -21,6 +21,9 @@ public sealed record FillLimit : LimitRule
     public FillCounting Counting { get; init; }
 
     /// <inheritdoc/>
+    public override string? Covers { get; init; } = "fill, depth and setback of boxes";
+
+    /// <inheritdoc/>
     public override string Numbers => "conductors, clamps, fittings, devices and grounds after Table 314.16(B) at most the volume of the box; " + Counting;
 
     /// <inheritdoc/>

@@ -18,6 +18,9 @@ public sealed record BarSpan : PlacementRule
     public override bool AsksForAPlace => true;
 
     /// <inheritdoc/>
+    public override HeldInstead HeldInstead => HeldInstead.LongerBar | HeldInstead.Blocking;
+
+    /// <inheritdoc/>
     public override string Numbers => "the clear bay at least and at most what the bar is stated to span";
 
     /// <inheritdoc/>

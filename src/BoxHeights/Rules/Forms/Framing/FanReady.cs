@@ -18,6 +18,9 @@ public sealed record FanReady : SpaceRule, IBoxKind
     }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>

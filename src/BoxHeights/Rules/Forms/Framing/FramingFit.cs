@@ -32,6 +32,12 @@ public sealed record FramingFit : PlacementRule
     public override bool AsksForAPlace => true;
 
     /// <inheritdoc/>
+    public override string? Covers { get; init; } = "studs, headers, pockets and whatever else fills a wall";
+
+    /// <inheritdoc/>
+    public override HeldInstead HeldInstead => HeldInstead.Blocking;
+
+    /// <inheritdoc/>
     public override string Numbers => "a nailed box within " + Within + " of a stud's face and no wider than the bay; boxes on brackets, bars and blocks clear of studs; cut-in boxes "
         + Clear + " clear of them; none in a plate";
 

@@ -23,6 +23,9 @@ public sealed record WebSide : PlacementRule
     public override bool AsksForAPlace => true;
 
     /// <inheritdoc/>
+    public override HeldInstead HeldInstead => HeldInstead.Bracket;
+
+    /// <inheritdoc/>
     public override string Numbers => "a box within " + Within + " of a metal stud's face on the side of its web";
 
     /// <inheritdoc/>

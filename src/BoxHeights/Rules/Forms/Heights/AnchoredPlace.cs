@@ -16,34 +16,36 @@ public sealed record AnchoredPlace : PlacementRule
     public AnchoredPlace(string id, string summary, Severity severity, Citation citation, PlaceAnchor anchor)
         : base(id, summary, severity, citation) => Anchor = anchor ?? throw new ArgumentNullException(nameof(anchor));
 
-    /// <summary>The thing, and how far from it.</summary>
-    public PlaceAnchor Anchor { get; init; }
-
     /// <inheritdoc/>
-    public override string Numbers => Anchor.ToString();
+    public override string Numbers => Anchor?.ToString() ?? "";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
+        if (Anchor is not { } anchor)
+        {
+            return;
+        }
+
         bool any = false;
         List<(Distance Left, Distance Right)> allowed = [];
-        foreach ((_, _, Distance? start, Distance? end) in ThingsOn(site.Fixtures, site.Wall))
+        foreach ((_, _, Distance? start, Distance? end) in anchor.ThingsOn(site.Fixtures, site.Wall))
         {
             if (start is not { } left || end is not { } right)
             {
-                statement.NotJudged("where the " + string.Join(" or ", Anchor.Things) + " stands along its wall isn't stated");
+                statement.NotJudged("where the " + string.Join(" or ", anchor.Things) + " stands along its wall isn't stated");
                 return;
             }
 
             any = true;
-            if (Anchor.Beyond is { } beyond)
+            if (anchor.Beyond is { } beyond)
             {
-                allowed.Add((left - Anchor.UpTo, left - beyond));
-                allowed.Add((right + beyond, right + Anchor.UpTo));
+                allowed.Add((left - anchor.UpTo, left - beyond));
+                allowed.Add((right + beyond, right + anchor.UpTo));
             }
             else
             {
-                allowed.Add((left - Anchor.UpTo, right + Anchor.UpTo));
+                allowed.Add((left - anchor.UpTo, right + anchor.UpTo));
             }
         }
 
@@ -64,54 +66,4 @@ public sealed record AnchoredPlace : PlacementRule
 
         statement.Within(from, Distance.MaxValue, AllowedHeights.Nothing);
     }
-
-    /// <summary>The things of the anchor's kinds on a wall: fixtures, what interrupts a counter, openings with their casing, coverings.</summary>
-    /// <param name="fixtures">The fixtures against the wall.</param>
-    /// <param name="wall">The wall; null on a surface that is none.</param>
-    internal IEnumerable<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall)
-    {
-        foreach (Fixture fixture in fixtures)
-        {
-            if (Anchor.Things.Contains(fixture.Kind.Name))
-            {
-                yield return new(fixture.Id, fixture.Kind.Name, fixture.Left, fixture.Right);
-            }
-        }
-
-        if (wall is null)
-        {
-            yield break;
-        }
-
-        foreach (Counter counter in wall.Counters)
-        {
-            foreach (CounterInterruption part in counter.Interruptions)
-            {
-                if (Anchor.Things.Contains(part.Kind.Name))
-                {
-                    yield return new(part.Kind + " of " + counter.Id, part.Kind.Name, part.Left, part.Right);
-                }
-            }
-        }
-
-        foreach (Opening opening in wall.Openings)
-        {
-            if (Anchor.Things.Contains(opening.Kind.Name))
-            {
-                TrimmedOpening trimmed = TrimmedOpening.Of(opening);
-                yield return new(opening.Id, opening.Kind.Name, trimmed.Left, trimmed.Right);
-            }
-        }
-
-        foreach (Covering covering in wall.Coverings)
-        {
-            if (Anchor.Things.Contains(covering.Kind.Name))
-            {
-                yield return new(covering.Id, covering.Kind.Name, covering.Left, covering.Right);
-            }
-        }
-    }
 }
-
-/// <summary>A thing that boxes belong to, and where it stands along its wall where that is stated.</summary>
-internal readonly record struct AnchoredThing(string Name, string Kind, Distance? Left, Distance? Right);

@@ -44,17 +44,19 @@ public sealed record SpecifiedHeight : PlacementRule
         statement.Everywhere(new(any.Sure, any.Possible, any.Needs & ~Facts.BoxSize));
     }
 
-    /// <summary>What the row says of a box at a place if the drawing means this edge; passes where the drawing asks for nothing.</summary>
-    internal Verdict VerdictIf(Edge edge, PlacementSite site, in Place place)
+    /// <inheritdoc/>
+    public override bool StateIfMeant(Edge edge, PlacementSite site, PlacementStatement statement)
     {
-        PlacementStatement statement = new();
         if (site.Box.Specified is { } asked)
         {
             statement.Everywhere(Near(site, asked, edge));
         }
 
-        return SlabJudge.Verdict(statement.Take(), place);
+        return true;
     }
+
+    /// <inheritdoc/>
+    public override string? AskedOf(PlacementSite site) => site.Box.Specified?.Exactly(site.Units);
 
     private AllowedHeights Near(PlacementSite site, BoxHeight asked, Edge edge)
     {

@@ -69,66 +69,6 @@ public sealed record CountedOutlet : IBoxKind
             : rated.And(box.IsWithin(TargetLine.Center, high.Datum, Distance.MinValue, high.Offset, ref needs));
     }
 
-    /// <summary>Whether a dwelling lists any such box, wherever it is: where it lists none, nothing can be said of them.</summary>
-    internal bool IsListedIn(Dwelling dwelling)
-    {
-        foreach (Room room in dwelling.Rooms)
-        {
-            if (IsListedIn(room))
-            {
-                return true;
-            }
-        }
-
-        return IsListedOutside(dwelling);
-    }
-
-    /// <summary>Whether a dwelling lists any such box on an outside face.</summary>
-    internal bool IsListedOutside(Dwelling dwelling)
-    {
-        foreach (OutsideFace face in dwelling.Outside)
-        {
-            if (IsListedIn(face))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>Whether a room lists any such box.</summary>
-    internal bool IsListedIn(Room room) => IsListedIn(room.Overhead) || IsListedIn(room.Walls) || IsListedIn(room.InFloor);
-
-    /// <summary>Whether an outside face lists any such box.</summary>
-    internal bool IsListedIn(OutsideFace face) => IsListedIn(face.Walls);
-
-    private bool IsListedIn(Items<Wall> walls)
-    {
-        foreach (Wall wall in walls)
-        {
-            if (IsListedIn(wall.Boxes))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private bool IsListedIn(Items<DeviceBox> boxes)
-    {
-        foreach (DeviceBox box in boxes)
-        {
-            if (IsOne(box))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     bool IBoxKind.IsOne(DeviceBox box) => IsOne(box);
 
     private bool IsOne(DeviceBox box)

@@ -33,6 +33,9 @@ public sealed record RatedSeparation : ProvisionRule
     }
 
     /// <inheritdoc/>
+    public override string? Covers { get; init; } = "rated walls";
+
+    /// <inheritdoc/>
     public override string Numbers => Apart + " along the wall " + (FromCenters ? "from center to center" : "from side to side")
         + " in different stud cavities, or the depth of a filled cavity, or solid fireblocking between, or putty pads on both, or boxes listed for it";
 

@@ -35,6 +35,9 @@ public sealed record RatedTotal : SpaceRule
     public bool InProportion { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>

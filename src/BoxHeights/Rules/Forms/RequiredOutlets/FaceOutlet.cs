@@ -61,6 +61,9 @@ public sealed record FaceOutlet : SpaceRule
     public DeviceBox? Cure { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.OutsideFace;
 
     /// <inheritdoc/>

@@ -66,10 +66,19 @@ public sealed record FixtureOutlet : SpaceRule
     public DeviceBox? Cure { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => Outside ? SpaceKind.OutsideFace : SpaceKind.Room;
 
     /// <inheritdoc/>
     public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Around.KindsNamed, Serving.Select(kind => kind.Name), ServingToo.Select(kind => kind.Name), AlwaysIn.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
+    public override bool IsPlannedFirst => true;
+
+    /// <inheritdoc/>
+    public override Facts PlannedDespite => Facts.PlanPlace;
 
     /// <inheritdoc/>
     public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
@@ -258,12 +267,13 @@ public sealed record FixtureOutlet : SpaceRule
             && (at.Ticks <= other.Possible.Left ? other.Possible.Right <= thing.Possible.Left : at.Ticks >= other.Possible.Right && other.Possible.Left >= thing.Possible.Right));
     }
 
-    /// <summary>Whether an outlet at a place on a wall surely serves the thing that a finding is about.</summary>
-    internal bool ServesFrom(SpaceView space, string subject, string wall, Distance at)
+    /// <inheritdoc/>
+    public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered)
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;
-        ThingInPlan? thing = RoomInPlan.Of(space).Things(Around).Find(one => space.Id + " " + one.Name == subject);
-        return thing is { HasPlace: true } && plan.IndexOf(wall) is >= 0 and var face && Serves(plan, face, at, thing, out _);
+        ThingInPlan? thing = RoomInPlan.Of(space).Things(Around).Find(one => one.In(space.Id) == lacking);
+        return thing is { HasPlace: true } && box.Along is { } at && plan.IndexOf(box.WallId) is >= 0 and var face && Serves(plan, face, at, thing, out _)
+            && Outlet.Of(box, out _) != Verdict.Fails;
     }
 
     private bool Serves(WallPlan plan, int face, Distance at, ThingInPlan thing, out PlanGap gap)

@@ -21,6 +21,9 @@ public sealed record IslandOutlets : SpaceRule
         : base(id, summary, severity, citation) => Outlets = outlets;
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <summary>What counts as an outlet, apart from where it is.</summary>

@@ -25,6 +25,9 @@ public sealed record PassageOutlet : SpaceRule
     }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <summary>The length along the middle from which it asks for an outlet, itself included.</summary>
@@ -88,6 +91,9 @@ public sealed record PassageOutlet : SpaceRule
 
         Finding(space, runs, middle, needs | (goesOn ? Facts.ServedFromOutside : Facts.None), statement);
     }
+
+    /// <inheritdoc/>
+    public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => Outlets.Judge(box, out _) != Verdict.Fails;
 
     /// <summary>Whether an open side of it leads into another passage: there one walks on without passing a doorway.</summary>
     private bool GoesOn(Room room, BackFaces backs)

@@ -45,10 +45,16 @@ public sealed record RoomOutlet : SpaceRule
     public DeviceBox? Cure { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>
     public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Instead?.KindsNamed ?? default, OneForEach.Select(kind => kind.Name));
+
+    /// <inheritdoc/>
+    public override string? Covers { get; init; } = "other required outlets";
 
     /// <inheritdoc/>
     public override string Numbers => "at least 1 " + Outlet.Numbers + (Instead is null ? "" : ", or " + Instead.Numbers)
@@ -98,8 +104,15 @@ public sealed record RoomOutlet : SpaceRule
         Finds(space, statement, verdict, sure, needed, verdict == Verdict.Unknown ? needs | Unless : Facts.None, null);
     }
 
+    /// <summary>How far along its wall from the place that a finding offers a box may go instead: 3 ft. Common practice, no source.</summary>
+    private static readonly Distance Aside = Distance.FromFeet(3);
+
+    /// <inheritdoc/>
+    public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) =>
+        box.Along is { } at && (at - offered).Abs() <= Aside && IsInOneBay(space, box.WallId, at, offered) && Outlet.Of(box, out _) != Verdict.Fails;
+
     /// <summary>Whether two places on a wall are in one bay, or there are no bays.</summary>
-    internal bool IsInOneBay(SpaceView space, string wall, Distance one, Distance other)
+    private bool IsInOneBay(SpaceView space, string wall, Distance one, Distance other)
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;
         return OneForEach.Count == 0 || VehicleBays.Of(plan, OneForEach, TwoBeyond) is not { } bays

@@ -31,6 +31,9 @@ public sealed record StoreyOutlet : SpaceRule
     public DeviceBox? Cure { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Storey;
 
     /// <inheritdoc/>

@@ -22,6 +22,9 @@ public sealed record CounterSpaces : RunSpaces
     public Distance? CornerBehind { get; init; }
 
     /// <inheritdoc/>
+    public override bool AreOfCounters => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "the wall line behind counters (" + Counters + "), cut by " + Cuts
         + (StraightBehind is { } straight ? " with less than " + straight + " behind" : "") + (CornerBehind is { } corner ? ", " + corner + " to a corner" : "");
 

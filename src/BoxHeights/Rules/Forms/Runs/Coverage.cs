@@ -8,7 +8,7 @@ namespace BoxHeights.Rules;
 /// A finding measures how much of its run isn't reached. Where a room's walls don't close, what lies beyond them may reach back along their ends: that much is
 /// not judged. An outlet whose place or kind isn't stated, and what may or may not break the floor line, make it unknown where they decide.
 /// </remarks>
-public sealed partial record Coverage : SpaceRule
+public sealed partial record Coverage : SpaceRule, IServesRuns
 {
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
@@ -29,6 +29,9 @@ public sealed partial record Coverage : SpaceRule
         Reach = reach;
         Usual = usual;
     }
+
+    /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
 
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
@@ -79,6 +82,9 @@ public sealed partial record Coverage : SpaceRule
             yield return "its Reach, " + Reach + ", reaches nothing";
         }
     }
+
+    /// <inheritdoc/>
+    public override string? Covers { get; init; } = "receptacle spacing";
 
     /// <inheritdoc/>
     public override string Numbers => (Reach is { } reach ? "reach " + reach : "one outlet to a run") + ", runs of " + Shortest + " or more; " + Spaces.Numbers

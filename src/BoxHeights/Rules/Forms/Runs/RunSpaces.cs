@@ -12,6 +12,9 @@ public abstract record RunSpaces
     /// <summary>What counts and what breaks it, in words.</summary>
     public abstract string Numbers { get; }
 
+    /// <summary>Whether what has to be served is a counter, and not the wall itself.</summary>
+    public abstract bool AreOfCounters { get; }
+
     /// <summary>The names of kinds that it speaks of.</summary>
     internal abstract Items<string> KindsNamed { get; }
 
@@ -44,6 +47,28 @@ public abstract record RunSpaces
             return found;
         }
     }
+}
+
+/// <summary>A rule by which runs of a room have to be served: what a planner of runs goes by.</summary>
+public interface IServesRuns
+{
+    /// <summary>What has to be served, and what breaks it.</summary>
+    RunSpaces Spaces { get; }
+
+    /// <summary>What counts as an outlet.</summary>
+    ServingReceptacles Outlets { get; }
+
+    /// <summary>The shortest run that has to be served, itself included.</summary>
+    Distance Shortest { get; }
+
+    /// <summary>How far an outlet serves along its run, itself allowed; null where one anywhere on it serves all of it.</summary>
+    Distance? Reach { get; }
+
+    /// <summary>Whether an outlet serves round a corner.</summary>
+    bool AroundCorners { get; }
+
+    /// <summary>The box to add, without id and place; its height where the room has no box of its purpose.</summary>
+    DeviceBox Usual { get; }
 }
 
 /// <summary>The runs of a room under what is surely a break, and under everything that may be one.</summary>

@@ -47,6 +47,9 @@ public sealed record WallSpaces : RunSpaces
     public Items<FreestandingKind> Tops { get; init; }
 
     /// <inheritdoc/>
+    public override bool AreOfCounters => false;
+
+    /// <inheritdoc/>
     public override string Numbers => "floor line broken by " + Doorways + ", " + Cabinets + (Fixtures.Count == 0 ? "" : ", " + Fixtures)
         + (FloorWindowsBreak ? ", windows to the floor" : "") + (OpenLeavesBreak ? ", leaves fully open" : "")
         + (Counters.Count == 0 ? "" : ", counters (" + Counters + ") in " + CounterRooms) + (Tops.Count == 0 ? "" : ", ends of " + Tops)

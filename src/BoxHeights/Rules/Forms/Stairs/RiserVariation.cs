@@ -19,6 +19,9 @@ public sealed record RiserVariation : SpaceRule
     public Distance Most { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Flight;
 
     /// <inheritdoc/>
@@ -29,6 +32,9 @@ public sealed record RiserVariation : SpaceRule
             yield return "its limit, " + Most + ", is negative";
         }
     }
+
+    /// <inheritdoc/>
+    public override string? Covers { get; init; } = "stairs";
 
     /// <inheritdoc/>
     public override string Numbers => "largest riser less smallest at most " + Most;

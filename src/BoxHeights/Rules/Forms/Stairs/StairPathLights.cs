@@ -29,6 +29,9 @@ public sealed record StairPathLights : SpaceRule
     public Distance Below { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Flight;
 
     /// <inheritdoc/>

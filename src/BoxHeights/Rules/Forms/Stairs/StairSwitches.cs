@@ -30,6 +30,9 @@ public sealed record StairSwitches : SpaceRule
     public DeviceBox? Cure { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Flight;
 
     /// <inheritdoc/>

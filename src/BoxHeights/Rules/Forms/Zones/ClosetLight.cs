@@ -32,6 +32,9 @@ public sealed record ClosetLight : SpaceRule
     public Items<DeviceKind> Recessed { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>

@@ -34,6 +34,9 @@ public sealed record OverheadZone : SpaceRule
     public bool EndsAtBarriers { get; init; }
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>

@@ -68,6 +68,9 @@ public sealed record Zone : PlacementRule
     }
 
     /// <inheritdoc/>
+    public override string? Covers { get; init; } = "tub and shower zones";
+
+    /// <inheritdoc/>
     public override string Numbers => "outside " + Words(Around, Reach) + (Bottom is { } low ? ", from " + low : "") + (Top is { } high ? ", up to " + high : "")
         + (Bottom is null && Top is null ? "" : ", to its " + Line.Words()) + (EndsAtBarriers ? ", ended by fixed barriers" : "")
         + (AllowsFurthestWall ? "; in a room that lies in it altogether, on the furthest wall" + (FurthestWallFor.Count == 0 ? "" : " for " + FurthestWallFor) : "");

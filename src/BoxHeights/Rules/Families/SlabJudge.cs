@@ -22,6 +22,8 @@ internal readonly struct Place(long left, long right, DistanceRange readings)
     public long Right { get; } = right;
 
     public DistanceRange Readings { get; } = readings;
+
+    public DistanceRange Along => new(Distance.FromTicks(Left), Distance.FromTicks(Right));
 }
 
 /// <summary>Compares slabs with a place: an interval along the wall and an interval of stick readings, both mostly a point.</summary>

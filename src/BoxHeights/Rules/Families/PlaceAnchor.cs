@@ -1,3 +1,6 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
 namespace BoxHeights;
 
 /// <summary>What a box of some purpose is set beside or behind: furniture, an appliance, a basin, a window. Distances are along the wall, from the thing's outline to the center of the box.</summary>
@@ -39,4 +42,54 @@ public sealed record PlaceAnchor
     public override string ToString() =>
         (Beyond is { } beyond ? beyond + " to " + UpTo + " beside a " : UpTo == Distance.Zero ? "within the outline of a " : "within or up to " + UpTo + " beside a ")
         + string.Join(" or ", Things);
+
+    /// <summary>The things of the anchor's kinds on a wall: fixtures, what interrupts a counter, openings with their casing, coverings.</summary>
+    /// <param name="fixtures">The fixtures against the wall.</param>
+    /// <param name="wall">The wall; null on a surface that is none.</param>
+    internal IEnumerable<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall)
+    {
+        foreach (Fixture fixture in fixtures)
+        {
+            if (Things.Contains(fixture.Kind.Name))
+            {
+                yield return new(fixture.Id, fixture.Kind.Name, fixture.Left, fixture.Right);
+            }
+        }
+
+        if (wall is null)
+        {
+            yield break;
+        }
+
+        foreach (Counter counter in wall.Counters)
+        {
+            foreach (CounterInterruption part in counter.Interruptions)
+            {
+                if (Things.Contains(part.Kind.Name))
+                {
+                    yield return new(part.Kind + " of " + counter.Id, part.Kind.Name, part.Left, part.Right);
+                }
+            }
+        }
+
+        foreach (Opening opening in wall.Openings)
+        {
+            if (Things.Contains(opening.Kind.Name))
+            {
+                TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+                yield return new(opening.Id, opening.Kind.Name, trimmed.Left, trimmed.Right);
+            }
+        }
+
+        foreach (Covering covering in wall.Coverings)
+        {
+            if (Things.Contains(covering.Kind.Name))
+            {
+                yield return new(covering.Id, covering.Kind.Name, covering.Left, covering.Right);
+            }
+        }
+    }
 }
+
+/// <summary>A thing that boxes belong to, and where it stands along its wall where that is stated.</summary>
+internal readonly record struct AnchoredThing(string Name, string Kind, Distance? Left, Distance? Right);
