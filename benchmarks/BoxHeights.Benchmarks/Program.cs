@@ -22,6 +22,9 @@ switch (args)
     case ["--pictures"]:
         PictureTimes.Print();
         return 0;
+    case ["--pointer"]:
+        PointerTimes.Print();
+        return 0;
     case ["--growth"]:
         Growth.Print();
         return 0;
@@ -59,6 +62,6 @@ switch (args)
 
         return 0;
     default:
-        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG. --growth: how time and bytes grow with each kind of thing. --house: the example house at 1, 10 and 100 times its size. --bdn [options]: tables with allocations.");
+        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG. --pointer: a box carried over a wall. --growth: how time and bytes grow with each kind of thing. --house: the example house at 1, 10 and 100 times its size. --bdn [options]: tables with allocations.");
         return 2;
 }

@@ -102,16 +102,19 @@ internal sealed class ResolvedSpace
     public DistanceRange? Framing { get; }
 
     /// <summary>Whether a box of a room can lie between subfloor and ceiling framing, as far as both are known. Outdoors a box may be below the subfloor.</summary>
-    public bool Holds(BoxHeight height, BoxSize size)
+    public bool Holds(BoxHeight height, BoxSize size) => HeldHeights(height.Edge, height.Datum, size).Contains(height.Value);
+
+    /// <summary>The heights, to an edge of a box and from a datum, at which it can lie there; all of them where the edge isn't stated.</summary>
+    public DistanceSet HeldHeights(Edge? edge, Datum datum, BoxSize size)
     {
-        if (IsOutside || !height.TryResolve(Levels, out DistanceRange up) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
+        if (IsOutside || edge is null || !Levels.TryGet(datum, out DistanceRange zero) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
         {
-            return true;
+            return DistanceSet.All;
         }
 
-        Distance below = height.Edge switch { Edge.Top => size.Height, Edge.Center => size.HalfHeight, _ => Distance.Zero };
-        DistanceRange bottom = up - subfloor - below;
-        return bottom.To >= Distance.Zero && (Framing is not { } framing || bottom.From + size.Height <= framing.To);
+        DistanceRange bottom = zero - subfloor - edge switch { Edge.Top => size.Height, Edge.Center => size.HalfHeight, _ => Distance.Zero };
+        DistanceSet held = DistanceSet.AtLeast(-bottom.To);
+        return Framing is { } framing ? held & DistanceSet.AtMost(framing.To - size.Height - bottom.From) : held;
     }
 
     public Items<Platform> PlatformsBefore(string wall) => face is { Walls.Count: > 0 } && face.Walls[0].Id == wall ? face.Platforms : default;

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights;
 
 /// <content>Datums that belong to a thing on the wall, and so are at another height elsewhere: a countertop, a window's head, the underside of a cabinet.</content>
@@ -160,6 +162,44 @@ internal sealed partial class ResolvedSurface
 
         center = new(height.Edge == Edge.Center ? height.Value : height.AtEdge(Edge.Center, size).Value, height.Datum);
         return true;
+    }
+
+    /// <summary>The places along the wall at which another thing may be meant by a datum: where things begin and end, and halfway between two.</summary>
+    public List<long> EdgesOfThings()
+    {
+        List<long> edges = [];
+        foreach (Finish finish in Wall?.Finishes ?? default)
+        {
+            edges.AddRange([finish.Left.Ticks, finish.Right.Ticks]);
+        }
+
+        foreach (Covering covering in Wall?.Coverings ?? default)
+        {
+            edges.AddRange([covering.Left.Ticks, covering.Right.Ticks]);
+        }
+
+        foreach (Platform platform in Platforms)
+        {
+            edges.AddRange([platform.Left.Ticks, platform.Right.Ticks]);
+        }
+
+        AddWithHalfways([.. (Wall?.Openings ?? default).Select(opening => (opening.Left.Ticks, opening.Right.Ticks))]);
+        AddWithHalfways([.. Fixtures.Select(fixture => (fixture.Left?.Ticks ?? 0, fixture.Right?.Ticks ?? 0))]);
+        AddWithHalfways([.. (Wall?.Boxes ?? default).Select(box => (box.At?.Ticks ?? 0, box.At?.Ticks ?? 0))]);
+        return edges;
+
+        void AddWithHalfways(List<(long Left, long Right)> things)
+        {
+            foreach ((long left, long right) in things)
+            {
+                edges.AddRange([left, right]);
+                foreach ((long next, _) in things)
+                {
+                    long half = right + ((next - right) / 2);
+                    edges.AddRange([half, half + 1]);
+                }
+            }
+        }
     }
 
     private static Distance Between(Distance left, Distance right, Distance from, Distance to) => Distance.Max(Distance.Zero, Distance.Max(from - right, left - to));

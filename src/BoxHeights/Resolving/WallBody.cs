@@ -24,6 +24,9 @@ internal sealed class WallBody
     /// <summary>A place on this face as a place on the wall. Faces back to back run against each other.</summary>
     public Distance Along(Distance along) => IsBack ? Shift - along : Shift + along;
 
+    /// <summary>A place on the wall as a place on this face.</summary>
+    public Distance OnFace(Distance place) => IsBack ? Shift - place : place - Shift;
+
     /// <summary>Joins the faces that are said to be back to back and share a stretch.</summary>
     public static void Join(IReadOnlyList<ResolvedSurface> faces, BackFaces backs)
     {

@@ -6,7 +6,7 @@ namespace BoxHeights;
 
 /// <summary>A dwelling that is being edited: each change says which findings appeared, cleared or changed.</summary>
 /// <remarks>It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing.</remarks>
-public sealed class LayoutSession
+public sealed partial class LayoutSession
 {
     private readonly LayoutEvaluator evaluator;
     private readonly Dictionary<string, int> indexOf = new(StringComparer.Ordinal);

@@ -48,26 +48,6 @@ public sealed partial class Evaluation
         throw NoSuch("outside face", id, nameof(id));
     }
 
-    /// <summary>Where along its wall and how high the center of a box may be, as far as placement rules say: what groups and rooms ask of it together isn't in it.</summary>
-    /// <param name="box">The id of the box.</param>
-    /// <returns>The stretches of its wall from left to right; none for a box on a ceiling or floor, one with a fault, and one of which the edge that its height is to isn't stated.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
-    /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
-    public Items<BandView> AllowedFor(string box)
-    {
-        _ = box ?? throw new ArgumentNullException(nameof(box));
-        int index = Array.FindIndex(state.Boxes, one => one.Source.Id == box);
-        if (index < 0)
-        {
-            throw NoSuch("box", box, nameof(box));
-        }
-
-        lock (state)
-        {
-            return BandViews.Of(state, index);
-        }
-    }
-
     private WallView View(ResolvedSurface surface) => new(surface, new(surface), BoxViews.On(state, surface), PlacesOn);
 
     private RoomView View(ResolvedSpace space)

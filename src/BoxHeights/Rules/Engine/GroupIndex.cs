@@ -86,6 +86,13 @@ internal sealed class GroupIndex
         return found == groupsOf[box].Length;
     }
 
+    /// <summary>The boxes that a rule would judge a box with; null where it doesn't speak of it, or there are none.</summary>
+    /// <param name="rule">The rule's place among the rule set's provisions.</param>
+    /// <param name="site">What is stated for the box.</param>
+    /// <param name="rules">The provisions.</param>
+    public ProvisionGroup? WithWhom(int rule, StatedSite site, ProvisionRule[] rules) =>
+        NameOf(rules[rule], site) is { } name && known[rule].TryGetValue(name, out int group) ? groups[group].Boxes : null;
+
     /// <summary>The readings of a rule's text under which a box of a group that fails would meet it, from where boxes are now. A reading may group boxes in its own way.</summary>
     public Items<string> DisputedBy(int group, int box, LayoutState state)
     {
@@ -174,12 +181,10 @@ internal sealed class GroupIndex
     }
 
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>
-    private static string? NameOf(ProvisionRule rule, int box, LayoutState state)
-    {
-        return state.SitesOf(box) is { Length: > 0 } sites && rule.Scope.Covers(sites[0].Site.Box, sites[0].Site.Room)
-            ? rule.GroupOf(sites[0].Site.Box, new GroupPlace(state.Boxes[box].Surface))
-            : null;
-    }
+    private static string? NameOf(ProvisionRule rule, int box, LayoutState state) => state.SitesOf(box) is { Length: > 0 } sites ? NameOf(rule, sites[0]) : null;
+
+    private static string? NameOf(ProvisionRule rule, StatedSite site) =>
+        rule.Scope.Covers(site.Site.Box, site.Site.Room) ? rule.GroupOf(site.Site.Box, new GroupPlace(site.Site.Surface)) : null;
 
     /// <summary>One provision rule and boxes that it judges together.</summary>
     internal sealed class Group(ProvisionRule rule, Dictionary<string, int> among, string name, ProvisionGroup boxes)

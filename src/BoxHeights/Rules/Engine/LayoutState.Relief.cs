@@ -10,8 +10,10 @@ internal sealed partial class LayoutState
     /// <summary>The boxes of a box's room, itself among them, where a rule may let one off for the others' sake; none elsewhere.</summary>
     private List<int> CompanionsOf(int box)
     {
-        return Rules.HasRelief ? Companions()[Boxes[box].Surface.Space] : None;
+        return CompanionsIn(Boxes[box].Surface.Space);
     }
+
+    private List<int> CompanionsIn(ResolvedSpace space) => Rules.HasRelief && Companions().TryGetValue(space, out List<int>? some) ? some : None;
 
     private Dictionary<ResolvedSpace, List<int>> Companions()
     {
@@ -30,29 +32,33 @@ internal sealed partial class LayoutState
     private static List<int> None { get; } = [];
 
     /// <summary>Whether others nearby let a box off a rule that it misses.</summary>
-    private bool IsLetOff(int box, PlacementRule rule)
+    /// <param name="box">The box, which may be described nowhere.</param>
+    /// <param name="index">Its place among the boxes; −1 where it is none of them.</param>
+    /// <param name="along">Where along its wall it is asked about; null where that isn't known.</param>
+    /// <param name="rule">The rule.</param>
+    public bool IsLetOff(ResolvedBox box, int index, Distance? along, PlacementRule rule)
     {
         if (rule.Relief == Relief.None || !IsReceptacle(box))
         {
             return false;
         }
 
-        CounterLength? length = (rule.Relief & Relief.OneOverCounter) != 0 ? LengthUnder(box) : null;
+        CounterLength? length = (rule.Relief & Relief.OneOverCounter) != 0 ? LengthUnder(box, along) : null;
         bool others = false;
         bool otherMisses = false;
-        foreach (int other in CompanionsOf(box))
+        foreach (int other in CompanionsIn(box.Surface.Space))
         {
-            if (other == box || !IsReceptacle(other) || !Meets(other, rule, out bool meets))
+            if (other == index || !IsReceptacle(Boxes[other]) || !Meets(other, rule, out bool meets))
             {
                 continue;
             }
 
-            if (meets && (rule.Relief & Relief.ComparableInRoom) != 0 && Boxes[other].Source.Purpose == Boxes[box].Source.Purpose)
+            if (meets && (rule.Relief & Relief.ComparableInRoom) != 0 && Boxes[other].Source.Purpose == box.Source.Purpose)
             {
                 return true;
             }
 
-            if (length is { } here && LengthUnder(other) == here)
+            if (length is { } here && LengthUnder(Boxes[other], AtOf(other)) == here)
             {
                 others = true;
                 otherMisses |= !meets;
@@ -62,9 +68,9 @@ internal sealed partial class LayoutState
         return others && !otherMisses;
     }
 
-    private bool IsReceptacle(int box)
+    private static bool IsReceptacle(ResolvedBox box)
     {
-        foreach (DeviceKind device in Boxes[box].Source.Devices)
+        foreach (DeviceKind device in box.Source.Devices)
         {
             if (!device.IsReceptacle)
             {
@@ -72,7 +78,7 @@ internal sealed partial class LayoutState
             }
         }
 
-        return Boxes[box].Source.Devices.Count > 0;
+        return box.Source.Devices.Count > 0;
     }
 
     /// <summary>Whether a rule speaks of a box, and if so whether the box surely meets it where it is.</summary>
@@ -97,9 +103,9 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>The length of kitchen counter that a box is over; null where none is, or its place isn't known.</summary>
-    private CounterLength? LengthUnder(int box)
+    private static CounterLength? LengthUnder(ResolvedBox box, Distance? at)
     {
-        if (AtOf(box) is not { } along || Boxes[box].Surface.CounterOn(along, along) is not { } counter || counter.Kind != CounterKind.Kitchen)
+        if (at is not { } along || box.Surface.CounterOn(along, along) is not { } counter || counter.Kind != CounterKind.Kitchen)
         {
             return null;
         }
@@ -117,7 +123,7 @@ internal sealed partial class LayoutState
             right = part.Left >= along ? Distance.Min(right, part.Left) : right;
         }
 
-        return new(Boxes[box].Surface.Index, left, right);
+        return new(box.Surface.Index, left, right);
     }
 
     /// <summary>A length of counter that no sink or appliance interrupts.</summary>

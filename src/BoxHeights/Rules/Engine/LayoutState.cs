@@ -131,7 +131,10 @@ internal sealed partial class LayoutState
     /// <summary>Where boxes of a group may go without making its own answer worse: centers above the storey's subfloor.</summary>
     public DistanceSet KeepOf(int group) => keeps[group];
 
-    public StatedSite SiteOf(int box, Edge edge, Datum datum, Distance? along) => stated.Of(Boxes[box], edge, datum, along);
+    public StatedSite SiteOf(int box, Edge edge, Datum datum, Distance? along) => SiteOf(Boxes[box], edge, datum, along);
+
+    /// <summary>The same for a box that may be described nowhere.</summary>
+    public StatedSite SiteOf(ResolvedBox box, Edge edge, Datum datum, Distance? along) => stated.Of(box, edge, datum, along);
 
     /// <summary>Puts a box at a place. A height in other terms than the box's own brings it to another site.</summary>
     public void Put(int box, BoxHeight? height, Distance? along)
@@ -205,7 +208,7 @@ internal sealed partial class LayoutState
 
         if (!stated.Rule.YieldsWhenForced)
         {
-            return IsLetOff(box, stated.Rule);
+            return IsLetOff(Boxes[box], box, AtOf(box), stated.Rule);
         }
 
         if (verdict == Verdict.Unknown || at[box] == NotKnown)
@@ -213,9 +216,11 @@ internal sealed partial class LayoutState
             return true;
         }
 
-        DistanceSet wanted = SlabJudge.PossibleAt(stated.Slabs, at[box]);
-        return (site.SureOfFirmRulesAt(at[box]) & wanted).Count == 0;
+        return !LeavesRoomFor(stated, site, at[box]);
     }
+
+    /// <summary>Whether firm rules leave some height at a place that a habit would have.</summary>
+    public static bool LeavesRoomFor(StatedPlacement habit, StatedSite site, long along) => !(site.SureOfFirmRulesAt(along) & SlabJudge.PossibleAt(habit.Slabs, along)).IsEmpty;
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
     public bool TryCenter(int box, out DistanceRange above)

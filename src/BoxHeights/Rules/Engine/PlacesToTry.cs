@@ -133,7 +133,7 @@ internal sealed class PlacesToTry
             return places;
         }
 
-        List<Distance> others = Candidates(state.SitesOf(box)[0], surface, wall);
+        List<Distance> others = Candidates(state.SitesOf(box)[0], wall);
         Distance half = state.SitesOf(box)[0].Site.Box.Size.HalfWidth;
         if (state.Boxes[box].Source.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter)
         {
@@ -164,7 +164,7 @@ internal sealed class PlacesToTry
         }
 
         Distance half = site.Site.Box.Size.HalfWidth;
-        List<Distance> studs = Candidates(site, surface, wall);
+        List<Distance> studs = Candidates(site, wall);
         studs.RemoveAll(place => place < half || place > wall.Length - half || IsTaken(surface, -1, place, half));
         studs.Sort((a, b) => (a - at).Abs() is var one && (b - at).Abs() is var other && one != other ? one.CompareTo(other) : a.CompareTo(b));
         return studs;
@@ -204,26 +204,17 @@ internal sealed class PlacesToTry
     }
 
     /// <summary>Of two that are as near the left one first: a sort may turn equals round.</summary>
-    private static void SortByNearest(List<Distance> places, Distance at) =>
+    public static void SortByNearest(List<Distance> places, Distance at) =>
         places.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()) is var off && off != 0 ? off : a.CompareTo(b));
 
-    private List<Distance> Candidates(StatedSite site, ResolvedSurface surface, Wall wall)
+    private List<Distance> Candidates(StatedSite site, Wall wall)
     {
-        List<Distance> found = [];
-        if (surface.Framing is { } framing && site.Site.Box.Mounting is null or MountingMethod.Stud)
+        if (StudSides.Of(site.Site) is { } sides)
         {
-            foreach (FramingMember member in framing.Members)
-            {
-                if (member.Part is FramingPart.Stud or FramingPart.King && (member.IsSure || framing.Known == StudKnowledge.Assumed))
-                {
-                    Beside(framing, member.Left, StudSide.Left);
-                    Beside(framing, member.Right, StudSide.Right);
-                }
-            }
-
-            return found;
+            return sides;
         }
 
+        List<Distance> found = [];
         foreach (long edge in site.Edges)
         {
             if (edge > 0 && edge < wall.Length.Ticks)
@@ -234,15 +225,6 @@ internal sealed class PlacesToTry
         }
 
         return found;
-
-        void Beside(WallFraming framing, Distance face, StudSide side)
-        {
-            BoxSize size = site.Site.Box.Size;
-            if (framing.RoomBeside(face, side) >= size.Width)
-            {
-                found.Add(side == StudSide.Left ? face - size.HalfWidth : face + size.HalfWidth);
-            }
-        }
     }
 
     /// <summary>Whether another box of the wall is in the way at a place, at whatever height.</summary>

@@ -27,6 +27,35 @@ internal sealed class StatedLimit
     /// <summary>What it says of a box at a place: the worst of what counts there.</summary>
     public LimitJudgement At(in Place place) => Worst(cases, place);
 
+    /// <summary>The heights at a place along the wall at which it passes.</summary>
+    public AllowedHeights AllowedAt(long along)
+    {
+        AllowedHeights all = AllowedHeights.Anything;
+        foreach (LimitCase one in cases)
+        {
+            if (one.Verdict != Verdict.Passes)
+            {
+                AllowedHeights clear = one.Zone.ClearAt(along);
+                all &= one.Verdict == Verdict.Fails ? clear : new(clear.Sure, DistanceSet.All, clear.Needs | one.Needs);
+            }
+        }
+
+        return all;
+    }
+
+    /// <summary>Adds the ends of the stretches over which it doesn't say the same.</summary>
+    public void AddEdgesTo(List<long> edges)
+    {
+        foreach (LimitCase one in cases)
+        {
+            if (one.Zone.Stretch is { } stretch)
+            {
+                edges.Add(stretch.LeftTicks);
+                edges.Add(stretch.RightTicks);
+            }
+        }
+    }
+
     /// <summary>The readings of the rule that would say otherwise of a place; worked out as they are asked for.</summary>
     public Items<string> DisputedBy(in Place place)
     {

@@ -17,6 +17,7 @@ internal sealed class StatedSite
     private volatile Statements? statements;
     private volatile Stretches? stretches;
     private (Rule Rule, string Why)[]? notJudged;
+    private Items<BandView>? bands;
     private int askedAlone;
 
     public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, StatedLimit[] limits, (Rule Rule, string Why)[] limitsNotJudged)
@@ -133,6 +134,9 @@ internal sealed class StatedSite
 
     /// <summary>The ends of the stretches over which the statements don't change.</summary>
     public long[] Edges => Stretches.Edges;
+
+    /// <summary>Where along the wall and how high the center of such a box may be; kept, since whoever draws it asks at each move.</summary>
+    public Items<BandView> Bands => bands ??= BandViews.Of(this);
 
     private Statements Statements => statements ??= owner.StateAll(Site);
 

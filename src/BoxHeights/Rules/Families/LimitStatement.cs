@@ -26,6 +26,13 @@ public readonly struct LimitZone
         _ => null,
     };
 
+    /// <summary>The heights at a place along the wall at which a box is surely, and those at which it is possibly, clear of the zone.</summary>
+    internal AllowedHeights ClearAt(long along) =>
+        clear is null ? AllowedHeights.Nothing : SlabJudge.At(clear, along);
+
+    /// <summary>The ends of the stretch that it is on; none where it is everywhere.</summary>
+    internal Slab? Stretch => clear?[0];
+
     /// <summary>What would tell whether a box is in the zone.</summary>
     internal Facts NeedsAt(in Place place) => clear is null ? Facts.None : SlabJudge.Judge(clear, place).Needs;
 }

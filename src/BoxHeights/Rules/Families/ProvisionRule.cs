@@ -160,6 +160,20 @@ public sealed class ProvisionGroup
         return true;
     }
 
+    /// <summary>How far the center of a box that isn't where it is described would lie above that of one of the group, more than what its stick reads.</summary>
+    internal bool TryAbove(StatedSite site, int other, out DistanceRange above)
+    {
+        above = default;
+        if (!TryCenter(other, out DistanceRange center))
+        {
+            return false;
+        }
+
+        bool alike = site.Site.Box.Datum == BoxOf(other).Datum && site.Site.Surface.Space == SurfaceOf(other).Space && site.CenterAboveReading.Width == center.Width && !state.IsMeasured(members[other]);
+        above = alike ? site.CenterAboveReading.From - center.From : site.CenterAboveReading - center;
+        return true;
+    }
+
     /// <summary>The tape's error, where the box's height was measured.</summary>
     internal Facts TapeOf(int index) => state.IsMeasured(members[index]) ? Facts.TapeReading : Facts.None;
 

@@ -81,6 +81,19 @@ internal static class SlabJudge
         return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : Facts.None);
     }
 
+    /// <summary>The heights that are allowed at a place along the wall, and what isn't known of them.</summary>
+    public static AllowedHeights At(Slab[] slabs, long along)
+    {
+        AllowedHeights all = AllowedHeights.Anything;
+        for (int i = 0; i < slabs.Length; i++)
+        {
+            ref readonly Slab slab = ref slabs[i];
+            all = slab.LeftTicks <= along && along <= slab.RightTicks ? all & slab.Allowed : all;
+        }
+
+        return all;
+    }
+
     /// <summary>The heights that are surely allowed at a place along the wall.</summary>
     public static DistanceSet SureAt(Slab[] slabs, long along)
     {

@@ -126,9 +126,7 @@ public sealed record BoxAgainstBox : ProvisionRule
             return Verdict.Passes;
         }
 
-        Distance aside = (place - otherPlace).Abs();
-        between = Bodies(one, other, aside);
-        between = Pairs == BoxPairs.OnOneFace ? Distance.Max(between, Plates(one, other, aside)) : between;
+        between = Apart(one, other, (place - otherPlace).Abs());
         if (between == Distance.Zero || !group.TryAbove(i, j, out DistanceRange above))
         {
             return Verdict.Passes;
@@ -136,7 +134,7 @@ public sealed record BoxAgainstBox : ProvisionRule
 
         bool mayMeet = above.From < between && -between < above.To;
         bool meet = -between < above.From && above.To < between;
-        Verdict? deep = !mayMeet ? Verdict.Passes : Pairs == BoxPairs.BackToBack ? Depths(group, i, j) : Verdict.Fails;
+        Verdict? deep = !mayMeet ? Verdict.Passes : Depths(one, group.SurfaceOf(i), other, group.SurfaceOf(j));
         if (deep is null or Verdict.Passes)
         {
             return deep;
@@ -144,6 +142,70 @@ public sealed record BoxAgainstBox : ProvisionRule
 
         needs = (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (meet ? Facts.None : group.NeedsOf(i) | group.NeedsOf(j) | group.TapeOf(i) | group.TapeOf(j));
         return meet ? deep : Verdict.Unknown;
+    }
+
+    /// <summary>What the boxes of a group, where they are, leave a box at a place along its wall, as readings of its stick. Where nothing can be said, any height.</summary>
+    /// <param name="group">The boxes.</param>
+    /// <param name="except">The box itself, where it is among them.</param>
+    /// <param name="site">The box that is asked about.</param>
+    /// <param name="along">The place.</param>
+    internal AllowedHeights Around(ProvisionGroup group, int except, StatedSite site, Distance along)
+    {
+        AllowedHeights all = AllowedHeights.Anything;
+        BoxTraits one = site.Site.Box;
+        Distance place = site.Site.Surface.Body?.Along(along) ?? along;
+        for (int j = 0; j < group.Count && site.HasCenter; j++)
+        {
+            BoxTraits other = group.BoxOf(j);
+            Distance between = IsOther(group, j, except, site, out Distance otherPlace) ? Apart(one, other, (place - otherPlace).Abs()) : Distance.Zero;
+            if (between == Distance.Zero || !group.TryAbove(site, j, out DistanceRange above)
+                || Depths(one, site.Site.Surface, other, group.SurfaceOf(j)) is not { } deep || deep == Verdict.Passes)
+            {
+                continue;
+            }
+
+            DistanceSet sure = DistanceSet.AtMost(-between - above.To) | DistanceSet.AtLeast(between - above.From);
+            DistanceSet possible = deep == Verdict.Fails ? DistanceSet.AtMost(-between - above.From) | DistanceSet.AtLeast(between - above.To) : DistanceSet.All;
+            all &= new AllowedHeights(sure, possible, (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (above.IsExact ? Facts.None : site.CenterNeeds | group.NeedsOf(j) | group.TapeOf(j)));
+        }
+
+        return all;
+    }
+
+    /// <summary>Adds the places along the wall at which a box begins and ceases to be beside one of a group.</summary>
+    internal void AddEdgesTo(List<long> edges, ProvisionGroup group, int except, StatedSite site)
+    {
+        BoxTraits one = site.Site.Box;
+        for (int j = 0; j < group.Count; j++)
+        {
+            if (IsOther(group, j, except, site, out Distance place))
+            {
+                BoxTraits other = group.BoxOf(j);
+                Add(place, one.Size.IsStated && other.Size.IsStated ? Halves(one.Size.WidthRange.From, other.Size.WidthRange.From) : Distance.Zero);
+                Add(place, one.Plate is { } plate && other.Plate is { } second ? Halves(plate.Width, second.Width) : Distance.Zero);
+            }
+        }
+
+        void Add(Distance place, Distance off)
+        {
+            edges.Add((site.Site.Surface.Body?.OnFace(place - off) ?? place - off).Ticks);
+            edges.Add((site.Site.Surface.Body?.OnFace(place + off) ?? place + off).Ticks);
+        }
+    }
+
+    /// <summary>Whether a box of a group is one that another may be in the way of, and where it is along the wall.</summary>
+    private bool IsOther(ProvisionGroup group, int index, int except, StatedSite site, out Distance place)
+    {
+        place = default;
+        return group.Member(index) != except && group.TryAlong(index, out place, out bool isBack)
+            && (isBack != site.Site.Surface.Body is { IsBack: true }) == (Pairs == BoxPairs.BackToBack) && !(site.Site.Box.IsExisting && group.BoxOf(index).IsExisting);
+    }
+
+    /// <summary>How far apart in height two boxes have to be that are so far apart along the wall; zero where they aren't in each other's way.</summary>
+    private Distance Apart(BoxTraits one, BoxTraits other, Distance aside)
+    {
+        Distance between = Bodies(one, other, aside);
+        return Pairs == BoxPairs.OnOneFace ? Distance.Max(between, Plates(one, other, aside)) : between;
     }
 
     /// <summary>How far apart in height two bodies have to be that overlap along the wall; zero where they don't.</summary>
@@ -172,18 +234,22 @@ public sealed record BoxAgainstBox : ProvisionRule
         return false;
     }
 
-    /// <summary>Whether two boxes that lie behind one another have room in the wall together; null where what would tell isn't stated.</summary>
-    private static Verdict? Depths(ProvisionGroup group, int i, int j)
+    /// <summary>Whether two boxes that lie behind one another have room in the wall together, as on one face none have; null where what would tell isn't stated.</summary>
+    private Verdict? Depths(BoxTraits box, ResolvedSurface surface, BoxTraits otherBox, ResolvedSurface otherSurface)
     {
-        if (CavityOf(group.SurfaceOf(i).Wall!, group.SurfaceOf(j).Wall!) is not { } cavity
-            || !CavityReach.TryOf(group.BoxOf(i), group.SurfaceOf(i), out DistanceRange one) || !CavityReach.TryOf(group.BoxOf(j), group.SurfaceOf(j), out DistanceRange other))
+        if (Pairs == BoxPairs.OnOneFace)
+        {
+            return Verdict.Fails;
+        }
+
+        if (CavityOf(surface.Wall!, otherSurface.Wall!) is not { } cavity || !CavityReach.TryOf(box, surface, out DistanceRange one) || !CavityReach.TryOf(otherBox, otherSurface, out DistanceRange other))
         {
             return null;
         }
 
         DistanceRange together = one + other;
-        bool oneIsStated = group.BoxOf(i).Size.Depth is not null || group.BoxOf(j).Size.Depth is not null;
-        bool boardsAreStated = group.SurfaceOf(i).BoardThickness is not null && group.SurfaceOf(j).BoardThickness is not null;
+        bool oneIsStated = box.Size.Depth is not null || otherBox.Size.Depth is not null;
+        bool boardsAreStated = surface.BoardThickness is not null && otherSurface.BoardThickness is not null;
         return together.From > cavity ? Verdict.Fails : together.To <= cavity ? Verdict.Passes
             : oneIsStated && boardsAreStated ? Verdict.Unknown
             : null;

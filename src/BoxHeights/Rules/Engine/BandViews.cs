@@ -1,23 +1,15 @@
 using System.Collections.Generic;
-using BoxHeights.Rules;
 
-namespace BoxHeights;
+namespace BoxHeights.Rules;
 
 /// <summary>Where a box may be along its wall, read from what the rules state at its site.</summary>
 internal static class BandViews
 {
-    /// <summary>The stretches of a box's wall over which the statements don't change; none where it isn't judged.</summary>
-    public static Items<BandView> Of(LayoutState state, int box)
+    /// <summary>The stretches of a site's wall over which the statements don't change.</summary>
+    public static Items<BandView> Of(StatedSite site)
     {
-        StatedSite[] sites = state.SitesOf(box);
-        ResolvedSurface surface = state.Boxes[box].Surface;
-        if (sites.Length != 1 || !sites[0].HasCenter || surface.Kind != BoxSurface.Wall)
-        {
-            return default;
-        }
-
+        ResolvedSurface surface = site.Site.Surface;
         List<BandView> bands = [];
-        StatedSite site = sites[0];
         List<long> edges = [0, surface.Length.Ticks];
         foreach (long edge in site.Edges)
         {

@@ -1,0 +1,28 @@
+namespace BoxHeights;
+
+/// <summary>The place nearest to another at which no rule has anything to find of a box, to the steps that places and heights are marked to.</summary>
+public sealed class NearestPlace
+{
+    internal NearestPlace(Distance along, BoxHeight height, Mounting? mounting, bool hasSlack)
+    {
+        Along = along;
+        Height = height;
+        Mounting = mounting;
+        HasSlack = hasSlack;
+    }
+
+    /// <summary>Its center from the wall's left end: beside a stud for a box that is nailed to one.</summary>
+    public Distance Along { get; }
+
+    /// <summary>Its height, in the terms in which it was asked for.</summary>
+    public BoxHeight Height { get; }
+
+    /// <summary>How it is held there: by the stud that it is then against, where studs are known; null where its mounting isn't stated.</summary>
+    public Mounting? Mounting { get; }
+
+    /// <summary>Whether it keeps the slack of <see cref="EvaluatorOptions.HeightMargin"/>, and off studs of <see cref="EvaluatorOptions.AlongMargin"/>, from every limit but those of habit.</summary>
+    public bool HasSlack { get; }
+
+    /// <summary>The place and the height.</summary>
+    public override string ToString() => Along + " along, " + Height + (HasSlack ? "" : ", without slack");
+}
