@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights;
 
@@ -31,6 +32,48 @@ public readonly partial struct DistanceSet
         }
 
         return gathered.ToSet();
+    }
+
+    /// <summary>The distances in any of several ranges. Put together one by one, many would cost the square of their number.</summary>
+    /// <param name="ranges">The ranges; they are sorted.</param>
+    internal static DistanceSet UnionOf(List<DistanceRange> ranges)
+    {
+        SortByFrom(ranges);
+        Gatherer gathered = default;
+        foreach (DistanceRange range in ranges)
+        {
+            gathered.Append(range.From.Ticks, range.To.Ticks);
+        }
+
+        return gathered.ToSet();
+    }
+
+    /// <summary>The distances that are inside none of several ranges; their ends are outside.</summary>
+    /// <param name="ranges">The ranges; they are sorted.</param>
+    internal static DistanceSet OutsideOf(List<DistanceRange> ranges)
+    {
+        SortByFrom(ranges);
+        Gatherer gathered = default;
+        long at = Lowest;
+        foreach (DistanceRange range in ranges)
+        {
+            if (range.From < range.To)
+            {
+                gathered.Append(at, range.From.Ticks);
+                at = Math.Max(at, range.To.Ticks);
+            }
+        }
+
+        gathered.Append(at, Highest);
+        return gathered.ToSet();
+    }
+
+    private static void SortByFrom(List<DistanceRange> ranges)
+    {
+        if (ranges.Count > 1)
+        {
+            ranges.Sort(static (one, other) => one.From.CompareTo(other.From));
+        }
     }
 
     /// <summary>The distances in both sets.</summary>

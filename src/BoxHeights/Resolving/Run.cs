@@ -119,16 +119,16 @@ internal sealed class Run
         }
     }
 
-    /// <summary>A part of the run in the order of everything around the room.</summary>
-    public DistanceSet Around(Distance from, Distance to)
+    /// <summary>Parts of the run in the order of everything around the room.</summary>
+    public void Around(List<DistanceRange> parts, List<DistanceRange> around)
     {
-        DistanceSet around = DistanceSet.Empty;
-        foreach ((RunStretch stretch, Distance low, Distance high) in Between(from, to))
+        foreach (DistanceRange part in parts)
         {
-            around |= DistanceSet.Between(stretch.Around + low - stretch.From, stretch.Around + high - stretch.From);
+            foreach ((RunStretch stretch, Distance low, Distance high) in Between(part.From, part.To))
+            {
+                around.Add(new(stretch.Around + low - stretch.From, stretch.Around + high - stretch.From));
+            }
         }
-
-        return around;
     }
 }
 

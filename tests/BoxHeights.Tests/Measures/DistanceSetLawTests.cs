@@ -48,6 +48,15 @@ public class DistanceSetLawTests
     });
 
     [Fact]
+    public void ManyAtOnce_AsOneByOne() => Holds(Models, Shrink, model =>
+    {
+        DistanceRange[] ranges = [.. from piece in model.Pieces where piece is { Low: not null, High: not null } select new DistanceRange(Distance.FromTicks(piece.Low!.Value), Distance.FromTicks(piece.High!.Value))];
+        DistanceSet outside = ranges.Aggregate(DistanceSet.All, (all, one) => all & DistanceSet.Outside(one.From, one.To));
+        DistanceSet inside = ranges.Aggregate(DistanceSet.Empty, (all, one) => all | DistanceSet.Between(one.From, one.To));
+        return DistanceSet.UnionOf([.. ranges]) == inside && DistanceSet.OutsideOf([.. ranges]) == outside;
+    });
+
+    [Fact]
     public void Complement_PointByPoint() => Holds(Models, Shrink, model => Agree(model.ToSet().Complement(), x => !model.Has(x)));
 
     [Fact]

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Standards;
 using Xunit;
 
@@ -27,6 +28,22 @@ public sealed class GrowthTests
         long one = Allocated(Wall(100));
         Assert.InRange(Allocated(Wall(1000)), 6 * one, 12 * one);
     }
+
+    // What stands along one wall: doors, counters, and what interrupts a counter, none of them with a box that serves it.
+    [Theory]
+    [InlineData("doors")]
+    [InlineData("counters")]
+    [InlineData("interruptions")]
+    [InlineData("windows")]
+    public void Evaluate_TenTimesWhatStandsAlongAWall_AllocatesAtMostTwelveTimesTheBytes(string what)
+    {
+        long one = Allocated(Along(what, 30));
+        Assert.InRange(Allocated(Along(what, 300)), one, 12 * one);
+    }
+
+    // A row that looks at what it doesn't ask the engine for makes every remedy that adds a box judge the whole dwelling.
+    [Fact]
+    public void Rows_OfAllSets_LookAtTheirOwnBoxesOnly() => Assert.True(new CompiledRules(DwellingGen.Rules + RuleSets.CanadaDwelling).LooksAtOwnBoxesOnly);
 
     // Boxes alike: what the rules state of them is stated once.
     [Fact]
@@ -65,6 +82,24 @@ public sealed class GrowthTests
         Wall wall = new Wall("w", Distance.FromInches(boxes * 60)).WithBoxes(Enumerable.Range(0, boxes).Select(i => new DeviceBox("b" + i, BoxPurpose.General)
             .WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(Distance.FromInches((i * 60) + 30)).WithHeight(BoxHeight.ToTop(Distance.FromInches(16), Datum.Subfloor))).ToArray());
         return new Dwelling("long").WithStoreys(new[] { new Storey("s") }).WithRooms(new[] { new Room("r", RoomKind.Bedroom, "s").WithWalls(new[] { wall }) });
+    }
+
+    private static Dwelling Along(string what, int count)
+    {
+        Wall wall = new("w", Distance.FromInches(count * 60));
+        Opening[] Openings(OpeningKind kind) => [.. Enumerable.Range(0, count).Select(i => new Opening("o" + i, kind, Inches(i, 20), Inches(i, 52)))];
+        CounterInterruption[] sinks = [.. Enumerable.Range(0, count).Select(i => new CounterInterruption(InterruptionKind.Sink, Inches(i, 20), Inches(i, 40)))];
+        Level top = new(Distance.FromInches(36), Datum.Subfloor);
+        wall = what switch
+        {
+            "doors" => wall.WithOpenings(Openings(OpeningKind.Door)),
+            "windows" => wall.WithOpenings(Openings(OpeningKind.Window)),
+            "counters" => wall.WithCounters(Enumerable.Range(0, count).Select(i => new Counter("c" + i, CounterKind.Kitchen, Inches(i, 0), Inches(i, 50)).WithTop(top)).ToArray()),
+            _ => wall.WithCounters(new[] { new Counter("c", CounterKind.Kitchen, Distance.Zero, wall.Length).WithTop(top).WithInterruptions(sinks) }),
+        };
+        return new Dwelling("long").WithStoreys(new[] { new Storey("s") }).WithRooms(new[] { new Room("r", RoomKind.Kitchen, "s").WithWalls(new[] { wall }) });
+
+        static Distance Inches(int nth, int more) => Distance.FromInches((nth * 60) + more);
     }
 
     private static Dwelling Copies(Dwelling house, int count) => house.WithRooms(Enumerable.Range(0, count).SelectMany(copy => house.Rooms.Select(room => Named(room, "c" + copy + "-"))).ToArray());

@@ -25,7 +25,7 @@ internal sealed partial class LayoutState
         HashSet<int> spaces = [];
         foreach (int box in boxes)
         {
-            spaces.UnionWith(onlyMoved && Spaces.Readers is { } readers ? readers.Of(box) : Spaces.Of(box));
+            spaces.UnionWith(onlyMoved && Spaces.Readers is { } readers ? readers.Of(box) : Spaces.ReadersOfListsWith(box));
         }
 
         foreach (int space in spaces)

@@ -7,7 +7,7 @@ namespace BoxHeights.Rules;
 internal sealed partial class SpaceIndex
 {
     /// <summary>One space rule, what it is judged for, and what it said last.</summary>
-    internal sealed class Judged(SpaceRule rule, SpaceView view)
+    internal sealed class Judged(SpaceRule rule, SpaceView view, BoxLists lists)
     {
         private readonly SpaceStatement statement = new();
 
@@ -36,9 +36,10 @@ internal sealed partial class SpaceIndex
                 }
             }
 
+            List<(string Id, SpaceStatement Said)>? readings = null;
             foreach (SpaceAnswer answer in statement.Answers)
             {
-                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject) : default));
+                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject, readings ??= SayAsRead()) : default));
             }
 
             return Findings.Count;
@@ -69,7 +70,7 @@ internal sealed partial class SpaceIndex
                 // What is no part of this work is only what others are held against.
                 for (int i = to.Answers.Count - 1; i >= 0; i--)
                 {
-                    if (IsUntouchedBox(to.Answers[i].Subject))
+                    if (lists.IsUntouched(to.Answers[i].Subject))
                     {
                         to.Answers.RemoveAt(i);
                     }
@@ -77,7 +78,7 @@ internal sealed partial class SpaceIndex
 
                 for (int i = to.Open.Count - 1; i >= 0; i--)
                 {
-                    if (IsUntouchedBox(to.Open[i].Subject))
+                    if (lists.IsUntouched(to.Open[i].Subject))
                     {
                         to.Open.RemoveAt(i);
                     }
@@ -91,30 +92,29 @@ internal sealed partial class SpaceIndex
             }
         }
 
-        private bool IsUntouchedBox(string? subject)
+        /// <summary>What each other reading of the rule's text says from where boxes are now: once for all that fails.</summary>
+        private List<(string Id, SpaceStatement Said)> SayAsRead()
         {
-            foreach (SpaceBox box in View.Boxes)
-            {
-                if (box.Id == subject && box.Traits.IsUntouched)
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
-
-        /// <summary>The readings of the rule's text under which something that fails would be met, from where boxes are now.</summary>
-        private Items<string> DisputedBy(string subject)
-        {
-            List<string> disputed = [];
+            List<(string Id, SpaceStatement Said)> said = [];
             foreach (Reading reading in Rule.Readings)
             {
                 SpaceStatement other = new();
                 ((SpaceRule)reading.Rule).Judge(View, other);
+                said.Add((reading.Id, other));
+            }
+
+            return said;
+        }
+
+        /// <summary>The readings under which something that fails would be met.</summary>
+        private Items<string> DisputedBy(string subject, List<(string Id, SpaceStatement Said)> readings)
+        {
+            List<string> disputed = [];
+            foreach ((string id, SpaceStatement other) in readings)
+            {
                 if (other.IsMet(subject, statement))
                 {
-                    disputed.Add(reading.Id);
+                    disputed.Add(id);
                 }
             }
 

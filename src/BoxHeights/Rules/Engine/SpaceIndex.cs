@@ -10,10 +10,8 @@ internal sealed partial class SpaceIndex
 
     private readonly List<Judged> judged = [];
     private readonly List<SpaceBox?> boxOf = [];
-    private readonly SpaceBoxes all;
+    private readonly BoxLists lists;
     private readonly DwellingMemo? whole;
-    private readonly Dictionary<string, SpaceBoxes> inSpace = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, SpaceBoxes> onStorey = new(StringComparer.Ordinal);
 
     // Which of what is judged a room or outside face, a storey, and every box belongs to: kept once for all its boxes.
     private readonly Dictionary<string, List<int>> ofSpace = new(StringComparer.Ordinal);
@@ -23,58 +21,46 @@ internal sealed partial class SpaceIndex
 
     public SpaceIndex(LayoutState state, Resolver resolved)
     {
-        List<SpaceBox> boxes = [];
+        Dwelling dwelling = resolved.Dwelling;
+        lists = new(dwelling);
         if (state.Rules.Space.Length == 0)
         {
-            all = new(boxes);
             return;
         }
 
-        Dictionary<string, List<SpaceBox>> bySpace = new(StringComparer.Ordinal);
-        Dictionary<string, List<SpaceBox>> byStorey = new(StringComparer.Ordinal);
         for (int i = 0; i < state.Boxes.Length; i++)
         {
             SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;
             boxOf.Add(box);
-            if (box is not null)
-            {
-                boxes.Add(box);
-                bySpace.ListOf(box.SpaceId).Add(box);
-                if (StoreyOf(box) is { } storey)
-                {
-                    byStorey.ListOf(storey).Add(box);
-                }
-            }
+            lists.Enter(box, state.Boxes[i]);
         }
 
-        all = new(boxes);
-        Dwelling dwelling = resolved.Dwelling;
-        whole = new(dwelling, all);
+        whole = new(dwelling, lists);
         (Dictionary<string, ResolvedSpace> rooms, Dictionary<string, ResolvedSpace> faces) = ById(resolved.Spaces);
         foreach (Room room in dwelling.Rooms)
         {
-            SpaceView view = View(SpaceKind.Room, room.Id, Among(inSpace, bySpace, room.Id), room: room, space: rooms.TryGetValue(room.Id, out ResolvedSpace? space) ? space : null);
+            SpaceView view = View(SpaceKind.Room, room.Id, lists.OfSpace(room.Id), room: room, space: rooms.TryGetValue(room.Id, out ResolvedSpace? space) ? space : null);
             Enter(state, view, room.Kind, ofSpace.ListOf(room.Id));
         }
 
         foreach (OutsideFace face in dwelling.Outside)
         {
-            SpaceView view = View(SpaceKind.OutsideFace, face.Id, Among(inSpace, bySpace, face.Id), face: face, space: faces.TryGetValue(face.Id, out ResolvedSpace? space) ? space : null);
+            SpaceView view = View(SpaceKind.OutsideFace, face.Id, lists.OfSpace(face.Id), face: face, space: faces.TryGetValue(face.Id, out ResolvedSpace? space) ? space : null);
             Enter(state, view, default, ofSpace.ListOf(face.Id));
         }
 
         int firstWide = judged.Count;
         foreach (StairFlight flight in dwelling.Flights)
         {
-            Enter(state, View(SpaceKind.Flight, flight.Id, all, flight: flight), default, ofAll);
+            Enter(state, View(SpaceKind.Flight, flight.Id, lists.All, flight: flight), default, ofAll);
         }
 
         foreach (Storey storey in dwelling.Storeys)
         {
-            Enter(state, View(SpaceKind.Storey, storey.Id, Among(onStorey, byStorey, storey.Id), storey: storey), default, ofStorey.ListOf(storey.Id));
+            Enter(state, View(SpaceKind.Storey, storey.Id, lists.OfStorey(storey.Id), storey: storey), default, ofStorey.ListOf(storey.Id));
         }
 
-        Enter(state, View(SpaceKind.Dwelling, dwelling.Name, all), default, ofAll);
+        Enter(state, View(SpaceKind.Dwelling, dwelling.Name, lists.All), default, ofAll);
         for (int one = firstWide; one < judged.Count; one++)
         {
             wide.Add(one);
@@ -100,16 +86,32 @@ internal sealed partial class SpaceIndex
     /// <summary>Which of what is judged reads where a box is; null unless that is noted.</summary>
     public SpaceReaders? Readers { get; private set; }
 
-    /// <summary>Notes from now on what is read by what is judged, for whoever moves boxes.</summary>
-    public void NoteReaders() => Readers = new();
+    /// <summary>Notes from now on what is read by what is judged, for whoever moves boxes, adds some or describes some anew.</summary>
+    public void NoteReaders()
+    {
+        Readers = new();
+        if (whole is not null)
+        {
+            whole.Readers = new();
+        }
+    }
+
+    /// <summary>Notes nothing any more: what is tried out from here on begins at the same places each time.</summary>
+    public void FreezeReaders()
+    {
+        Readers?.Freeze();
+        whole?.Readers?.Freeze();
+    }
 
     /// <summary>Judges one from where boxes are now.</summary>
     /// <returns>How many findings there are.</returns>
     public int Judge(int one, LayoutState state)
     {
         Readers?.Begin();
+        whole!.Readers?.Begin();
         int found = judged[one].Judge(state);
         Readers?.End(one);
+        whole.Readers?.End(one);
         return found;
     }
 
@@ -121,9 +123,31 @@ internal sealed partial class SpaceIndex
             yield break;
         }
 
-        foreach (List<int> some in new[] { ListIn(ofSpace, one.SpaceId), ListIn(ofStorey, StoreyOf(one)), ofAll })
+        foreach (List<int> some in new[] { ListIn(ofSpace, one.SpaceId), ListIn(ofStorey, BoxLists.StoreyOf(one)), ofAll })
         {
             foreach (int space in some)
+            {
+                yield return space;
+            }
+        }
+    }
+
+    /// <summary>What has to be judged again after a box was added or described anew: what asked for a list that it is in. All that it belongs to, where that isn't noted.</summary>
+    public IEnumerable<int> ReadersOfListsWith(int box)
+    {
+        if (whole?.Readers is not { } readers || boxOf[box] is not { } one)
+        {
+            foreach (int space in Of(box))
+            {
+                yield return space;
+            }
+
+            yield break;
+        }
+
+        foreach (SpaceBoxes list in lists.Of(one))
+        {
+            foreach (int space in readers.Of(list.Number))
             {
                 yield return space;
             }
@@ -154,11 +178,7 @@ internal sealed partial class SpaceIndex
         int index = boxOf.Count;
         SpaceBox box = new(state, index);
         boxOf.Add(box);
-        foreach (SpaceBoxes some in WhatHolds(box))
-        {
-            some.Add(box);
-        }
-
+        lists.Add(box);
         SetStale(index);
     }
 
@@ -166,11 +186,7 @@ internal sealed partial class SpaceIndex
     public void Leave()
     {
         int last = boxOf.Count - 1;
-        foreach (SpaceBoxes some in WhatHolds(boxOf[last]!))
-        {
-            some.RemoveLast();
-        }
-
+        lists.RemoveLast(boxOf[last]!);
         boxOf.RemoveAt(last);
     }
 
@@ -186,34 +202,7 @@ internal sealed partial class SpaceIndex
         }
     }
 
-    private IEnumerable<SpaceBoxes> WhatHolds(SpaceBox box)
-    {
-        yield return all;
-        if (inSpace.TryGetValue(box.SpaceId, out SpaceBoxes? space))
-        {
-            yield return space;
-        }
-
-        if (StoreyOf(box) is { } storey && onStorey.TryGetValue(storey, out SpaceBoxes? level))
-        {
-            yield return level;
-        }
-    }
-
-    private static SpaceBoxes Among(Dictionary<string, SpaceBoxes> known, Dictionary<string, List<SpaceBox>> boxes, string id)
-    {
-        if (!known.TryGetValue(id, out SpaceBoxes? some))
-        {
-            known.Add(id, some = new(boxes.TryGetValue(id, out List<SpaceBox>? own) ? own : []));
-        }
-
-        return some;
-    }
-
     private static List<int> ListIn(Dictionary<string, List<int>> lists, string? id) => id is not null && lists.TryGetValue(id, out List<int>? list) ? list : None;
-
-    /// <summary>The storey that a box counts for; null outside.</summary>
-    private static string? StoreyOf(SpaceBox box) => box.IsOutside ? null : box.StoreyId;
 
     /// <summary>Rooms and outside faces by their ids, the first of several.</summary>
     private static (Dictionary<string, ResolvedSpace> Rooms, Dictionary<string, ResolvedSpace> Faces) ById(List<ResolvedSpace> spaces)
@@ -240,7 +229,7 @@ internal sealed partial class SpaceIndex
             if (rule.Subject == view.Kind && (rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(kind)))
             {
                 among.Add(judged.Count);
-                judged.Add(new(rule, view));
+                judged.Add(new(rule, view, lists));
             }
         }
     }

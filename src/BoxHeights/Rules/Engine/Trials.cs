@@ -98,7 +98,7 @@ internal sealed class Trials
             // Every trial begins from the description, so that what reads a box there is what a move of it can change.
             opened.Spaces.NoteReaders();
             opened.JudgeEntered();
-            opened.Spaces.Readers!.Freeze();
+            opened.Spaces.FreezeReaders();
         }
 
         return opened;

@@ -5,8 +5,8 @@ namespace BoxHeights.Rules;
 
 /// <summary>What space rules ask of the whole dwelling, each worked out once for all that is judged: asking it for each room anew grew with the square of the rooms.</summary>
 /// <param name="dwelling">The description.</param>
-/// <param name="boxes">Every box that can be judged.</param>
-internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
+/// <param name="boxes">The boxes that can be judged, by what they belong to.</param>
+internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
 {
     private readonly OncePerKind listed = new(kind => kind.IsListedIn(dwelling));
     private readonly OncePerKind listedOutside = new(kind => kind.IsListedOutside(dwelling));
@@ -16,7 +16,40 @@ internal sealed class DwellingMemo(Dwelling dwelling, SpaceBoxes boxes)
     public Dwelling Dwelling => dwelling;
 
     /// <summary>Every box that can be judged, with those that were added while the layout is open.</summary>
-    public SpaceBoxes Boxes => boxes;
+    public Items<SpaceBox> Boxes => Read(boxes.All);
+
+    /// <summary>Whether some boxes are described that can't be judged.</summary>
+    public bool HasBoxesAtFault => boxes.HasFaults;
+
+    /// <summary>Which of what is judged asked for which list of boxes; null unless that is noted.</summary>
+    public SpaceReaders? Readers { get; set; }
+
+    /// <summary>The boxes of a list, for whoever asks now: they have to be judged again when boxes join it or are described anew.</summary>
+    public Items<SpaceBox> Read(SpaceBoxes list)
+    {
+        Readers?.Note(list.Number);
+        return list.Listed;
+    }
+
+    /// <summary>The boxes of a room or outside face.</summary>
+    public Items<SpaceBox> BoxesIn(string space) => boxes.InSpace(space) is { } list ? Read(list) : default;
+
+    /// <summary>Whether such a box is described in a room or on an outside face, be it at fault.</summary>
+    public bool IsIn(string space, IBoxKind kind)
+    {
+        foreach (SpaceBox box in BoxesIn(space))
+        {
+            if (kind.IsOne(box.Source))
+            {
+                return true;
+            }
+        }
+
+        return boxes.AtFaultIn(space).Exists(kind.IsOne);
+    }
+
+    /// <summary>The boxes on the wall of a flight of stairs.</summary>
+    public Items<SpaceBox> BoxesOnStairWall(string address) => boxes.OnStairWall(address) is { } list ? Read(list) : default;
 
     /// <summary>Whether a box of the description has an id.</summary>
     public bool HasBox(string id)

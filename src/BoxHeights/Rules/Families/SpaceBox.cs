@@ -38,6 +38,9 @@ public sealed class SpaceBox
 
     internal int Index { get; }
 
+    /// <summary>The box as it is described.</summary>
+    internal DeviceBox Source => state.Boxes[Index].Source;
+
     /// <summary>Its index, for whoever asks where it is: they have to be judged again when it moves.</summary>
     private int Read
     {
@@ -122,10 +125,15 @@ public sealed class SpaceBox
 }
 
 /// <summary>The boxes of a space: shared by all that is judged for it. Others may join them while the layout is open.</summary>
-internal sealed class SpaceBoxes(System.Collections.Generic.List<SpaceBox> boxes)
+/// <param name="number">Its number among all such lists, for those who note who asks for it.</param>
+internal sealed class SpaceBoxes(int number)
 {
-    private Items<SpaceBox> listed = new(boxes);
+    private readonly System.Collections.Generic.List<SpaceBox> boxes = [];
+    private Items<SpaceBox> listed;
     private bool isListed = true;
+
+    /// <summary>Its number among all such lists.</summary>
+    public int Number => number;
 
     /// <summary>All of them, in the dwelling's order, then in the order in which they joined.</summary>
     public Items<SpaceBox> Listed

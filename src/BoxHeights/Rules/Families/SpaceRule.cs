@@ -74,6 +74,7 @@ public enum SpaceKind
 public sealed class SpaceStatement
 {
     private readonly List<SpaceAnswer> answers = [];
+    private HashSet<string>? subjects;
     private readonly List<OpenPart> open = [];
     private readonly List<(string Subject, string Address, string? LetOffBecause)> met = [];
 
@@ -166,11 +167,12 @@ public sealed class SpaceStatement
 
     /// <summary>Whether something that another reading finds is met here: nothing is found of it, and nothing more of it is left open.</summary>
     internal bool IsMet(string subject, SpaceStatement reading) =>
-        !answers.Exists(answer => answer.Subject == subject) && open.TrueForAll(one => (one.Subject is { } only && only != subject) || reading.open.Contains(one));
+        !(subjects ??= new(answers.ConvertAll(answer => answer.Subject), StringComparer.Ordinal)).Contains(subject) && open.TrueForAll(one => (one.Subject is { } only && only != subject) || reading.open.Contains(one));
 
     internal void Clear()
     {
         answers.Clear();
+        subjects = null;
         open.Clear();
         met.Clear();
     }

@@ -49,13 +49,19 @@ public sealed class SpaceView
     public DistanceRange? Framing { get; internal init; }
 
     /// <summary>The boxes on its surfaces: of a storey, of all its rooms; of a flight, of the dwelling.</summary>
-    public Items<SpaceBox> Boxes => boxes.Listed;
+    public Items<SpaceBox> Boxes => Whole.Read(boxes);
 
     /// <summary>Whether every box that there will be is described, so that what isn't described is lacking.</summary>
     public bool IsWhole => options.AllBoxesAreDescribed;
 
     /// <summary>The units in which findings are printed.</summary>
     public LengthUnits Units => options.Units;
+
+    /// <summary>The boxes of a room or outside face: a rule that asks for those of a few rooms isn't judged again for what is added elsewhere.</summary>
+    internal Items<SpaceBox> BoxesIn(string space) => Whole.BoxesIn(space);
+
+    /// <summary>The boxes on the wall of a flight of stairs.</summary>
+    internal Items<SpaceBox> BoxesOnStairWall(string address) => Whole.BoxesOnStairWall(address);
 
     /// <summary>What is known and worked out once of the whole dwelling.</summary>
     internal DwellingMemo Whole { get; }

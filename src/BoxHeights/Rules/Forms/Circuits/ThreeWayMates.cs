@@ -23,6 +23,9 @@ public sealed record ThreeWayMates : SpaceRule
     public override SpaceKind Subject => SpaceKind.Dwelling;
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "an even number of three-way switches, two at least where there is a four-way switch";
 
     /// <inheritdoc/>
@@ -54,7 +57,7 @@ public sealed record ThreeWayMates : SpaceRule
             return;
         }
 
-        if (isOpen || space.Boxes.Count < space.Dwelling.PlacedBoxes().Count)
+        if (isOpen || space.Whole.HasBoxesAtFault)
         {
             statement.LeavesOpen("a switch that isn't described, or that was there before, may be the mate of a three-way switch");
             return;

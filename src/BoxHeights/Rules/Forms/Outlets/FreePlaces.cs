@@ -16,16 +16,26 @@ internal static class FreePlaces
     /// <param name="wall">The wall.</param>
     /// <param name="aside">How far off, itself allowed.</param>
     /// <param name="clearBelow">Openings whose sill is known to be this high or higher aren't in the way; null where every one is.</param>
-    public static DistanceSet OffOpenings(Wall wall, Distance aside, Distance? clearBelow)
+    /// <param name="from">Where to begin to look.</param>
+    /// <param name="to">Where to end.</param>
+    public static DistanceSet OffOpenings(Wall wall, Distance aside, Distance? clearBelow, Distance from, Distance to)
     {
-        DistanceSet free = wall.Open ? DistanceSet.Empty : DistanceSet.All;
-        foreach (Opening opening in wall.Openings)
+        if (wall.Open)
         {
-            bool isInTheWay = opening.Sill is not { } sill || clearBelow is not { } clear || sill.Offset < clear;
-            free &= isInTheWay ? DistanceSet.Outside(opening.Left - aside, opening.Right + aside) : DistanceSet.All;
+            return DistanceSet.Empty;
         }
 
-        return free;
+        List<DistanceRange> taken = [];
+        foreach (Opening opening in wall.Openings)
+        {
+            if (opening.Left <= opening.Right && opening.Right + aside >= from && opening.Left - aside <= to
+                && (opening.Sill is not { } sill || clearBelow is not { } clear || sill.Offset < clear))
+            {
+                taken.Add(new(opening.Left - aside, opening.Right + aside));
+            }
+        }
+
+        return DistanceSet.OutsideOf(taken) & DistanceSet.Between(from, to);
     }
 
     /// <summary>Places off a wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is, or the wall is too shallow.</summary>
@@ -35,21 +45,32 @@ internal static class FreePlaces
     public static DistanceSet On(SpaceView space, Wall wall, string? address = null)
     {
         address ??= space.Id + "/" + wall.Id;
-        DistanceSet free = wall.Cavity < UsualDepth ? DistanceSet.Empty : OffOpenings(wall, Beside, null);
+        DistanceSet free = wall.Cavity < UsualDepth ? DistanceSet.Empty : OffOpenings(wall, Beside, null, Distance.MinValue, Distance.MaxValue);
+        List<DistanceRange> taken = [];
         foreach (Covering covering in wall.Coverings)
         {
-            free &= DistanceSet.Outside(covering.Left - Beside, covering.Right + Beside);
+            if (covering.Left <= covering.Right)
+            {
+                taken.Add(new(covering.Left - Beside, covering.Right + Beside));
+            }
         }
 
         foreach (SpaceBox box in space.Boxes)
         {
-            if (box.Address == address)
+            if (box.Address != address)
             {
-                free &= box.Along is { } at ? DistanceSet.Outside(at - Beside, at + Beside) : DistanceSet.Empty;
+                continue;
             }
+
+            if (box.Along is not { } at)
+            {
+                return DistanceSet.Empty;
+            }
+
+            taken.Add(new(at - Beside, at + Beside));
         }
 
-        return free;
+        return free & DistanceSet.OutsideOf(taken);
     }
 
     /// <summary>An id that no box has yet.</summary>

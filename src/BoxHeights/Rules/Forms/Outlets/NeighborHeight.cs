@@ -12,7 +12,7 @@ internal static class NeighborHeight
     /// <param name="counts">Whether a box is one to go by.</param>
     public static BoxHeight? Of(SpaceView space, DeviceBox added, Predicate<SpaceBox> counts)
     {
-        return Shared(space.Boxes, IsLike) ?? Shared(space.Whole.Boxes.Listed, box => box.StoreyId == space.Room?.Storey && IsLike(box)) ?? added.Height;
+        return Shared(space.Boxes, IsLike) ?? Shared(space.Whole.Boxes, box => box.StoreyId == space.Room?.Storey && IsLike(box)) ?? added.Height;
 
         bool IsLike(SpaceBox box) => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts(box);
     }

@@ -38,6 +38,9 @@ public sealed record EntranceSwitch : SpaceRule
     public override SpaceKind Subject => SpaceKind.OutsideFace;
 
     /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
     public override string Numbers => "for " + Light.Numbers + " at entrances, at least 1 " + Control.Numbers + " in a room behind them"
         + (ExceptOpenings.Count == 0 ? "" : ", not " + ExceptOpenings);
 
@@ -64,7 +67,7 @@ public sealed record EntranceSwitch : SpaceRule
                 hasEntrance = true;
                 foreach (Room room in space.Backs.RoomsBehind(face.Id + "/" + wall.Id, opening))
                 {
-                    if (Control.IsListedIn(room))
+                    if (space.Whole.IsIn(room.Id, Control))
                     {
                         statement.Meets(face.Id, face.Id);
                         return;
@@ -85,7 +88,7 @@ public sealed record EntranceSwitch : SpaceRule
         {
             statement.LeavesOpen("it isn't said which room its entrance leads to");
         }
-        else if (!Control.IsListedIn(space.Dwelling) && !space.IsWhole)
+        else if (!space.Whole.Lists(Control) && !space.IsWhole)
         {
             statement.LeavesOpen("no such outlet is described in the dwelling");
         }

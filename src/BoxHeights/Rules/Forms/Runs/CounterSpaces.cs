@@ -76,8 +76,8 @@ public sealed record CounterSpaces : RunSpaces
         Wall face = walls[wall];
         Wall? before = wall > 0 ? walls[wall - 1] : closes && walls.Count > 1 ? walls[walls.Count - 1] : null;
         Wall? after = wall + 1 < walls.Count ? walls[wall + 1] : closes && walls.Count > 1 ? walls[0] : null;
-        DistanceSet tops = DistanceSet.Empty;
-        DistanceSet cuts = DistanceSet.Empty;
+        List<DistanceRange> counters = [];
+        List<DistanceRange> cut = [];
         foreach (Counter counter in face.Counters)
         {
             if (!Counters.Contains(counter.Kind))
@@ -88,18 +88,24 @@ public sealed record CounterSpaces : RunSpaces
             // A counter that runs up to the front of the one round the corner shares its top.
             Distance left = before is not null && Reaches(before, counter.Left) ? Distance.Zero : counter.Left;
             Distance right = after is not null && Starts(after, face.Length - counter.Right) ? face.Length : counter.Right;
-            tops |= DistanceSet.Between(left, right);
+            if (left <= right)
+            {
+                counters.Add(new(left, right));
+            }
+
             foreach (CounterInterruption one in counter.Interruptions)
             {
                 bool across = (after is not null && Starts(after, Distance.Zero) && (one.Right == face.Length || IsAlsoOn(after, one.Kind, face.Length - one.Right, counter.Depth, false)))
                     || (before is not null && Reaches(before, Distance.Zero) && (one.Left == Distance.Zero || IsAlsoOn(before, one.Kind, one.Left, counter.Depth, true)));
-                if (Cuts.Contains(one.Kind) && !((across ? CornerBehind : StraightBehind) is { } least && one.Behind >= least))
+                if (one.Left <= one.Right && Cuts.Contains(one.Kind) && !((across ? CornerBehind : StraightBehind) is { } least && one.Behind >= least))
                 {
-                    cuts |= DistanceSet.Between(one.Left, one.Right);
+                    cut.Add(new(one.Left, one.Right));
                 }
             }
         }
 
+        DistanceSet tops = DistanceSet.UnionOf(counters);
+        DistanceSet cuts = DistanceSet.UnionOf(cut);
         for (int i = 0; i < tops.Count; i++)
         {
             foreach ((Distance from, Distance to) in Breaks.Between(cuts, tops[i].From, tops[i].To))

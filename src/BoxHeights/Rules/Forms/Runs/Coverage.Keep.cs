@@ -42,12 +42,12 @@ public sealed partial record Coverage
     private DistanceSet LostWithout(SpaceBox box, Run run, List<Run> runs, Work work)
     {
         _ = Find(run, runs, work);
-        DistanceSet gaps = Set(work.Gaps);
-        DistanceSet open = Set(work.Open);
+        DistanceSet gaps = DistanceSet.UnionOf(work.Gaps);
+        DistanceSet open = DistanceSet.UnionOf(work.Open);
         work.Outlets.Without = box;
         _ = Find(run, runs, work);
         work.Outlets.Without = null;
-        return Beyond(Set(work.Gaps), gaps) | Beyond(Set(work.Open), open);
+        return Beyond(DistanceSet.UnionOf(work.Gaps), gaps) | Beyond(DistanceSet.UnionOf(work.Open), open);
     }
 
     /// <summary>Along the box's wall, the places from which all of a stretch of the run is within reach.</summary>
@@ -86,29 +86,18 @@ public sealed partial record Coverage
         return own;
     }
 
-    private static DistanceSet Set(List<DistanceRange> ranges)
-    {
-        DistanceSet set = DistanceSet.Empty;
-        foreach (DistanceRange range in ranges)
-        {
-            set |= DistanceSet.Between(range.From, range.To);
-        }
-
-        return set;
-    }
-
     /// <summary>What of one set isn't in another, ends that they share included.</summary>
     private static DistanceSet Beyond(DistanceSet one, DistanceSet other)
     {
-        DistanceSet beyond = DistanceSet.Empty;
+        List<DistanceRange> beyond = [];
         for (int i = 0; i < one.Count; i++)
         {
             foreach ((Distance from, Distance to) in Breaks.Between(other, one[i].From, one[i].To))
             {
-                beyond |= DistanceSet.Between(from, to);
+                beyond.Add(new(from, to));
             }
         }
 
-        return beyond;
+        return DistanceSet.UnionOf(beyond);
     }
 }

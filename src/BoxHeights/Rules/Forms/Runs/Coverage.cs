@@ -133,13 +133,17 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         DistanceSet maybeBroken = DistanceSet.Empty;
         if (runs.AtMost is { } broken)
         {
-            failsBroken = DistanceSet.Empty;
+            List<DistanceRange> fails = [];
+            List<DistanceRange> maybe = [];
             foreach (Run run in broken)
             {
                 _ = Find(run, broken, work);
-                failsBroken |= AsAround(run, work.Gaps);
-                maybeBroken |= AsAround(run, work.Open);
+                run.Around(work.Gaps, fails);
+                run.Around(work.Open, maybe);
             }
+
+            failsBroken = DistanceSet.UnionOf(fails);
+            maybeBroken = DistanceSet.UnionOf(maybe);
         }
 
         foreach (Run run in runs.Sure)
@@ -178,7 +182,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
                     Finding(space, run, Verdict.Fails, lacking, [.. work.Gaps], [.. work.May], Facts.None, statement);
                 }
             }
-            else if (Width((AsAround(run, work.Open) | maybeBroken) & run.Around(Distance.Zero, run.Length)) is var perhaps && perhaps > Distance.Zero)
+            else if (Width((AsAround(run, work.Open) | maybeBroken) & AsAround(run, [new(Distance.Zero, run.Length)])) is var perhaps && perhaps > Distance.Zero)
             {
                 Finding(space, run, Verdict.Unknown, perhaps, [.. work.Open], [.. work.Sure], needs | (runs.AtMost is null ? Facts.None : Facts.FloorLine), statement);
             }
@@ -276,13 +280,9 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)
     {
-        DistanceSet around = DistanceSet.Empty;
-        foreach (DistanceRange gap in gaps)
-        {
-            around |= run.Around(gap.From, gap.To);
-        }
-
-        return around;
+        List<DistanceRange> around = [];
+        run.Around(gaps, around);
+        return DistanceSet.UnionOf(around);
     }
 
     private static Distance Width(List<DistanceRange> gaps)

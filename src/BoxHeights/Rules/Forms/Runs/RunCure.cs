@@ -96,7 +96,7 @@ internal static class RunCure
 
     private static DistanceSet Places(Room room, Run run, Distance aside, Distance clearBelow)
     {
-        DistanceSet places = DistanceSet.Empty;
+        List<DistanceRange> places = [];
         foreach (RunStretch stretch in run.Stretches)
         {
             if (stretch.Wall < 0)
@@ -105,13 +105,13 @@ internal static class RunCure
             }
 
             Wall wall = room.Walls[stretch.Wall];
-            DistanceSet free = FreePlaces.OffOpenings(wall, aside, clearBelow) & DistanceSet.Between(stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
+            DistanceSet free = FreePlaces.OffOpenings(wall, aside, clearBelow, stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
             for (int i = 0; i < free.Count; i++)
             {
-                places |= DistanceSet.Between(free[i].From - stretch.From + stretch.Start, free[i].To - stretch.From + stretch.Start);
+                places.Add(free[i] - stretch.From + stretch.Start);
             }
         }
 
-        return places;
+        return DistanceSet.UnionOf(places);
     }
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -6,8 +7,12 @@ namespace BoxHeights.Rules;
 internal sealed class RunOutlets
 {
     private readonly List<(SpaceBox Box, bool IsSure, Facts Needs)> counting = [];
-    private readonly List<DistanceRange> found = [];
-    private readonly List<DistanceRange> own = [];
+    private readonly Dictionary<string, OutletsOnWall> onWalls = new(StringComparer.Ordinal);
+    private readonly List<int> flat = [];
+    private readonly List<(int Box, int Stretch)> near = [];
+    private readonly List<(int Box, DistanceRange Place)> found = [];
+    private readonly List<(int Box, DistanceRange Place)> around = [];
+    private List<Run>? aroundOf;
     private RoomRuns runs = null!;
     private Distance? inFloorWithin;
     private bool nextSpaces;
@@ -22,12 +27,33 @@ internal sealed class RunOutlets
         inFloorWithin = count.InFloorWithin;
         this.runs = runs;
         this.nextSpaces = nextSpaces;
+        aroundOf = null;
         counting.Clear();
+        flat.Clear();
+        foreach (OutletsOnWall wall in onWalls.Values)
+        {
+            wall.Clear();
+        }
+
         foreach (SpaceBox box in space.Boxes)
         {
             Verdict verdict = count.Judge(box, out Facts needs);
             if (verdict != Verdict.Fails)
             {
+                if (box.Traits.IsListedFlat)
+                {
+                    flat.Add(counting.Count);
+                }
+                else if (onWalls.TryGetValue(box.Address, out OutletsOnWall? wall))
+                {
+                    wall.Add(counting.Count);
+                }
+                else
+                {
+                    onWalls.Add(box.Address, wall = new());
+                    wall.Add(counting.Count);
+                }
+
                 counting.Add((box, verdict == Verdict.Passes, needs));
             }
         }
@@ -40,11 +66,13 @@ internal sealed class RunOutlets
     public void Of(SpaceBox box, Run run, List<Run> all, List<DistanceRange> places)
     {
         places.Clear();
-        if (counting.Exists(one => one.Box == box))
+        Places(run, all);
+        foreach ((int one, DistanceRange place) in found)
         {
-            found.Clear();
-            PlacesOf(box, run, all);
-            places.AddRange(found);
+            if (counting[one].Box == box)
+            {
+                places.Add(place);
+            }
         }
     }
 
@@ -52,11 +80,13 @@ internal sealed class RunOutlets
     public int SureOn(Run run)
     {
         int sure = 0;
-        foreach ((SpaceBox box, bool isSure, _) in counting)
+        int last = -1;
+        found.Clear();
+        PlacesOn(run);
+        foreach ((int box, DistanceRange place) in found)
         {
-            found.Clear();
-            Places(box, run, found);
-            sure += isSure && found.Count > 0 && found[0].IsExact ? 1 : 0;
+            sure += box != last && counting[box].IsSure && place.IsExact ? 1 : 0;
+            last = box;
         }
 
         return sure;
@@ -73,21 +103,14 @@ internal sealed class RunOutlets
         Facts needs = Facts.None;
         may.Clear();
         sure.Clear();
-        foreach ((SpaceBox box, bool isSure, Facts missing) in counting)
+        Places(run, all);
+        foreach ((int box, DistanceRange place) in found)
         {
-            if (box == Without)
-            {
-                continue;
-            }
-
-            found.Clear();
-            PlacesOf(box, run, all);
-
-            foreach (DistanceRange place in found)
+            if (counting[box].Box != Without)
             {
                 may.Add(place);
-                needs |= missing | (place.IsExact ? Facts.None : Facts.Along);
-                if (isSure && place.IsExact)
+                needs |= counting[box].Needs | (place.IsExact ? Facts.None : Facts.Along);
+                if (counting[box].IsSure && place.IsExact)
                 {
                     sure.Add(place);
                 }
@@ -97,66 +120,110 @@ internal sealed class RunOutlets
         return needs;
     }
 
-    private void PlacesOf(SpaceBox box, Run run, List<Run> all)
+    /// <summary>Finds all places along a run, of one box after another.</summary>
+    private void Places(Run run, List<Run> all)
     {
+        found.Clear();
         if (nextSpaces)
         {
-            Beyond(box, run, all);
+            Beyond(run, all);
         }
         else
         {
-            Places(box, run, found);
+            PlacesOn(run);
         }
     }
 
-    /// <summary>Places of a box on any run, as distances along the wall line from the start of one.</summary>
-    private void Beyond(SpaceBox box, Run run, List<Run> all)
+    /// <summary>Places on any run, as distances along the wall line from the start of one.</summary>
+    private void Beyond(Run run, List<Run> all)
     {
-        foreach (Run other in all)
+        if (aroundOf != all)
         {
-            own.Clear();
-            Places(box, other, own);
-            foreach (DistanceRange place in own)
+            FindAround(all);
+        }
+
+        Distance start = run.Stretches[0].Around;
+        foreach ((int box, DistanceRange place) in around)
+        {
+            DistanceRange one = place - start;
+            found.Add((box, one));
+            if (runs.Plan.GoesRound)
             {
-                RunStretch stretch = other.At(place.From, out Distance along);
-                Distance from = stretch.Around + along - stretch.From - run.Stretches[0].Around;
-                DistanceRange one = new(from, from + place.Width);
-                found.Add(one);
-                if (runs.Plan.GoesRound)
-                {
-                    found.Add(one + runs.Around);
-                    found.Add(one - runs.Around);
-                }
+                found.Add((box, one + runs.Around));
+                found.Add((box, one - runs.Around));
             }
         }
     }
 
-    private void Places(SpaceBox box, Run run, List<DistanceRange> places)
+    /// <summary>Finds all places on all runs, along the wall line around the room.</summary>
+    private void FindAround(List<Run> all)
     {
-        foreach (RunStretch stretch in run.Stretches)
+        List<(int Box, int Nth, DistanceRange Place)> places = [];
+        foreach (Run run in all)
         {
-            if (box.Traits.IsListedFlat)
+            found.Clear();
+            PlacesOn(run);
+            foreach ((int box, DistanceRange place) in found)
             {
-                InPlan(box, stretch, places);
+                RunStretch stretch = run.At(place.From, out Distance along);
+                Distance from = stretch.Around + along - stretch.From;
+                places.Add((box, places.Count, new(from, from + place.Width)));
             }
-            else if (stretch.Wall >= 0 && stretch.Address == box.Address)
+        }
+
+        places.Sort(static (one, other) => one.Box != other.Box ? one.Box.CompareTo(other.Box) : one.Nth.CompareTo(other.Nth));
+        around.Clear();
+        foreach ((int box, _, DistanceRange place) in places)
+        {
+            around.Add((box, place));
+        }
+
+        found.Clear();
+        aroundOf = all;
+    }
+
+    /// <summary>Finds the places on a run itself.</summary>
+    private void PlacesOn(Run run)
+    {
+        near.Clear();
+        for (int i = 0; i < run.Stretches.Count; i++)
+        {
+            foreach (int box in flat)
             {
-                if (box.Along is not { } along)
-                {
-                    places.Add(new(stretch.Start, stretch.Start + stretch.Length));
-                }
-                else if (stretch.From <= along && along <= stretch.To)
-                {
-                    places.Add(stretch.Start + along - stretch.From);
-                    return;
-                }
+                near.Add((box, i));
+            }
+
+            if (run.Stretches[i] is { Wall: >= 0 } stretch && onWalls.TryGetValue(stretch.Address, out OutletsOnWall? wall))
+            {
+                wall.Near(stretch, i, counting, near);
+            }
+        }
+
+        near.Sort(static (one, other) => one.Box != other.Box ? one.Box.CompareTo(other.Box) : one.Stretch.CompareTo(other.Stretch));
+        int placed = -1;
+        foreach ((int box, int i) in near)
+        {
+            RunStretch stretch = run.Stretches[i];
+            if (counting[box].Box.Traits.IsListedFlat)
+            {
+                InPlan(box, stretch);
+            }
+            else if (counting[box].Box.Along is not { } along)
+            {
+                found.Add((box, new(stretch.Start, stretch.Start + stretch.Length)));
+            }
+            else if (box != placed)
+            {
+                found.Add((box, stretch.Start + along - stretch.From));
+                placed = box;
             }
         }
     }
 
     /// <summary>A box in the floor serves the wall before which it lies; one on a half wall or on the side of a bar, the side that it is on.</summary>
-    private void InPlan(SpaceBox box, RunStretch stretch, List<DistanceRange> places)
+    private void InPlan(int number, RunStretch stretch)
     {
+        SpaceBox box = counting[number].Box;
         bool inFloor = box.Traits.Surface == BoxSurface.Floor;
         if (inFloorWithin is not { } within || (!inFloor && stretch.Wall >= 0 && !runs.Plan.WallOf(stretch.Wall).Open))
         {
@@ -165,7 +232,7 @@ internal sealed class RunOutlets
 
         if (box.Plan is not { } plan)
         {
-            places.Add(new(stretch.Start, stretch.Start + stretch.Length));
+            found.Add((number, new(stretch.Start, stretch.Start + stretch.Length)));
             return;
         }
 
@@ -178,7 +245,7 @@ internal sealed class RunOutlets
         bool before = off >= Distance.Zero || (inFloor && stretch.Wall < 0);
         if (before && off.Abs() <= within && stretch.From <= along && along <= stretch.To)
         {
-            places.Add(stretch.Start + along - stretch.From);
+            found.Add((number, stretch.Start + along - stretch.From));
         }
     }
 }

@@ -109,18 +109,27 @@ internal sealed class RoomRuns
 internal sealed class Breaks
 {
     private readonly Distance length;
+    private readonly List<DistanceRange> surely = [];
+    private readonly List<DistanceRange> possibly = [];
 
     public Breaks(Distance length) => this.length = length;
 
-    public DistanceSet Sure { get; private set; } = DistanceSet.Empty;
+    public DistanceSet Sure => DistanceSet.UnionOf(surely);
 
-    public DistanceSet Possible { get; private set; } = DistanceSet.Empty;
+    public DistanceSet Possible => DistanceSet.UnionOf(possibly);
 
     public void Add(Distance left, Distance right, Verdict breaks)
     {
-        DistanceSet one = DistanceSet.Between(left < Distance.Zero ? Distance.Zero : left, right > length ? length : right);
-        Sure |= breaks == Verdict.Passes ? one : DistanceSet.Empty;
-        Possible |= breaks != Verdict.Fails ? one : DistanceSet.Empty;
+        Distance from = left < Distance.Zero ? Distance.Zero : left;
+        Distance to = right > length ? length : right;
+        if (from <= to && breaks != Verdict.Fails)
+        {
+            possibly.Add(new(from, to));
+            if (breaks == Verdict.Passes)
+            {
+                surely.Add(new(from, to));
+            }
+        }
     }
 
     /// <summary>What is left of a length between breaks, longer than nothing.</summary>

@@ -110,16 +110,25 @@ public sealed record WallSpaces : RunSpaces
             Add(breaks, opening);
         }
 
+        DistanceSet tops = DistanceSet.Empty;
+        if (wall.Coverings.Count > 0)
+        {
+            List<DistanceRange> counters = [];
+            foreach (Counter counter in wall.Counters)
+            {
+                if (counter.Left <= counter.Right)
+                {
+                    counters.Add(new(counter.Left, counter.Right));
+                }
+            }
+
+            tops = DistanceSet.UnionOf(counters);
+        }
+
         foreach (Covering covering in wall.Coverings)
         {
             // What lies under a counter is that counter's base: it has a top.
-            DistanceSet tops = DistanceSet.Empty;
-            foreach (Counter counter in wall.Counters)
-            {
-                tops |= covering.Kind == CoveringKind.BaseCabinet ? DistanceSet.Between(counter.Left, counter.Right) : DistanceSet.Empty;
-            }
-
-            foreach ((Distance from, Distance to) in Breaks.Between(tops, covering.Left, covering.Right))
+            foreach ((Distance from, Distance to) in Breaks.Between(covering.Kind == CoveringKind.BaseCabinet ? tops : DistanceSet.Empty, covering.Left, covering.Right))
             {
                 breaks.Add(from, to, Break(covering));
             }

@@ -87,9 +87,9 @@ public sealed record StairPathLights : SpaceRule
     private List<Light> LightsOf(SpaceView space, string wall, StairRun run)
     {
         List<Light> lights = [];
-        foreach (SpaceBox box in space.Boxes)
+        foreach (SpaceBox box in space.BoxesOnStairWall(wall))
         {
-            if (box.Address == wall && box.Traits.Purpose == BoxPurpose.Light && box.Traits.Surface == BoxSurface.Wall && box.Along is { } along
+            if (box.Traits.Purpose == BoxPurpose.Light && box.Traits.Surface == BoxSurface.Wall && box.Along is { } along
                 && box.TryHeightOf(TargetLine.Center, Datum.Nosing, out DistanceRange height, out _) && height.IsExact && height.From <= Below)
             {
                 lights.Add(new(box, run.Up(along), height.From));

@@ -48,14 +48,15 @@ public sealed record StairSwitches : SpaceRule
 
         foreach (string storey in new[] { flight.From, flight.To })
         {
-            HashSet<string> rooms = RoomsOn(space.Dwelling, flight, storey);
             int boxes = 0;
             int switches = 0;
-            foreach (SpaceBox box in space.Boxes)
+            foreach (string room in RoomsOn(space.Dwelling, flight, storey))
             {
-                bool counts = rooms.Contains(box.SpaceId);
-                boxes += counts ? 1 : 0;
-                switches += counts && IsWallSwitch(box.Traits) ? 1 : 0;
+                foreach (SpaceBox box in space.BoxesIn(room))
+                {
+                    boxes++;
+                    switches += IsWallSwitch(box.Traits) ? 1 : 0;
+                }
             }
 
             if (boxes == 0)

@@ -1,0 +1,132 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>The boxes that can be judged, listed by what they belong to: all of them, those of a room or outside face, of a storey, and of a stair's wall.</summary>
+internal sealed class BoxLists
+{
+    private static readonly List<DeviceBox> None = [];
+
+    private readonly Dictionary<string, SpaceBoxes> inSpace = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SpaceBoxes> onStorey = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SpaceBoxes> onStairWall = new(StringComparer.Ordinal);
+    private readonly HashSet<string> untouched = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<DeviceBox>> atFault = new(StringComparer.Ordinal);
+    private int count;
+
+    public BoxLists(Dwelling dwelling)
+    {
+        All = new(count++);
+        foreach (StairFlight flight in dwelling.Flights)
+        {
+            if (flight.Wall is { } wall)
+            {
+                Among(onStairWall, wall);
+            }
+        }
+    }
+
+    /// <summary>Every box.</summary>
+    public SpaceBoxes All { get; }
+
+    /// <summary>Whether some boxes are described that can't be judged.</summary>
+    public bool HasFaults => atFault.Count > 0;
+
+    /// <summary>The boxes of a room or outside face.</summary>
+    public SpaceBoxes OfSpace(string id) => Among(inSpace, id);
+
+    /// <summary>The boxes of a storey.</summary>
+    public SpaceBoxes OfStorey(string id) => Among(onStorey, id);
+
+    /// <summary>The boxes of a room or outside face; null where none is known by that id.</summary>
+    public SpaceBoxes? InSpace(string id) => inSpace.TryGetValue(id, out SpaceBoxes? list) ? list : null;
+
+    /// <summary>The boxes on the wall of a flight of stairs; null where no flight has that wall.</summary>
+    public SpaceBoxes? OnStairWall(string address) => onStairWall.TryGetValue(address, out SpaceBoxes? list) ? list : null;
+
+    /// <summary>Whether a box of an id is no part of the work.</summary>
+    public bool IsUntouched(string? id) => id is not null && untouched.Contains(id);
+
+    /// <summary>The boxes of a room or outside face that a fault keeps from being judged: they are described all the same.</summary>
+    public List<DeviceBox> AtFaultIn(string space) => atFault.TryGetValue(space, out List<DeviceBox>? list) ? list : None;
+
+    /// <summary>Puts in a box that there is at first; null where a fault keeps it from being judged.</summary>
+    public void Enter(SpaceBox? box, ResolvedBox described)
+    {
+        if (box is null)
+        {
+            atFault.ListOf(described.Surface.Space.Id).Add(described.Source);
+            return;
+        }
+
+        OfSpace(box.SpaceId);
+        if (StoreyOf(box) is { } storey)
+        {
+            OfStorey(storey);
+        }
+
+        Add(box);
+    }
+
+    /// <summary>Puts a box in the lists that it belongs to, behind all others.</summary>
+    public void Add(SpaceBox box)
+    {
+        foreach (SpaceBoxes list in Of(box))
+        {
+            list.Add(box);
+        }
+
+        if (box.Traits.IsUntouched)
+        {
+            untouched.Add(box.Id);
+        }
+    }
+
+    /// <summary>Takes the box out again that was added last.</summary>
+    public void RemoveLast(SpaceBox box)
+    {
+        foreach (SpaceBoxes list in Of(box))
+        {
+            list.RemoveLast();
+        }
+
+        if (box.Traits.IsUntouched)
+        {
+            untouched.Remove(box.Id);
+        }
+    }
+
+    /// <summary>The lists that a box belongs to.</summary>
+    public IEnumerable<SpaceBoxes> Of(SpaceBox box)
+    {
+        yield return All;
+        if (InSpace(box.SpaceId) is { } space)
+        {
+            yield return space;
+        }
+
+        if (StoreyOf(box) is { } storey && onStorey.TryGetValue(storey, out SpaceBoxes? level))
+        {
+            yield return level;
+        }
+
+        if (OnStairWall(box.Address) is { } wall)
+        {
+            yield return wall;
+        }
+    }
+
+    /// <summary>The storey that a box counts for; null outside.</summary>
+    public static string? StoreyOf(SpaceBox box) => box.IsOutside ? null : box.StoreyId;
+
+    private SpaceBoxes Among(Dictionary<string, SpaceBoxes> known, string id)
+    {
+        if (!known.TryGetValue(id, out SpaceBoxes? list))
+        {
+            known.Add(id, list = new(count++));
+        }
+
+        return list;
+    }
+}
