@@ -39,7 +39,7 @@ internal sealed class PlanWorkload
                 }
             }
 
-            runs[i] = new RunToPlan(new(Distance.Zero, Distance.FromInches(stud))).WithCandidates(new(places));
+            runs[i] = new RunToPlan(new(Distance.Zero, Distance.FromInches(stud))) with { Candidates = new(places) };
         }
 
         return new(FormattableString.Invariant($"{candidates} stud faces"), runs);
@@ -62,7 +62,7 @@ internal sealed class PlanWorkload
                 }
             }
 
-            runs[i] = new RunToPlan(new(Distance.Zero, Distance.FromInches(at))).WithCandidates(new(places));
+            runs[i] = new RunToPlan(new(Distance.Zero, Distance.FromInches(at))) with { Candidates = new(places) };
         }
 
         return new(FormattableString.Invariant($"{candidates} quarter inches"), runs);

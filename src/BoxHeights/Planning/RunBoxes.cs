@@ -94,7 +94,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
         bool isRefused;
         do
         {
-            RunToPlan toPlan = leg.WithFixed(new(stays));
+            RunToPlan toPlan = leg with { Fixed = new(stays) };
             plan = Planned(served, run, toPlan, aims, false, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
             if (plan.Obstacles.Count > 0)
             {
@@ -155,7 +155,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
             }
         }
 
-        return new RunPlanner(aims).Plan(toPlan.WithCandidates(new(candidates)));
+        return new RunPlanner(aims).Plan(toPlan with { Candidates = new(candidates) });
     }
 
     /// <summary>What is served by itself: the run, or where outlets don't serve round corners each of its straight parts.</summary>

@@ -1,58 +1,47 @@
 namespace BoxHeights;
 
-/// <summary>A run that shall get boxes: a line along walls or behind a counter, unfolded into one coordinate, in which nothing interrupts it.</summary>
-public sealed record RunToPlan
+/// <summary>How willingly a place is taken.</summary>
+internal enum CandidateRank
 {
-    /// <summary>Describes a run by what it must have.</summary>
-    /// <param name="line">From where to where it reaches, in a coordinate of its own.</param>
-    public RunToPlan(DistanceRange line) => Line = line;
+    /// <summary>A box is there and stays.</summary>
+    Stays = -1,
 
-    /// <summary>From where to where it reaches, in a coordinate of its own that all other members share.</summary>
-    public DistanceRange Line { get; init; }
+    /// <summary>A good place: a stud face in plain sight.</summary>
+    Good = 0,
 
+    /// <summary>As good, but for some work: a block has to be put in. Avoided among plans with as many boxes.</summary>
+    Fair,
+
+    /// <summary>Only where nothing better covers, even if that takes a box more: behind a bed.</summary>
+    LastResort,
+}
+
+/// <summary>A place along a run where a box can be put.</summary>
+/// <param name="At">Where the box's center would be, in the run's own coordinate.</param>
+/// <param name="Rank">How willingly the place is taken.</param>
+internal readonly record struct RunCandidate(Distance At, CandidateRank Rank = CandidateRank.Good);
+
+/// <summary>A part of a run that lies on one wall face.</summary>
+/// <param name="Name">The wall's address ("kitchen/north").</param>
+/// <param name="Along">From where to where it reaches, in the run's own coordinate.</param>
+internal sealed record RunFace(string Name, DistanceRange Along);
+
+/// <summary>A run that shall get boxes: a line along walls or behind a counter, unfolded into one coordinate, in which nothing interrupts it.</summary>
+/// <param name="Line">From where to where it reaches, in a coordinate that all other members share.</param>
+internal sealed record RunToPlan(DistanceRange Line)
+{
     /// <summary>Whether its end meets its start, as round a room without a door: then there is no gap at an end, and a box at its right end is one at its left.</summary>
     public bool IsLoop { get; init; }
 
-    /// <summary>The wall faces that it goes along, from left to right. They name what is uncovered, and long ones get a box each.</summary>
+    /// <summary>The wall faces that it goes along. They name what is uncovered, and long ones get a box each.</summary>
     public Items<RunFace> Faces { get; init; }
 
     /// <summary>Where boxes can be put, in any order.</summary>
     public Items<RunCandidate> Candidates { get; init; }
 
-    /// <summary>Where boxes that count are and stay: existing or pinned ones.</summary>
+    /// <summary>Where boxes that count are and stay.</summary>
     public Items<Distance> Fixed { get; init; }
 
-    /// <summary>Where the user wants a box: one somewhere in each of these.</summary>
+    /// <summary>Where a box is wanted: one somewhere in each of these.</summary>
     public Items<DistanceRange> Wishes { get; init; }
-
-    /// <summary>How far a box may end up from where it is planned, as when studs are only assumed; zero or more. The plan leaves as much, if it can.</summary>
-    public Distance Drift { get; init => field = Valid.NotNegative(value, nameof(Drift)); }
-
-    /// <summary>The same with another <see cref="Line"/>.</summary>
-    /// <param name="line">From where to where it reaches.</param>
-    public RunToPlan WithLine(DistanceRange line) => this with { Line = line };
-
-    /// <summary>The same with another <see cref="IsLoop"/>.</summary>
-    /// <param name="isLoop">Whether its end meets its start.</param>
-    public RunToPlan WithIsLoop(bool isLoop) => this with { IsLoop = isLoop };
-
-    /// <summary>The same with other <see cref="Faces"/>.</summary>
-    /// <param name="faces">The wall faces that it goes along.</param>
-    public RunToPlan WithFaces(Items<RunFace> faces) => this with { Faces = faces };
-
-    /// <summary>The same with other <see cref="Candidates"/>.</summary>
-    /// <param name="candidates">Where boxes can be put.</param>
-    public RunToPlan WithCandidates(Items<RunCandidate> candidates) => this with { Candidates = candidates };
-
-    /// <summary>The same with other <see cref="Fixed"/> boxes.</summary>
-    /// <param name="fixed">Where boxes that count are and stay.</param>
-    public RunToPlan WithFixed(Items<Distance> @fixed) => this with { Fixed = @fixed };
-
-    /// <summary>The same with other <see cref="Wishes"/>.</summary>
-    /// <param name="wishes">Where the user wants a box.</param>
-    public RunToPlan WithWishes(Items<DistanceRange> wishes) => this with { Wishes = wishes };
-
-    /// <summary>The same with another <see cref="Drift"/>.</summary>
-    /// <param name="drift">How far a box may end up from where it is planned.</param>
-    public RunToPlan WithDrift(Distance drift) => this with { Drift = drift };
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights;
 
@@ -11,79 +12,96 @@ internal sealed class RunWindows
     private readonly RunPlaces places;
     private readonly long reach;
     private readonly long limit;
-    private readonly bool lastResortCosts;
-
-    // For the places that a range begins with: the last place of the shortest such range.
-    private readonly int[] mustHave;
+    private readonly int[] covering;
+    private readonly int firstCovering;
     private readonly int lastCovering;
-    private int last;
+
+    // The first place of each range that may not be skipped, and the last place that may follow what is left of it.
+    private readonly int[] mustHave;
 
     /// <param name="places">The places, at least one.</param>
-    /// <param name="aim">What is aimed at.</param>
-    public RunWindows(RunPlaces places, RunAim aim)
+    /// <param name="reach">How far any point shall be from a place, where that can be had.</param>
+    /// <param name="limit">How far it may be where it can't; at least as much, and at most twice.</param>
+    /// <param name="required">Of each of these ranges some place has to be in the plan.</param>
+    public RunWindows(RunPlaces places, long reach, long limit, List<(int First, int End)> required)
     {
-        this.places = places;
-        reach = aim.Reach;
-        limit = aim.Limit;
-        lastResortCosts = aim.LastResortCosts;
-        mustHave = new int[places.Count];
+        (this.places, this.reach, this.limit) = (places, reach, limit);
+        covering = Coverage();
+        firstCovering = CoveringFromEnd(i => i, place => place);
+        lastCovering = CoveringFromEnd(i => places.Count - 1 - i, place => places.Length - place);
+        mustHave = new int[places.At.Length];
         for (int i = 0; i < mustHave.Length; i++)
         {
-            mustHave[i] = places.IsFixed[i] ? i : int.MaxValue;
-            last = places.IsFixed[i] ? i : last;
+            mustHave[i] = places.Rank[i] == CandidateRank.Stays ? i : int.MaxValue;
         }
 
-        Covering = Coverage();
-        First = FirstCovering();
-        lastCovering = LastCovering();
-        last = Math.Max(last, lastCovering);
-    }
-
-    /// <summary>The furthest next place as coverage alone has it.</summary>
-    public int[] Covering { get; }
-
-    /// <summary>The furthest first place as coverage alone has it.</summary>
-    public int First { get; }
-
-    /// <summary>Some place of these has to be in the plan.</summary>
-    public void Require((int First, int End) range)
-    {
-        mustHave[range.First] = Math.Min(mustHave[range.First], range.End - 1);
-        last = Math.Max(last, range.First);
-    }
-
-    /// <summary>Whether a plan may go from one place right to another, as coverage alone has it; −1 and the count of places are the ends of the run.</summary>
-    public bool Skips(int from, int to) => from < 0
-        ? to < places.Count && to <= First
-        : to == places.Count ? from >= lastCovering : to <= Covering[from];
-
-    public PathSteps Steps()
-    {
-        int count = places.Count;
-        int[] furthest = new int[count];
-        int nearest = count - 1;
-        for (int i = count - 1; i >= 0; i--)
+        foreach ((int first, int end) in required)
         {
-            furthest[i] = Math.Min(Covering[i], nearest);
-            nearest = Math.Min(nearest, mustHave[i]);
-        }
-
-        // One box more weighs more than any number of blocks, a last resort more than any number of boxes.
-        long box = count + 1L;
-        long[] weight = new long[count];
-        bool isOfOneWeight = true;
-        for (int i = 0; i < count; i++)
-        {
-            weight[i] = box + places.Rank[i] switch
+            for (int round = 0; round < mustHave.Length; round += places.Count)
             {
-                CandidateRank.Good => 0,
-                CandidateRank.LastResort when lastResortCosts => box * box,
-                _ => 1,
-            };
-            isOfOneWeight &= weight[i] == weight[0];
+                mustHave[first + round] = Math.Min(mustHave[first + round], end - 1 + round);
+            }
+        }
+    }
+
+    /// <summary>The furthest place that coverage lets follow the first one.</summary>
+    public int Covering => covering[0];
+
+    /// <summary>Whether coverage lets a plan go from one place right to another; of a line, −1 and the count of places are its ends, of a loop those of the other times round.</summary>
+    public bool Skips(int from, int to) =>
+        covering.Length > places.Count ? from < 0 ? to + places.Count <= covering[from + places.Count] : to <= covering[from]
+        : from < 0 ? to < places.Count && to <= firstCovering
+        : to == places.Count ? from >= lastCovering : to <= covering[from];
+
+    /// <summary>The way along a line.</summary>
+    /// <param name="weights">What a place of each rank costs, from a box that stays on.</param>
+    public RunSteps Along(long[] weights)
+    {
+        int[] furthest = Furthest(out int first);
+        int last = mustHave.Length - 1;
+        while (last > lastCovering && mustHave[last] == int.MaxValue)
+        {
+            last--;
         }
 
-        return new(places.At, weight, furthest, Math.Min(First, nearest), last, places.Length, isOfOneWeight);
+        long[] weight = new long[furthest.Length];
+        for (int i = 0; i < weight.Length; i++)
+        {
+            weight[i] = weights[1 + (int)places.Rank[i]];
+        }
+
+        return new(places.At, weight, furthest, Math.Min(first, firstCovering), last, places.Length);
+    }
+
+    /// <summary>The way round a loop, from one place to the same.</summary>
+    /// <param name="from">The place.</param>
+    /// <param name="weights">What a place of each rank costs, from a box that stays on.</param>
+    public RunSteps Round(int from, long[] weights)
+    {
+        int[] furthest = Furthest(out _);
+        int count = places.Count;
+        RunSteps steps = new(new long[count + 1], new long[count + 1], new int[count + 1], 0, count, places.Length);
+        for (int i = 0; i <= count; i++)
+        {
+            steps.At[i] = places.At[from + i] - places.At[from];
+            steps.Weight[i] = weights[1 + (int)places.Rank[from + i]];
+            steps.Furthest[i] = Math.Min(furthest[from + i] - from, count);
+        }
+
+        return steps;
+    }
+
+    private int[] Furthest(out int first)
+    {
+        int[] furthest = new int[covering.Length];
+        first = furthest.Length - 1;
+        for (int i = furthest.Length - 1; i >= 0; i--)
+        {
+            furthest[i] = Math.Min(covering[i], first);
+            first = Math.Min(first, mustHave[i]);
+        }
+
+        return furthest;
     }
 
     private int[] Coverage()
@@ -93,6 +111,7 @@ internal sealed class RunWindows
         int near = 0, far = 0;
         for (int i = 0; i < at.Length; i++)
         {
+            near = Math.Max(near, i);
             while (near + 1 < at.Length && at[near + 1] - at[i] <= 2 * reach)
             {
                 near++;
@@ -110,34 +129,20 @@ internal sealed class RunWindows
 
                 furthest[i] = near == i ? Math.Max(far, i + 1) : far;
             }
-
-            near = Math.Max(near, i + 1 < at.Length ? i + 1 : i);
         }
 
         return furthest;
     }
 
-    private int FirstCovering()
+    private int CoveringFromEnd(Func<int, int> place, Func<long, long> away)
     {
-        long within = places.At[0] <= reach ? reach : limit;
-        int first = 0;
-        while (first + 1 < places.Count && places.At[first + 1] <= within)
+        long within = away(places.At[place(0)]) <= reach ? reach : limit;
+        int found = 0;
+        while (found + 1 < places.Count && away(places.At[place(found + 1)]) <= within)
         {
-            first++;
+            found++;
         }
 
-        return first;
-    }
-
-    private int LastCovering()
-    {
-        int found = places.Count - 1;
-        long within = places.Length - places.At[found] <= reach ? reach : limit;
-        while (found > 0 && places.Length - places.At[found - 1] <= within)
-        {
-            found--;
-        }
-
-        return found;
+        return place(found);
     }
 }

@@ -50,34 +50,6 @@ internal static class WallPlaces
     public static Items<RunCandidate> OnSteps(StatedSite site, Distance reading, Distance margin, Distance step) =>
         new(OnSteps(Clear(site, reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
 
-    /// <summary>The greatest distance from a stud face's box to the nearest one if the studs are laid out from the wall's other end; zero where they are known.</summary>
-    /// <remarks>Where studs are only assumed nobody knows which end they will be pulled from, and a box goes to the nearest face that is found.</remarks>
-    public static Distance Drift(StudLayout layout, Distance wallLength, Distance boxWidth)
-    {
-        if (layout.Known != StudKnowledge.Assumed || layout.Faces.Count > 0)
-        {
-            return Distance.Zero;
-        }
-
-        StudLayout turned = layout.WithFrom(layout.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left);
-        List<Distance> planned = BesideStuds(StudPositions.Along(layout, wallLength), boxWidth, DistanceSet.All);
-        List<Distance> found = BesideStuds(StudPositions.Along(turned, wallLength), boxWidth, DistanceSet.All);
-        Distance most = Distance.Zero;
-        int nearest = 0;
-        foreach (Distance at in planned)
-        {
-            while (nearest + 1 < found.Count && (found[nearest + 1] - at).Abs() <= (found[nearest] - at).Abs())
-            {
-                nearest++;
-            }
-
-            Distance away = (found[nearest] - at).Abs();
-            most = away > most ? away : most;
-        }
-
-        return most;
-    }
-
     // A desk, table or television is where a receptacle is wanted.
     private static DistanceSet Hidden(Items<Fixture> fixtures)
     {

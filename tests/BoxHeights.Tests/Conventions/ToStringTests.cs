@@ -10,7 +10,7 @@ public class ToStringTests
     private static readonly string[] Silent =
     [
         "BoxTraits", "LimitZone", "LimitStatement", "PlacementSite", "PlacementStatement", "ProvisionGroup", "ProvisionStatement", "SpaceStatement", "SpaceView", "SpaceBox",
-        "Levels", "RoughInPlanner", "RunPlanner", "StairLightPlanner", "SwitchSide", "BoxHeightsOptions", "ValueJsonConverter`1", "Enumerator",
+        "Levels", "RoughInPlanner", "StairLightPlanner", "SwitchSide", "BoxHeightsOptions", "ValueJsonConverter`1", "Enumerator",
     ];
 
     [Fact]

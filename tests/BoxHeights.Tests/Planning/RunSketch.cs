@@ -14,7 +14,7 @@ internal sealed record RunSketch(long Length, (long At, CandidateRank Rank)[] Ca
 
     public RunPlannerOptions Options => new(Ticks(Limit)) { Reach = Ticks(Reach), FaceLength = FaceLength is { } length ? Ticks(length) : null };
 
-    public RunPlan Plan(bool codeMinimum = false) => new RunPlanner(Options.WithCodeMinimum(codeMinimum)).Plan(Run());
+    public RunPlan Plan(bool codeMinimum = false) => new RunPlanner(Options with { CodeMinimum = codeMinimum }).Plan(Run());
 
     public RunToPlan Run() => new(Range(0, Length))
     {
