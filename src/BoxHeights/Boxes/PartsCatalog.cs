@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
@@ -11,32 +12,61 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class PartsCatalog
 {
+    private static readonly Citation NotKnown = new("not known");
+
     private readonly PartTable<BoxPart> boxes;
     private readonly PartTable<PlatePart> plates;
     private readonly PartTable<DevicePart> devices;
     private readonly PartTable<VolumesPart> volumes;
+    private readonly PartTable<KindPart> kinds;
+
+    /// <summary>A catalog without rows, for the parts of another country.</summary>
+    /// <param name="usualBox">What a box is of which no kind is stated.</param>
+    /// <param name="usualPlate">The plate over a box of which none is stated.</param>
+    /// <param name="gangPitch">From the center of one device to the next in one box; more than zero, an even number of ticks.</param>
+    /// <exception cref="ArgumentException">A kind isn't stated, or the pitch isn't more than zero or has no exact half.</exception>
+    public PartsCatalog(BoxKind usualBox, PlateKind usualPlate, Distance gangPitch)
+        : this(usualBox, usualPlate, gangPitch, [], [], [], [], [])
+    {
+    }
 
     private PartsCatalog(
-        PartTable<BoxPart> boxes,
-        PartTable<PlatePart> plates,
-        PartTable<DevicePart> devices,
-        PartTable<VolumesPart> volumes)
+        BoxKind usualBox,
+        PlateKind usualPlate,
+        Distance gangPitch,
+        IEnumerable<BoxPart> boxes,
+        IEnumerable<PlatePart> plates,
+        IEnumerable<DevicePart> devices,
+        IEnumerable<VolumesPart> volumes,
+        IEnumerable<KindPart> kinds)
+        : this(new(row => Key(row.Kind.Name, row.Gangs), boxes), new(row => Key(row.Kind.Name, row.Gangs), plates), new(row => row.Kind.Name, devices), new(row => Key(row.Kind.Name, row.Gangs), volumes), new(row => row.Kind.Name, kinds))
+    {
+        UsualBox = PartRow.Stated(usualBox, usualBox != default, nameof(usualBox));
+        UsualPlate = PartRow.Stated(usualPlate, usualPlate != default, nameof(usualPlate));
+        GangPitch = EvenSize.Check(gangPitch, nameof(gangPitch));
+    }
+
+    private PartsCatalog(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds)
     {
         this.boxes = boxes;
         this.plates = plates;
         this.devices = devices;
         this.volumes = volumes;
+        this.kinds = kinds;
     }
 
     /// <summary>Brandless parts as they are common in the United States. Each row cites its source and says how sure it is.</summary>
     public static PartsCatalog Generic { get; } = new(
-        new(row => Key(row.Kind.Name, row.Gangs), GenericParts.Boxes()),
-        new(row => Key(row.Kind.Name, row.Gangs), GenericParts.Plates()),
-        new(row => row.Kind.Name, GenericParts.Devices()),
-        new(row => Key(row.Kind.Name, row.Gangs), GenericParts.Volumes()));
+        BoxKind.NailOn, PlateKind.Standard, GenericParts.GangPitch, GenericParts.Boxes(), GenericParts.Plates(), GenericParts.Devices(), GenericParts.Volumes(), GenericParts.Kinds());
 
-    /// <summary>From the center of one device to the next in one box: 1-13/16 in.</summary>
-    public static Distance GangPitch => GenericParts.GangPitch;
+    /// <summary>What a box is of which no kind is stated.</summary>
+    public BoxKind UsualBox { get; private init; }
+
+    /// <summary>The plate over a box of which none is stated, where the row of its kind names no other.</summary>
+    public PlateKind UsualPlate { get; private init; }
+
+    /// <summary>From the center of one device to the next in one box, where the row of its kind says nothing else: 1-13/16 in among the generic parts.</summary>
+    public Distance GangPitch { get; private init; }
 
     /// <summary>How many parts it has of each sort.</summary>
     public override string ToString() => Boxes.Count + " boxes, " + Plates.Count + " plates";
@@ -53,25 +83,33 @@ public sealed class PartsCatalog
     /// <summary>The rows of volumes in which boxes are sold.</summary>
     public Items<VolumesPart> Volumes => volumes.Rows;
 
+    /// <summary>The rows of how kinds of boxes are built.</summary>
+    public Items<KindPart> Kinds => kinds.Rows;
+
     /// <summary>This catalog with a box row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(BoxPart row) => new(boxes.With(NotNull(row)), plates, devices, volumes);
+    public PartsCatalog With(BoxPart row) => Like(boxes.With(NotNull(row)), plates, devices, volumes, kinds);
 
     /// <summary>This catalog with a plate row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(PlatePart row) => new(boxes, plates.With(NotNull(row)), devices, volumes);
+    public PartsCatalog With(PlatePart row) => Like(boxes, plates.With(NotNull(row)), devices, volumes, kinds);
 
     /// <summary>This catalog with a device row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(DevicePart row) => new(boxes, plates, devices.With(NotNull(row)), volumes);
+    public PartsCatalog With(DevicePart row) => Like(boxes, plates, devices.With(NotNull(row)), volumes, kinds);
 
     /// <summary>This catalog with a row of volumes replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(VolumesPart row) => new(boxes, plates, devices, volumes.With(NotNull(row)));
+    public PartsCatalog With(VolumesPart row) => Like(boxes, plates, devices, volumes.With(NotNull(row)), kinds);
+
+    /// <summary>This catalog with a row of how a kind of box is built replaced or added.</summary>
+    /// <param name="row">The row.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
+    public PartsCatalog With(KindPart row) => Like(boxes, plates, devices, volumes, kinds.With(NotNull(row)));
 
     /// <summary>Finds the size of a box.</summary>
     /// <param name="kind">The kind of box.</param>
@@ -101,8 +139,16 @@ public sealed class PartsCatalog
     /// <param name="part">The row; null if there is none.</param>
     public bool TryFindVolumes(BoxKind kind, int gangs, [NotNullWhen(true)] out VolumesPart? part) => volumes.TryFind(Key(kind.Name, gangs), out part);
 
+    /// <summary>How a kind of box is built; what isn't known of it is as of any other box.</summary>
+    /// <param name="kind">The kind of box; stated.</param>
+    /// <exception cref="ArgumentException"><paramref name="kind"/> is not stated.</exception>
+    public KindPart BuildOf(BoxKind kind) => kinds.TryFind(kind.Name, out KindPart? row) ? row : new(kind, NotKnown);
+
     /// <summary>Sixteen hexadecimal digits that are the same for every catalog with the same rows, and hardly ever for another.</summary>
-    public string Fingerprint => Stamp.Of(string.Join("\n", Boxes) + "\n\n" + string.Join("\n", Plates) + "\n\n" + string.Join("\n", Devices) + "\n\n" + string.Join("\n", Volumes));
+    public string Fingerprint => Stamp.Of(string.Join("\n", Boxes) + "\n\n" + string.Join("\n", Plates) + "\n\n" + string.Join("\n", Devices) + "\n\n" + string.Join("\n", Volumes) + "\n\n" + string.Join("\n", Kinds) + "\n" + string.Join("|", UsualBox, UsualPlate, GangPitch));
+
+    private PartsCatalog Like(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds) =>
+        new(boxes, plates, devices, volumes, kinds) { UsualBox = UsualBox, UsualPlate = UsualPlate, GangPitch = GangPitch };
 
     private static string Key(string kind, int gangs) => kind + "/" + gangs.ToString(CultureInfo.InvariantCulture);
 

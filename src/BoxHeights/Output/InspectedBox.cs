@@ -26,15 +26,15 @@ internal sealed class InspectedBox
     public InspectedBox(ResolvedBox box, PartsCatalog catalog)
     {
         DeviceBox source = box.Source;
-        BoxKind kind = ResolvedBox.KindOf(source);
+        KindPart build = catalog.BuildOf(ResolvedBox.KindOf(source, catalog));
         BoxSize size = ResolvedBox.SizeOf(source, catalog);
         BoxSurface surface = source.Surface ?? box.Surface.Kind;
-        IsCutIn = kind == BoxKind.CutIn || source.Mounting?.How == MountingMethod.CutIn;
+        IsCutIn = build.Mounting == MountingMethod.CutIn || source.Mounting?.How == MountingMethod.CutIn;
         IsOnFace = source.Mounting?.How == MountingMethod.Surface;
-        IsInFraming = surface != BoxSurface.Cabinet && kind != BoxKind.Masonry && source.Mounting?.How is not (MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet);
+        IsInFraming = surface != BoxSurface.Cabinet && build.Mounting != MountingMethod.Masonry && source.Mounting?.How is not (MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet);
 
         // A molded flap isn't a clamp here, and clamps that nobody stated aren't counted on: the shorter distance is the safer one to ask for.
-        MayEnterUnclamped = kind == BoxKind.NailOn && !IsCutIn && ResolvedBox.GangsOf(source) == 1 && source.Clamps != CableClamps.Internal
+        MayEnterUnclamped = build.Material == BoxMaterial.Plastic && !IsCutIn && ResolvedBox.GangsOf(source) == 1 && source.Clamps != CableClamps.Internal
             && size.IsStated && size.Width <= UnclampedWidth && size.Height <= UnclampedHeight;
         HasSmallOpening = !size.IsStated || size.Width < SmallOpening || size.Height < SmallOpening;
         Burns = surface switch

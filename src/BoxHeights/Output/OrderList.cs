@@ -45,7 +45,7 @@ public sealed class OrderList
 
             if (box.Devices.Count > 0 && placed.Box.Surface is null or BoxSurface.Wall && !placed.Address.EndsWith("/" + DwellingBoxes.Ceiling, StringComparison.Ordinal))
             {
-                Count(OrderedPart.Plate, (box.Plate ?? PlateKind.Standard).Name + ", " + Gangs(ResolvedBox.GangsOf(box)));
+                Count(OrderedPart.Plate, ResolvedBox.PlateKindOf(box, catalog).Name + ", " + Gangs(ResolvedBox.GangsOf(box)));
             }
 
             if (box.Mounting?.How is MountingMethod.Bracket or MountingMethod.Bar or MountingMethod.Blocking)
@@ -111,8 +111,8 @@ public sealed class OrderList
 
     private static string BoxOf(DeviceBox box, PartsCatalog catalog, LengthUnits units)
     {
-        string what = ResolvedBox.KindOf(box).Name + ", " + Gangs(ResolvedBox.GangsOf(box));
-        what += ResolvedBox.VolumeOf(box, catalog) is { } volume ? ", " + volume : "";
+        string what = ResolvedBox.KindOf(box, catalog).Name + ", " + Gangs(ResolvedBox.GangsOf(box));
+        what += ResolvedBox.VolumeOf(box, catalog) is { } volume ? ", " + Printed.Of(volume, units) : "";
         return what + (ResolvedBox.SizeOf(box, catalog).Depth is { } depth ? ", " + depth.Exactly(units) + " deep" : "");
     }
 

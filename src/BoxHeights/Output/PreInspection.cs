@@ -41,7 +41,7 @@ public sealed class PreInspection
         List<LeftOutBox> notListed = [];
         foreach (ResolvedBox box in Resolver.Resolve(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), catalog).Boxes)
         {
-            if (WhyNot(box) is { } why)
+            if (WhyNot(box, catalog) is { } why)
             {
                 notListed.Add(new(box.Source.Id, why));
                 continue;
@@ -107,8 +107,8 @@ public sealed class PreInspection
         return table.ToCsv();
     }
 
-    private static string? WhyNot(ResolvedBox box) =>
+    private static string? WhyNot(ResolvedBox box, PartsCatalog catalog) =>
         box.IsExisting ? "it was there before this work"
-        : ResolvedBox.KindOf(box.Source) == BoxKind.LowVoltageBracket ? "a bracket for low voltage only"
+        : catalog.BuildOf(ResolvedBox.KindOf(box.Source, catalog)).IsLowVoltage ? "a bracket for low voltage only"
         : null;
 }

@@ -95,7 +95,7 @@ public sealed partial class SwitchSide
         }
 
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
-        if (!size.IsStated || !catalog.TryFindPlate(box.Plate ?? PlateKind.Standard, ResolvedBox.GangsOf(box), out PlatePart? plate))
+        if (!size.IsStated || ResolvedBox.PlateOf(box.WithOnItsSide(false), catalog) is not { } plate)
         {
             throw new ArgumentException("The size of the box or of its plate isn't known.", nameof(box));
         }
@@ -115,7 +115,7 @@ public sealed partial class SwitchSide
                 }
 
                 int index = i;
-                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate.Size, units).Find(), "the room", nameof(room));
+                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate, units).Find(), "the room", nameof(room));
             }
         }
 

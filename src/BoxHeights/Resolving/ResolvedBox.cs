@@ -109,7 +109,7 @@ internal sealed class ResolvedBox
     /// <summary>A box's size as it sits: its own, else the catalog's for its kind and gangs, turned if it lies on its side; not stated where neither is known.</summary>
     public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog)
     {
-        if (box.Size is not null || !catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part))
+        if (box.Size is not null || !catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part))
         {
             return box.Size ?? default;
         }
@@ -120,8 +120,8 @@ internal sealed class ResolvedBox
     /// <summary>The room inside a box with its rings and extensions: as marked, as all such boxes have, or as its depth tells; null where none of them is known.</summary>
     public static Volume? VolumeOf(DeviceBox box, PartsCatalog catalog)
     {
-        Volume? own = box.Volume ?? (catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part) ? part.Volume : null);
-        if (own is null && SizeOf(box, catalog).Depth is { } depth && catalog.TryFindVolumes(KindOf(box), GangsOf(box), out VolumesPart? sold))
+        Volume? own = box.Volume ?? (catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part) ? part.Volume : null);
+        if (own is null && SizeOf(box, catalog).Depth is { } depth && catalog.TryFindVolumes(KindOf(box, catalog), GangsOf(box), out VolumesPart? sold))
         {
             for (int i = 0; i < sold.Depths.Count; i++)
             {
@@ -140,13 +140,20 @@ internal sealed class ResolvedBox
             return known;
         }
 
-        bool isUsual = box.Size is not { } size || (size.Depth is null && catalog.TryFindBox(KindOf(box), GangsOf(box), out BoxPart? part)
+        bool isUsual = box.Size is not { } size || (size.Depth is null && catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part)
             && size.Width >= part.Size.Width && size.Height >= part.Size.Height);
-        return isUsual && catalog.TryFindVolumes(KindOf(box), GangsOf(box), out VolumesPart? sold) && sold.NoneSmaller ? sold.Volumes[0] + (box.Extension ?? Volume.Zero) : null;
+        return isUsual && catalog.TryFindVolumes(KindOf(box, catalog), GangsOf(box), out VolumesPart? sold) && sold.NoneSmaller ? sold.Volumes[0] + (box.Extension ?? Volume.Zero) : null;
     }
 
-    /// <summary>A box is a generic nail-on box unless it says otherwise.</summary>
-    public static BoxKind KindOf(DeviceBox box) => box.Kind ?? BoxKind.NailOn;
+    /// <summary>A box is of the catalog's usual kind unless it says otherwise.</summary>
+    public static BoxKind KindOf(DeviceBox box, PartsCatalog catalog) => box.Kind ?? catalog.UsualBox;
+
+    /// <summary>The size of its plate as it sits; null where the catalog has none such.</summary>
+    public static PlateSize? PlateOf(DeviceBox box, PartsCatalog catalog) =>
+        !catalog.TryFindPlate(PlateKindOf(box, catalog), GangsOf(box), out PlatePart? plate) ? null : box.OnItsSide ? plate.Size.Turned() : plate.Size;
+
+    /// <summary>A box has the usual plate of its kind unless it says otherwise.</summary>
+    public static PlateKind PlateKindOf(DeviceBox box, PartsCatalog catalog) => box.Plate ?? catalog.BuildOf(KindOf(box, catalog)).Plate ?? catalog.UsualPlate;
 
     /// <summary>A box has as many gangs as its devices need unless it says otherwise.</summary>
     public static int GangsOf(DeviceBox box) => box.Gangs ?? System.Math.Max(1, GangsNeeded.ByAll(box));

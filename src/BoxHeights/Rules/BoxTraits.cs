@@ -14,14 +14,10 @@ public sealed class BoxTraits
         Surface = source.Surface ?? listedUnder;
         IsListedFlat = listedUnder is BoxSurface.Floor or BoxSurface.Ceiling;
         Gangs = ResolvedBox.GangsOf(source);
-        Kind = ResolvedBox.KindOf(source);
+        Build = catalog.BuildOf(ResolvedBox.KindOf(source, catalog));
         Size = ResolvedBox.SizeOf(source, catalog);
         Volume = ResolvedBox.VolumeOf(source, catalog);
-        if (catalog.TryFindPlate(source.Plate ?? PlateKind.Standard, Gangs, out PlatePart? plate))
-        {
-            Plate = source.OnItsSide ? plate.Size.Turned() : plate.Size;
-        }
-
+        Plate = ResolvedBox.PlateOf(source, catalog);
         this.catalog = catalog;
         Parts = OperableRange.Of(source.Devices, source.OnItsSide, catalog, out DistanceRange? grip);
         Grip = grip;
@@ -37,7 +33,13 @@ public sealed class BoxTraits
     public int Gangs { get; }
 
     /// <summary>The kind of box.</summary>
-    public BoxKind Kind { get; }
+    public BoxKind Kind => Build.Kind;
+
+    /// <summary>How boxes of its kind are built.</summary>
+    public KindPart Build { get; }
+
+    /// <summary>From the center of one of its devices to the next.</summary>
+    public Distance GangPitch => Build.GangPitch ?? catalog.GangPitch;
 
     /// <summary>Its size; zero where it isn't known.</summary>
     public BoxSize Size { get; }

@@ -22,7 +22,7 @@ internal static class NecLighting
 
     private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
 
-    private static DeviceBox InCeiling { get; } = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire });
+    private static DeviceBox InCeiling { get; } = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithKind(BoxKind.Octagon);
 
     /// <summary>Rows of an edition. The 2026 text hasn't been read: its rows carry 2023 over, marked "from memory".</summary>
     public static IEnumerable<Rule> Rows(NecEdition edition)
@@ -66,7 +66,7 @@ internal static class NecLighting
         };
         yield return new FaceOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light, FacePart.Entrances)
         {
-            Cure = InCeiling.WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
+            Cure = InCeiling.WithKind(null).WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
             ExceptOpenings = DeviceLists.VehicleDoors,
             LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
         };

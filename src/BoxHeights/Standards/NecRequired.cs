@@ -181,5 +181,5 @@ internal static class NecRequired
     private static DeviceBox Box(string id, BoxPurpose purpose, DeviceKind device, int center) =>
         new DeviceBox(id, purpose).WithDevices(new[] { device }).WithHeight(BoxHeight.ToCenter(Distance.FromInches(center, 0, 1), Datum.Subfloor));
 
-    private static DeviceBox Ceiling(string id, BoxPurpose purpose, DeviceKind device) => new DeviceBox(id, purpose).WithDevices(new[] { device });
+    private static DeviceBox Ceiling(string id, BoxPurpose purpose, DeviceKind device) => new DeviceBox(id, purpose).WithDevices(new[] { device }).WithKind(BoxKind.Octagon);
 }

@@ -65,7 +65,7 @@ public class PartsCatalogTests
     }
 
     [Fact]
-    public void GangPitch_InMillimeters_IsThePublishedModels() => Assert.Equal(Distance.FromMillimeters(46.0375m), PartsCatalog.GangPitch);
+    public void GangPitch_InMillimeters_IsThePublishedModels() => Assert.Equal(Distance.FromMillimeters(46.0375m), PartsCatalog.Generic.GangPitch);
 
     // Limits of 48, 46, 44 and 15 in for every operable part leave these centers for an upright duplex receptacle.
     [Theory]

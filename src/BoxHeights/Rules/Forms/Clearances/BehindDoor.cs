@@ -55,5 +55,5 @@ public sealed record BehindDoor : PlacementRule
     }
 
     private static Distance HalfBetweenOuterDevices(BoxTraits box) =>
-        EvenSize.Half(PartsCatalog.GangPitch) * (box.Gangs - 1);
+        EvenSize.Half(box.GangPitch) * (box.Gangs - 1);
 }

@@ -13,13 +13,15 @@ public sealed class BoxFill
 {
     private readonly DeviceBox box;
     private readonly FillCounting counting;
+    private readonly KindPart build;
     private readonly FillContents contents;
 
-    private BoxFill(DeviceBox box, FillCounting counting, bool most)
+    private BoxFill(DeviceBox box, FillCounting counting, KindPart build, bool most)
     {
         this.box = box;
+        this.build = build;
         this.counting = counting;
-        contents = new(box, counting.FlapIsClamp, most);
+        contents = new(box, build, counting.FlapIsClamp, most);
         Total = FillSum.Of(contents, counting, null);
     }
 
@@ -40,16 +42,18 @@ public sealed class BoxFill
     /// <summary>Adds up what a box holds for certain.</summary>
     /// <param name="box">The box; at least one cable or conductor enters it.</param>
     /// <param name="counting">How things count: <see cref="RuleSet"/> rows have it, see <see cref="FillLimit.Counting"/>.</param>
+    /// <param name="catalog">How boxes are built, where the box doesn't say; the generic parts unless given.</param>
     /// <exception cref="ArgumentException">No conductor enters the box.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static BoxFill Least(DeviceBox box, FillCounting counting) => Of(box, counting, false);
+    public static BoxFill Least(DeviceBox box, FillCounting counting, PartsCatalog? catalog = null) => Of(box, counting, catalog, false);
 
     /// <summary>Adds up what a box may hold at most.</summary>
     /// <param name="box">The box; at least one cable or conductor enters it.</param>
     /// <param name="counting">How things count.</param>
+    /// <param name="catalog">How boxes are built, where the box doesn't say; the generic parts unless given.</param>
     /// <exception cref="ArgumentException">No conductor enters the box.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static BoxFill Most(DeviceBox box, FillCounting counting) => Of(box, counting, true);
+    public static BoxFill Most(DeviceBox box, FillCounting counting, PartsCatalog? catalog = null) => Of(box, counting, catalog, true);
 
     /// <summary>The smallest volume in which boxes of its kind and gangs are sold that holds whatever may be in a box; null where none does, or none is known.</summary>
     /// <param name="box">The box; its own volume doesn't matter.</param>
@@ -59,8 +63,8 @@ public sealed class BoxFill
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Volume? SmallestFor(DeviceBox box, FillCounting counting, PartsCatalog catalog)
     {
-        Volume needed = Most(box, counting).Total - (box.Extension ?? Volume.Zero);
-        foreach (Volume volume in NotNull(catalog, nameof(catalog)).StandardVolumes(ResolvedBox.KindOf(box), ResolvedBox.GangsOf(box)))
+        Volume needed = Most(box, counting, NotNull(catalog, nameof(catalog))).Total - (box.Extension ?? Volume.Zero);
+        foreach (Volume volume in catalog.StandardVolumes(ResolvedBox.KindOf(box, catalog), ResolvedBox.GangsOf(box)))
         {
             if (volume >= needed)
             {
@@ -97,7 +101,7 @@ public sealed class BoxFill
         while (tooMany - fits > 1)
         {
             int middle = fits + ((tooMany - fits) / 2);
-            if (Most(box.WithCables(Joined(box.Cables, cable, middle)), counting).Total <= room)
+            if (Most(box.WithCables(Joined(box.Cables, cable, middle)), counting, catalog).Total <= room)
             {
                 fits = middle;
             }
@@ -119,7 +123,7 @@ public sealed class BoxFill
 
     /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
     internal Facts LeftOpen =>
-        (FillContents.MayHoldMore(box) || !contents.IsOfOneSize ? Facts.Devices : Facts.None) | (FillContents.MayHaveClamps(box) ? Facts.Clamps : Facts.None);
+        (FillContents.MayHoldMore(box, build) || !contents.IsOfOneSize ? Facts.Devices : Facts.None) | (FillContents.MayHaveClamps(box, build) ? Facts.Clamps : Facts.None);
 
     /// <summary>Whether there is anything to count from.</summary>
     internal static bool IsCountable(DeviceBox box) => box.Cables.Count + box.Conductors.Count > 0;
@@ -127,8 +131,11 @@ public sealed class BoxFill
     // No box is so large that more would fit: there is no need to lay them out.
     private const int MostCables = 10_000;
 
-    private static BoxFill Of(DeviceBox box, FillCounting counting, bool most) => IsCountable(NotNull(box, nameof(box)))
-        ? new(box, NotNull(counting, nameof(counting)), most)
+    /// <summary>The same of a box of which it is known how it is built.</summary>
+    internal static BoxFill Of(DeviceBox box, FillCounting counting, KindPart build, bool most) => new(box, counting, build, most);
+
+    private static BoxFill Of(DeviceBox box, FillCounting counting, PartsCatalog? catalog, bool most) => IsCountable(NotNull(box, nameof(box)))
+        ? new(box, NotNull(counting, nameof(counting)), (catalog ?? PartsCatalog.Generic).BuildOf(ResolvedBox.KindOf(box, catalog ?? PartsCatalog.Generic)), most)
         : throw new ArgumentException("Fill is counted from cables and conductors, and there are none.", nameof(box));
 
     private static Items<CableType> Joined(Items<CableType> cables, CableType more, int count)

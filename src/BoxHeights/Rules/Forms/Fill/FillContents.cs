@@ -11,7 +11,7 @@ internal sealed class FillContents
     private ConductorSize thickest;
     private int feeding;
 
-    public FillContents(DeviceBox box, bool flapIsClamp, bool most)
+    public FillContents(DeviceBox box, KindPart build, bool flapIsClamp, bool most)
     {
         foreach (CableType cable in box.Cables)
         {
@@ -40,8 +40,8 @@ internal sealed class FillContents
             counts[(2 * Gauges) + (int)fitting]++;
         }
 
-        Yokes(box, most);
-        HasClamps = box.Clamps == CableClamps.Internal || (flapIsClamp && box.Clamps == CableClamps.Flap) || (most && MayHaveClamps(box));
+        Yokes(box, build, most);
+        HasClamps = box.Clamps == CableClamps.Internal || (flapIsClamp && box.Clamps == CableClamps.Flap) || (most && MayHaveClamps(box, build));
         OnTerminals = most ? thickest : thinnest;
     }
 
@@ -79,7 +79,7 @@ internal sealed class FillContents
     /// A device box whose devices aren't stated holds some in the end, and so may gangs that its devices leave; a device of an unknown kind may sit on a yoke, and a
     /// large receptacle on a wide one. Junction boxes hold none.
     /// </summary>
-    public static bool MayHoldMore(DeviceBox box)
+    public static bool MayHoldMore(DeviceBox box, KindPart build)
     {
         for (int i = 0; i < box.Devices.Count; i++)
         {
@@ -89,17 +89,12 @@ internal sealed class FillContents
             }
         }
 
-        BoxKind kind = ResolvedBox.KindOf(box);
-        return box.Devices.Count > 0 ? GangsLeft(box) > 0 : box.Devices.Count == 0 && kind != BoxKind.Octagon && kind != BoxKind.FourSquare && kind != BoxKind.FourElevenSquare
-            && kind != BoxKind.Pancake && kind != BoxKind.FanRated;
+        return box.Devices.Count > 0 ? GangsLeft(box) > 0 : build.HoldsDevices;
     }
 
     /// <summary>A one-gang plastic box holds cables by a flap unless it says otherwise, a cast box by its hubs; wider ones, and metal ones, often have clamps inside.</summary>
-    public static bool MayHaveClamps(DeviceBox box)
-    {
-        BoxKind kind = ResolvedBox.KindOf(box);
-        return box.Clamps is null && kind != BoxKind.Cast && !(ResolvedBox.GangsOf(box) == 1 && box.Compartments.Count == 0 && (kind == BoxKind.NailOn || kind == BoxKind.CutIn));
-    }
+    public static bool MayHaveClamps(DeviceBox box, KindPart build) =>
+        box.Clamps is null && build.NoClampsUpTo < (box.Compartments.Count == 0 ? ResolvedBox.GangsOf(box) : int.MaxValue);
 
     /// <summary>The gangs that its devices leave, for a wide one or for one more: as few as there may be.</summary>
     private static int GangsLeft(DeviceBox box)
@@ -118,7 +113,7 @@ internal sealed class FillContents
         box.Devices[device] == DeviceKind.SingleReceptacle && !GangsNeeded.IsStated(box, device) && box.Rating is { } rating && ReceptacleRating.Read(rating).IsAbove(20);
 
     /// <summary>Two allowances for each gang that a device needs to be mounted: NEC 314.16(B)(4).</summary>
-    private void Yokes(DeviceBox box, bool most)
+    private void Yokes(DeviceBox box, KindPart build, bool most)
     {
         int free = System.Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));
         for (int i = 0; i < box.Devices.Count; i++)
@@ -139,7 +134,7 @@ internal sealed class FillContents
         }
 
         // What is left is taken by one that is wider than it seems, or by one more.
-        if (most && (box.Devices.Count > 0 || MayHoldMore(box)))
+        if (most && (box.Devices.Count > 0 || MayHoldMore(box, build)))
         {
             counts[Gauges + thickest.Awg] += free;
         }

@@ -43,13 +43,12 @@ public sealed record CavityDepth : LimitRule
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog)
     {
-        // The trade's shallow box: a square one behind a ring. The roomiest that the wall takes: which that is, trying tells.
-        bool isNailed = box.Kind == BoxKind.NailOn || box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.MetalDevice;
-        if (isNailed && box.Mounting != MountingMethod.CutIn && catalog.TryFindVolumes(BoxKind.FourSquare, box.Gangs, out VolumesPart? sold))
+        // The trade's shallow box: the roomiest that the wall takes. Which that is, trying tells.
+        if (box.Build.WhereShallow is { } shallow && box.Mounting != MountingMethod.CutIn && catalog.TryFindVolumes(shallow, box.Gangs, out VolumesPart? sold))
         {
             for (int i = sold.Depths.Count - 1; i >= 0; i--)
             {
-                yield return box.Source.WithKind(BoxKind.FourSquare).WithSize(null).WithVolume(sold.Volumes[i]);
+                yield return box.Source.WithKind(shallow).WithSize(null).WithVolume(sold.Volumes[i]);
             }
         }
     }

@@ -45,7 +45,7 @@ internal static class CavityReach
     /// <summary>From the studs' face out to the front of the box.</summary>
     private static DistanceRange InFront(BoxTraits box, ResolvedSurface surface)
     {
-        if (box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.FourElevenSquare)
+        if (box.Build.TakesRing)
         {
             // The ring stands in the board, the box behind it.
             return Distance.Zero;

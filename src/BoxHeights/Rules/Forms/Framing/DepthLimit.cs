@@ -89,7 +89,7 @@ public sealed record DepthLimit : LimitRule
         }
     }
 
-    private static bool TakesRing(BoxTraits box) => box.Source.Extension is not null || box.Kind == BoxKind.FourSquare || box.Kind == BoxKind.FourElevenSquare;
+    private static bool TakesRing(BoxTraits box) => box.Source.Extension is not null || box.Build.TakesRing;
 
     private static string WithDevices(PlacementSite site)
     {
@@ -106,7 +106,7 @@ public sealed record DepthLimit : LimitRule
     private (Distance Least, Distance Most) Needed(BoxTraits box)
     {
         DeviceBox source = box.Source;
-        List<ConductorSize> may = MayFeed(source);
+        List<ConductorSize> may = MayFeed(box);
         (Distance least, Distance most) = (WithoutDevice, WithoutDevice);
         for (int i = 0; i < source.Devices.Count; i++)
         {
@@ -121,13 +121,13 @@ public sealed record DepthLimit : LimitRule
             most = Distance.Max(most, high);
         }
 
-        return source.Devices.Count == 0 && FillContents.MayHoldMore(source) ? (least, Distance.Max(most, Among(may, null, false).High)) : (least, most);
+        return source.Devices.Count == 0 && FillContents.MayHoldMore(source, box.Build) ? (least, Distance.Max(most, Among(may, null, false).High)) : (least, most);
     }
 
     /// <summary>The sizes that a device may be connected to; one of each class where nothing is said of conductors.</summary>
-    private static List<ConductorSize> MayFeed(DeviceBox box)
+    private static List<ConductorSize> MayFeed(BoxTraits box)
     {
-        FillContents contents = new(box, false, false);
+        FillContents contents = new(box.Source, box.Build, false, false);
         List<ConductorSize> sizes = [];
         for (int awg = ConductorSize.Awg6.Awg; awg <= ConductorSize.Awg18.Awg; awg++)
         {

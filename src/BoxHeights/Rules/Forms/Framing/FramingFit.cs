@@ -95,7 +95,7 @@ public sealed record FramingFit : PlacementRule
     }
 
     /// <summary>How a box asks something of the framing; null where it doesn't, or that isn't stated. A cut-in box can't be held otherwise.</summary>
-    private static MountingMethod? MethodOf(BoxTraits box) => (box.Mounting ?? (box.Kind == BoxKind.CutIn ? MountingMethod.CutIn : null)) switch
+    private static MountingMethod? MethodOf(BoxTraits box) => (box.Mounting ?? (box.Build.Mounting == MountingMethod.CutIn ? MountingMethod.CutIn : null)) switch
     {
         MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet => null,
         MountingMethod method => method,

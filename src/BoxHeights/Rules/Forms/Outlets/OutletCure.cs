@@ -54,5 +54,5 @@ internal static class OutletCure
 
     /// <summary>A box in the ceiling; where the walls close, at a part of the room's length and depth: 2 for the middle.</summary>
     public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part) =>
-        new[] { new PlacedBox(room.Id + "/ceiling", box.WithKind(box.Kind ?? BoxKind.Octagon).WithPlan(new WallPlan(room).Inside(part))) };
+        new[] { new PlacedBox(room.Id + "/ceiling", box.WithPlan(new WallPlan(room).Inside(part))) };
 }

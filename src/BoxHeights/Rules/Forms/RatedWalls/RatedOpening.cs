@@ -5,8 +5,6 @@ namespace BoxHeights.Rules;
 /// <summary>A metal box in a wall that is declared rated opens no larger area than is allowed. Plastic boxes follow their listing, so nothing is said of them.</summary>
 public sealed record RatedOpening : LimitRule
 {
-    private static readonly Items<BoxKind> Steel = new[] { BoxKind.FourSquare, BoxKind.FourElevenSquare, BoxKind.Octagon, BoxKind.Handy, BoxKind.MetalDevice, BoxKind.Masonry };
-
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -41,7 +39,7 @@ public sealed record RatedOpening : LimitRule
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
 
     /// <summary>Whether a box of a known size is of steel and isn't listed for rated walls by itself: what the exception for steel boxes speaks of.</summary>
-    internal static bool IsOfSteel(BoxTraits box) => Steel.Contains(box.Kind) && box.Size.IsStated && box.Source.FireProtection != FireProtection.Listed;
+    internal static bool IsOfSteel(BoxTraits box) => box.Build.Material == BoxMaterial.Steel && box.Size.IsStated && box.Source.FireProtection != FireProtection.Listed;
 
     /// <summary>What a box opens of the wall: its face.</summary>
     internal static Quantity AreaOf(BoxTraits box) => Quantity.Area(box.Size.Width, box.Size.Height);
