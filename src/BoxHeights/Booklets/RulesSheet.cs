@@ -12,6 +12,11 @@ internal static class RulesSheet
         List<string[]> rows = [];
         foreach (Rule rule in report.State.Rules.Set.Rules)
         {
+            if (rule is HabitRule)
+            {
+                continue;
+            }
+
             rows.Add([rule.Id, "must be " + rule.Summary, rule.Citation.ToString(), rule.LeavesOut ?? ""]);
         }
 

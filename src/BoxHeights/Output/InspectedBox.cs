@@ -1,42 +1,25 @@
+using BoxHeights.Rules;
+
 namespace BoxHeights;
-
-/// <summary>Whether the finished surface that a box opens through burns.</summary>
-internal enum SurfaceBurns
-{
-    /// <summary>Board, plaster, tile, stone or masonry.</summary>
-    No,
-
-    /// <summary>It isn't stated, or where the box is isn't.</summary>
-    NotKnown,
-
-    /// <summary>Wood or another that burns.</summary>
-    Yes,
-}
 
 /// <summary>What of a box decides which things an inspector looks at.</summary>
 internal sealed class InspectedBox
 {
-    // The size up to which NEC 314.17(C) Exception (2017) lets a cable enter a one-gang nonmetallic box without a clamp.
-    private static readonly Distance UnclampedWidth = Distance.FromInches(2, 1, 4);
-    private static readonly Distance UnclampedHeight = Distance.FromInches(4, 0, 1);
-
-    // An opening smaller than this either way: NEC 300.14.
-    private static readonly Distance SmallOpening = Distance.FromInches(8, 0, 1);
+    private readonly BoxSize size;
+    private readonly bool mayGoWithoutClamp;
 
     public InspectedBox(ResolvedBox box, PartsCatalog catalog)
     {
         DeviceBox source = box.Source;
         KindPart build = catalog.BuildOf(ResolvedBox.KindOf(source, catalog));
-        BoxSize size = ResolvedBox.SizeOf(source, catalog);
+        size = ResolvedBox.SizeOf(source, catalog);
         BoxSurface surface = source.Surface ?? box.Surface.Kind;
         IsCutIn = build.Mounting == MountingMethod.CutIn || source.Mounting?.How == MountingMethod.CutIn;
         IsOnFace = source.Mounting?.How == MountingMethod.Surface;
         IsInFraming = surface != BoxSurface.Cabinet && build.Mounting != MountingMethod.Masonry && source.Mounting?.How is not (MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet);
 
         // A molded flap isn't a clamp here, and clamps that nobody stated aren't counted on: the shorter distance is the safer one to ask for.
-        MayEnterUnclamped = build.Material == BoxMaterial.Plastic && !IsCutIn && ResolvedBox.GangsOf(source) == 1 && source.Clamps != CableClamps.Internal
-            && size.IsStated && size.Width <= UnclampedWidth && size.Height <= UnclampedHeight;
-        HasSmallOpening = !size.IsStated || size.Width < SmallOpening || size.Height < SmallOpening;
+        mayGoWithoutClamp = build.Material == BoxMaterial.Plastic && !IsCutIn && ResolvedBox.GangsOf(source) == 1 && source.Clamps != CableClamps.Internal && size.IsStated;
         Burns = surface switch
         {
             BoxSurface.Floor or BoxSurface.Cabinet => SurfaceBurns.NotKnown,
@@ -53,14 +36,15 @@ internal sealed class InspectedBox
     /// <summary>Whether its cables run through studs, plates or joists.</summary>
     public bool IsInFraming { get; }
 
-    /// <summary>Whether a cable may enter it without a clamp where it is fastened near by.</summary>
-    public bool MayEnterUnclamped { get; }
-
-    /// <summary>Whether its opening is so small that wires must reach out of it.</summary>
-    public bool HasSmallOpening { get; }
-
     /// <summary>Whether the finished surface around it burns.</summary>
     public SurfaceBurns Burns { get; }
+
+    /// <summary>Whether a thing is looked at here.</summary>
+    public bool Asks(InspectionItem item) =>
+        (item.Unclamped is not { } unclamped || unclamped == (mayGoWithoutClamp && item.UnclampedUpTo is { } most && size.Width <= most.Width && size.Height <= most.Height))
+        && (item.CutIn ?? IsCutIn) == IsCutIn && (IsInFraming || !item.InFraming)
+        && (item.OpeningUnder is not { } small || !size.IsStated || size.Width < small || size.Height < small)
+        && (item.Surfaces.Count == 0 || (!IsOnFace && item.Surfaces.Contains(Burns)));
 
     private static SurfaceBurns BurnsAt(ResolvedBox box, BoxSize size, PartsCatalog catalog)
     {

@@ -1,3 +1,5 @@
+using BoxHeights.Rules;
+
 namespace BoxHeights;
 
 /// <summary>One thing to look at, at one box, before the inspector does.</summary>
@@ -10,7 +12,7 @@ public sealed record InspectionRow
         Purpose = box.Purpose;
         ItemId = item.Id;
         Limit = item.Limit;
-        Text = BothUnits.Of(item.Text, units);
+        Text = BothUnits.Of(item.Summary, units);
         Citation = item.Citation;
     }
 

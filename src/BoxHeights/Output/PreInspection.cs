@@ -1,13 +1,14 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using BoxHeights.Rules;
 
 namespace BoxHeights;
 
 /// <summary>What to look at before the inspector comes: for every new box the things that rough inspections turn up most, each with its source.</summary>
 /// <remarks>
-/// A list to tick off by eye and tape; the library sees none of it. It covers wiring in nonmetallic-sheathed cable after the National Electrical
-/// Code, 2017 to 2023, and isn't complete: a list without an open tick isn't an approval. What isn't described is taken as the generic nail-on box without
+/// A list to tick off by eye and tape; the library sees none of it. What is looked at are the rows of the set (<see cref="InspectionItem"/>): those of the National Electrical
+/// Code, 2017 to 2023, cover wiring in nonmetallic-sheathed cable. It isn't complete: a list without an open tick isn't an approval. What isn't described is taken as the catalog's usual box without
 /// clamps in gypsum board.
 /// </remarks>
 public sealed class PreInspection
@@ -31,12 +32,22 @@ public sealed class PreInspection
     /// <param name="evaluation">The evaluation, whose catalog and units the list takes.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
     public static PreInspection For(Evaluation evaluation) =>
-        For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, evaluation.State.Options.Catalog);
+        For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, evaluation.Rules, evaluation.State.Options.Catalog);
 
-    internal static PreInspection For(Dwelling dwelling) => For(dwelling, PartsCatalog.Generic);
+    internal static PreInspection For(Dwelling dwelling, RuleSet rules) => For(dwelling, rules, PartsCatalog.Generic);
 
-    private static PreInspection For(Dwelling dwelling, PartsCatalog catalog)
+    private static PreInspection For(Dwelling dwelling, RuleSet rules, PartsCatalog catalog)
     {
+        List<InspectionItem> items = [];
+        foreach (Rule rule in rules.Rules)
+        {
+            if (rule is InspectionItem item)
+            {
+                items.Add(item);
+            }
+        }
+
+        items.Sort((a, b) => a.Order != b.Order ? a.Order.CompareTo(b.Order) : string.CompareOrdinal(a.Id, b.Id));
         List<InspectionRow> rows = [];
         List<LeftOutBox> notListed = [];
         foreach (ResolvedBox box in Resolver.Resolve(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), catalog).Boxes)
@@ -49,7 +60,8 @@ public sealed class PreInspection
 
             try
             {
-                foreach (InspectionItem item in InspectionItem.For(new(box, catalog)))
+                InspectedBox inspected = new(box, catalog);
+                foreach (InspectionItem item in items.FindAll(inspected.Asks))
                 {
                     rows.Add(new(box.Surface.Address, box.Source, item, dwelling.Units));
                 }

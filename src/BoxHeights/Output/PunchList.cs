@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using BoxHeights.Rules;
 
 namespace BoxHeights;
 
@@ -12,8 +13,6 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class PunchList
 {
-    private static readonly Distance Usual = Distance.FromInches(0, 1, 4);
-
     private readonly Dwelling dwelling;
 
     private PunchList(Dwelling dwelling, Distance tolerance, List<PunchRow> rows, List<string> clearlyIn)
@@ -33,10 +32,22 @@ public sealed class PunchList
     /// <summary>The boxes that are clearly within the tolerance.</summary>
     public Items<string> ClearlyIn { get; }
 
-    /// <summary>The punch list of an evaluated dwelling with a tolerance of 1/4 in. Common practice, no source.</summary>
+    /// <summary>The punch list of an evaluated dwelling, with the tolerance of the set's row on heights that the drawing asks for; where it has none, with the slack that remedies keep in height.</summary>
     /// <param name="evaluation">The evaluation, whose options and units the list takes.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static PunchList For(Evaluation evaluation) => For(evaluation, Usual);
+    public static PunchList For(Evaluation evaluation)
+    {
+        foreach (Rule rule in (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).State.Rules.Placement)
+        {
+            if (rule is SpecifiedHeight specified)
+            {
+                return For(evaluation, specified.Within);
+            }
+        }
+
+        return For(evaluation, evaluation.State.Options.HeightMargin);
+    }
+
 
     /// <summary>The punch list of an evaluated dwelling.</summary>
     /// <param name="evaluation">The evaluation, whose options and units the list takes.</param>
@@ -46,7 +57,7 @@ public sealed class PunchList
     public static PunchList For(Evaluation evaluation, Distance tolerance) =>
         For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, tolerance, evaluation.State.Options);
 
-    internal static PunchList For(Dwelling dwelling) => For(dwelling, Usual);
+    internal static PunchList For(Dwelling dwelling) => For(dwelling, SettledOptions.Usual(dwelling).HeightMargin);
 
     internal static PunchList For(Dwelling dwelling, Distance tolerance) => For(dwelling, tolerance, SettledOptions.Usual(dwelling));
 

@@ -1,14 +1,11 @@
 using System.Collections.Generic;
-using BoxHeights.Standards;
+using BoxHeights.Rules;
 
 namespace BoxHeights;
 
 /// <summary>A switch at each entrance of a room that lacks one, on the side that the trade takes; a closet's outside, in the room that its door opens from.</summary>
-internal sealed class EntranceSwitches(RoughInDraft draft)
+internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances habit)
 {
-    /// <summary>How far from where it would be looked for, or from the opening itself, a switch still serves an entrance: 24 in. Common practice, no source.</summary>
-    private static readonly Distance WithinReach = Distance.FromInches(24, 0, 1);
-
     private static readonly Items<OpeningKind> Entrances = new[]
     {
         OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.Cased,
@@ -34,9 +31,8 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
             RoomOpening? outside = isCloset ? draft.Doors.OtherSide(entrance) : null;
             if (!isCloset)
             {
-                // One light from several places: a three-way switch at the first and the last of them, four-way ones between.
-                DeviceKind device = entrances.Count == 1 ? DeviceKind.Switch : i == 0 || i == entrances.Count - 1 ? DeviceKind.ThreeWaySwitch : DeviceKind.FourWaySwitch;
-                At(entrance, Switch(device), GangsNear(entrance, Switch(device), out _) > 0, "the entrance " + entrance.Opening.Id);
+                DeviceBox box = Switch(entrances.Count == 1 ? null : i == 0 || i == entrances.Count - 1 ? habit.AtEnds : habit.Between);
+                At(entrance, box, GangsNear(entrance, box, out _) > 0, "the entrance " + entrance.Opening.Id);
             }
             else if (outside is { } beyond && !SwitchSide.IsSetOutside(beyond.Room.Kind))
             {
@@ -53,7 +49,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     /// <summary>One switch beside a closet's door may be the room's own: then the closet lacks a second.</summary>
     private void Outside(Room closet, RoomOpening door)
     {
-        DeviceBox box = Switch(DeviceKind.Switch);
+        DeviceBox box = habit.Box;
         int gangs = GangsNear(door, box, out HashSet<int> near);
         foreach (RoomOpening entrance in Own(door.Room))
         {
@@ -94,7 +90,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     {
         foreach (RunCandidate candidate in heights.NearestTo(place.At))
         {
-            if ((candidate.At - place.At).Abs() > WithinReach)
+            if ((candidate.At - place.At).Abs() > habit.WithinReach)
             {
                 return false;
             }
@@ -129,11 +125,11 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
         return gangs;
     }
 
-    private static bool IsNear(RoomOpening entrance, SwitchSide side, Wall wall, Distance at)
+    private bool IsNear(RoomOpening entrance, SwitchSide side, Wall wall, Distance at)
     {
         foreach (SwitchPlace place in side.Places)
         {
-            if (place.Wall == entrance.Room.Id + "/" + wall.Id && (place.At - at).Abs() <= WithinReach)
+            if (place.Wall == entrance.Room.Id + "/" + wall.Id && (place.At - at).Abs() <= habit.WithinReach)
             {
                 return true;
             }
@@ -143,8 +139,8 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
         Distance beforeIt = entrance.Opening.Left;
         Distance afterIt = entrance.Wall.Length - entrance.Opening.Right;
         return wall.Id == entrance.Wall.Id
-            ? Distance.Max(entrance.Opening.Left - at, at - entrance.Opening.Right) <= WithinReach
-            : (IsNext(entrance, WallEnd.Left, wall) && beforeIt + wall.Length - at <= WithinReach) || (IsNext(entrance, WallEnd.Right, wall) && afterIt + at <= WithinReach);
+            ? Distance.Max(entrance.Opening.Left - at, at - entrance.Opening.Right) <= habit.WithinReach
+            : (IsNext(entrance, WallEnd.Left, wall) && beforeIt + wall.Length - at <= habit.WithinReach) || (IsNext(entrance, WallEnd.Right, wall) && afterIt + at <= habit.WithinReach);
     }
 
     private static bool IsNext(RoomOpening entrance, WallEnd end, Wall wall)
@@ -179,7 +175,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     {
         foreach (int box in draft.State.SurfaceAt(address) is { } surface ? draft.State.BoxesOn(surface) : [])
         {
-            if (!draft.IsPlanned(box) && draft.State.Boxes[box].Source.Purpose == BoxPurpose.Switch)
+            if (!draft.IsPlanned(box) && draft.State.Boxes[box].Source.Purpose == habit.Box.Purpose)
             {
                 yield return box;
             }
@@ -208,8 +204,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft)
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
-        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, draft.Units);
+        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, habit, draft.Units);
 
-    private static DeviceBox Switch(DeviceKind device) =>
-        new DeviceBox("switch", BoxPurpose.Switch).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)).WithDevices(new[] { device });
+    private DeviceBox Switch(DeviceKind? device) => device is { } kind ? habit.Box.WithDevices(new[] { kind }) : habit.Box;
 }

@@ -1,29 +1,24 @@
+using BoxHeights.Rules;
+
 namespace BoxHeights;
 
 /// <summary>Where along a wall a switch box with its plate has room: off corners, openings with their framing and casing, what covers the wall, and open doors.</summary>
 /// <remarks>
-/// Where studs are stated a box is clear of whatever surely stands; else jack and king take 3 in beside an opening (two dressed 2-bys), and so do the studs of a corner. Board of 1/2 in on the wall round a corner comes off the end of this one, where its thickness isn't stated.
-/// A covering counts unless it is known to end below 40 in or to start above 52 in, the band in which switches are set. Common practice, no source.
+/// Where studs are stated a box is clear of whatever surely stands; else of what the custom says studs take beside an opening, and at a corner. Board on the wall round a corner comes off the end of this one.
+/// A covering counts unless it is known to end below the heights at which switches are set, or to start above.
 /// </remarks>
 internal sealed class FreeWall
 {
-    /// <summary>How far beyond an open leaf or panel a plate is set: 3 in.</summary>
-    public static readonly Distance BeyondLeaf = Distance.FromInches(3, 0, 1);
-
-    // What jack and king take beside a rough opening, and the studs of a corner.
-    private static readonly Distance TwoStuds = StudPositions.UsualThickness * 2;
-    private static readonly Distance UsualBoard = Distance.FromInches(0, 1, 2);
-    private static readonly Distance SwitchesFrom = Distance.FromInches(40, 0, 1);
-    private static readonly Distance SwitchesTo = Distance.FromInches(52, 0, 1);
-
+    private readonly SwitchesAtEntrances habit;
     private readonly Room room;
     private readonly int index;
     private readonly Distance halfBox;
     private readonly Distance halfPlate;
     private readonly WallFraming? framing;
 
-    public FreeWall(Room room, int index, Distance halfBox, Distance halfPlate, Distance gap)
+    public FreeWall(Room room, int index, Distance halfBox, Distance halfPlate, SwitchesAtEntrances habit)
     {
+        this.habit = habit;
         this.room = room;
         this.index = index;
         this.halfBox = halfBox;
@@ -34,8 +29,8 @@ internal sealed class FreeWall
         foreach (Opening opening in wall.Openings)
         {
             TrimmedOpening trimmed = TrimmedOpening.Of(opening);
-            Keep(trimmed.Left - gap, trimmed.Right + gap, halfPlate);
-            Distance studs = framing is null ? TwoStuds : Distance.Zero;
+            Keep(trimmed.Left - habit.CasingGap, trimmed.Right + habit.CasingGap, halfPlate);
+            Distance studs = framing is null ? habit.StudsBeside : Distance.Zero;
             Keep(opening.Left - studs, opening.Right + studs, halfBox);
         }
 
@@ -49,7 +44,7 @@ internal sealed class FreeWall
 
         foreach (Covering covering in wall.Coverings)
         {
-            if (covering.OpenInside != true && !IsAtLeast(covering.Bottom, SwitchesTo) && !IsAtMost(covering.Top, SwitchesFrom))
+            if (covering.OpenInside != true && !(habit.Heights is { } heights && (IsAtLeast(covering.Bottom, heights.To) || IsAtMost(covering.Top, heights.From))))
             {
                 Keep(covering.Left, covering.Right, halfPlate);
             }
@@ -60,7 +55,7 @@ internal sealed class FreeWall
             if (cover.Wall == wall.Id)
             {
                 bool pocket = cover.Kind == DoorCoverKind.Pocket;
-                Keep(cover.Left - (pocket ? Distance.Zero : BeyondLeaf), cover.Right + (pocket ? Distance.Zero : BeyondLeaf), pocket ? halfBox : halfPlate);
+                Keep(cover.Left - (pocket ? Distance.Zero : habit.BeyondLeaf), cover.Right + (pocket ? Distance.Zero : habit.BeyondLeaf), pocket ? halfBox : halfPlate);
             }
         }
     }
@@ -73,7 +68,7 @@ internal sealed class FreeWall
 
     /// <summary>How thick the board is that the wall round a corner puts before this one's end; nothing where no wall is there.</summary>
     public Distance CornerBoard(WallEnd end) =>
-        DoorCover.Neighbor(room.Walls, index, end) is { } next ? room.Walls[next].Boards?.Thickness ?? UsualBoard : Distance.Zero;
+        DoorCover.Neighbor(room.Walls, index, end) is { } next ? room.Walls[next].Boards?.Thickness ?? habit.Board : Distance.Zero;
 
     /// <summary>Where the wall's end or the next rough opening is, going one way from a place.</summary>
     public Distance EndToward(WallEnd way, Distance from)
@@ -103,7 +98,7 @@ internal sealed class FreeWall
         isNext = false;
         if (framing is null)
         {
-            return way == WallEnd.Left ? start - TwoStuds : start + TwoStuds;
+            return way == WallEnd.Left ? start - habit.StudsBeside : start + habit.StudsBeside;
         }
 
         Distance end = EndToward(way, start);

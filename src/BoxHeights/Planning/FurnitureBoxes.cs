@@ -6,9 +6,6 @@ namespace BoxHeights;
 /// <summary>Boxes beside or behind appliances and furniture, where practice ties them to it.</summary>
 internal sealed class FurnitureBoxes(RoughInDraft draft)
 {
-    // Between a bed and what stands beside it: 8 in further than the nearest that will do. Common practice, no source.
-    private static readonly Distance Aside = Distance.FromInches(8, 0, 1);
-
     private static readonly (BoxPurpose Purpose, FixtureKind Thing, DeviceKind Device)[] Machines =
     [
         (BoxPurpose.Refrigerator, FixtureKind.Refrigerator, DeviceKind.DuplexReceptacle),
@@ -126,7 +123,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         Distance most = rule.Anchor!.UpTo;
         if (rule.Anchor!.Beyond is { } beyond)
         {
-            Distance aside = Distance.Min(beyond + Aside, most);
+            Distance aside = Distance.Min(beyond + draft.State.Rules.RoomForBoxes.BesideThings, most);
             Place(address, length, thing, box, new(left - most, left - beyond), left - aside, rule);
             Place(address, length, thing, box, new(right + beyond, right + most), right + aside, rule);
         }

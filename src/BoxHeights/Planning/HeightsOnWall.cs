@@ -118,7 +118,7 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>The height to aim at: what most boxes of the purpose have in the storey, so that all are level; else what practice prefers; else the box's own; null where there is none.</summary>
-    public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box) => Shared(draft, address, box) ?? Preferred(draft, box) ?? box.Height;
+    public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box) => Shared(draft, address, box) ?? Preferred(draft, address, box) ?? box.Height;
 
     /// <summary>The height that most boxes of the purpose have in the storey; the lowest of several that as many have.</summary>
     private static BoxHeight? Shared(RoughInDraft draft, string address, DeviceBox box)
@@ -144,11 +144,12 @@ internal sealed class HeightsOnWall
         return most;
     }
 
-    private static BoxHeight? Preferred(RoughInDraft draft, DeviceBox box)
+    private static BoxHeight? Preferred(RoughInDraft draft, string address, DeviceBox box)
     {
-        foreach (Rule rule in draft.Evaluator.Rules.Rules)
+        if (draft.State.SurfaceAt(address) is { } surface)
         {
-            if (rule is PlacementRule { Preferred: { Edge: not null } preferred } && rule.Scope.Purposes.Contains(box.Purpose))
+            BoxTraits traits = new(box, surface.Kind, Edge.Center, Datum.Subfloor, draft.State.Options.Catalog, false);
+            foreach (BoxHeight preferred in draft.State.Rules.PreferredFor(traits, surface.RoomKind))
             {
                 return preferred;
             }

@@ -27,7 +27,7 @@ internal static class PlateGap
                 continue;
             }
 
-            Distance gap = draft.IsPlanned(other) ? draft.Options.PlateGap : Distance.Zero;
+            Distance gap = draft.IsPlanned(other) ? draft.Options.PlateGap ?? state.Rules.RoomForBoxes.BetweenPlates : Distance.Zero;
             (Distance itsWidth, Distance itsHeight) = Outline(sites[0]);
             bool clearAlong = ((at - beside).Abs() - gap) * 2 >= wide + itsWidth;
             bool clearInHeight = state.TryCenter(other, out DistanceRange center)

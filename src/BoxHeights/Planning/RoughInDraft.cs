@@ -106,9 +106,13 @@ internal sealed partial class RoughInDraft
             }
         }
 
-        if (Options.Switches)
+        if (Options.Switches && State.Rules.HabitOf<SwitchesAtEntrances>() is { } habit)
         {
-            new EntranceSwitches(this).Plan(room);
+            new EntranceSwitches(this, habit).Plan(room);
+        }
+        else if (Options.Switches)
+        {
+            Note("no switches are planned at entrances: no row of the set says which, and where");
         }
 
         Furniture.Appliances(room);

@@ -15,8 +15,8 @@ public sealed record RoughInOptions
     /// <summary>Practice extras: purposes whose boxes are set beside or behind furniture and fixtures (<see cref="BoxPurpose.Bedside"/>, <see cref="BoxPurpose.Television"/>). Each thing of the kind gets its boxes; a plan notes those that no thing was described for.</summary>
     public Items<BoxPurpose> Extras { get; init; }
 
-    /// <summary>How much wall is left at least between the plates of two boxes that are planned, side by side or over one another: 1/2 in unless stated, not negative. Common practice, no source.</summary>
-    public Distance PlateGap { get; init => field = Valid.NotNegative(value, nameof(PlateGap)); } = Distance.FromInches(0, 1, 2);
+    /// <summary>How much wall is left at least between the plates of two boxes that are planned, side by side or over one another; not negative. Null for what the set says, which is 1/2 in in the published ones.</summary>
+    public Distance? PlateGap { get; init => field = value is { } gap ? Valid.NotNegative(gap, nameof(PlateGap)) : null; }
 
     /// <summary>How boxes are judged and marks rounded; as each dwelling is marked unless it states otherwise. A plan takes every box to be described.</summary>
     public EvaluatorOptions Evaluation { get; init; } = EvaluatorOptions.Default;
@@ -35,7 +35,7 @@ public sealed record RoughInOptions
 
     /// <summary>The same with another <see cref="PlateGap"/>.</summary>
     /// <param name="plateGap">How much wall is left between plates.</param>
-    public RoughInOptions WithPlateGap(Distance plateGap) => this with { PlateGap = plateGap };
+    public RoughInOptions WithPlateGap(Distance? plateGap) => this with { PlateGap = plateGap };
 
     /// <summary>The same with another <see cref="Evaluation"/>.</summary>
     /// <param name="evaluation">How boxes are judged and marks rounded.</param>

@@ -84,9 +84,9 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
     private void Plan(Room room, SpaceRule rule, IServesRuns served, Run run, RunToPlan leg, List<Distance> stays)
     {
-        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach ?? leg.Line.Width) with
+        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach ?? leg.Line.Width, draft.State.Rules.RoomForBoxes.OfReach) with
         {
-            FaceLength = served.Spaces.AreOfCounters ? null : RunPlannerOptions.Walls.FaceLength,
+            FaceLength = served.OneToEach,
             CodeMinimum = draft.Options.CodeMinimum,
         };
         HashSet<Distance> refused = [];
@@ -123,7 +123,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
     }
 
     private string OneToEachWall(RunPlannerOptions aims) =>
-        BothUnits.Of("one to each wall of " + aims.FaceLength!.Value.ToString("ft") + " or more, common practice", draft.Units);
+        BothUnits.Of("one to each wall of " + (aims.FaceLength!.Value is var face && face == face.RoundNearest(Distance.FromFeet(1)) ? face.ToString("ft") : face.Exactly(draft.Units)) + " or more, common practice", draft.Units);
 
     private RunPlan Planned(IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
     {

@@ -9,12 +9,12 @@ public sealed partial class SwitchSide
         DistanceSet free = Free(index).Centers;
         Distance? face = Free(index).FaceToNailTo(side, Side(side), box, out bool isNext);
         string stud = isNext ? "stud beside the king" : "king";
-        for (int packs = 0; face is { } nailTo && packs <= (Free(index).IsLumber ? MostPacks : 0); packs++)
+        for (int packs = 0; face is { } nailTo && packs <= (Free(index).IsLumber && habit.Pack is not null ? MostPacks : 0); packs++)
         {
-            Distance center = Beyond(side, nailTo, box.HalfWidth + (StudPositions.UsualThickness * packs));
+            Distance center = Beyond(side, nailTo, box.HalfWidth + ((habit.Pack ?? Distance.Zero) * packs));
             if (free.Contains(center))
             {
-                Add(kind, center, packs, where + (packs == 0 ? ", nailed to the " + stud + (isNext ? "" : " stud") : ", the " + stud + " packed out with " + (packs == 1 ? "one 2-by" : "two 2-bys")));
+                Add(kind, center, packs, where + (packs == 0 ? ", nailed to the " + stud + (isNext ? "" : " stud") : ", the " + stud + " packed out with " + (packs == 1 ? "one " + habit.PackName : "two " + habit.PackName + "s")));
                 return true;
             }
         }
@@ -38,7 +38,7 @@ public sealed partial class SwitchSide
     private void TryReturn(WallEnd side)
     {
         Distance toCorner = side == WallEnd.Left ? trimmed.Opening.Left : room.Walls[index].Length - trimmed.Opening.Right;
-        if (toCorner > Reach || DoorCover.Neighbor(room.Walls, index, side) is not { } next)
+        if (toCorner > habit.WithinReach || DoorCover.Neighbor(room.Walls, index, side) is not { } next)
         {
             return;
         }
@@ -50,7 +50,7 @@ public sealed partial class SwitchSide
         Distance start = Beyond(side, there.FaceToNailTo(side, corner, box, out _) ?? corner, box.HalfWidth);
         if (!TryNearest(there.Centers, side, start, there.EndToward(side, corner), out Distance center))
         {
-            refusals.Add("round the corner: no room on \"" + wall.Id + "\" within " + BothUnits.Of(Reach.ToString(), units));
+            refusals.Add("round the corner: no room on \"" + wall.Id + "\" within " + BothUnits.Of(habit.WithinReach.ToString(), units));
             return;
         }
 
@@ -68,7 +68,7 @@ public sealed partial class SwitchSide
             if (ReferenceEquals(cover.Opening, trimmed.Opening) && cover.Wall == room.Walls[index].Id && IsOn(cover, side))
             {
                 Distance edge = side == WallEnd.Left ? -cover.Left : cover.Right;
-                beyond = edge + plate.HalfWidth + (cover.Kind == DoorCoverKind.Pocket ? Distance.Zero : FreeWall.BeyondLeaf);
+                beyond = edge + plate.HalfWidth + (cover.Kind == DoorCoverKind.Pocket ? Distance.Zero : habit.BeyondLeaf);
                 what = cover.Kind == DoorCoverKind.Pocket ? "beyond the pocket" : cover.Kind == DoorCoverKind.Panel ? "beyond the open panel" : "beyond the open leaf";
             }
         }
@@ -85,7 +85,7 @@ public sealed partial class SwitchSide
         }
         else
         {
-            refusals.Add(what + ": no room on the wall within " + BothUnits.Of(Reach.ToString(), units));
+            refusals.Add(what + ": no room on the wall within " + BothUnits.Of(habit.WithinReach.ToString(), units));
         }
     }
 
@@ -110,11 +110,11 @@ public sealed partial class SwitchSide
     private static Distance Beyond(WallEnd side, Distance face, Distance by) => side == WallEnd.Left ? face - by : face + by;
 
     /// <summary>The nearest free center from a place, going one way, no farther than a reach and not past an end.</summary>
-    private static bool TryNearest(DistanceSet free, WallEnd way, Distance from, Distance end, out Distance center)
+    private bool TryNearest(DistanceSet free, WallEnd way, Distance from, Distance end, out Distance center)
     {
         DistanceSet ahead = way == WallEnd.Left
-            ? DistanceSet.Between(Distance.Max(from - Reach, end), from)
-            : DistanceSet.Between(from, Distance.Min(from + Reach, end));
+            ? DistanceSet.Between(Distance.Max(from - habit.WithinReach, end), from)
+            : DistanceSet.Between(from, Distance.Min(from + habit.WithinReach, end));
         return (free & ahead).TryNearest(from, out center);
     }
 

@@ -1,5 +1,7 @@
 using System;
 using System.Collections.Generic;
+using BoxHeights.Rules;
+using BoxHeights.Standards;
 
 namespace BoxHeights;
 
@@ -17,7 +19,6 @@ public sealed partial class SwitchSide
 {
     private const int MostPacks = 2;
 
-    private static readonly Distance Reach = Distance.FromInches(24, 0, 1);
     private static readonly Items<RoomKind> Closets = new[] { RoomKind.Closet, RoomKind.Pantry, new("walk-in-closet"), new("linen-closet") };
 
     private readonly Room room;
@@ -25,13 +26,15 @@ public sealed partial class SwitchSide
     private readonly TrimmedOpening trimmed;
     private readonly FreeWall?[] free;
     private readonly LengthUnits units;
+    private readonly SwitchesAtEntrances habit;
     private readonly BoxSize box;
     private readonly PlateSize plate;
     private readonly List<SwitchPlace> places = [];
     private readonly List<string> refusals = [];
 
-    private SwitchSide(Room room, int index, Opening opening, BoxSize box, PlateSize plate, LengthUnits units)
+    private SwitchSide(Room room, int index, Opening opening, BoxSize box, PlateSize plate, SwitchesAtEntrances habit, LengthUnits units)
     {
+        this.habit = habit;
         this.units = units;
         this.room = room;
         this.index = index;
@@ -40,9 +43,6 @@ public sealed partial class SwitchSide
         trimmed = TrimmedOpening.Of(opening);
         free = new FreeWall?[room.Walls.Count];
     }
-
-    /// <summary>How much wall is wanted between plate and casing: 1/2 in. Common practice, no source.</summary>
-    public static Distance WantedGap { get; } = Distance.FromInches(0, 1, 2);
 
     /// <summary>The places that have room, best first.</summary>
     public Items<SwitchPlace> Places { get; private set; }
@@ -63,7 +63,7 @@ public sealed partial class SwitchSide
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The room has no such wall, the wall no such opening, or the opening lies beyond its wall.</exception>
     public static SwitchSide For(Room room, string wall, string opening) =>
-        For(room, wall, opening, new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }), PartsCatalog.Generic);
+        For(room, wall, opening, InEverySet.Switches.Box, PartsCatalog.Generic);
 
     /// <summary>Finds the places for a box.</summary>
     /// <param name="room">The room that is entered.</param>
@@ -84,10 +84,10 @@ public sealed partial class SwitchSide
     /// <param name="storey">Its studs and board are those of walls that state none of their own; null where it states none either.</param>
     /// <inheritdoc cref="For(Room, string, string, DeviceBox, PartsCatalog)" path="/exception"/>
     public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey) =>
-        For(room, wall, opening, box, catalog, storey, LengthUnits.Inches);
+        For(room, wall, opening, box, catalog, storey, InEverySet.Switches, LengthUnits.Inches);
 
-    /// <summary>The same, with measures in words in the units that the dwelling is marked in.</summary>
-    internal static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, LengthUnits units)
+    /// <summary>The same after another custom, with measures in words in the units that the dwelling is marked in.</summary>
+    internal static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
     {
         if (room is null || box is null || catalog is null)
         {
@@ -115,7 +115,7 @@ public sealed partial class SwitchSide
                 }
 
                 int index = i;
-                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate, units).Find(), "the room", nameof(room));
+                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate, habit, units).Find(), "the room", nameof(room));
             }
         }
 
@@ -165,7 +165,7 @@ public sealed partial class SwitchSide
 
     private Distance RoughEdge(WallEnd side) => side == WallEnd.Left ? trimmed.Opening.Left : trimmed.Opening.Right;
 
-    private FreeWall Free(int wall) => free[wall] ??= new(room, wall, box.HalfWidth, plate.HalfWidth, WantedGap);
+    private FreeWall Free(int wall) => free[wall] ??= new(room, wall, box.HalfWidth, plate.HalfWidth, habit);
 
     private void FromSide(WallEnd? best, string where, string needs)
     {

@@ -6,31 +6,6 @@ namespace BoxHeights;
 /// <summary>Where on a wall a box can be put at one height: what a planner of runs chooses from, in the wall's own coordinate.</summary>
 internal static class WallPlaces
 {
-    /// <summary>Keep-outs: the places at which every placement rule surely allows a height; habits yield. Openings, coverings, finishes and framing are in what the rules state, and nowhere else.</summary>
-    /// <param name="site">What is stated for a box like the one that is planned.</param>
-    /// <param name="reading">The height, as the reading of the stick.</param>
-    public static DistanceSet Clear(StatedSite site, Distance reading)
-    {
-        BoxSize size = site.Site.Box.Size;
-        long[] edges = site.Edges;
-        DistanceSet clear = DistanceSet.Empty;
-        for (int i = 0; i < edges.Length; i++)
-        {
-            if (site.SureOfFirmRulesAt(edges[i]).Contains(reading))
-            {
-                clear |= DistanceSet.BetweenTicks(edges[i], edges[i]);
-            }
-
-            // Between two edges the statements are the same everywhere.
-            if (i + 1 < edges.Length && edges[i + 1] - 1 > edges[i] && site.SureOfFirmRulesAt(edges[i] + 1).Contains(reading))
-            {
-                clear |= DistanceSet.BetweenTicks(edges[i] + 1, edges[i + 1] - 1);
-            }
-        }
-
-        return clear & DistanceSet.Between(size.HalfWidth, site.Site.Surface.Length - size.HalfWidth);
-    }
-
     /// <summary>Candidates of a wall: stud faces for a box that is nailed to one, elsewhere every step where the wall is clear.</summary>
     /// <param name="site">What is stated for a box like the one that is planned.</param>
     /// <param name="reading">The height, as the reading of the stick.</param>
@@ -38,7 +13,7 @@ internal static class WallPlaces
     /// <param name="step">What places are rounded to; more than zero.</param>
     public static Items<RunCandidate> Of(StatedSite site, Distance reading, Distance margin, Distance step)
     {
-        DistanceSet clear = Clear(site, reading);
+        DistanceSet clear = site.PlacesAt(reading);
         DistanceSet hidden = Hidden(site.Site.Surface.Fixtures);
         bool isNailed = site.Site.Box.Mounting is null or MountingMethod.Stud && site.Site.Surface.Studs is { Count: > 0 };
         List<Distance> places = isNailed ? BesideStuds(site.Site.Surface.Studs!, site.Site.Box.Size.Width, clear) : OnSteps(clear, margin, step);
@@ -48,7 +23,7 @@ internal static class WallPlaces
     /// <summary>Candidates of a wall for a box on blocking of its own: every step where the wall is clear, none of them as good as a stud's face.</summary>
     /// <inheritdoc cref="Of"/>
     public static Items<RunCandidate> OnSteps(StatedSite site, Distance reading, Distance margin, Distance step) =>
-        new(OnSteps(Clear(site, reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
+        new(OnSteps(site.PlacesAt(reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
 
     // A desk, table or television is where a receptacle is wanted.
     private static DistanceSet Hidden(Items<Fixture> fixtures)

@@ -139,6 +139,7 @@ public abstract record Rule
         LimitRule => other is LimitRule,
         ProvisionRule => other is ProvisionRule,
         SpaceRule space => other is SpaceRule same && same.Subject == space.Subject,
+        HabitRule => other is HabitRule,
         _ => false,
     };
 

@@ -6,6 +6,12 @@ namespace BoxHeights.Standards;
 /// <remarks>The 2026 text of these sections hasn't been read: its rows carry 2023 over, marked "from memory".</remarks>
 internal static class BoxSizes
 {
+    /// <summary>314.20: how far a box may be behind a finished surface that doesn't burn.</summary>
+    public static Distance MostBehind { get; } = Distance.FromInches(0, 1, 4);
+
+    /// <summary>314.21: the widest gap round it.</summary>
+    public static Distance MostGap { get; } = Distance.FromInches(0, 1, 8);
+
     public static RuleSet Rows(NecEdition edition) => new(
     [
         Fill(Nec.Section(edition, "314.16(A), (B)"), Counting(edition)),
@@ -31,13 +37,13 @@ internal static class BoxSizes
     }
 
     private static SetbackLimit Setback(Citation citation) =>
-        new("box-setback", "at most 1/4 in behind the finished surface, or flush with it where that burns", Severity.Violation, citation, Distance.FromInches(0, 1, 4))
+        new("box-setback", "at most 1/4 in behind the finished surface, or flush with it where that burns", Severity.Violation, citation, MostBehind)
         {
             LeavesOut = "boxes of which it isn't stated how far out they are set, outside faces",
         };
 
     private static GapLimit Gap(Citation citation) =>
-        new("box-gap", "cut into the board with a gap of at most 1/8 in round it", Severity.Violation, citation, Distance.FromInches(0, 1, 8))
+        new("box-gap", "cut into the board with a gap of at most 1/8 in round it", Severity.Violation, citation, MostGap)
         {
             LeavesOut = "boxes of which the gap round them isn't stated, outside faces",
         };

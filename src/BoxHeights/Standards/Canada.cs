@@ -33,7 +33,7 @@ internal static class Canada
         .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(BoxHeight.ToCenter(Distance.FromMillimeters(1100), Datum.Subfloor));
 
     /// <summary>Walls, counters, islands and the height that counts, of a dwelling.</summary>
-    public static RuleSet Dwelling { get; } = new RuleSet([Wall(), Counter(), Island(), Counting()]) + Counters.Edges;
+    public static RuleSet Dwelling { get; } = new RuleSet([Wall(), Counter(), Island(), Counting()]) + InEverySet.Rows;
 
     /// <summary>National Building Code, 3.8.3.8, and CSA B651: which part of a control is meant the Code doesn't say; B651 measures to the center line.</summary>
     public static RuleSet BarrierFree { get; } = new RuleSet(
@@ -50,7 +50,7 @@ internal static class Canada
             High = Distance.FromMillimeters(1200),
             Scope = RuleScope.Walls with { Devices = DeviceLists.GeneralReceptacles, ExceptDedicated = true },
         },
-    ]) + Counters.Edges;
+    ]) + InEverySet.Rows;
 
     /// <summary>Ontario Building Code, 3.8.1.5: thermostats at one height, other controls in a narrow band.</summary>
     public static RuleSet OntarioBarrierFree { get; } = new RuleSet(
@@ -67,7 +67,7 @@ internal static class Canada
             High = Distance.FromMillimeters(1200),
             Scope = RuleScope.Walls with { Devices = new[] { DeviceKind.Thermostat } },
         }),
-    ]) + Counters.Edges;
+    ]) + InEverySet.Rows;
 
     private static HeightBand Disputed(HeightBand row) => row with
     {
@@ -83,6 +83,7 @@ internal static class Canada
             new WallSpaces
             {
                 Doorways = DeviceLists.Doorways,
+                ClearBelow = InEverySet.SillOverReceptacles,
                 FloorWindowsBreak = true,
                 OpenLeavesBreak = true,
                 Cabinets = DeviceLists.FloorCabinets,
@@ -100,6 +101,7 @@ internal static class Canada
                 RoomKind.Garage, RoomKind.Basement, RoomKind.Attic, RoomKind.Stair, new("storage"),
             },
             NextSpacesToo = true,
+            OneToEach = InEverySet.OneToEachWall,
             LeavesOut = "walls that aren't finished to within 450 mm of the floor",
         };
         return row with
@@ -114,6 +116,7 @@ internal static class Canada
             new(Code, "26-722 d), 26-712 d) before 2018", Confidence.FromMemory),
             new CounterSpaces
             {
+                ClearBelow = InEverySet.SillOverCounters,
                 Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
                 Cuts = new[] { InterruptionKind.Sink, InterruptionKind.Basin, InterruptionKind.Range, InterruptionKind.Cooktop, InterruptionKind.Refrigerator },
             },

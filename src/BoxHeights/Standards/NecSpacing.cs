@@ -33,6 +33,7 @@ internal static class NecSpacing
     private static WallSpaces Walls { get; } = new()
     {
         Doorways = DeviceLists.Doorways,
+        ClearBelow = InEverySet.SillOverReceptacles,
         Cabinets = DeviceLists.FloorCabinets,
         Fixtures = new[] { FixtureKind.Fireplace, FixtureKind.Range, FixtureKind.Dishwasher },
         Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
@@ -93,6 +94,7 @@ internal static class NecSpacing
             Walls, WallOutlets, Distance.FromFeet(2), Distance.FromFeet(6), WallBox)
         {
             Scope = new() { Rooms = WallRooms },
+            OneToEach = InEverySet.OneToEachWall,
             LeavesOut = "sides of islands, peninsulas and bars whose line isn't stated, sliding doors whose leaf isn't, receptacles of baseboard heaters"
                 + (edition == NecEdition.Nec2026 ? ", that 210.52(C)(4) keeps outlets off the 24 in below a top also where its side divides a room" : ""),
         };
@@ -113,6 +115,7 @@ internal static class NecSpacing
         {
             Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
             Cuts = new[] { InterruptionKind.Sink, InterruptionKind.Basin, InterruptionKind.Range, InterruptionKind.Cooktop, InterruptionKind.Refrigerator },
+            ClearBelow = InEverySet.SillOverCounters,
             StraightBehind = Distance.FromInches(12),
             CornerBehind = Distance.FromInches(18),
         };
@@ -141,6 +144,7 @@ internal static class NecSpacing
             Walls with { FloorWindowsBreak = true, Dividers = default }, Outlets, Distance.FromFeet(3), null, WallBox)
         {
             Scope = new() { Rooms = new[] { RoomKind.Foyer } },
+            OneToEach = InEverySet.OneToEachWall,
             FloorOverSquareFeet = 60m,
         };
 

@@ -45,5 +45,5 @@ internal static class RatedWalls
     }
 
     private static GapLimit Gap() =>
-        new("rated-gap", "cut into the board of a rated wall with a gap of at most 1/8 in round it", Severity.Violation, Membrane, Distance.FromInches(0, 1, 8)) { InRatedWalls = true };
+        new("rated-gap", "cut into the board of a rated wall with a gap of at most 1/8 in round it", Severity.Violation, Membrane, BoxSizes.MostGap) { InRatedWalls = true };
 }

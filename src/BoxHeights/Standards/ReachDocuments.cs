@@ -23,16 +23,16 @@ internal static class ReachDocuments
     };
 
     /// <summary>2010 ADA Standards. 205.1 exception 2 leaves out outlets for one appliance, exception 3 one of several over a length of counter, exception 4 those in a floor.</summary>
-    public static RuleSet Ada2010 { get; } = new RuleSet([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2, 3 and 4"), Ada, Redundant) with { Relief = Relief.OneOverCounter }]) + Counters.Edges;
+    public static RuleSet Ada2010 { get; } = new RuleSet([Band("ada-reach", new("2010 ADA Standards", "308.2, 308.3; 205.1 exceptions 2, 3 and 4"), Ada, Redundant) with { Relief = Relief.OneOverCounter }]) + InEverySet.Rows;
 
     /// <summary>ICC A117.1-2009, Type A units: the reach of its chapter 3 without relief for counters.</summary>
-    public static RuleSet TypeA2009 { get; } = new RuleSet([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada, Redundant) with { Relief = Relief.OneOverCounter }]) + Counters.Edges;
+    public static RuleSet TypeA2009 { get; } = new RuleSet([Band("type-a-reach", new("ICC A117.1-2009", "1003.9, 308", Confidence.FromMemory), Ada, Redundant) with { Relief = Relief.OneOverCounter }]) + InEverySet.Rows;
 
     /// <summary>ICC A117.1-2009, Type B units: 1004.9 exception 10 allows a stock counter.</summary>
-    public static RuleSet TypeB2009 { get; } = new RuleSet([Band("type-b-reach", new("ICC A117.1-2009", "1004.9, 308", Confidence.FromMemory), OverStockCounter(Ada), Redundant) with { Relief = Relief.OneOverCounter }]) + Counters.Edges;
+    public static RuleSet TypeB2009 { get; } = new RuleSet([Band("type-b-reach", new("ICC A117.1-2009", "1004.9, 308", Confidence.FromMemory), OverStockCounter(Ada), Redundant) with { Relief = Relief.OneOverCounter }]) + InEverySet.Rows;
 
     /// <summary>Fair Housing, requirement 5: the Design Manual decides; the Guidelines' own text is stricter over counters.</summary>
-    public static RuleSet FairHousing { get; } = new RuleSet([FairHousingRow()]) + Counters.Edges;
+    public static RuleSet FairHousing { get; } = new RuleSet([FairHousingRow()]) + InEverySet.Rows;
 
     /// <summary>California: the band is measured to the edges of the box, not to the device.</summary>
     public static RuleSet California { get; } = new RuleSet(
@@ -46,7 +46,7 @@ internal static class ReachDocuments
             High = Inches(48),
             Scope = Reached,
         },
-    ]) + Counters.Edges;
+    ]) + InEverySet.Rows;
 
     private const string InTheWay = "obstructions other than counters and laundry machines, and boxes behind a closed base";
     private const string Redundant = "relief for controls that are there twice; " + InTheWay;

@@ -20,7 +20,7 @@ public enum NecEdition
 }
 
 /// <summary>The rule sets that come with the library. Join them with <c>+</c>.</summary>
-/// <remarks>A published set is frozen within a major version; a corrected number raises its row's revision. Each of them holds the row <c>counter-edge</c> beside its own: a box across a countertop's edge is a mistake whatever document is asked.</remarks>
+/// <remarks>A published set is frozen within a major version; a corrected number raises its row's revision. Each of them holds the row <c>counter-edge</c> beside its own, since a box across a countertop's edge is a mistake whatever document is asked, and the customs <c>room-for-boxes</c> and <c>entrance-switches</c> that plans go by.</remarks>
 public static class RuleSets
 {
     /// <summary>What the electrical code asks of the boxes of a dwelling in the United States, each where it is described. Reach documents aren't in it: add them by occupancy; nor is what has to be there: add <see cref="UnitedStatesOutlets"/>.</summary>
@@ -30,10 +30,11 @@ public static class RuleSets
         Standards.Nec.Dwelling(edition)
         + Standards.BoxSizes.Rows(edition)
         + Standards.NecZones.Rows(edition)
+        + Standards.NecInspection.Rows
         + Standards.RatedWalls.Rows
         + Standards.Stairs.Flights
         + Standards.Alarms.Rows
-        + Standards.Counters.Edges;
+        + Standards.InEverySet.Rows;
 
     /// <summary>What the electrical code asks to be there: receptacles along walls and counters, outlets that rooms, stairs and outside faces have to have, alarms. Add it where rooms are described whole: of half a room it would miss the other half.</summary>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
@@ -42,7 +43,7 @@ public static class RuleSets
         Standards.NecSpacing.Rows(edition)
         + Standards.NecRequired.Rows(edition)
         + Standards.Stairs.Outlets(edition)
-        + Standards.Counters.Edges;
+        + Standards.InEverySet.Rows;
 
     /// <summary>How an edition counts what is in a box, for <see cref="BoxFill"/>.</summary>
     /// <param name="edition">The edition; 2026 counts as 2023, from memory.</param>
@@ -83,5 +84,5 @@ public static class RuleSets
     /// <summary>Heights of controls in barrier-free buildings of Ontario, where they are narrower.</summary>
     public static RuleSet OntarioBarrierFree => Standards.Canada.OntarioBarrierFree;
 
-    private static RuleSet AroundTheHouse => Standards.Framing.Rows + Standards.Doors.Rows + Standards.Stairs.Practice + Standards.Counters.Edges;
+    private static RuleSet AroundTheHouse => Standards.Framing.Rows + Standards.Doors.Rows + Standards.Stairs.Practice + Standards.InEverySet.Rows;
 }

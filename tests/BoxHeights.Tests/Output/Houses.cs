@@ -7,6 +7,9 @@ namespace BoxHeights.Tests.Output;
 /// <summary>Small houses for the reports: some by hand, some drawn.</summary>
 internal static class Houses
 {
+    /// <summary>What NEC 2023 has looked at before the inspection.</summary>
+    public static PreInspection Inspected(Dwelling house) => PreInspection.For(house, RuleSets.UnitedStatesDwelling(NecEdition.Nec2023));
+
     public static readonly Distance Eighth = Inches(0, 1, 8);
 
     public static Distance Inches(int whole, int numerator = 0, int denominator = 1) => Distance.FromInches(whole, numerator, denominator);

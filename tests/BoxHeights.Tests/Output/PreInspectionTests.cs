@@ -15,7 +15,7 @@ public sealed class PreInspectionTests
     private static PreInspection Of(DeviceBox box, params Finish[] finishes)
     {
         Room room = Room("den", box);
-        return PreInspection.For(Houses.Of(room with { Walls = room.Walls.Select(wall => wall with { Finishes = finishes }) }));
+        return Houses.Inspected(Houses.Of(room with { Walls = room.Walls.Select(wall => wall with { Finishes = finishes }) }));
     }
 
     private static string[] ItemsOf(DeviceBox box, params Finish[] finishes) => [.. Of(box, finishes).Rows.Select(row => row.ItemId)];
@@ -108,7 +108,7 @@ public sealed class PreInspectionTests
             }),
             Floor = Floor(Inches(0, 3, 4)),
         };
-        Assert.Contains(PreInspection.For(Houses.Of(room)).Rows, row => row.ItemId == "front-flush");
+        Assert.Contains(Houses.Inspected(Houses.Of(room)).Rows, row => row.ItemId == "front-flush");
     }
 
     [Fact]
@@ -116,7 +116,7 @@ public sealed class PreInspectionTests
     {
         Room room = Room("den") with { Overhead = new[] { new DeviceBox("light", BoxPurpose.Light) { Kind = BoxKind.Octagon } }, InFloor = new[] { new DeviceBox("floor", BoxPurpose.General) } };
         Dwelling house = Houses.Of(room) with { Outside = new[] { new OutsideFace("front") { Walls = new[] { new Wall("face", Inches(100)) { Boxes = new[] { Box("porch", "18 in to bottom above subfloor") } } } } } };
-        ILookup<string, string> items = PreInspection.For(house).Rows.ToLookup(row => row.BoxId, row => row.ItemId);
+        ILookup<string, string> items = Houses.Inspected(house).Rows.ToLookup(row => row.BoxId, row => row.ItemId);
         Assert.Contains("front-behind", items["light"]);
         Assert.Contains("secured", items["light"]);
         Assert.Contains("front-ask", items["floor"]);
@@ -131,7 +131,7 @@ public sealed class PreInspectionTests
     [Fact]
     public void For_OldAndLowVoltageBoxes_ListsNothingAndSaysWhy()
     {
-        PreInspection list = PreInspection.For(Houses.Of(Room("den", Usual with { Existing = true }, Box("data", "16 in to top above subfloor") with { Kind = BoxKind.LowVoltageBracket })));
+        PreInspection list = Houses.Inspected(Houses.Of(Room("den", Usual with { Existing = true }, Box("data", "16 in to top above subfloor") with { Kind = BoxKind.LowVoltageBracket })));
         Assert.Empty(list.Rows);
         Assert.Equal(["W1: it was there before this work", "data: a bracket for low voltage only"], list.NotListed.AsEnumerable().Select(box => box.ToString()));
         Assert.EndsWith("## Nothing listed\n\n- W1: it was there before this work\n- data: a bracket for low voltage only\n", list.ToMarkdown(), StringComparison.Ordinal);
@@ -153,7 +153,7 @@ public sealed class PreInspectionTests
     [Fact]
     public void For_NoBoxes_IsEmpty()
     {
-        Assert.Empty(PreInspection.For(new Dwelling("empty")).Rows);
+        Assert.Empty(Houses.Inspected(new Dwelling("empty")).Rows);
         Assert.Throws<ArgumentNullException>(() => PreInspection.For((Evaluation)null!));
     }
 
@@ -163,7 +163,7 @@ public sealed class PreInspectionTests
     {
         Prop.ForAll(Arb.From(Any), house =>
         {
-            PreInspection list = PreInspection.For(house);
+            PreInspection list = Houses.Inspected(house);
             ILookup<string, string> items = list.Rows.ToLookup(row => row.BoxId, row => row.ItemId);
             return house.PlacedBoxes().All(placed => placed.Box.Existing
                 ? list.NotListed.Any(box => box.BoxId == placed.Box.Id) && !items[placed.Box.Id].Any()
@@ -179,6 +179,6 @@ public sealed class PreInspectionTests
     {
         Prop.ForAll(Arb.From(Any), house => Asked(house).SequenceEqual(Asked(Mirrored(house))) && Asked(house).SequenceEqual(Asked(Renamed(house)))).Check(Tries.Always(100));
 
-        static IEnumerable<string> Asked(Dwelling house) => PreInspection.For(house).Rows.Select(row => row.BoxId + row.ItemId).Order();
+        static IEnumerable<string> Asked(Dwelling house) => Houses.Inspected(house).Rows.Select(row => row.BoxId + row.ItemId).Order();
     }
 }

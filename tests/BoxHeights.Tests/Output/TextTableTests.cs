@@ -58,7 +58,7 @@ public sealed class TextTableTests
         }
 
         static string All(Dwelling house) => StoryPole.For(house).ToMarkdown() + StoryPole.For(house).ToCsv() + PunchList.For(house).ToMarkdown() + PunchList.For(house).ToCsv()
-            + ExistingWork.LevelOf(house, "bed", BoxPurpose.General, Eighth) + PreInspection.For(house).ToMarkdown() + PreInspection.For(house).ToCsv();
+            + ExistingWork.LevelOf(house, "bed", BoxPurpose.General, Eighth) + Houses.Inspected(house).ToMarkdown() + Houses.Inspected(house).ToCsv();
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class TextTableTests
         Assert.Equal("same, same, same, same", string.Join(", ", StoryPole.For(house).Rows.Single(row => row.Mark.Value == Inches(16)).BoxIds));
         Assert.Contains("## none\n", StoryPole.For(house).ToMarkdown(), System.StringComparison.Ordinal);
         Assert.Contains("have the same id\"\r\n", StoryPole.For(house).ToCsv(), System.StringComparison.Ordinal);
-        Assert.Contains("## x\\|y z/north\n", PreInspection.For(house).ToMarkdown(), System.StringComparison.Ordinal);
+        Assert.Contains("## x\\|y z/north\n", Houses.Inspected(house).ToMarkdown(), System.StringComparison.Ordinal);
         Assert.Empty(PunchList.For(house).Rows);
     }
 }

@@ -109,7 +109,7 @@ public sealed class HostileRoomTests
     {
         DeviceBox odd = new DeviceBox("odd", BoxPurpose.General).WithAt(Huge).WithHeight(BoxHeight.ToTop(In(16), Datum.Subfloor));
         Dwelling house = House(room => room, wall => wall.WithBoxes(new[] { odd }).WithFinishes(new[] { new Finish("tile", FinishKind.Tile, In(0), In(60)) }));
-        Assert.Contains(PreInspection.For(house).NotListed, box => box.BoxId == "odd");
+        Assert.Contains(Output.Houses.Inspected(house).NotListed, box => box.BoxId == "odd");
     }
 
     private static Distance In(decimal inches) => Distance.FromInches(inches);

@@ -52,7 +52,7 @@ public sealed class RunLoopTests
     {
         // 10 by 10 ft with a place every foot: 480 in round, at most 132 in apart: four boxes 10 ft apart, from the leftmost corner on.
         RunToPlan run = new RunToPlan(new(Distance.Zero, Distance.FromInches(480m))) with { IsLoop = true, Candidates = new(Enumerable.Range(0, 41).Select(foot => new RunCandidate(Distance.FromInches(12m * foot)))) };
-        RunPlan plan = new RunPlanner(RunPlannerOptions.Walls).Plan(run);
+        RunPlan plan = new RunPlanner(RunAims.Walls).Plan(run);
         Assert.Equal([0m, 120m, 240m, 360m], plan.Positions.Select(one => one.At.Ticks / 2_032_000m));
         Assert.Equal(Enumerable.Repeat(Distance.FromInches(120m), 4), plan.Gaps(run));
         Assert.Equal(Distance.FromInches(120m), plan.LargestGap(run));

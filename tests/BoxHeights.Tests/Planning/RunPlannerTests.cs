@@ -66,8 +66,8 @@ public sealed class RunPlannerTests
     {
         // 12 ft: one box in the middle meets 6 ft exactly, two have slack.
         RunToPlan run = Run(Inches("144"), Inches("36"), Inches("72"), Inches("108"));
-        Assert.Equal([Inches("36"), Inches("108")], At(new RunPlanner(RunPlannerOptions.Walls).Plan(run)));
-        RunPlan least = new RunPlanner(RunPlannerOptions.Walls with { CodeMinimum = true }).Plan(run);
+        Assert.Equal([Inches("36"), Inches("108")], At(new RunPlanner(RunAims.Walls).Plan(run)));
+        RunPlan least = new RunPlanner(RunAims.Walls with { CodeMinimum = true }).Plan(run);
         Assert.Equal([Inches("72")], At(least));
         Assert.False(least.HasSlack());
         Assert.Equal([new DistanceRange(Distance.Zero, Inches("6")), new DistanceRange(Inches("138"), Inches("144"))], least.WithoutSlack);
@@ -78,7 +78,7 @@ public sealed class RunPlannerTests
     {
         // Nothing can be set between 100 and 236 in: 136 in, more than 132.
         RunToPlan run = Run(Inches("336"), Many("40 60 90 98 100 236 240 280 300"));
-        RunPlan plan = new RunPlanner(RunPlannerOptions.Walls with { FaceLength = null }).Plan(run);
+        RunPlan plan = new RunPlanner(RunAims.Walls with { FaceLength = null }).Plan(run);
         Assert.Empty(plan.Obstacles);
         DistanceRange tight = Assert.Single(plan.WithoutSlack);
         Assert.True(tight.From >= Inches("100") && tight.To <= Inches("236"));
@@ -89,7 +89,7 @@ public sealed class RunPlannerTests
     public void Plan_HoleTooWideEvenForTheLimit_NamesTheStretchAndItsFacesAndPlansTheRest()
     {
         RunToPlan run = Run(Inches("400"), Many("30 60 100 300 340")) with { Faces = new[] { Face("den/north", "0", "160"), Face("den/east", "160", "170"), Face("den/south", "170", "260"), Face("den/west", "260", "400") } };
-        RunPlan plan = new RunPlanner(RunPlannerOptions.Walls with { FaceLength = null }).Plan(run);
+        RunPlan plan = new RunPlanner(RunAims.Walls with { FaceLength = null }).Plan(run);
         RunObstacle obstacle = Assert.Single(plan.Obstacles);
         Assert.Equal(new DistanceRange(Inches("172"), Inches("228")), obstacle.Uncovered);
         Assert.Equal(["den/south"], obstacle.Faces);
@@ -101,7 +101,7 @@ public sealed class RunPlannerTests
     public void Plan_NoPlaces_IsUncoveredFromEndToEnd()
     {
         RunToPlan run = Run(Inches("90")) with { Faces = new[] { Face("hall/west", "0", "90") } };
-        RunPlan plan = new RunPlanner(RunPlannerOptions.Walls).Plan(run);
+        RunPlan plan = new RunPlanner(RunAims.Walls).Plan(run);
         Assert.Empty(plan.Positions);
         Assert.Equal(new DistanceRange(Distance.Zero, Inches("90")), Assert.Single(plan.Obstacles).Uncovered);
         Assert.Equal([Inches("90")], plan.Gaps(run));
@@ -117,7 +117,7 @@ public sealed class RunPlannerTests
         {
             Distance end = Inches("52") + Inches("72") + Distance.FromTicks(more);
             RunToPlan run = Run(end, Inches("60"), Inches("110")) with { Fixed = new[] { Inches("51") }, Faces = new[] { Face("a", "0", "52"), new RunFace("b", new(Inches("52"), end)) } };
-            RunPlanner planner = new(RunPlannerOptions.Walls with { Limit = Inches("90"), Reach = Inches("80") });
+            RunPlanner planner = new(RunAims.Walls with { Limit = Inches("90"), Reach = Inches("80") });
             RunPlan plan = planner.Plan(run);
             Assert.Equal(more < 0 ? 1 : 2, plan.Positions.Count);
             Assert.Equal(more < 0 ? PositionReason.Stays : PositionReason.Face, plan.Positions[^1].Reason);
@@ -128,10 +128,10 @@ public sealed class RunPlannerTests
     public void Plan_Wish_ComesBeforeFewest()
     {
         RunToPlan run = Run(Inches("100"), Inches("20"), Inches("50"), Inches("80")) with { Wishes = new[] { new DistanceRange(Inches("75"), Inches("90")), new DistanceRange(Inches("1"), Inches("2")) } };
-        RunPlan plan = new RunPlanner(RunPlannerOptions.Walls with { FaceLength = null }).Plan(run);
+        RunPlan plan = new RunPlanner(RunAims.Walls with { FaceLength = null }).Plan(run);
         Assert.Equal([Inches("20"), Inches("80")], At(plan));
         Assert.Equal([PositionReason.Coverage, PositionReason.Wished], plan.Positions.Select(one => one.Reason));
-        Assert.Equal([Inches("50")], At(new RunPlanner(RunPlannerOptions.Walls with { CodeMinimum = true }).Plan(run)));
+        Assert.Equal([Inches("50")], At(new RunPlanner(RunAims.Walls with { CodeMinimum = true }).Plan(run)));
     }
 
     [Fact]
@@ -142,15 +142,15 @@ public sealed class RunPlannerTests
         RunCandidate[] beside = [new(Inches("30")), behind, new(Inches("102"))];
         Assert.Equal([Inches("30"), Inches("102")], At(Planned(beside)));
         Assert.Equal([Inches("66")], At(Planned([beside[1]])));
-        Assert.Equal([Inches("66")], At(new RunPlanner(RunPlannerOptions.Walls with { CodeMinimum = true }).Plan(Run(Inches("132")) with { Candidates = beside })));
+        Assert.Equal([Inches("66")], At(new RunPlanner(RunAims.Walls with { CodeMinimum = true }).Plan(Run(Inches("132")) with { Candidates = beside })));
 
-        static RunPlan Planned(RunCandidate[] candidates) => new RunPlanner(RunPlannerOptions.Walls).Plan(Run(Inches("132")) with { Candidates = candidates });
+        static RunPlan Planned(RunCandidate[] candidates) => new RunPlanner(RunAims.Walls).Plan(Run(Inches("132")) with { Candidates = candidates });
     }
 
     [Fact]
     public void Plan_OnABlock_OnlyWhereItSavesABox()
     {
-        RunPlanner planner = new(RunPlannerOptions.Walls with { FaceLength = null });
+        RunPlanner planner = new(RunAims.Walls with { FaceLength = null });
         RunCandidate block = new(Inches("66"), CandidateRank.Fair);
         Assert.Equal([Inches("60")], At(planner.Plan(Run(Inches("120")) with { Candidates = new[] { new(Inches("60")), block } })));
         Assert.Equal([Inches("66")], At(planner.Plan(Run(Inches("132")) with { Candidates = new[] { new(Inches("60")), block, new(Inches("90")) } })));
@@ -177,14 +177,14 @@ public sealed class RunPlannerTests
         // 600 places 12 ft apart in a line, each needed: their squares add up to more than 2^63 ticks.
         Distance[] places = [.. Enumerable.Range(0, 600).Select(i => Distance.FromInches(144m * i) + Inches("72"))];
         Distance[] extra = [.. places.Select(at => at + Inches("1"))];
-        RunPlan plan = new RunPlanner(RunPlannerOptions.Walls with { CodeMinimum = true }).Plan(Run(Distance.FromInches(144m * 600), [.. places, .. extra]));
+        RunPlan plan = new RunPlanner(RunAims.Walls with { CodeMinimum = true }).Plan(Run(Distance.FromInches(144m * 600), [.. places, .. extra]));
         Assert.Equal(places, At(plan));
     }
 
     [Fact]
     public void Plan_RunAcrossTheWholeScale_IsRefusedOrPlannedWithoutOverflow()
     {
-        RunPlanner planner = new(RunPlannerOptions.Walls);
+        RunPlanner planner = new(RunAims.Walls);
         Assert.Throws<OverflowException>(() => planner.Plan(new(new(Distance.MinValue, Distance.MaxValue))));
         Distance far = Distance.FromTicks(long.MaxValue);
         Distance near = far - Inches("50");
@@ -198,7 +198,7 @@ public sealed class RunPlannerTests
     [Fact]
     public void Plan_PlaceOffItsRun_Throws()
     {
-        RunPlanner planner = new(RunPlannerOptions.Walls);
+        RunPlanner planner = new(RunAims.Walls);
         RunToPlan run = Run(Inches("100"), Inches("50"));
         Assert.Throws<ArgumentException>(() => planner.Plan(run with { Fixed = new[] { Inches("101") } }));
         Assert.Throws<ArgumentException>(() => planner.Plan(run with { Candidates = new[] { new RunCandidate(-Tick) } }));

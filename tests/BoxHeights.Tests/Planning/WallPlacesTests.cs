@@ -24,7 +24,7 @@ public sealed class WallPlacesTests
         {
             Dwelling house = House(height, wall => wall);
             StatedSite site = Site(house);
-            DistanceSet clear = WallPlaces.Clear(site, Distance.FromInches(height));
+            DistanceSet clear = site.PlacesAt(Distance.FromInches(height));
             LayoutEvaluator evaluator = new(Rules);
             int good = 0, bad = 0;
             for (decimal at = 2; at <= 238; at += 0.5m)
@@ -66,7 +66,7 @@ public sealed class WallPlacesTests
     {
         Dwelling house = House(16m, wall => wall).WithBoxes(box => box.WithMounting(new(MountingMethod.Bar)));
         StatedSite site = Site(house);
-        DistanceSet clear = WallPlaces.Clear(site, Inches("16"));
+        DistanceSet clear = site.PlacesAt(Inches("16"));
         RunCandidate[] places = [.. WallPlaces.Of(site, Inches("16"), Margin, Step)];
         Assert.All(places, one => Assert.True(clear.Contains(one.At) && one.At.RoundDown(Step) == one.At));
         Assert.All(places, one => Assert.True(clear.Margin(one.At) >= Margin || Enumerable.Range(0, clear.Count).Any(i => clear[i].Contains(one.At) && clear[i].Width < Margin + Margin)));
@@ -89,7 +89,7 @@ public sealed class WallPlacesTests
         {
             Dwelling house = House(16m, wall => wall.WithStuds(Studs(StudKnowledge.Declared))).WithBoxes(box => box.WithMounting(new(how)));
             RunToPlan run = new RunToPlan(new(Inches("60"), Inches("240"))) with { Candidates = new(WallPlaces.Of(Site(house), Inches("16"), Margin, Step).Where(one => one.At >= Inches("60"))) };
-            RunPlan plan = new RunPlanner(RunPlannerOptions.Walls).Plan(run);
+            RunPlan plan = new RunPlanner(RunAims.Walls).Plan(run);
             Assert.True(plan.HasSlack());
             Assert.Equal(2, plan.Positions.Count);
             DeviceBox probe = house.FindBox(Probe)!.Box;

@@ -94,7 +94,7 @@ public sealed class BothUnitsTests
     [Fact]
     public void Checklist_OfAMetricHouse_HasBoth()
     {
-        Items<InspectionRow> rows = PreInspection.For(OrdinaryHouses.Make(1, 5).WithUnits(LengthUnits.Millimeters)).Rows;
+        Items<InspectionRow> rows = Output.Houses.Inspected(OrdinaryHouses.Make(1, 5).WithUnits(LengthUnits.Millimeters)).Rows;
         Assert.Contains(rows, row => row.Text.Contains("at least 152.4 mm (6 in) from", StringComparison.Ordinal));
         Assert.All(rows, row => Assert.DoesNotMatch(Feet, Aside.Replace(row.Text, "")));
     }

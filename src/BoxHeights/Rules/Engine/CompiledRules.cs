@@ -33,6 +33,7 @@ internal sealed class CompiledRules
         }
 
         Set = rules;
+        RoomForBoxes = HabitOf<RoomForBoxes>() ?? RoomForBoxes.None;
         Placement = placement.ToArray();
         HasRelief = placement.Exists(rule => rule.Relief != Relief.None);
         Limit = limit.ToArray();
@@ -42,6 +43,36 @@ internal sealed class CompiledRules
     }
 
     public RuleSet Set { get; }
+
+    /// <summary>How much room a box is given that is added.</summary>
+    public RoomForBoxes RoomForBoxes { get; }
+
+    /// <summary>The first custom of a form, by the order of ids; null where the set has none.</summary>
+    public T? HabitOf<T>()
+        where T : HabitRule
+    {
+        foreach (Rule rule in Set.Rules)
+        {
+            if (rule is T habit)
+            {
+                return habit;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The heights that rows wish for a box, in the order of their ids.</summary>
+    public IEnumerable<BoxHeight> PreferredFor(BoxTraits box, RoomKind room)
+    {
+        foreach (PlacementRule rule in Placement)
+        {
+            if (rule.Preferred is { Edge: not null } preferred && rule.Scope.Covers(box, room))
+            {
+                yield return preferred;
+            }
+        }
+    }
 
     /// <summary>Every name of a kind that is known with a catalog. Made once for an evaluator, which has one.</summary>
     public KnownKinds KindsWith(PartsCatalog catalog, Items<string> own)

@@ -22,17 +22,14 @@ internal sealed class PlacesToTry
     public IEnumerable<(BoxHeight Height, bool Slack)> HeightsFor(List<int> boxes, bool levelOnly, Distance? along = null)
     {
         StatedSite site = state.SitesOf(boxes[0])[0];
-        foreach (PlacementRule rule in state.Rules.Placement)
+        foreach (BoxHeight preferred in state.Rules.PreferredFor(site.Site.Box, site.Site.Room))
         {
-            if (rule.Preferred is { Edge: { } edge } preferred && rule.Scope.Covers(site.Site.Box, site.Site.Room))
+            // What can be marked in the dwelling's units, before what can't.
+            DistanceSet allowed = Allowed(boxes, preferred.Edge!.Value, preferred.Datum, along, true);
+            Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
+            if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
             {
-                // What can be marked in the dwelling's units, before what can't.
-                DistanceSet allowed = Allowed(boxes, edge, preferred.Datum, along, true);
-                Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
-                if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
-                {
-                    yield return (preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value), true);
-                }
+                yield return (preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value), true);
             }
         }
 

@@ -5,8 +5,6 @@ namespace BoxHeights.Rules;
 /// <content>Boxes that what they are on doesn't hold where they are, or that have to be held differently to go elsewhere.</content>
 internal sealed partial class RemedyFinder
 {
-    private static readonly Distance NextBay = Distance.FromInches(16);
-
     private HeldInstead WhatHoldsInstead(Cause cause) => state.Rules.Set.Find(cause.RuleId) is PlacementRule rule ? rule.HeldInstead : HeldInstead.Nothing;
 
     /// <summary>A box goes to a stud's side that holds it, or gets something else to hold it where it is.</summary>
@@ -104,8 +102,8 @@ internal sealed partial class RemedyFinder
         return move is { Along: null } || (WhatHoldsInstead(cause) & HeldInstead.PackedStud) == HeldInstead.Nothing ? move : (Remedy?)Packed(cause, box, move) ?? move;
     }
 
-    /// <summary>Whether a box goes no further aside than to the next bay: 16 in, or what is marked as that. Common practice, no source.</summary>
-    private bool IsNear(MoveBoxes? aside, int box) => aside is { Along: { } along } && state.AtOf(box) is { } at && (along - at).Abs() <= NextBay;
+    /// <summary>Whether a box goes no further aside than to the next bay: what the set says of it.</summary>
+    private bool IsNear(MoveBoxes? aside, int box) => aside is { Along: { } along } && state.AtOf(box) is { } at && (along - at).Abs() <= state.Rules.RoomForBoxes.NextBay;
 
     private AddBlocking? Packed(Cause cause, int box, MoveBoxes? move)
     {

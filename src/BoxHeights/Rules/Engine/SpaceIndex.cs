@@ -67,7 +67,7 @@ internal sealed partial class SpaceIndex
         }
 
         SpaceView View(SpaceKind kind, string id, SpaceBoxes own, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null, ResolvedSpace? space = null) =>
-            new(state.Options, kind, id, whole, space?.Levels ?? Levels.Default, own)
+            new(state, kind, id, whole, space?.Levels ?? Levels.Default, own)
             {
                 Room = room,
                 Face = face,

@@ -138,6 +138,28 @@ internal sealed class StatedSite
     /// <summary>Where along the wall and how high the center of such a box may be; kept, since whoever draws it asks at each move.</summary>
     public Items<BandView> Bands => bands ??= BandViews.Of(this);
 
+    /// <summary>The places at which every placement rule surely allows a reading of the stick; habits yield. Openings, coverings, finishes and framing are in what the rules state, and nowhere else.</summary>
+    public DistanceSet PlacesAt(Distance reading)
+    {
+        long[] edges = Edges;
+        List<DistanceRange> clear = [];
+        for (int i = 0; i < edges.Length; i++)
+        {
+            if (SureOfFirmRulesAt(edges[i]).Contains(reading))
+            {
+                clear.Add(new(Distance.FromTicks(edges[i]), Distance.FromTicks(edges[i])));
+            }
+
+            // Between two edges the statements are the same everywhere.
+            if (i + 1 < edges.Length && edges[i + 1] - 1 > edges[i] && SureOfFirmRulesAt(edges[i] + 1).Contains(reading))
+            {
+                clear.Add(new(Distance.FromTicks(edges[i] + 1), Distance.FromTicks(edges[i + 1] - 1)));
+            }
+        }
+
+        return DistanceSet.UnionOf(clear) & DistanceSet.Between(Site.Box.Size.HalfWidth, Site.Surface.Length - Site.Box.Size.HalfWidth);
+    }
+
     private Statements Statements => statements ??= owner.StateAll(Site);
 
     private Stretches Stretches => stretches ??= new(Placements);

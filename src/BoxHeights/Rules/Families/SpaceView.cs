@@ -11,11 +11,14 @@ public sealed class SpaceView
     private readonly SettledOptions options;
     private readonly SpaceBoxes boxes;
 
-    internal SpaceView(SettledOptions options, SpaceKind kind, string id, DwellingMemo whole, Levels levels, SpaceBoxes boxes)
+    private readonly LayoutState state;
+
+    internal SpaceView(LayoutState state, SpaceKind kind, string id, DwellingMemo whole, Levels levels, SpaceBoxes boxes)
     {
         Whole = whole;
         this.boxes = boxes;
-        this.options = options;
+        this.state = state;
+        options = state.Options;
         Kind = kind;
         Id = id;
         Levels = levels;
@@ -68,6 +71,18 @@ public sealed class SpaceView
 
     /// <summary>What places of boxes to add are rounded to along a wall.</summary>
     internal Distance AlongStep => options.AlongStep;
+
+    /// <summary>From one place that is tried for a box to the next: no finer than the slack that is kept along a wall.</summary>
+    internal Distance TryStep => Distance.Max(options.AlongMargin, options.AlongStep);
+
+    /// <summary>How much room an added box is given.</summary>
+    internal RoomForBoxes RoomForBoxes => state.Rules.RoomForBoxes;
+
+    /// <summary>Where along a wall every row surely allows a box at the height that it has; everywhere where nothing is stated of it.</summary>
+    internal DistanceSet PlacesFor(string address, DeviceBox box) => state.PlacesFor(address, box);
+
+    /// <summary>How wide a box or its plate is, whichever is wider; zero where neither is known.</summary>
+    internal Distance WidthOf(DeviceBox box) => Distance.Max(ResolvedBox.SizeOf(box, options.Catalog).Width, ResolvedBox.PlateOf(box, options.Catalog)?.Width ?? Distance.Zero);
 
     /// <summary>Which faces of the dwelling are two sides of one wall.</summary>
     internal BackFaces Backs { get; init; } = BackFaces.None;

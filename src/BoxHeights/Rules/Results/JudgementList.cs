@@ -92,7 +92,7 @@ internal sealed class JudgementList
 
         foreach (Rule rule in state.Rules.Set.Rules)
         {
-            if (rule is SpaceRule || said.Contains(rule.Id))
+            if (rule is SpaceRule or HabitRule || said.Contains(rule.Id))
             {
                 continue;
             }

@@ -6,12 +6,6 @@ namespace BoxHeights.Rules;
 /// <summary>Where along a wall there is room for a box that is lacking, and what it can be called. Whether it may be there is tried by whoever offers it.</summary>
 internal static class FreePlaces
 {
-    /// <summary>How far from an opening a box usually is: beside it stand a jack and a king stud, and the box is nailed to the king; 6 in to its center. Common practice, no source.</summary>
-    public static readonly Distance Beside = Distance.FromInches(6);
-
-    /// <summary>What a usual box needs behind the face of the studs: 2-3/4 in less 1/2 in of board. Furring is shallower.</summary>
-    private static readonly Distance UsualDepth = Distance.FromInches(2, 1, 4);
-
     /// <summary>Places off a wall's openings; none on an open side.</summary>
     /// <param name="wall">The wall.</param>
     /// <param name="aside">How far off, itself allowed.</param>
@@ -38,39 +32,44 @@ internal static class FreePlaces
         return DistanceSet.OutsideOf(taken) & DistanceSet.Between(from, to);
     }
 
-    /// <summary>Places off a wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is, or the wall is too shallow.</summary>
+    /// <summary>Places that every row allows a box at its height, off the wall's openings, whatever covers it and its other boxes; none where it isn't known where one of these is, or the wall is too shallow.</summary>
     /// <param name="space">Whose boxes are looked through.</param>
     /// <param name="wall">The wall.</param>
+    /// <param name="box">The box, with its height.</param>
     /// <param name="address">The wall's address; null for a wall of the space itself.</param>
-    public static DistanceSet On(SpaceView space, Wall wall, string? address = null)
+    public static DistanceSet On(SpaceView space, Wall wall, DeviceBox box, string? address = null)
     {
         address ??= space.Id + "/" + wall.Id;
-        DistanceSet free = wall.Cavity < UsualDepth ? DistanceSet.Empty : OffOpenings(wall, Beside, null, Distance.MinValue, Distance.MaxValue);
+        RoomForBoxes room = space.RoomForBoxes;
+        Distance width = space.WidthOf(box);
+        DistanceSet free = wall.Cavity < room.Behind ? DistanceSet.Empty : OffOpenings(wall, Distance.Max(room.Beside, Distance.FromTicks(width.Ticks / 2)), null, Distance.MinValue, Distance.MaxValue);
         List<DistanceRange> taken = [];
         foreach (Covering covering in wall.Coverings)
         {
             if (covering.Left <= covering.Right)
             {
-                taken.Add(new(covering.Left - Beside, covering.Right + Beside));
+                taken.Add(new(covering.Left - room.Beside, covering.Right + room.Beside));
             }
         }
 
-        foreach (SpaceBox box in space.Boxes)
+        foreach (SpaceBox other in space.Boxes)
         {
-            if (box.Address != address)
+            if (other.Address != address)
             {
                 continue;
             }
 
-            if (box.Along is not { } at)
+            if (other.Along is not { } at)
             {
                 return DistanceSet.Empty;
             }
 
-            taken.Add(new(at - Beside, at + Beside));
+            Distance apart = Distance.Max(room.Beside, Distance.FromTicks((width + space.WidthOf(other.Traits.Source)).Ticks / 2));
+            taken.Add(new(at - apart, at + apart));
         }
 
-        return free & DistanceSet.OutsideOf(taken);
+        free &= DistanceSet.OutsideOf(taken);
+        return free.IsEmpty ? free : free & space.PlacesFor(address, box);
     }
 
     /// <summary>An id that no box has yet.</summary>

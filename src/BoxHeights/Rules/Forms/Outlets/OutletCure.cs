@@ -6,16 +6,6 @@ namespace BoxHeights.Rules;
 /// <summary>Looks for the place where one box that a room lacks could go: on the wall where it is nearest to something, or in the ceiling. <see cref="RunCure"/> spreads boxes along a run instead.</summary>
 internal static class OutletCure
 {
-    private static readonly Distance Step = Distance.FromInches(1, 0, 1);
-
-    /// <summary>How far from a wall's end a box is set: 8 in. Common practice, no source.</summary>
-    private static readonly Distance FromCorner = Distance.FromInches(8, 0, 1);
-
-    /// <summary>3 ft from tubs and showers, where a room has such places.</summary>
-    private static readonly Distance FromWater = Distance.FromFeetInches(3, 0);
-
-    private static readonly RoomAnchor Water = new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
-
     /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure.</summary>
     /// <param name="space">The room or face.</param>
     /// <param name="plan">Its plan.</param>
@@ -29,19 +19,17 @@ internal static class OutletCure
         }
 
         Room room = RoomInPlan.Of(space).Room;
-
-        List<ThingInPlan> water = ThingInPlan.Of(Water, room, plan, null);
+        Distance fromEnds = space.RoomForBoxes.FromEnds;
         decimal least = decimal.MaxValue;
         PlacedBox? best = null;
         for (int face = 0; face < plan.Count; face++)
         {
             Wall wall = plan.WallOf(face);
-            DistanceSet free = FreePlaces.On(space, wall);
-            for (Distance at = FromCorner; at <= wall.Length - FromCorner && at.Ticks < 1L << 33; at += Step)
+            DistanceSet free = FreePlaces.On(space, wall, box);
+            for (Distance at = fromEnds; at <= wall.Length - fromEnds && at.Ticks < 1L << 33; at += space.TryStep)
             {
                 Distance marked = at.RoundNearest(space.AlongStep);
-                if (free.Contains(marked) && far(face, marked) is { } off && off < least
-                    && !water.Exists(thing => thing.HasPlace && plan.Gap(face, marked, thing.Possible).IsClearOf(FromWater) != true))
+                if (free.Contains(marked) && far(face, marked) is { } off && off < least)
                 {
                     least = off;
                     best = new(room.Id + "/" + wall.Id, box.WithAt(marked));

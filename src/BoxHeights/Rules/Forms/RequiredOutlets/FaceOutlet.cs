@@ -222,15 +222,15 @@ public sealed record FaceOutlet : SpaceRule
         }
 
         Wall wall = face.Walls[0];
-        Distance step = Distance.FromInches(4, 0, 1);
+        Distance step = space.TryStep * 4;
         string address = face.Id + "/" + wall.Id;
-        DistanceSet free = FreePlaces.On(space, wall);
-        for (Distance at = Distance.Max(left, Distance.Zero) + step + step; at < wall.Length - step - step && at <= right && at.Ticks < 1L << 33; at += step)
+        DeviceBox box = surface is { } walked ? cure.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : cure;
+        DistanceSet free = FreePlaces.On(space, wall, box);
+        for (Distance at = Distance.Max(left, Distance.Zero) + space.RoomForBoxes.FromEnds; at < wall.Length - space.RoomForBoxes.FromEnds && at <= right && at.Ticks < 1L << 33; at += step)
         {
             if (at.RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
             {
-                DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(marked);
-                return new[] { new PlacedBox(address, surface is { } walked ? box.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : box) };
+                return new[] { new PlacedBox(address, box.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(marked)) };
             }
         }
 

@@ -104,12 +104,9 @@ public sealed record RoomOutlet : SpaceRule
         Finds(space, statement, verdict, sure, needed, verdict == Verdict.Unknown ? needs | Unless : Facts.None, null);
     }
 
-    /// <summary>How far along its wall from the place that a finding offers a box may go instead: 3 ft. Common practice, no source.</summary>
-    private static readonly Distance Aside = Distance.FromFeet(3);
-
     /// <inheritdoc/>
     public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) =>
-        box.Along is { } at && (at - offered).Abs() <= Aside && IsInOneBay(space, box.WallId, at, offered) && Outlet.Of(box, out _) != Verdict.Fails;
+        box.Along is { } at && !((at - offered).Abs() > space.RoomForBoxes.Aside) && IsInOneBay(space, box.WallId, at, offered) && Outlet.Of(box, out _) != Verdict.Fails;
 
     /// <summary>Whether two places on a wall are in one bay, or there are no bays.</summary>
     private bool IsInOneBay(SpaceView space, string wall, Distance one, Distance other)

@@ -30,9 +30,6 @@ public sealed record CounterSpaces : RunSpaces
 
     internal override Items<string> KindsNamed => KindNames.Joined(Counters.Select(kind => kind.Name), Cuts.Select(kind => kind.Name));
 
-    // Twenty inches over a counter of 36 in, and what frames an opening above it.
-    internal override Distance ClearBelow => Distance.FromInches(58);
-
     internal override RoomRuns In(Room room, WallPlan plan)
     {
         RunJoiner joiner = new();

@@ -57,6 +57,9 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     /// <summary>It speaks only of rooms with more floor than this, in square feet; null where that doesn't matter.</summary>
     public decimal? FloorOverSquareFeet { get; init; }
 
+    /// <summary>Where it is planned, a straight part of a run that is this long gets an outlet of its own, as custom has it; null where custom has nothing of the kind.</summary>
+    public Distance? OneToEach { get; init; }
+
     /// <summary>Whether an outlet serves round a corner.</summary>
     public bool AroundCorners { get; init; } = true;
 
@@ -91,7 +94,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         + "; outlets: " + Outlets.Numbers
         + (FloorOverSquareFeet is { } floor ? "; floors over " + floor.ToString(System.Globalization.CultureInfo.InvariantCulture) + " ft²" : "")
         + (ExceptRooms.Count == 0 ? "" : "; not in " + ExceptRooms)
-        + (AroundCorners ? "" : "; not round corners") + (NextSpacesToo ? "; from the next run too" : "")
+        + (OneToEach is { } each ? "; planned with one to each wall of " + each : "") + (AroundCorners ? "" : "; not round corners") + (NextSpacesToo ? "; from the next run too" : "")
         + (ExceptWhereTheWallIsBlocked ? "; but for walls that are blocked" : "");
 
     /// <inheritdoc/>
@@ -122,10 +125,10 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             }
         }
 
-        Judge(space, room, runs, statement);
+        Judge(space, runs, statement);
     }
 
-    private void Judge(SpaceView space, Room room, RoomRuns runs, SpaceStatement statement)
+    private void Judge(SpaceView space, RoomRuns runs, SpaceStatement statement)
     {
         Work work = space.Prepared(static _ => new Work());
         work.Outlets.Take(space, Outlets, runs, NextSpacesToo);
@@ -173,7 +176,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             Distance lacking = Width(AsAround(run, work.Gaps) & failsBroken);
             if (lacking > Distance.Zero)
             {
-                if (IsExcused(room, run, work))
+                if (IsExcused(space, run, work))
                 {
                     statement.LetsOff(run, space.Dwelling.Units, "no place on the wall reaches the rest of it, and it has as many outlets as its length asks for");
                 }
@@ -250,10 +253,10 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         public List<DistanceRange> Reached { get; } = [];
     }
 
-    private bool IsExcused(Room room, Run run, Work work)
+    private bool IsExcused(SpaceView space, Run run, Work work)
     {
         // Asked to the tick: how marks are rounded decides no verdict.
-        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(room, run, work.Gaps, reach, Spaces.ClearBelow, Distance.FromTicks(1)).Count > 0)
+        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(space, run, work.Gaps, reach, Spaces.ClearBelow, Distance.FromTicks(1)).Count > 0)
         {
             return false;
         }

@@ -5,18 +5,16 @@ namespace BoxHeights.Rules;
 /// <summary>Finds where boxes on a run's own walls would close its gaps, as few and as evenly as they do. <see cref="OutletCure"/> looks for the one place that a room's own box could have.</summary>
 internal static class RunCure
 {
-    /// <summary>In need, as close to an opening or a corner as a box goes: 2 in to its center. Common practice, no source.</summary>
-    private static readonly Distance Least = Distance.FromInches(2);
-
     private const int MostInOneGap = 12;
 
     /// <summary>Places along the run for as few boxes as each gap needs, evenly, on the marks that places are rounded to.</summary>
+    /// <param name="box">The box, whose places other rows of the set may limit; null where any box would do.</param>
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
-    public static List<Distance> Find(Room room, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, Distance step)
+    public static List<Distance> Find(SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, Distance step, DeviceBox? box = null)
     {
-        foreach (Distance aside in new[] { FreePlaces.Beside, Least })
+        foreach (Distance aside in new[] { space.RoomForBoxes.Beside, space.RoomForBoxes.InNeed })
         {
-            DistanceSet places = Places(room, run, aside, clearBelow);
+            DistanceSet places = Places(space, run, aside, clearBelow, box);
             List<Distance> found = [];
             bool all = true;
             foreach (DistanceRange gap in gaps)
@@ -35,12 +33,12 @@ internal static class RunCure
 
     /// <summary>The boxes that would close the gaps: set like those of their purpose nearby, under ids that the dwelling doesn't have.</summary>
     public static Items<PlacedBox> Boxes(
-        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance clearBelow, DeviceBox usual, ServingReceptacles outlets)
+        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, DeviceBox usual, ServingReceptacles outlets)
     {
         Room room = space.Room!;
         BoxHeight? height = NeighborHeight.Of(space, usual, box => outlets.Judge(box, out _) == Verdict.Passes);
         List<PlacedBox> boxes = [];
-        foreach (Distance at in Find(room, run, gaps, reach, clearBelow, space.AlongStep))
+        foreach (Distance at in Find(space, run, gaps, reach, clearBelow, space.AlongStep, usual.WithHeight(height)))
         {
             RunStretch stretch = run.At(at, out Distance along);
             string id = FreePlaces.FreeId(space, room.Id + "-" + usual.Purpose, boxes);
@@ -94,7 +92,7 @@ internal static class RunCure
         return null;
     }
 
-    private static DistanceSet Places(Room room, Run run, Distance aside, Distance clearBelow)
+    private static DistanceSet Places(SpaceView space, Run run, Distance aside, Distance? clearBelow, DeviceBox? box)
     {
         List<DistanceRange> places = [];
         foreach (RunStretch stretch in run.Stretches)
@@ -104,8 +102,9 @@ internal static class RunCure
                 continue;
             }
 
-            Wall wall = room.Walls[stretch.Wall];
+            Wall wall = space.Room!.Walls[stretch.Wall];
             DistanceSet free = FreePlaces.OffOpenings(wall, aside, clearBelow, stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
+            free = box is null || free.IsEmpty ? free : free & space.PlacesFor(stretch.Address, box);
             for (int i = 0; i < free.Count; i++)
             {
                 places.Add(free[i] - stretch.From + stretch.Start);

@@ -18,8 +18,8 @@ public abstract record RunSpaces
     /// <summary>The names of kinds that it speaks of.</summary>
     internal abstract Items<string> KindsNamed { get; }
 
-    /// <summary>Whether a box here is in the way of an opening that starts this high: a cure has to keep clear of those.</summary>
-    internal abstract Distance ClearBelow { get; }
+    /// <summary>An added box may go under an opening whose sill is known to be this high above its floor; null where every opening is in its way.</summary>
+    public Distance? ClearBelow { get; init; }
 
     /// <summary>The runs of a room.</summary>
     internal abstract RoomRuns In(Room room, WallPlan plan);
@@ -66,6 +66,9 @@ public interface IServesRuns
 
     /// <summary>Whether an outlet serves round a corner.</summary>
     bool AroundCorners { get; }
+
+    /// <summary>Where it is planned, a straight part of a run that is this long gets an outlet of its own; null where custom has nothing of the kind.</summary>
+    Distance? OneToEach { get; }
 
     /// <summary>The box to add, without id and place; its height where the room has no box of its purpose.</summary>
     DeviceBox Usual { get; }

@@ -59,9 +59,6 @@ public sealed record WallSpaces : RunSpaces
         Doorways.Select(kind => kind.Name), Cabinets.Select(kind => kind.Name), Fixtures.Select(kind => kind.Name),
         Counters.Select(kind => kind.Name), Dividers.Select(kind => kind.Name), Tops.Select(kind => kind.Name));
 
-    // The top of a receptacle as it is usually set, 16 in, and what frames an opening above it.
-    internal override Distance ClearBelow => Distance.FromInches(20);
-
     internal override RoomRuns In(Room room, WallPlan plan)
     {
         Breaks[] breaks = new Breaks[plan.Count];

@@ -9,8 +9,6 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed record StairSwitches : SpaceRule
 {
-    private static readonly Distance Aside = Distance.FromInches(12, 0, 1);
-
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is asked for, in one plain phrase.</param>
@@ -111,7 +109,7 @@ public sealed record StairSwitches : SpaceRule
     }
 
     /// <summary>
-    /// The switch on the flight's own wall, a foot before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
+    /// The switch on the flight's own wall, before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
     /// storey the flight arrives isn't described: there it goes where their walls first have room.
     /// </summary>
     private Items<PlacedBox> CureOf(SpaceView space, StairFlight flight, string storey)
@@ -129,7 +127,7 @@ public sealed record StairSwitches : SpaceRule
             {
                 string address = room.Id + "/" + wall.Id;
                 bool isOwn = flight.Wall == address;
-                if ((isOwn || cure is null) && (isOwn ? Beyond(flight, atHead) : FirstFree(space, room, wall)) is { } place
+                if ((isOwn || cure is null) && (isOwn ? Beyond(flight, atHead, space.RoomForBoxes.AtStairs) : FirstFree(space, room, wall, offered)) is { } place
                     && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
                 {
                     string id = FreePlaces.FreeId(space, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
@@ -141,18 +139,19 @@ public sealed record StairSwitches : SpaceRule
         return cure is { } one ? new[] { one } : default(Items<PlacedBox>);
     }
 
-    private static Distance? Beyond(StairFlight flight, bool atHead) =>
-        StairRun.TryOf(flight, out StairRun? run) ? run!.Along(atHead ? (run.Tread * new Ratio(flight.Risers - 1)) + Aside : -Aside).RoundNearest() : null;
+    private static Distance? Beyond(StairFlight flight, bool atHead, Distance aside) =>
+        StairRun.TryOf(flight, out StairRun? run) ? run!.Along(atHead ? (run.Tread * new Ratio(flight.Risers - 1)) + aside : -aside).RoundNearest() : null;
 
-    /// <summary>The first place a foot or more from both of a wall's ends that nothing takes, and no door that stands open covers.</summary>
-    private static Distance? FirstFree(SpaceView space, Room room, Wall wall)
+    /// <summary>The first place far enough from both of a wall's ends that nothing takes, and no door that stands open covers.</summary>
+    private static Distance? FirstFree(SpaceView space, Room room, Wall wall, DeviceBox offered)
     {
-        DistanceSet free = FreePlaces.On(space, wall, room.Id + "/" + wall.Id) & DistanceSet.Between(Aside, Distance.Max(Aside, wall.Length - Aside));
+        Distance aside = space.RoomForBoxes.AtStairs;
+        DistanceSet free = FreePlaces.On(space, wall, offered, room.Id + "/" + wall.Id) & DistanceSet.Between(aside, Distance.Max(aside, wall.Length - aside));
         foreach (DoorCover cover in DoorCover.In(room.Walls))
         {
             free &= cover.Wall == wall.Id ? DistanceSet.Outside(cover.Left, cover.Right) : DistanceSet.All;
         }
 
-        return !free.IsEmpty && free[0].From.RoundUp(space.AlongStep) is var place && free.Contains(place) && place <= wall.Length - Aside ? place : null;
+        return !free.IsEmpty && free[0].From.RoundUp(space.AlongStep) is var place && free.Contains(place) && place <= wall.Length - aside ? place : null;
     }
 }

@@ -1,0 +1,14 @@
+namespace BoxHeights.Rules;
+
+/// <summary>A custom that planners and remedies go by: what is put somewhere, and where it may go. Nothing is judged by it.</summary>
+public abstract record HabitRule : Rule
+{
+    /// <summary>Names a row, which weighs as a note.</summary>
+    /// <param name="id">A short phrase of the trade in kebab case, stable for ever.</param>
+    /// <param name="summary">What is done, in one plain phrase that completes "it must be …".</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    private protected HabitRule(string id, string summary, Citation citation)
+        : base(id, summary, Severity.Note, citation)
+    {
+    }
+}

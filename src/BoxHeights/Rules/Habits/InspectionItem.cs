@@ -1,0 +1,55 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A thing to look at before a wall is closed, and the boxes that it is looked at. It is put on a list to tick off by eye and tape: the library sees none of it.</summary>
+public sealed record InspectionItem : HabitRule
+{
+    /// <summary>Describes the thing.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What should be found, with its numbers in the units of the document.</param>
+    /// <param name="citation">Where it comes from.</param>
+    /// <param name="order">Its place on the list of a box, lowest first.</param>
+    public InspectionItem(string id, string summary, Citation citation, int order)
+        : base(id, summary, citation) => Order = order;
+
+    /// <summary>Its place on the list of a box, lowest first.</summary>
+    public int Order { get; init; }
+
+    /// <summary>The distance asked for; null where none is.</summary>
+    public Distance? Limit { get; init; }
+
+    /// <summary>The widest and tallest plastic box of one gang that a cable may enter without a clamp; null where none may.</summary>
+    public PlateSize? UnclampedUpTo { get; init; }
+
+    /// <summary>Whether it is about boxes that a cable may enter without a clamp (true), or about all others (false); null for both.</summary>
+    public bool? Unclamped { get; init; }
+
+    /// <summary>Whether it is about boxes that are cut into a finished surface (true), or about all others (false); null for both.</summary>
+    public bool? CutIn { get; init; }
+
+    /// <summary>It is about openings that are smaller than this either way; null for all.</summary>
+    public Distance? OpeningUnder { get; init; }
+
+    /// <summary>Whether it is about boxes whose cables run through framing alone.</summary>
+    public bool InFraming { get; init; }
+
+    /// <summary>It is about boxes that a finished surface meets which burns, doesn't, or isn't known to; none for every box, even one on the surface's face.</summary>
+    public Items<SurfaceBurns> Surfaces { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => Summary + (UnclampedUpTo is { } largest ? "; cables enter without a clamp up to " + largest : "") + (OpeningUnder is { } small ? "; openings under " + small : "");
+}
+
+/// <summary>Whether the finished surface that a box opens through burns.</summary>
+public enum SurfaceBurns
+{
+    /// <summary>Board, plaster, tile, stone or masonry.</summary>
+    No = 0,
+
+    /// <summary>It isn't stated, or where the box is isn't.</summary>
+    NotKnown = 1,
+
+    /// <summary>Wood or another that burns.</summary>
+    Yes = 2,
+}

@@ -1,0 +1,51 @@
+namespace BoxHeights.Rules;
+
+/// <summary>How much room a box is given that a remedy or a plan puts somewhere, beyond what the rows of its set ask of the place. A set without such a row goes by its other rows alone.</summary>
+public sealed record RoomForBoxes : HabitRule
+{
+    /// <summary>Describes the custom; its distances are zero unless stated.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is done, in one plain phrase.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    public RoomForBoxes(string id, string summary, Citation citation)
+        : base(id, summary, citation)
+    {
+    }
+
+    /// <summary>No custom: what the set's other rows allow decides.</summary>
+    internal static RoomForBoxes None { get; } = new("none", "anywhere", Citation.CommonPractice);
+
+    /// <summary>From an opening, from what covers the wall and from another box to the center of the box.</summary>
+    public Distance Beside { get; init; }
+
+    /// <summary>The same where there is no other place.</summary>
+    public Distance InNeed { get; init; }
+
+    /// <summary>From an end of its wall to the center of the box.</summary>
+    public Distance FromEnds { get; init; }
+
+    /// <summary>The depth that a wall's cavity has to have for it.</summary>
+    public Distance Behind { get; init; }
+
+    /// <summary>From the first or last nosing of a stair to its switch, and from the ends of a wall where its switch goes elsewhere.</summary>
+    public Distance AtStairs { get; init; }
+
+    /// <summary>How far along its wall from the place that was found for it a planned box may go instead; null for anywhere.</summary>
+    public Distance? Aside { get; init; }
+
+    /// <summary>The most of a run's reach that a plan keeps in hand, which else is a sixth of it, so that studs can be met; null for always a sixth.</summary>
+    public Distance? OfReach { get; init; }
+
+    /// <summary>How much further from a bed or the like than the nearest that will do.</summary>
+    public Distance BesideThings { get; init; }
+
+    /// <summary>How much wall is left between the plates of two boxes that are planned, side by side or over one another.</summary>
+    public Distance BetweenPlates { get; init; }
+
+    /// <summary>A box that goes no further aside than this stays where it was meant: to the next bay.</summary>
+    public Distance NextBay { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "center " + Beside + " off openings, coverings and boxes, " + InNeed + " in need, " + FromEnds + " off ends of walls, " + AtStairs + " off nosings; cavity of "
+        + Behind + "; " + (Aside is { } far ? "within " + far + " of where it was meant" : "anywhere") + "; " + BesideThings + " further from things than it has to be; " + BetweenPlates + " between plates; a sixth of a reach in hand" + (OfReach is { } most ? ", at most " + most : "") + "; next bay within " + NextBay;
+}

@@ -1,0 +1,53 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>How entrances get their switches where a plan is made. A set without such a row has none planned.</summary>
+public sealed record SwitchesAtEntrances : HabitRule
+{
+    /// <summary>Describes the custom.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is done, in one plain phrase.</param>
+    /// <param name="citation">Where the numbers come from.</param>
+    /// <param name="box">The box of a switch that alone serves its light, with the height that it has where no row wishes for another; without its place.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    public SwitchesAtEntrances(string id, string summary, Citation citation, DeviceBox box)
+        : base(id, summary, citation) => Box = box ?? throw new ArgumentNullException(nameof(box));
+
+    /// <summary>The box of a switch that alone serves its light.</summary>
+    public DeviceBox Box { get; init; }
+
+    /// <summary>The device at the first and the last of several entrances; null for that of <see cref="Box"/>.</summary>
+    public DeviceKind? AtEnds { get; init; }
+
+    /// <summary>The device at those between; null for that of <see cref="Box"/>.</summary>
+    public DeviceKind? Between { get; init; }
+
+    /// <summary>How far from where it would be looked for, or from the opening itself, a switch still serves an entrance.</summary>
+    public Distance WithinReach { get; init; }
+
+    /// <summary>How much wall is wanted between plate and casing.</summary>
+    public Distance CasingGap { get; init; }
+
+    /// <summary>How far beyond an open leaf or panel its plate is set.</summary>
+    public Distance BeyondLeaf { get; init; }
+
+    /// <summary>What studs take beside an opening or a corner where none are stated.</summary>
+    public Distance StudsBeside { get; init; }
+
+    /// <summary>The board on the wall round a corner where its thickness isn't stated.</summary>
+    public Distance Board { get; init; }
+
+    /// <summary>By how much one piece of lumber packs a stud out; null where studs aren't packed out.</summary>
+    public Distance? Pack { get; init; }
+
+    /// <summary>What such a piece is called.</summary>
+    public string PackName { get; init; } = "piece";
+
+    /// <summary>The heights over the floor at which switches are set: what surely ends below them or starts above isn't in their way. Null where everything is.</summary>
+    public DistanceRange? Heights { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "a switch within " + WithinReach + " of each entrance, " + CasingGap + " off casing, " + BeyondLeaf + " beyond leaves, studs of " + StudsBeside + ", board of " + Board
+        + (Pack is { } pack ? ", packed out by " + pack : "") + (Heights is { } heights ? ", between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + " alone, " + AtEnds + " at the first and last, " + Between + " between";
+}
