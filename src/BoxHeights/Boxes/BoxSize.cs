@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// Ears, nails and brackets don't count. The nominal size is what marks are worked out from; the ranges say what the boxes
 /// sold under one description really measure, where that isn't exact. <c>default</c> has no size and means "not stated".
 /// </remarks>
-public readonly partial struct BoxSize : IEquatable<BoxSize>
+public readonly partial record struct BoxSize
 {
     private BoxSize(Distance width, Distance height, Distance? depth, DistanceRange widthRange, DistanceRange heightRange)
     {
@@ -59,12 +59,6 @@ public readonly partial struct BoxSize : IEquatable<BoxSize>
     /// <summary>From the center to the top or bottom, by the nominal height.</summary>
     public Distance HalfHeight => EvenSize.Half(Height);
 
-    /// <summary>Whether two sizes, with their ranges and depths, are equal.</summary>
-    public static bool operator ==(BoxSize left, BoxSize right) => left.Equals(right);
-
-    /// <summary>Whether two sizes differ.</summary>
-    public static bool operator !=(BoxSize left, BoxSize right) => !left.Equals(right);
-
     /// <summary>The same nominal size for boxes that really measure anything in two ranges.</summary>
     /// <param name="width">The widths to be met with; holds <see cref="Width"/>; ends more than zero and an even number of ticks.</param>
     /// <param name="height">The heights to be met with; holds <see cref="Height"/>; ends more than zero and an even number of ticks.</param>
@@ -74,17 +68,6 @@ public readonly partial struct BoxSize : IEquatable<BoxSize>
 
     /// <summary>The same box turned by a quarter.</summary>
     internal BoxSize Turned() => IsStated ? new BoxSize(Height, Width, Depth).Ranging(HeightRange, WidthRange) : this;
-
-    /// <inheritdoc/>
-    public bool Equals(BoxSize other) =>
-        Width == other.Width && Height == other.Height && Depth == other.Depth
-        && WidthRange.Equals(other.WidthRange) && HeightRange.Equals(other.HeightRange);
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is BoxSize other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Width.GetHashCode() * 31) + Height.GetHashCode());
 
     /// <summary>The nominal size: "2-1/4 × 3-3/4 in", with ", 2-3/4 in deep" where the depth is known; "not stated" for <c>default</c>.</summary>
     public override string ToString() =>

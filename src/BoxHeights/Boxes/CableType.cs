@@ -8,7 +8,7 @@ namespace BoxHeights;
 /// The first number is the conductors' gauge, the next how many insulated conductors there are, a third a second group of them.
 /// The bare ground isn't counted in the name and is there unless the text says "without ground". <c>default</c> means "not stated" and has no conductors.
 /// </remarks>
-public readonly partial struct CableType : IEquatable<CableType>
+public readonly partial record struct CableType
 {
     private const string WithoutGround = " without ground";
     private const int MostInGroup = 9;
@@ -47,12 +47,6 @@ public readonly partial struct CableType : IEquatable<CableType>
 
     /// <summary>Whether there is an equipment grounding conductor; false for <c>default</c>.</summary>
     public bool HasGround => first != 0 && !noGround;
-
-    /// <summary>Whether two cables are alike.</summary>
-    public static bool operator ==(CableType left, CableType right) => left.Equals(right);
-
-    /// <summary>Whether two cables differ.</summary>
-    public static bool operator !=(CableType left, CableType right) => !left.Equals(right);
 
     /// <summary>Reads a cable such as "14-2", "12/3", "14-2-2" or "14-2 without ground"; NM, NM-B or UF-B behind it says nothing more.</summary>
     /// <param name="text">The text.</param>
@@ -99,16 +93,6 @@ public readonly partial struct CableType : IEquatable<CableType>
         cable = new(size, insulated, secondGroup, hasGround);
         return true;
     }
-
-    /// <inheritdoc/>
-    public bool Equals(CableType other) =>
-        Size == other.Size && first == other.first && second == other.second && noGround == other.noGround;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is CableType other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (((Size.Awg * 16) + first) * 16) + second;
 
     /// <summary>The text that <see cref="Parse"/> reads: "14-2"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => first == 0

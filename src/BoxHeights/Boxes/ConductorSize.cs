@@ -8,7 +8,7 @@ namespace BoxHeights;
 /// Ordered by thickness: 14 AWG comes before 12 AWG, since the smaller number is the thicker wire. <c>default</c> means "not stated",
 /// comes first and takes no room. Larger conductors are not for boxes of this kind (NEC 314.16 and 314.28).
 /// </remarks>
-public readonly partial struct ConductorSize : IEquatable<ConductorSize>, IComparable<ConductorSize>
+public readonly partial record struct ConductorSize : IComparable<ConductorSize>
 {
     private const string Unit = "AWG";
 
@@ -43,12 +43,6 @@ public readonly partial struct ConductorSize : IEquatable<ConductorSize>, ICompa
     /// <summary>The room that one such conductor takes in a box: NEC Table 314.16(B), numbered 314.16(B)(1) from 2023.</summary>
     /// <remarks>1.50 in³ at 18 AWG to 5.00 in³ at 6 AWG; the printed metric column is rounded, so the cubic inches govern. Zero if not stated.</remarks>
     public Volume Allowance => Volume.FromPicoliters(HundredthsOfCubicInch * (Volume.PicolitersPerCubicInch / 100));
-
-    /// <summary>Whether two sizes are the same.</summary>
-    public static bool operator ==(ConductorSize left, ConductorSize right) => left.awg == right.awg;
-
-    /// <summary>Whether two sizes differ.</summary>
-    public static bool operator !=(ConductorSize left, ConductorSize right) => left.awg != right.awg;
 
     /// <summary>Whether the left wire is thinner.</summary>
     public static bool operator <(ConductorSize left, ConductorSize right) => left.CompareTo(right) < 0;
@@ -109,15 +103,6 @@ public readonly partial struct ConductorSize : IEquatable<ConductorSize>, ICompa
 
     /// <inheritdoc/>
     public int CompareTo(ConductorSize other) => Thickness.CompareTo(other.Thickness);
-
-    /// <inheritdoc/>
-    public bool Equals(ConductorSize other) => awg == other.awg;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is ConductorSize other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => awg;
 
     /// <summary>The size in words: "14 AWG"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => awg == 0 ? "not stated" : awg.ToString(CultureInfo.InvariantCulture) + " " + Unit;

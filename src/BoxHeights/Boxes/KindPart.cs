@@ -3,7 +3,8 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A row of a <see cref="PartsCatalog"/>: how one kind of box is built, whatever its size. What isn't said is taken for an ordinary box that holds devices.</summary>
-public sealed record KindPart
+[Described]
+public sealed partial record KindPart
 {
     /// <summary>Makes the row.</summary>
     /// <param name="kind">The kind of box; stated.</param>
@@ -63,62 +64,6 @@ public sealed record KindPart
 
     /// <summary>Whether the depth that is published with a volume is only the least that such a box has.</summary>
     public bool MayBeDeeper { get; init; }
-
-    /// <summary>The same with another <see cref="Material"/>.</summary>
-    /// <param name="material">What it is made of; null where that isn't known.</param>
-    public KindPart WithMaterial(BoxMaterial? material) => this with { Material = material };
-
-    /// <summary>The same with another <see cref="IsRound"/>.</summary>
-    /// <param name="isRound">Whether its opening is round, its width being its diameter.</param>
-    public KindPart WithIsRound(bool isRound) => this with { IsRound = isRound };
-
-    /// <summary>The same with another <see cref="Mounting"/>.</summary>
-    /// <param name="mounting">The only way in which it can be held; null where there are several.</param>
-    public KindPart WithMounting(MountingMethod? mounting) => this with { Mounting = mounting };
-
-    /// <summary>The same with another <see cref="TakesRing"/>.</summary>
-    /// <param name="takesRing">Whether its devices sit in a ring that stands before it in the board.</param>
-    public KindPart WithTakesRing(bool takesRing) => this with { TakesRing = takesRing };
-
-    /// <summary>The same with another <see cref="HoldsDevices"/>.</summary>
-    /// <param name="holdsDevices">Whether it may hold devices though none is described: a box for junctions and lights doesn't.</param>
-    public KindPart WithHoldsDevices(bool holdsDevices) => this with { HoldsDevices = holdsDevices };
-
-    /// <summary>The same with another <see cref="IsLowVoltage"/>.</summary>
-    /// <param name="isLowVoltage">Whether it is for data and television alone.</param>
-    public KindPart WithIsLowVoltage(bool isLowVoltage) => this with { IsLowVoltage = isLowVoltage };
-
-    /// <summary>The same with another <see cref="NoClampsUpTo"/>.</summary>
-    /// <param name="noClampsUpTo">The most gangs with which it surely has no clamps inside; 0 where clamps may be in any.</param>
-    public KindPart WithNoClampsUpTo(int noClampsUpTo) => this with { NoClampsUpTo = noClampsUpTo };
-
-    /// <summary>The same with another <see cref="WhereShallow"/>.</summary>
-    /// <param name="whereShallow">The kind that is taken where a wall is too shallow for it; null where none is.</param>
-    public KindPart WithWhereShallow(BoxKind? whereShallow) => this with { WhereShallow = whereShallow };
-
-    /// <summary>The same with another <see cref="Plate"/>.</summary>
-    /// <param name="plate">The plate that goes over it; null for the catalog's usual one.</param>
-    public KindPart WithPlate(PlateKind? plate) => this with { Plate = plate };
-
-    /// <summary>The same with another <see cref="GangPitch"/>.</summary>
-    /// <param name="gangPitch">From the center of one device to the next in it; null for the catalog's usual distance.</param>
-    public KindPart WithGangPitch(Distance? gangPitch) => this with { GangPitch = gangPitch };
-
-    /// <summary>The same with another <see cref="Depths"/>.</summary>
-    /// <param name="depths">The depths that one with a single gang may have where its volume tells nothing; null where it may be of any.</param>
-    public KindPart WithDepths(DistanceRange? depths) => this with { Depths = depths };
-
-    /// <summary>The same with another <see cref="DepthsOfMoreGangs"/>.</summary>
-    /// <param name="depthsOfMoreGangs">The same of one with more gangs; null for <see cref="Depths"/>.</param>
-    public KindPart WithDepthsOfMoreGangs(DistanceRange? depthsOfMoreGangs) => this with { DepthsOfMoreGangs = depthsOfMoreGangs };
-
-    /// <summary>The same with another <see cref="ShallowUnder"/>.</summary>
-    /// <param name="shallowUnder">One that is marked with less room is shallower than its <see cref="Depths"/>; null where no mark says so.</param>
-    public KindPart WithShallowUnder(Volume? shallowUnder) => this with { ShallowUnder = shallowUnder };
-
-    /// <summary>The same with another <see cref="MayBeDeeper"/>.</summary>
-    /// <param name="mayBeDeeper">Whether the depth that is published with a volume is only the least that such a box has.</param>
-    public KindPart WithMayBeDeeper(bool mayBeDeeper) => this with { MayBeDeeper = mayBeDeeper };
 }
 
 /// <summary>What a box is made of.</summary>

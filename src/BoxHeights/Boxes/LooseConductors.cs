@@ -24,7 +24,7 @@ public enum ConductorUse
 /// Leave out what the code leaves out: pigtails that never leave the box, and, under a domed luminaire or canopy, its ground and up to four of its wires smaller
 /// than 14 AWG (NEC 314.16(B)(1) and its exception). <c>default</c> means "not stated".
 /// </remarks>
-public readonly partial struct LooseConductors : IEquatable<LooseConductors>
+public readonly partial record struct LooseConductors
 {
     private const int MostConductors = 100;
 
@@ -52,12 +52,6 @@ public readonly partial struct LooseConductors : IEquatable<LooseConductors>
 
     /// <summary>Whether they are equipment grounds, isolated or not.</summary>
     public bool IsGround => Use is ConductorUse.Ground or ConductorUse.IsolatedGround;
-
-    /// <summary>Whether two are alike.</summary>
-    public static bool operator ==(LooseConductors left, LooseConductors right) => left.Equals(right);
-
-    /// <summary>Whether two differ.</summary>
-    public static bool operator !=(LooseConductors left, LooseConductors right) => !left.Equals(right);
 
     /// <summary>Reads conductors such as "3 x 12 AWG", "1 x 14 AWG loop", "2 x 12 AWG ground" or "1 x 12 AWG isolated ground".</summary>
     /// <param name="text">The text.</param>
@@ -94,15 +88,6 @@ public readonly partial struct LooseConductors : IEquatable<LooseConductors>
 
         return false;
     }
-
-    /// <inheritdoc/>
-    public bool Equals(LooseConductors other) => Count == other.Count && Size == other.Size && Use == other.Use;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is LooseConductors other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (((Size.Awg * 4) + (int)Use) * 128) + Count;
 
     /// <summary>The text that <see cref="Parse"/> reads: "3 x 12 AWG"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => Count == 0

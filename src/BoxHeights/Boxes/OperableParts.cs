@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>How far the parts of a device that a hand operates reach from the device's center.</summary>
 /// <remarks>Reach rules speak of the highest and lowest operable part, not of the box. <c>default</c> is a device operated just at its center.</remarks>
-public readonly partial struct OperableParts : IEquatable<OperableParts>
+public readonly partial record struct OperableParts
 {
     /// <summary>The extent of the operated parts.</summary>
     /// <param name="below">From the center down to the lowest operated part; negative if even that lies above the center.</param>
@@ -26,21 +26,6 @@ public readonly partial struct OperableParts : IEquatable<OperableParts>
 
     /// <summary>From the center up to the middle of the grip when the handle is at its highest; null if there is no handle.</summary>
     public Distance? GripHigh { get; }
-
-    /// <summary>Whether all three distances are equal.</summary>
-    public static bool operator ==(OperableParts left, OperableParts right) => left.Equals(right);
-
-    /// <summary>Whether a distance differs.</summary>
-    public static bool operator !=(OperableParts left, OperableParts right) => !left.Equals(right);
-
-    /// <inheritdoc/>
-    public bool Equals(OperableParts other) => Below == other.Below && Above == other.Above && GripHigh == other.GripHigh;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is OperableParts other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Below.GetHashCode() * 31) + Above.GetHashCode());
 
     /// <summary>The parts of two devices of one box together: from the lowest to the highest of both.</summary>
     /// <param name="other">The other device's parts.</param>

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>The outside of a cover plate: width × height.</summary>
 /// <remarks>The plate's center is the device's center, and the box's. <c>default</c> has no size and means "not stated".</remarks>
-public readonly partial struct PlateSize : IEquatable<PlateSize>
+public readonly partial record struct PlateSize
 {
     /// <summary>A plate of this size.</summary>
     /// <param name="width">Outside width: more than zero, an even number of ticks (any 1/64 in, any 0.1 mm).</param>
@@ -31,23 +31,8 @@ public readonly partial struct PlateSize : IEquatable<PlateSize>
     /// <summary>From the center to the top or bottom edge.</summary>
     public Distance HalfHeight => EvenSize.Half(Height);
 
-    /// <summary>Whether two sizes are equal.</summary>
-    public static bool operator ==(PlateSize left, PlateSize right) => left.Equals(right);
-
-    /// <summary>Whether two sizes differ.</summary>
-    public static bool operator !=(PlateSize left, PlateSize right) => !left.Equals(right);
-
     /// <summary>The same plate turned by a quarter.</summary>
     internal PlateSize Turned() => IsStated ? new(Height, Width) : this;
-
-    /// <inheritdoc/>
-    public bool Equals(PlateSize other) => Width == other.Width && Height == other.Height;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is PlateSize other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Width.GetHashCode() * 31) + Height.GetHashCode());
 
     /// <summary>The size: "2-3/4 × 4-1/2 in"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => !IsStated ? "not stated" : EvenSize.Text(Width, Height);

@@ -2,7 +2,7 @@ using System;
 
 namespace BoxHeights;
 
-public readonly partial struct BoxHeight
+public readonly partial record struct BoxHeight
 {
     /// <summary>Reads a height: a distance, an edge and a datum, in any order.</summary>
     /// <remarks>

@@ -9,7 +9,7 @@ namespace BoxHeights;
 /// each of its three readings (<see cref="ReadAs"/>). <c>default</c> is 0 in to bottom above subfloor. An edge or datum that isn't one
 /// of its enum's throws <see cref="ArgumentOutOfRangeException"/> wherever one is taken.
 /// </remarks>
-public readonly partial struct BoxHeight : IEquatable<BoxHeight>
+public readonly partial record struct BoxHeight
 {
     // Said this way round so that default names an edge.
     private readonly bool edgeUnstated;
@@ -31,12 +31,6 @@ public readonly partial struct BoxHeight : IEquatable<BoxHeight>
 
     /// <summary>What the height is measured from.</summary>
     public Datum Datum { get; }
-
-    /// <summary>Whether two heights have the same distance, edge and datum.</summary>
-    public static bool operator ==(BoxHeight left, BoxHeight right) => left.Equals(right);
-
-    /// <summary>Whether two heights differ in distance, edge or datum.</summary>
-    public static bool operator !=(BoxHeight left, BoxHeight right) => !left.Equals(right);
 
     /// <summary>A height to the bottom of the box.</summary>
     /// <param name="value">From the datum up to the box's bottom.</param>
@@ -158,15 +152,6 @@ public readonly partial struct BoxHeight : IEquatable<BoxHeight>
 
         return new Level(Value, Datum).TryResolve(levels, out aboveStoreySubfloor);
     }
-
-    /// <inheritdoc/>
-    public bool Equals(BoxHeight other) => Value == other.Value && Edge == other.Edge && Datum == other.Datum;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is BoxHeight other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((((Value.GetHashCode() * 31) + (edgeUnstated ? -1 : (int)edge)) * 31) + (int)Datum);
 
     private static Distance Shift(Distance value, Edge from, Edge to, Distance half, bool stated, string name)
     {

@@ -6,7 +6,7 @@ namespace BoxHeights;
 /// <remarks>
 /// Negative below the subfloor. Two elevations differ by a <see cref="Distance"/>; they can't be added. <c>default</c> is the subfloor itself.
 /// </remarks>
-public readonly partial struct Elevation : IEquatable<Elevation>, IComparable<Elevation>
+public readonly partial record struct Elevation : IComparable<Elevation>
 {
     /// <summary>The level at a distance above the storey's subfloor.</summary>
     /// <param name="aboveStoreySubfloor">Up is positive.</param>
@@ -27,12 +27,6 @@ public readonly partial struct Elevation : IEquatable<Elevation>, IComparable<El
     /// <exception cref="OverflowException">The result is too large.</exception>
     public static Elevation operator -(Elevation elevation, Distance down) => new(elevation.AboveStoreySubfloor - down);
 
-    /// <summary>Whether two levels are the same.</summary>
-    public static bool operator ==(Elevation left, Elevation right) => left.Equals(right);
-
-    /// <summary>Whether two levels differ.</summary>
-    public static bool operator !=(Elevation left, Elevation right) => !left.Equals(right);
-
     /// <summary>Whether the left level is lower.</summary>
     public static bool operator <(Elevation left, Elevation right) => left.CompareTo(right) < 0;
 
@@ -47,15 +41,6 @@ public readonly partial struct Elevation : IEquatable<Elevation>, IComparable<El
 
     /// <inheritdoc/>
     public int CompareTo(Elevation other) => AboveStoreySubfloor.CompareTo(other.AboveStoreySubfloor);
-
-    /// <inheritdoc/>
-    public bool Equals(Elevation other) => AboveStoreySubfloor == other.AboveStoreySubfloor;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Elevation other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => AboveStoreySubfloor.GetHashCode();
 
     /// <summary>The level in words: "48 in above the storey's subfloor".</summary>
     public override string ToString() => AboveStoreySubfloor + " above the storey's subfloor";

@@ -3,12 +3,9 @@ using System;
 namespace BoxHeights;
 
 /// <summary>What lies on the subfloor: the layers from it up to the finished floor.</summary>
+[Described(nameof(Layers))]
 public sealed partial record FloorBuildup
 {
-    /// <summary>The layers, from the subfloor up; none is a bare subfloor.</summary>
-    /// <param name="layers">The layers.</param>
-    public FloorBuildup(Items<FloorLayer> layers) => Layers = layers;
-
     /// <summary>The finish isn't chosen yet: anything from 0 to 1-1/4 in.</summary>
     /// <remarks>Common practice, no source: from a sealed slab to strip flooring or tile on a bed. A thicker floor has to be said.</remarks>
     public static FloorBuildup NotChosen { get; } =
@@ -37,10 +34,6 @@ public sealed partial record FloorBuildup
     /// <param name="layers">From the subfloor up.</param>
     /// <exception cref="ArgumentException">One of them is null.</exception>
     public static FloorBuildup Of(params FloorLayer[] layers) => new(layers);
-
-    /// <summary>This floor with other layers.</summary>
-    /// <param name="layers">From the subfloor up.</param>
-    public FloorBuildup WithLayers(Items<FloorLayer> layers) => this with { Layers = layers };
 
     /// <summary>The layers in words, from the subfloor up: "mortar, 3/8 in + tile, 3/8 in"; "bare subfloor" if there are none.</summary>
     public override string ToString() => Layers.Count == 0 ? "bare subfloor" : string.Join(" + ", Layers);

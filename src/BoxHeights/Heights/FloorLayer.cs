@@ -3,7 +3,8 @@ using System;
 namespace BoxHeights;
 
 /// <summary>One layer of a floor, above the subfloor.</summary>
-public sealed record FloorLayer
+[Described]
+public sealed partial record FloorLayer
 {
     private readonly string material;
     private readonly DistanceRange thickness;
@@ -33,16 +34,6 @@ public sealed record FloorLayer
         get => thickness;
         init => thickness = CheckThickness(value);
     }
-
-    /// <summary>This layer of another material.</summary>
-    /// <param name="material">What it is; not empty.</param>
-    /// <exception cref="ArgumentException">The material is empty.</exception>
-    public FloorLayer WithMaterial(string material) => this with { Material = material };
-
-    /// <summary>This layer in another thickness.</summary>
-    /// <param name="thickness">Zero or more.</param>
-    /// <exception cref="ArgumentException">The thickness may be negative.</exception>
-    public FloorLayer WithThickness(DistanceRange thickness) => this with { Thickness = thickness };
 
     /// <summary>The layer in words: "tile, 3/8 in".</summary>
     public override string ToString() => Material + ", " + Thickness;

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A stick, block or hammer stood on a surface, against whose end the box is held.</summary>
 /// <remarks>What it sets depends on what it stands on: the same stick on the bottom plate sets every box higher by the plate. <c>default</c> has no length.</remarks>
-public readonly partial struct GaugeStick : IEquatable<GaugeStick>
+public readonly partial record struct GaugeStick
 {
     /// <summary>A stick.</summary>
     /// <param name="length">From the surface to the end that the box touches: more than zero.</param>
@@ -28,12 +28,6 @@ public readonly partial struct GaugeStick : IEquatable<GaugeStick>
     /// <summary>The surface that it stands on.</summary>
     public Datum StandsOn { get; }
 
-    /// <summary>Whether two sticks set boxes alike.</summary>
-    public static bool operator ==(GaugeStick left, GaugeStick right) => left.Equals(right);
-
-    /// <summary>Whether two sticks differ.</summary>
-    public static bool operator !=(GaugeStick left, GaugeStick right) => !left.Equals(right);
-
     /// <summary>The stick that sets a box at a height.</summary>
     /// <param name="height">The height wanted; its edge stated.</param>
     /// <param name="touches">The edge of the box that the stick is to touch.</param>
@@ -52,15 +46,6 @@ public readonly partial struct GaugeStick : IEquatable<GaugeStick>
 
     /// <summary>The height that it sets.</summary>
     public BoxHeight Sets() => BoxHeight.To(Touches, Length, StandsOn);
-
-    /// <inheritdoc/>
-    public bool Equals(GaugeStick other) => Length == other.Length && Touches == other.Touches && StandsOn == other.StandsOn;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is GaugeStick other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((((Length.GetHashCode() * 31) + (int)Touches) * 31) + (int)StandsOn);
 
     /// <summary>What it does, in words: "sets 16 in to top above subfloor".</summary>
     public override string ToString() => "sets " + Sets();

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A horizontal line in a room: so far above or below a datum, or the datum itself.</summary>
 /// <remarks><c>default</c> is the subfloor.</remarks>
-public readonly partial struct Level : IEquatable<Level>
+public readonly partial record struct Level
 {
     /// <summary>The line at a distance from a datum.</summary>
     /// <param name="offset">Up is positive; zero is the datum itself.</param>
@@ -21,12 +21,6 @@ public readonly partial struct Level : IEquatable<Level>
 
     /// <summary>The datum.</summary>
     public Datum Datum { get; }
-
-    /// <summary>Whether two lines are so far from the same datum.</summary>
-    public static bool operator ==(Level left, Level right) => left.Equals(right);
-
-    /// <summary>Whether two lines differ in distance or datum.</summary>
-    public static bool operator !=(Level left, Level right) => !left.Equals(right);
 
     /// <summary>Reads a line such as "42 in above subfloor", "6 in below subfloor", "countertop", "4 in above countertop".</summary>
     /// <param name="text">The text.</param>
@@ -60,15 +54,6 @@ public readonly partial struct Level : IEquatable<Level>
         aboveStoreySubfloor = known ? datum + Offset : default;
         return known;
     }
-
-    /// <inheritdoc/>
-    public bool Equals(Level other) => Offset == other.Offset && Datum == other.Datum;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Level other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Offset.GetHashCode() * 31) + (int)Datum);
 
     /// <summary>The line in words, as <see cref="Parse"/> reads them: "42 in above subfloor", "countertop".</summary>
     public override string ToString() => Offset == Distance.Zero ? DatumText.Name(Datum) : HeightText.Print(Offset, " ", Datum);

@@ -1,7 +1,8 @@
 namespace BoxHeights;
 
 /// <summary>How wall board is hung.</summary>
-public sealed record BoardLayout
+[Described]
+public sealed partial record BoardLayout
 {
     /// <summary>Whether the long edges run horizontally or vertically.</summary>
     public BoardDirection Hung { get; init; }
@@ -20,24 +21,4 @@ public sealed record BoardLayout
 
     /// <summary>The gap left above the subfloor; anything up to 1 in where it isn't stated (common practice, no source), which matters for boards hung from the floor.</summary>
     public Distance? FloorGap { get; init => field = Valid.NotNegative(value, nameof(FloorGap)); }
-
-    /// <summary>The same with another <see cref="Hung"/>.</summary>
-    /// <param name="hung">Whether the long edges run horizontally or vertically.</param>
-    public BoardLayout WithHung(BoardDirection hung) => this with { Hung = hung };
-
-    /// <summary>The same with another <see cref="Widths"/>.</summary>
-    /// <param name="widths">The widths of the courses, in hanging order.</param>
-    public BoardLayout WithWidths(Items<Distance> widths) => this with { Widths = widths };
-
-    /// <summary>The same with another <see cref="From"/>.</summary>
-    /// <param name="from">Where hanging starts.</param>
-    public BoardLayout WithFrom(BoardOrigin from) => this with { From = from };
-
-    /// <summary>The same with another <see cref="Thickness"/>.</summary>
-    /// <param name="thickness">The thickness of all its layers.</param>
-    public BoardLayout WithThickness(Distance? thickness) => this with { Thickness = thickness };
-
-    /// <summary>The same with another <see cref="FloorGap"/>.</summary>
-    /// <param name="floorGap">The gap left above the subfloor.</param>
-    public BoardLayout WithFloorGap(Distance? floorGap) => this with { FloorGap = floorGap };
 }

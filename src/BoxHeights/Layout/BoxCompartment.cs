@@ -2,7 +2,8 @@ namespace BoxHeights;
 
 /// <summary>One of the spaces into which barriers divide a box. From left to right, each takes the next of the box's devices, cables and conductors.</summary>
 /// <remarks>What is left over in the box's lists is in none of them, and counts toward the whole box alone; so does what is fitted inside.</remarks>
-public sealed record BoxCompartment
+[Described]
+public sealed partial record BoxCompartment
 {
     /// <summary>How many of the box's devices are in it, 1 or more; none unless stated.</summary>
     public int? Devices { get; init => field = Valid.Count(value, nameof(Devices)); }
@@ -15,20 +16,4 @@ public sealed record BoxCompartment
 
     /// <summary>The room inside it, with rings and extensions over it; null where it isn't stated.</summary>
     public Volume? Volume { get; init => field = Valid.Positive(value, nameof(Volume)); }
-
-    /// <summary>The same with another <see cref="Devices"/>.</summary>
-    /// <param name="devices">How many of the box's devices are in it.</param>
-    public BoxCompartment WithDevices(int? devices) => this with { Devices = devices };
-
-    /// <summary>The same with another <see cref="Cables"/>.</summary>
-    /// <param name="cables">How many of the box's cables enter it.</param>
-    public BoxCompartment WithCables(int? cables) => this with { Cables = cables };
-
-    /// <summary>The same with another <see cref="Conductors"/>.</summary>
-    /// <param name="conductors">How many entries of the box's list of conductors are in it.</param>
-    public BoxCompartment WithConductors(int? conductors) => this with { Conductors = conductors };
-
-    /// <summary>The same with another <see cref="Volume"/>.</summary>
-    /// <param name="volume">The room inside it.</param>
-    public BoxCompartment WithVolume(Volume? volume) => this with { Volume = volume };
 }

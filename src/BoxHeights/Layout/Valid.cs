@@ -3,37 +3,48 @@ using System.Globalization;
 
 namespace BoxHeights;
 
-/// <summary>Refuses values that are meaningless on their own, where they are given.</summary>
+/// <summary>Refuses values that are meaningless on their own, where they are given. What a check throws is told to callers by every member that uses it.</summary>
 internal static class Valid
 {
+    /// <exception cref="ArgumentException">It is empty.</exception>
     public static string Text(string value, string name) =>
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(name + " is empty.", name) : value;
 
+    /// <exception cref="ArgumentException">It is empty, or has a slash in it.</exception>
     public static string Id(string value, string name) =>
         Text(value, name).IndexOf('/') >= 0 ? throw new ArgumentException(name + " \"" + value + "\" holds a slash; ids don't, because an address such as \"kitchen/north\" is a room's id and a wall's with a slash between.", name) : value;
 
+    /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     public static Distance NotNegative(Distance value, string name) =>
         value < Distance.Zero ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it can't be negative.") : value;
 
+    /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     public static Distance? NotNegative(Distance? value, string name) => value is { } given ? NotNegative(given, name) : null;
 
+    /// <exception cref="ArgumentOutOfRangeException">It isn't more than zero.</exception>
     public static Distance Positive(Distance value, string name) =>
         value <= Distance.Zero ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it must be more than zero.") : value;
 
+    /// <exception cref="ArgumentOutOfRangeException">It isn't more than zero.</exception>
     public static Distance? Positive(Distance? value, string name) => value is { } given ? Positive(given, name) : null;
 
+    /// <exception cref="ArgumentOutOfRangeException">It isn't more than zero.</exception>
     public static Volume? Positive(Volume? value, string name) =>
         value is { } given && given <= BoxHeights.Volume.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it must be more than zero.") : value;
 
     /// <summary>A thickness or a height that isn't known exactly: none of it may be negative.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Some of it is negative.</exception>
     public static DistanceRange? NotNegative(DistanceRange? value, string name) =>
         value is { } given && given.From < Distance.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it can't be negative.") : value;
 
+    /// <exception cref="ArgumentOutOfRangeException">Some of it isn't more than zero.</exception>
     public static DistanceRange? Positive(DistanceRange? value, string name) =>
         value is { } given && given.From <= Distance.Zero ? throw new ArgumentOutOfRangeException(name, given, name + " is " + given + "; it must be more than zero.") : value;
 
+    /// <exception cref="ArgumentOutOfRangeException">One of them is negative.</exception>
     public static Items<Distance> NotNegative(Items<Distance> value, string name) => value.Select(one => NotNegative(one, name));
 
+    /// <exception cref="ArgumentOutOfRangeException">One of them isn't more than zero.</exception>
     public static Items<Distance> Positive(Items<Distance> value, string name)
     {
         foreach (Distance one in value)
@@ -48,15 +59,18 @@ internal static class Valid
     }
 
     /// <summary>Counts of 1 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">One of them is less than 1.</exception>
     public static Items<int> Counts(Items<int> value, string name) => value.Select(one => Count(one, name));
 
     /// <summary>What a function that changes a described thing gave back.</summary>
     public static T Changed<T>(T? value, string name)
         where T : class => value ?? throw new ArgumentException("The change gives null.", name);
 
+    /// <exception cref="ArgumentNullException">It is null.</exception>
     public static T NotNull<T>(T? value, string name)
         where T : class => value ?? throw new ArgumentNullException(name);
 
+    /// <exception cref="ArgumentOutOfRangeException">It isn't from −360 to 360.</exception>
     public static decimal Turn(decimal degrees, string name) =>
         degrees is < -360m or > 360m ? throw new ArgumentOutOfRangeException(name, degrees, name + " is " + degrees.ToString(CultureInfo.InvariantCulture) + "; it is from -360 to 360.") : degrees;
 
@@ -73,8 +87,10 @@ internal static class Valid
         }
     }
 
+    /// <exception cref="ArgumentOutOfRangeException">It is less than 1.</exception>
     public static int Count(int value, string name) =>
         value < 1 ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it counts from 1.") : value;
 
+    /// <exception cref="ArgumentOutOfRangeException">It is less than 1.</exception>
     public static int? Count(int? value, string name) => value is { } given ? Count(given, name) : null;
 }

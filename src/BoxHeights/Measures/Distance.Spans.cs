@@ -6,7 +6,7 @@ using System.Text;
 namespace BoxHeights;
 
 /// <content>Spans of characters and of UTF-8 bytes, on the targets that have them.</content>
-public readonly partial struct Distance : ISpanFormattable, ISpanParsable<Distance>, IUtf8SpanFormattable, IUtf8SpanParsable<Distance>
+public readonly partial record struct Distance : ISpanFormattable, ISpanParsable<Distance>, IUtf8SpanFormattable, IUtf8SpanParsable<Distance>
 {
     // Every text of a distance is shorter; longer ones are mostly blanks or zeros.
     private const int OnStack = 256;

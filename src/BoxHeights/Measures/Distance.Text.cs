@@ -4,7 +4,7 @@ using System.Diagnostics.CodeAnalysis;
 namespace BoxHeights;
 
 /// <content>Text, the same in every culture.</content>
-public readonly partial struct Distance
+public readonly partial record struct Distance
 {
     /// <summary>Reads a distance as the trade writes it.</summary>
     /// <remarks>

@@ -10,7 +10,7 @@ namespace BoxHeights;
 /// <para><c>default</c> is <see cref="Zero"/>. The range is about ±115,292 km; leaving it throws an <see cref="OverflowException"/>.
 /// There is no division: <see cref="Split"/> gives parts that add up.</para>
 /// </remarks>
-public readonly partial struct Distance : IEquatable<Distance>, IComparable<Distance>, IComparable, IFormattable
+public readonly partial record struct Distance : IComparable<Distance>, IComparable, IFormattable
 {
     internal const long TicksPerInch = 2_032_000;
     internal const long TicksPerMillimeter = 80_000;
@@ -37,12 +37,6 @@ public readonly partial struct Distance : IEquatable<Distance>, IComparable<Dist
 
     /// <summary>The distance in millimeters, always exact (up to seven decimals).</summary>
     public decimal Millimeters => ticks / (decimal)TicksPerMillimeter;
-
-    /// <summary>Whether two distances are equal.</summary>
-    public static bool operator ==(Distance left, Distance right) => left.ticks == right.ticks;
-
-    /// <summary>Whether two distances differ.</summary>
-    public static bool operator !=(Distance left, Distance right) => left.ticks != right.ticks;
 
     /// <summary>Whether the left distance is lower.</summary>
     public static bool operator <(Distance left, Distance right) => left.ticks < right.ticks;
@@ -251,9 +245,6 @@ public readonly partial struct Distance : IEquatable<Distance>, IComparable<Dist
 
     /// <inheritdoc/>
     public bool Equals(Distance other) => ticks == other.ticks;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Distance other && Equals(other);
 
     /// <inheritdoc/>
     public override int GetHashCode() => ticks.GetHashCode();

@@ -4,7 +4,7 @@ using System.Diagnostics.CodeAnalysis;
 namespace BoxHeights;
 
 /// <content>Text, the same in every culture.</content>
-public readonly partial struct DistanceRange
+public readonly partial record struct DistanceRange
 {
     private const string What = "a range of distances";
 

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A distance that is known to lie between two ends, both included: "floor 0 in to 1-1/4 in".</summary>
 /// <remarks><c>default</c> is exactly zero. A distance converts by itself to the range that holds only it.</remarks>
-public readonly partial struct DistanceRange : IEquatable<DistanceRange>, IFormattable
+public readonly partial record struct DistanceRange : IFormattable
 {
     /// <summary>A range between two ends.</summary>
     /// <param name="from">The lower end.</param>
@@ -33,12 +33,6 @@ public readonly partial struct DistanceRange : IEquatable<DistanceRange>, IForma
     /// <summary>The higher end minus the lower.</summary>
     /// <exception cref="OverflowException">The width is beyond the scale.</exception>
     public Distance Width => To - From;
-
-    /// <summary>Whether two ranges have the same ends.</summary>
-    public static bool operator ==(DistanceRange left, DistanceRange right) => left.Equals(right);
-
-    /// <summary>Whether two ranges differ in an end.</summary>
-    public static bool operator !=(DistanceRange left, DistanceRange right) => !left.Equals(right);
 
     /// <summary>All sums of a distance in the left range and one in the right.</summary>
     /// <exception cref="OverflowException">An end is beyond the scale.</exception>
@@ -79,13 +73,4 @@ public readonly partial struct DistanceRange : IEquatable<DistanceRange>, IForma
 
     /// <summary>Whether a distance is in both ranges; a shared end is enough.</summary>
     public bool Overlaps(DistanceRange other) => From <= other.To && other.From <= To;
-
-    /// <inheritdoc/>
-    public bool Equals(DistanceRange other) => From == other.From && To == other.To;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is DistanceRange other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((From.GetHashCode() * 31) + To.GetHashCode());
 }

@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <content>Sets made from sets.</content>
-public readonly partial struct DistanceSet
+public readonly partial record struct DistanceSet
 {
     /// <summary>The distances in either set.</summary>
     /// <param name="other">The other set.</param>

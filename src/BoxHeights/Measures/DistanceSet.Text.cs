@@ -4,7 +4,7 @@ using System.Text;
 namespace BoxHeights;
 
 /// <content>Text, the same in every culture.</content>
-public readonly partial struct DistanceSet : IFormattable
+public readonly partial record struct DistanceSet : IFormattable
 {
     /// <summary>The stretches in words: <c>15 in to 44 in or 48 in</c>, <c>at most 48 in</c>, <c>at least 50 in</c>, <c>anything</c>, <c>nothing</c>.</summary>
     public override string ToString() => ToString(null, null);

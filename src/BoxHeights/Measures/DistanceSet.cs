@@ -8,7 +8,7 @@ namespace BoxHeights;
 /// sets with the same members are equal. Up to two stretches take no memory of their own.</para>
 /// <para><see cref="Distance.MinValue"/> and <see cref="Distance.MaxValue"/> as an end mean no bound on that side; shifting and shrinking leave them.</para>
 /// </remarks>
-public readonly partial struct DistanceSet : IEquatable<DistanceSet>
+public readonly partial record struct DistanceSet
 {
     // Bands and keep-outs have one or two, and a set is copied far more often than it is made.
     private const int Inline = 2;
@@ -57,12 +57,6 @@ public readonly partial struct DistanceSet : IEquatable<DistanceSet>
     public DistanceRange this[int index] => (uint)index < (uint)count
         ? new(Distance.FromTicks(LowTicks(index)), Distance.FromTicks(HighTicks(index)))
         : throw new ArgumentOutOfRangeException(nameof(index), index, "The set has " + count + " stretches.");
-
-    /// <summary>Whether two sets hold the same distances.</summary>
-    public static bool operator ==(DistanceSet left, DistanceSet right) => left.Equals(right);
-
-    /// <summary>Whether two sets differ in a distance.</summary>
-    public static bool operator !=(DistanceSet left, DistanceSet right) => !left.Equals(right);
 
     /// <summary>The distances in either set.</summary>
     public static DistanceSet operator |(DistanceSet left, DistanceSet right) => left.Union(right);
@@ -156,9 +150,6 @@ public readonly partial struct DistanceSet : IEquatable<DistanceSet>
 
         return true;
     }
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is DistanceSet other && Equals(other);
 
     /// <inheritdoc/>
     public override int GetHashCode()

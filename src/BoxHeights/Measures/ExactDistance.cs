@@ -9,7 +9,7 @@ namespace BoxHeights;
 /// Stairs need it: a rise of 105 in over 16 risers, treads of 10-2/3 in. It is rounded to a <see cref="Distance"/> once, at the mark.
 /// Sums, differences and comparisons are exact. <c>default</c> is zero. A distance converts by itself to the same length.
 /// </remarks>
-public readonly partial struct ExactDistance : IEquatable<ExactDistance>, IComparable<ExactDistance>
+public readonly partial record struct ExactDistance : IComparable<ExactDistance>
 {
     // In ticks, reduced. One less than the denominator is kept, so that default is 0/1.
     private readonly BigInteger numerator;
@@ -54,12 +54,6 @@ public readonly partial struct ExactDistance : IEquatable<ExactDistance>, ICompa
 
     /// <summary>So many times the length.</summary>
     public static ExactDistance operator *(ExactDistance value, Ratio times) => new(value.numerator * times.Numerator, value.Denominator * times.Denominator);
-
-    /// <summary>Whether two lengths are the same.</summary>
-    public static bool operator ==(ExactDistance left, ExactDistance right) => left.Equals(right);
-
-    /// <summary>Whether two lengths differ.</summary>
-    public static bool operator !=(ExactDistance left, ExactDistance right) => !left.Equals(right);
 
     /// <summary>Whether the left length is less.</summary>
     public static bool operator <(ExactDistance left, ExactDistance right) => left.CompareTo(right) < 0;
@@ -128,15 +122,6 @@ public readonly partial struct ExactDistance : IEquatable<ExactDistance>, ICompa
 
     /// <inheritdoc/>
     public int CompareTo(ExactDistance other) => (numerator * other.Denominator).CompareTo(other.numerator * Denominator);
-
-    /// <inheritdoc/>
-    public bool Equals(ExactDistance other) => numerator == other.numerator && denominatorLessOne == other.denominatorLessOne;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is ExactDistance other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((numerator.GetHashCode() * 31) + denominatorLessOne.GetHashCode());
 
     /// <summary>The length as <see cref="Distance"/> prints it where it is on the grid, else as an exact fraction of an inch: "10-2/3 in".</summary>
     public override string ToString()

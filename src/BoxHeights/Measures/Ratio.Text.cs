@@ -5,7 +5,7 @@ using System.Globalization;
 namespace BoxHeights;
 
 /// <content>Text, the same in every culture.</content>
-public readonly partial struct Ratio
+public readonly partial record struct Ratio
 {
     /// <summary>Reads a whole number, <c>3</c>, or two with a stroke between, <c>1/2</c>, with a minus or plus before all.</summary>
     /// <param name="text">The text; blanks around it and around the stroke don't matter.</param>

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>An exact quotient of two whole numbers, reduced: a share, a slope, a scale.</summary>
 /// <remarks><c>default</c> is 0. The denominator is always more than zero.</remarks>
-public readonly partial struct Ratio : IEquatable<Ratio>, IComparable<Ratio>, IComparable
+public readonly partial record struct Ratio : IComparable<Ratio>, IComparable
 {
     private readonly long numerator;
 
@@ -40,12 +40,6 @@ public readonly partial struct Ratio : IEquatable<Ratio>, IComparable<Ratio>, IC
     /// <summary>The number below the line: 1 or more.</summary>
     public long Denominator => denominatorLessOne + 1;
 
-    /// <summary>Whether two ratios are equal.</summary>
-    public static bool operator ==(Ratio left, Ratio right) => left.Equals(right);
-
-    /// <summary>Whether two ratios differ.</summary>
-    public static bool operator !=(Ratio left, Ratio right) => !left.Equals(right);
-
     /// <summary>Whether the left ratio is lower.</summary>
     public static bool operator <(Ratio left, Ratio right) => left.CompareTo(right) < 0;
 
@@ -73,15 +67,6 @@ public readonly partial struct Ratio : IEquatable<Ratio>, IComparable<Ratio>, IC
 
         return Distance.FromTicks(checked(distance.Ticks / Denominator * numerator));
     }
-
-    /// <inheritdoc/>
-    public bool Equals(Ratio other) => numerator == other.numerator && denominatorLessOne == other.denominatorLessOne;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Ratio other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((numerator.GetHashCode() * 31) + denominatorLessOne.GetHashCode());
 
     /// <inheritdoc/>
     public int CompareTo(Ratio other)

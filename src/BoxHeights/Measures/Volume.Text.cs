@@ -5,7 +5,7 @@ using System.Globalization;
 namespace BoxHeights;
 
 /// <content>Text, the same in every culture.</content>
-public readonly partial struct Volume
+public readonly partial record struct Volume
 {
     private const long PicolitersPerThousandth = PicolitersPerCubicInch / 1000;
 

@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// 1 in³ is 16,387,064,000 pL and 1 cm³ is 1,000,000,000 pL (25.4 mm cubed), so that every 0.001 in³ and 1/64 in³ is whole.
 /// <c>default</c> is <see cref="Zero"/>. The range is about ±9,223 m³; leaving it throws an <see cref="OverflowException"/>.
 /// </remarks>
-public readonly partial struct Volume : IEquatable<Volume>, IComparable<Volume>, IComparable, IFormattable
+public readonly partial record struct Volume : IComparable<Volume>, IComparable, IFormattable
 {
     internal const long PicolitersPerCubicInch = 16_387_064_000;
     internal const long PicolitersPerCubicCentimeter = 1_000_000_000;
@@ -27,12 +27,6 @@ public readonly partial struct Volume : IEquatable<Volume>, IComparable<Volume>,
 
     /// <summary>The volume in cubic centimeters, always exact (up to nine decimals).</summary>
     public decimal CubicCentimeters => picoliters / (decimal)PicolitersPerCubicCentimeter;
-
-    /// <summary>Whether two volumes are equal.</summary>
-    public static bool operator ==(Volume left, Volume right) => left.picoliters == right.picoliters;
-
-    /// <summary>Whether two volumes differ.</summary>
-    public static bool operator !=(Volume left, Volume right) => left.picoliters != right.picoliters;
 
     /// <summary>Whether the left volume is less.</summary>
     public static bool operator <(Volume left, Volume right) => left.picoliters < right.picoliters;
@@ -103,15 +97,6 @@ public readonly partial struct Volume : IEquatable<Volume>, IComparable<Volume>,
             ? new(product / 4)
             : throw new ArgumentException(FormattableString.Invariant($"{quarters} quarters of {this} are not a whole number of picoliters."), nameof(quarters));
     }
-
-    /// <inheritdoc/>
-    public bool Equals(Volume other) => picoliters == other.picoliters;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Volume other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => picoliters.GetHashCode();
 
     /// <inheritdoc/>
     public int CompareTo(Volume other) => picoliters.CompareTo(other.picoliters);

@@ -60,7 +60,8 @@ public enum PictureLayers
 }
 
 /// <summary>How a picture is drawn. Lengths on the page are in user units of the SVG: of 1/96 in on paper, or pixels on a screen.</summary>
-public sealed record PictureOptions
+[Described]
+public sealed partial record PictureOptions
 {
     /// <summary>The usual picture: 960 wide, of all layers, in black and white.</summary>
     public static PictureOptions Default { get; } = new();
@@ -84,6 +85,7 @@ public sealed record PictureOptions
     public int FontSize { get; init => field = Within(value, 4, 100, nameof(FontSize)); } = 12;
 
     /// <summary>What every id in it begins with, so that several pictures can be on one page: letters, digits, "-" and "_".</summary>
+    /// <exception cref="ArgumentException">It isn't such a name.</exception>
     public string IdPrefix
     {
         get;
@@ -94,44 +96,9 @@ public sealed record PictureOptions
     /// <summary>The id of the box whose allowed places are shaded; none unless stated.</summary>
     public string? AllowedFor { get; init; }
 
-    /// <summary>The same with another <see cref="Units"/>.</summary>
-    /// <param name="units">How measures are printed.</param>
-    public PictureOptions WithUnits(LengthUnits? units) => this with { Units = units };
-
-    /// <summary>The same with other <see cref="Layers"/>.</summary>
-    /// <param name="layers">What is shown.</param>
-    public PictureOptions WithLayers(PictureLayers layers) => this with { Layers = layers };
-
-    /// <summary>The same with another <see cref="Theme"/>.</summary>
-    /// <param name="theme">How it is colored.</param>
-    public PictureOptions WithTheme(PictureTheme theme) => this with { Theme = theme };
-
-    /// <summary>The same with another <see cref="Width"/>.</summary>
-    /// <param name="width">How wide it is.</param>
-    /// <exception cref="ArgumentOutOfRangeException">It isn't from 120 to 20,000.</exception>
-    public PictureOptions WithWidth(int width) => this with { Width = width };
-
-    /// <summary>The same with another <see cref="DrawingHeight"/>.</summary>
-    /// <param name="drawingHeight">How high the drawing in it may be.</param>
-    /// <exception cref="ArgumentOutOfRangeException">It isn't from 60 to 20,000.</exception>
-    public PictureOptions WithDrawingHeight(int? drawingHeight) => this with { DrawingHeight = drawingHeight };
-
-    /// <summary>The same with another <see cref="FontSize"/>.</summary>
-    /// <param name="fontSize">The size of its letters.</param>
-    /// <exception cref="ArgumentOutOfRangeException">It isn't from 4 to 100.</exception>
-    public PictureOptions WithFontSize(int fontSize) => this with { FontSize = fontSize };
-
-    /// <summary>The same with another <see cref="IdPrefix"/>.</summary>
-    /// <param name="idPrefix">What every id in it begins with.</param>
-    /// <exception cref="ArgumentException">It isn't such a name.</exception>
-    public PictureOptions WithIdPrefix(string idPrefix) => this with { IdPrefix = idPrefix };
-
-    /// <summary>The same with another <see cref="AllowedFor"/>.</summary>
-    /// <param name="allowedFor">The id of the box whose allowed places are shaded.</param>
-    public PictureOptions WithAllowedFor(string? allowedFor) => this with { AllowedFor = allowedFor };
-
     internal bool Shows(PictureLayers layer) => (Layers & layer) != 0;
 
+    /// <exception cref="ArgumentOutOfRangeException">It is outside of that range.</exception>
     private static int Within(int value, int least, int most, string name) => value >= least && value <= most
         ? value
         : throw new ArgumentOutOfRangeException(name, value, "It is from " + least + " to " + most + ".");

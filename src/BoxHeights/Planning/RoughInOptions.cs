@@ -1,7 +1,8 @@
 namespace BoxHeights;
 
 /// <summary>What a rough-in planner plans beside what its rules ask for. Immutable.</summary>
-public sealed record RoughInOptions
+[Described]
+public sealed partial record RoughInOptions
 {
     /// <summary>Switches at entrances, receptacles with slack, nothing beyond what is asked for.</summary>
     public static RoughInOptions Default { get; } = new();
@@ -20,24 +21,4 @@ public sealed record RoughInOptions
 
     /// <summary>How boxes are judged and marks rounded; as each dwelling is marked unless it states otherwise. A plan takes every box to be described.</summary>
     public EvaluatorOptions Evaluation { get; init; } = EvaluatorOptions.Default;
-
-    /// <summary>The same with another <see cref="CodeMinimum"/>.</summary>
-    /// <param name="codeMinimum">Whether runs get the fewest boxes.</param>
-    public RoughInOptions WithCodeMinimum(bool codeMinimum) => this with { CodeMinimum = codeMinimum };
-
-    /// <summary>The same with another <see cref="Switches"/>.</summary>
-    /// <param name="switches">Whether entrances get a switch.</param>
-    public RoughInOptions WithSwitches(bool switches) => this with { Switches = switches };
-
-    /// <summary>The same with other <see cref="Extras"/>.</summary>
-    /// <param name="extras">The purposes.</param>
-    public RoughInOptions WithExtras(Items<BoxPurpose> extras) => this with { Extras = extras };
-
-    /// <summary>The same with another <see cref="PlateGap"/>.</summary>
-    /// <param name="plateGap">How much wall is left between plates.</param>
-    public RoughInOptions WithPlateGap(Distance? plateGap) => this with { PlateGap = plateGap };
-
-    /// <summary>The same with another <see cref="Evaluation"/>.</summary>
-    /// <param name="evaluation">How boxes are judged and marks rounded.</param>
-    public RoughInOptions WithEvaluation(EvaluatorOptions evaluation) => this with { Evaluation = evaluation };
 }

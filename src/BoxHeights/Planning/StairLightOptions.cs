@@ -3,7 +3,8 @@ using System;
 namespace BoxHeights;
 
 /// <summary>What a stair light planner takes for granted where the flight doesn't state it.</summary>
-public sealed record StairLightOptions
+[Described]
+public sealed partial record StairLightOptions
 {
     /// <summary>The usual ones. Common practice, no source.</summary>
     public static StairLightOptions Default { get; } = new();
@@ -28,34 +29,6 @@ public sealed record StairLightOptions
 
     /// <summary>How reasons print lengths; inches unless stated.</summary>
     public LengthUnits Units { get; init; }
-
-    /// <summary>The same with another <see cref="BoxWidth"/>.</summary>
-    /// <param name="boxWidth">The width of each light's box.</param>
-    public StairLightOptions WithBoxWidth(Distance boxWidth) => this with { BoxWidth = boxWidth };
-
-    /// <summary>The same with another <see cref="Adjustment"/>.</summary>
-    /// <param name="adjustment">How far along the wall a box may be shifted.</param>
-    public StairLightOptions WithAdjustment(Distance adjustment) => this with { Adjustment = adjustment };
-
-    /// <summary>The same with another <see cref="LowestPhase"/>.</summary>
-    /// <param name="lowestPhase">The lowest place on a tread.</param>
-    public StairLightOptions WithLowestPhase(Ratio lowestPhase) => this with { LowestPhase = lowestPhase };
-
-    /// <summary>The same with another <see cref="HighestPhase"/>.</summary>
-    /// <param name="highestPhase">The highest place on a tread.</param>
-    public StairLightOptions WithHighestPhase(Ratio highestPhase) => this with { HighestPhase = highestPhase };
-
-    /// <summary>The same with another <see cref="FewestTreads"/>.</summary>
-    /// <param name="fewestTreads">The fewest treads from light to light.</param>
-    public StairLightOptions WithFewestTreads(int fewestTreads) => this with { FewestTreads = fewestTreads };
-
-    /// <summary>The same with another <see cref="MostTreads"/>.</summary>
-    /// <param name="mostTreads">The most treads from light to light.</param>
-    public StairLightOptions WithMostTreads(int mostTreads) => this with { MostTreads = mostTreads };
-
-    /// <summary>The same with another <see cref="Units"/>.</summary>
-    /// <param name="units">How reasons print lengths.</param>
-    public StairLightOptions WithUnits(LengthUnits units) => this with { Units = units };
 
     private static Ratio Phase(Ratio value, string name) => value >= Ratio.Zero && value <= new Ratio(1)
         ? value

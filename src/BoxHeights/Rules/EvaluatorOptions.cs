@@ -8,7 +8,8 @@ namespace BoxHeights;
 /// Units, slack and steps that aren't stated follow each dwelling's own <see cref="Dwelling.Units"/>: one evaluator marks a house in inches on the tape's fractions and
 /// the next in whole millimeters. What is stated here holds for every dwelling.
 /// </remarks>
-public sealed record EvaluatorOptions
+[Described]
+public sealed partial record EvaluatorOptions
 {
     /// <summary>The usual ones: generic parts, and all else as each dwelling is marked.</summary>
     public static EvaluatorOptions Default { get; } = new();
@@ -39,38 +40,6 @@ public sealed record EvaluatorOptions
 
     /// <summary>Names of kinds of one's own, of rooms, fixtures or whatever else, that are meant: no finding says that nobody knows them. What a row's scope or the catalog names is known without.</summary>
     public Items<string> OwnKinds { get; init; }
-
-    /// <summary>The same with other <see cref="OwnKinds"/>.</summary>
-    /// <param name="ownKinds">Names of kinds of one's own.</param>
-    public EvaluatorOptions WithOwnKinds(Items<string> ownKinds) => this with { OwnKinds = ownKinds };
-
-    /// <summary>The same with another <see cref="Catalog"/>.</summary>
-    /// <param name="catalog">Sizes and operable parts.</param>
-    public EvaluatorOptions WithCatalog(PartsCatalog catalog) => this with { Catalog = catalog };
-
-    /// <summary>The same with other <see cref="Units"/>.</summary>
-    /// <param name="units">The units in which measures are printed.</param>
-    public EvaluatorOptions WithUnits(LengthUnits? units) => this with { Units = units };
-
-    /// <summary>The same with another <see cref="HeightMargin"/>.</summary>
-    /// <param name="heightMargin">How far from every limit a remedy keeps in height.</param>
-    public EvaluatorOptions WithHeightMargin(Distance? heightMargin) => this with { HeightMargin = heightMargin };
-
-    /// <summary>The same with another <see cref="AlongMargin"/>.</summary>
-    /// <param name="alongMargin">How far from every limit a remedy keeps along the wall.</param>
-    public EvaluatorOptions WithAlongMargin(Distance? alongMargin) => this with { AlongMargin = alongMargin };
-
-    /// <summary>The same with another <see cref="HeightStep"/>.</summary>
-    /// <param name="heightStep">What heights are rounded to.</param>
-    public EvaluatorOptions WithHeightStep(Distance? heightStep) => this with { HeightStep = heightStep };
-
-    /// <summary>The same with another <see cref="AlongStep"/>.</summary>
-    /// <param name="alongStep">What places along a wall are rounded to.</param>
-    public EvaluatorOptions WithAlongStep(Distance? alongStep) => this with { AlongStep = alongStep };
-
-    /// <summary>The same with another <see cref="AllBoxesAreDescribed"/>.</summary>
-    /// <param name="allBoxesAreDescribed">Whether what isn't described is lacking.</param>
-    public EvaluatorOptions WithAllBoxesAreDescribed(bool allBoxesAreDescribed) => this with { AllBoxesAreDescribed = allBoxesAreDescribed };
 
     internal EvaluatorOptions Checked()
     {

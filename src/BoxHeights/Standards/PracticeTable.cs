@@ -3,7 +3,8 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A height at which a crew sets boxes of one purpose.</summary>
-public sealed record PracticeHeight
+[Described]
+public sealed partial record PracticeHeight
 {
     /// <summary>A height for a purpose.</summary>
     /// <param name="purpose">What the boxes are for.</param>
@@ -30,38 +31,15 @@ public sealed record PracticeHeight
     /// <summary>The thing that its boxes are set beside or behind; null where their place along the wall is free.</summary>
     public PlaceAnchor? Anchor { get; init; }
 
-    /// <summary>The same with another <see cref="Purpose"/>.</summary>
-    /// <param name="purpose">What the boxes are for.</param>
-    public PracticeHeight WithPurpose(BoxPurpose purpose) => this with { Purpose = purpose };
-
-    /// <summary>The same with another <see cref="Height"/>.</summary>
-    /// <param name="height">The height aimed at.</param>
-    public PracticeHeight WithHeight(BoxHeight height) => this with { Height = height };
-
-    /// <summary>The same with another <see cref="NoLower"/>.</summary>
-    /// <param name="noLower">The lowest height that nobody would remark on.</param>
-    public PracticeHeight WithNoLower(BoxHeight? noLower) => this with { NoLower = noLower };
-
-    /// <summary>The same with another <see cref="NoHigher"/>.</summary>
-    /// <param name="noHigher">The highest height that nobody would remark on.</param>
-    public PracticeHeight WithNoHigher(BoxHeight? noHigher) => this with { NoHigher = noHigher };
-
-    /// <summary>The same with another <see cref="Anchor"/>.</summary>
-    /// <param name="anchor">The thing that its boxes are set beside or behind.</param>
-    public PracticeHeight WithAnchor(PlaceAnchor? anchor) => this with { Anchor = anchor };
-
+    /// <exception cref="ArgumentException">It names no edge.</exception>
     private static BoxHeight Edged(BoxHeight height, string name) =>
         height.Edge is null ? throw new ArgumentException("A practice height names its edge; " + height + " doesn't.", name) : height;
 }
 
 /// <summary>A builder's own heights, in place of the usual ones or beside them.</summary>
+[Described(nameof(Name))]
 public sealed partial record PracticeTable
 {
-    /// <summary>Names a table.</summary>
-    /// <param name="name">Whose table it is; findings cite it.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
-    public PracticeTable(string name) => Name = name;
-
     /// <summary>The trade's usual heights in the United States. Common practice, no source.</summary>
     public static PracticeTable Usual => Standards.TradePractice.Usual;
 
@@ -70,12 +48,4 @@ public sealed partial record PracticeTable
 
     /// <summary>The heights, one for each purpose.</summary>
     public Items<PracticeHeight> Heights { get; init; }
-
-    /// <summary>The same with another <see cref="Name"/>.</summary>
-    /// <param name="name">Whose table it is.</param>
-    public PracticeTable WithName(string name) => this with { Name = name };
-
-    /// <summary>The same with other <see cref="Heights"/>.</summary>
-    /// <param name="heights">The heights, one for each purpose.</param>
-    public PracticeTable WithHeights(Items<PracticeHeight> heights) => this with { Heights = heights };
 }

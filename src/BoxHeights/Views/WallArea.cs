@@ -3,7 +3,7 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A rectangle on a wall: from left to right along it, from bottom to top above the storey's subfloor; every edge a range where it isn't known exactly.</summary>
-public readonly struct WallArea : IEquatable<WallArea>
+public readonly record struct WallArea
 {
     /// <summary>Makes a rectangle of its edges.</summary>
     /// <param name="left">Its left edge, from the wall's left end.</param>
@@ -32,21 +32,6 @@ public readonly struct WallArea : IEquatable<WallArea>
 
     /// <summary>Whether all four edges are known exactly.</summary>
     public bool IsExact => Left.IsExact && Right.IsExact && Bottom is { IsExact: true } && Top is { IsExact: true };
-
-    /// <summary>Whether two rectangles have the same edges.</summary>
-    public static bool operator ==(WallArea left, WallArea right) => left.Equals(right);
-
-    /// <summary>Whether two rectangles differ in an edge.</summary>
-    public static bool operator !=(WallArea left, WallArea right) => !left.Equals(right);
-
-    /// <inheritdoc/>
-    public bool Equals(WallArea other) => Left == other.Left && Right == other.Right && Bottom == other.Bottom && Top == other.Top;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is WallArea other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((((((Left.GetHashCode() * 31) + Right.GetHashCode()) * 31) + Bottom.GetHashCode()) * 31) + Top.GetHashCode());
 
     /// <summary>The rectangle in words: "along 12 in to 14 in, up 16 in to 20 in".</summary>
     public override string ToString() =>

@@ -22,7 +22,7 @@ public enum ChangeDirection
 /// The least move of a box that decides a rule: of a box that doesn't meet it, or depends on something, the shortest one, up, down or along its wall, after which it is met for
 /// certain; of one that meets it, the longest one after which it still is, in the direction in which that is shortest. <c>default</c> is none at all, up.
 /// </summary>
-public readonly struct LeastChange : IEquatable<LeastChange>
+public readonly record struct LeastChange
 {
     internal LeastChange(Distance amount, ChangeDirection direction)
     {
@@ -38,21 +38,6 @@ public readonly struct LeastChange : IEquatable<LeastChange>
 
     /// <summary>Whether it is along the wall, and not in height.</summary>
     public bool IsAlong => Direction is ChangeDirection.Left or ChangeDirection.Right;
-
-    /// <summary>Whether two moves are the same.</summary>
-    public static bool operator ==(LeastChange left, LeastChange right) => left.Equals(right);
-
-    /// <summary>Whether two moves differ.</summary>
-    public static bool operator !=(LeastChange left, LeastChange right) => !left.Equals(right);
-
-    /// <inheritdoc/>
-    public bool Equals(LeastChange other) => Amount == other.Amount && Direction == other.Direction;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is LeastChange other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Amount.GetHashCode() * 31) + (int)Direction);
 
     /// <summary>The move in words, exactly: "1/16 in to the left", "2 in down".</summary>
     public override string ToString() => Worded(Amount.Exactly(LengthUnits.Inches));

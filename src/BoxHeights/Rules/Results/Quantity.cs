@@ -19,7 +19,7 @@ public enum QuantityKind
 }
 
 /// <summary>A measured amount: a distance, a volume, a number of things or an area.</summary>
-public readonly struct Quantity : IEquatable<Quantity>
+public readonly record struct Quantity
 {
     internal Quantity(QuantityKind kind, long raw)
     {
@@ -51,12 +51,6 @@ public readonly struct Quantity : IEquatable<Quantity>
     /// <exception cref="OverflowException">It is larger than some 2,000 m².</exception>
     public static Quantity Area(Distance width, Distance height) => new(QuantityKind.Area, checked(width.Ticks * height.Ticks));
 
-    /// <summary>Whether two quantities are the same.</summary>
-    public static bool operator ==(Quantity left, Quantity right) => left.Equals(right);
-
-    /// <summary>Whether two quantities differ.</summary>
-    public static bool operator !=(Quantity left, Quantity right) => !left.Equals(right);
-
     /// <summary>The distance.</summary>
     /// <exception cref="InvalidOperationException">It is no distance.</exception>
     public Distance AsDistance() => Kind == QuantityKind.Distance ? Distance.FromTicks(Raw) : throw new InvalidOperationException("This quantity is no distance.");
@@ -67,15 +61,6 @@ public readonly struct Quantity : IEquatable<Quantity>
 
     /// <summary>The amount without its sign.</summary>
     public Quantity Abs() => new(Kind, Raw == long.MinValue ? long.MaxValue : Math.Abs(Raw));
-
-    /// <inheritdoc/>
-    public bool Equals(Quantity other) => Kind == other.Kind && Raw == other.Raw;
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Quantity other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => Raw.GetHashCode() ^ (int)Kind;
 
     /// <summary>The amount with its unit, exactly, as <see cref="Distance"/> or <see cref="Volume"/> prints it: inches on the 1/128 in grid, else millimeters.</summary>
     public override string ToString() => ToString(LengthUnits.Inches);
@@ -99,7 +84,7 @@ public readonly struct Quantity : IEquatable<Quantity>
 }
 
 /// <summary>The amounts that a rule allows.</summary>
-public readonly struct QuantitySet : IEquatable<QuantitySet>
+public readonly record struct QuantitySet
 {
     private readonly DistanceSet raw;
 
@@ -126,12 +111,6 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
     /// <summary>A set of distances.</summary>
     public static implicit operator QuantitySet(DistanceSet set) => new(QuantityKind.Distance, set);
 
-    /// <summary>Whether two sets are the same.</summary>
-    public static bool operator ==(QuantitySet left, QuantitySet right) => left.Equals(right);
-
-    /// <summary>Whether two sets differ.</summary>
-    public static bool operator !=(QuantitySet left, QuantitySet right) => !left.Equals(right);
-
     /// <summary>All volumes up to one.</summary>
     /// <param name="most">The largest volume allowed.</param>
     public static QuantitySet AtMost(Volume most) => new(QuantityKind.Volume, DistanceSet.AtMost(Distance.FromTicks(most.Picoliters)));
@@ -157,15 +136,6 @@ public readonly struct QuantitySet : IEquatable<QuantitySet>
 
     /// <summary>How far an amount lies inside the set; negative outside.</summary>
     internal Quantity Margin(Quantity amount) => new(Kind, raw.Margin(Distance.FromTicks(amount.Raw)).Ticks);
-
-    /// <inheritdoc/>
-    public bool Equals(QuantitySet other) => Kind == other.Kind && raw.Equals(other.raw);
-
-    /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is QuantitySet other && Equals(other);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => raw.GetHashCode();
 
     /// <summary>The amounts in words, exactly: "15 in to 48 in", "at most 18 in3", "at least 2".</summary>
     public override string ToString() => ToString(LengthUnits.Inches);

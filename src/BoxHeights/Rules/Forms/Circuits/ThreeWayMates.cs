@@ -7,18 +7,9 @@ namespace BoxHeights.Rules;
 /// Which light a switch controls isn't described, so that only their number tells. Silent where the mate may be one that isn't described: in a dwelling of one room,
 /// beside work that was there before, and where a switch's devices aren't stated.
 /// </remarks>
-public sealed record ThreeWayMates : SpaceRule
+[Row]
+public sealed partial record ThreeWayMates : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public ThreeWayMates(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Dwelling;
 

@@ -4,20 +4,11 @@ namespace BoxHeights.Rules;
 
 /// <summary>A box is cut into one sheet of wall board, never across a seam. An edge right on a seam is fine.</summary>
 /// <remarks>Butt joints aren't judged: where they fall is the hanger's choice on the day. A box nailed to a stud can't straddle a vertical seam, which lies on a stud.</remarks>
-public sealed record BoardSeam : PlacementRule
+[Row]
+public sealed partial record BoardSeam : PlacementRule
 {
     /// <summary>A wall of more sheets is no wall of a house.</summary>
     private const int MostSheets = 1000;
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public BoardSeam(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
 
     /// <summary>Rooms that may never get board, or get it in other ways: judged there only where the way of hanging is stated.</summary>
     public Items<RoomKind> OnlyIfStatedIn { get; init; }

@@ -2,20 +2,11 @@ namespace BoxHeights.Rules;
 
 /// <summary>A box and its plate are wholly over or wholly under a countertop, and wholly on or wholly off the splash on it: across an edge the counter can't be set. Touching an edge is fine.</summary>
 /// <remarks>A counter whose top isn't stated is taken to be 36 in high, which findings say. At a range or a refrigerator there is no countertop. What the base under it hides isn't this rule's concern.</remarks>
-public sealed record CounterEdge : PlacementRule
+[Row]
+public sealed partial record CounterEdge : PlacementRule
 {
     /// <summary>How thick countertops are that aren't stated: 1/4 to 1-1/2 in. Common practice, no source.</summary>
     private static readonly DistanceRange UsualThickness = new(Distance.FromInches(0, 1, 4), Distance.FromInches(1, 1, 2));
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public CounterEdge(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
 
     /// <inheritdoc/>
     public override string Numbers => "the box and its plate across no edge of: countertops (" + UsualThickness + " thick unless stated), splashes";

@@ -8,21 +8,12 @@ namespace BoxHeights.Rules;
 /// a plate that fits by less than what the slope rises in an inch may be remarked on, and none that doesn't fit passes. A slope longer than 20 ft is cut
 /// into as many slabs as one of 20 ft. Where no top is stated, nothing is.
 /// </remarks>
-public sealed record WallTop : PlacementRule
+[Row]
+public sealed partial record WallTop : PlacementRule
 {
     private const int MostPieces = 240;
 
     private static readonly Distance Piece = Distance.FromInches(1, 0, 1);
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public WallTop(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
 
     /// <inheritdoc/>
     public override string Numbers => "top of the plate at or under the top of the wall's framing, over the whole width of the plate";

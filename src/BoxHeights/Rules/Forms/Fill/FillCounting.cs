@@ -1,12 +1,9 @@
 namespace BoxHeights.Rules;
 
 /// <summary>How an edition of the code, and whoever reads it, counts what is in a box.</summary>
-public sealed record FillCounting
+[Described(nameof(Grounds))]
+public sealed partial record FillCounting
 {
-    /// <summary>Describes a way to count.</summary>
-    /// <param name="grounds">How equipment grounds count.</param>
-    public FillCounting(GroundCounting grounds) => Grounds = grounds;
-
     /// <summary>How equipment grounds count.</summary>
     public GroundCounting Grounds { get; init; }
 
@@ -15,18 +12,6 @@ public sealed record FillCounting
 
     /// <summary>Whether the molded flap of a plastic box counts as an internal clamp.</summary>
     public bool FlapIsClamp { get; init; }
-
-    /// <summary>The same with another <see cref="Grounds"/>.</summary>
-    /// <param name="grounds">How equipment grounds count.</param>
-    public FillCounting WithGrounds(GroundCounting grounds) => this with { Grounds = grounds };
-
-    /// <summary>The same with another <see cref="CountsTerminalBlocks"/>.</summary>
-    /// <param name="countsTerminalBlocks">Whether each assembly of terminal blocks takes one allowance.</param>
-    public FillCounting WithCountsTerminalBlocks(bool countsTerminalBlocks) => this with { CountsTerminalBlocks = countsTerminalBlocks };
-
-    /// <summary>The same with another <see cref="FlapIsClamp"/>.</summary>
-    /// <param name="flapIsClamp">Whether the molded flap of a plastic box counts as an internal clamp.</param>
-    public FillCounting WithFlapIsClamp(bool flapIsClamp) => this with { FlapIsClamp = flapIsClamp };
 
     /// <summary>The way to count in words.</summary>
     public override string ToString() =>

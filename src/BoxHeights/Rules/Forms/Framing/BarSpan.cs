@@ -2,18 +2,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>A box on a bar, or on a bracket held at both ends, is in a bay that the bar spans: neither wider nor narrower.</summary>
 /// <remarks>Silent where what it spans isn't stated, and in bays whose width isn't sure: where a stud may or may not stand, a post or a duct fills some of it, or an opening is in it.</remarks>
-public sealed record BarSpan : PlacementRule
+[Row]
+public sealed partial record BarSpan : PlacementRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public BarSpan(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <inheritdoc/>
     public override bool AsksForAPlace => true;
 

@@ -7,18 +7,9 @@ namespace BoxHeights.Rules;
 /// Silent where the cavity isn't stated, and where the depth isn't known well enough to decide. A box whose depth isn't stated is taken by its published
 /// volume, a plastic one by the depths that are commonly met with. The board of its own face gives room as far as it is known.
 /// </remarks>
-public sealed record CavityDepth : LimitRule
+[Row]
+public sealed partial record CavityDepth : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public CavityDepth(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <inheritdoc/>
     public override string Numbers => "depth of the box less what stands in front of the studs at most the depth of the cavity";
 

@@ -8,18 +8,9 @@ namespace BoxHeights.Rules;
 /// The depth that is known is from the opening to the back, which is never less than the room inside: a box that is too shallow by it is too shallow. Rings
 /// and extensions add to it, so that boxes which take one aren't judged. How deep a device is counts where it is stated, or the catalog knows it.
 /// </remarks>
-public sealed record DepthLimit : LimitRule
+[Row]
+public sealed partial record DepthLimit : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    public DepthLimit(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <summary>How deep a box without a device is.</summary>
     public Distance WithoutDevice { get; init; }
 

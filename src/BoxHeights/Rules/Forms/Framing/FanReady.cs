@@ -5,18 +5,9 @@ namespace BoxHeights.Rules;
 /// Which places are fit for a fan no document says; one light alone is taken for one, several are not. A dwelling that marks no box as able to hold a fan
 /// isn't judged: whether its boxes can isn't described.
 /// </remarks>
-public sealed record FanReady : SpaceRule, IBoxKind
+[Row]
+public sealed partial record FanReady : SpaceRule, IBoxKind
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is required, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where it is required.</param>
-    public FanReady(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 

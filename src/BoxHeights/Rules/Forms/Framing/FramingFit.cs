@@ -6,22 +6,9 @@ namespace BoxHeights.Rules;
 /// which stud a box will be nailed to: then only those places are left out in which something surely stands, whichever end the layout was pulled from.
 /// A nailed box sits a little off a stud's face, and marks are rounded: a small distance from it counts as on it.
 /// </remarks>
-public sealed record FramingFit : PlacementRule
+[Row(nameof(Within), nameof(Clear))]
+public sealed partial record FramingFit : PlacementRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="within">How far from a stud's face the side of a nailed box may be and count as on it.</param>
-    /// <param name="clear">How far from a stud a cut-in box keeps.</param>
-    public FramingFit(string id, string summary, Severity severity, Citation citation, Distance within, Distance clear)
-        : base(id, summary, severity, citation)
-    {
-        Within = within;
-        Clear = clear;
-    }
-
     /// <summary>How far from a stud's face the side of a nailed box may be and count as on it: stand-offs, widths of generic boxes, rounded marks.</summary>
     public Distance Within { get; init; }
 

@@ -5,18 +5,9 @@ namespace BoxHeights.Rules;
 /// Only what is stated, and the pocket of a pocket door whose side is stated, is known to be there: a header isn't made up over every opening.
 /// An edge that isn't stated is the floor or the ceiling. Boxes on the face of the wall or of a cabinet aren't judged.
 /// </remarks>
-public sealed record InCavity : PlacementRule
+[Row]
+public sealed partial record InCavity : PlacementRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    public InCavity(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <inheritdoc/>
     public override bool AsksForAPlace => true;
 

@@ -9,22 +9,9 @@ namespace BoxHeights.Rules;
 /// A part is a strip of the wall from subfloor to ceiling framing that is no larger than that area; a box counts where it lies in it with its whole width. Of a wall
 /// that is smaller, all boxes count. Where the ceiling's height or a box's place isn't known it matters only if it turns the verdict.
 /// </remarks>
-public sealed record RatedTotal : SpaceRule
+[Row(nameof(Most), nameof(Of))]
+public sealed partial record RatedTotal : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="most">The largest area of all openings, itself allowed.</param>
-    /// <param name="of">The part of the wall that they are counted in.</param>
-    public RatedTotal(string id, string summary, Severity severity, Citation citation, Quantity most, Quantity of)
-        : base(id, summary, severity, citation)
-    {
-        Most = most;
-        Of = of;
-    }
-
     /// <summary>The largest area of all openings, itself allowed.</summary>
     public Quantity Most { get; init; }
 

@@ -4,26 +4,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>A passage of some length along its middle has at least one outlet that counts, anywhere in it.</summary>
 /// <remarks>What lies beyond a doorway or a cased opening is another room. A passage that is described as two rooms with an open side between them has the length of both, which isn't added up.</remarks>
-public sealed record PassageOutlet : SpaceRule
+[Row(nameof(Shortest), nameof(Walls), nameof(Outlets), nameof(Usual))]
+public sealed partial record PassageOutlet : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="shortest">The length along the middle from which it asks for an outlet, itself included.</param>
-    /// <param name="walls">What is wall in it, for the place of a box to add.</param>
-    /// <param name="outlets">What counts as an outlet.</param>
-    /// <param name="usual">The box that a remedy adds, without id and place.</param>
-    public PassageOutlet(string id, string summary, Severity severity, Citation citation, Distance shortest, WallSpaces walls, ServingReceptacles outlets, DeviceBox usual)
-        : base(id, summary, severity, citation)
-    {
-        Shortest = shortest;
-        Walls = walls;
-        Outlets = outlets;
-        Usual = usual;
-    }
-
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 

@@ -8,28 +8,9 @@ namespace BoxHeights.Rules;
 /// A finding measures how much of its run isn't reached. Where a room's walls don't close, what lies beyond them may reach back along their ends: that much is
 /// not judged. An outlet whose place or kind isn't stated, and what may or may not break the floor line, make it unknown where they decide.
 /// </remarks>
+[Row(nameof(Spaces), nameof(Outlets), nameof(Shortest), nameof(Reach), nameof(Usual))]
 public sealed partial record Coverage : SpaceRule, IServesRuns
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="spaces">What has to be served, and what breaks it.</param>
-    /// <param name="outlets">What counts as an outlet.</param>
-    /// <param name="shortest">The shortest run that has to be served, itself included.</param>
-    /// <param name="reach">How far an outlet serves along its run, itself allowed; null where one anywhere on it serves all of it.</param>
-    /// <param name="usual">The box that a remedy adds, without id and place; its height where the room has no box of its purpose.</param>
-    public Coverage(string id, string summary, Severity severity, Citation citation, RunSpaces spaces, ServingReceptacles outlets, Distance shortest, Distance? reach, DeviceBox usual)
-        : base(id, summary, severity, citation)
-    {
-        Spaces = spaces;
-        Outlets = outlets;
-        Shortest = shortest;
-        Reach = reach;
-        Usual = usual;
-    }
-
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 

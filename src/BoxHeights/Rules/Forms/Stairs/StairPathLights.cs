@@ -7,18 +7,9 @@ namespace BoxHeights.Rules;
 /// A light box on the flight's wall is one of them if its center is no more than <see cref="Below"/> above the line of the nosings. The place and the height are those
 /// that the flight states; where it states none, those that most of its lights share.
 /// </remarks>
-public sealed record StairPathLights : SpaceRule
+[Row]
+public sealed partial record StairPathLights : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    public StairPathLights(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <summary>How far along the stair a light may be off the common place on its tread, itself allowed.</summary>
     public Distance MostAlong { get; init; }
 

@@ -7,18 +7,9 @@ namespace BoxHeights.Rules;
 /// Over rods and clothes the storage space stands out from the side and back walls as far as a usual shelf, or a deeper one that is described as a covering, does.
 /// Where the build isn't stated a place that is right for every enclosed one passes, and any other isn't judged.
 /// </remarks>
-public sealed record ClosetLight : SpaceRule
+[Row]
+public sealed partial record ClosetLight : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    public ClosetLight(string id, string summary, Severity severity, Citation citation)
-        : base(id, summary, severity, citation)
-    {
-    }
-
     /// <summary>How far the storage space stands out from the side and back walls where no shelf is deeper.</summary>
     public Distance Storage { get; init; }
 

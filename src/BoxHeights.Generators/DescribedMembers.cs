@@ -1,0 +1,80 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+
+namespace BoxHeights.Generators;
+
+/// <summary>The constructor of a record, and its <c>With…</c> methods, for callers whose language knows neither <c>init</c> nor <c>with</c>.</summary>
+internal static class DescribedMembers
+{
+    private static readonly SymbolDisplayFormat Full = SymbolDisplayFormat.FullyQualifiedFormat.AddMiscellaneousOptions(SymbolDisplayMiscellaneousOptions.IncludeNullableReferenceTypeModifier);
+
+    /// <summary>A constructor that takes what its base has to have, and then the properties that are named; none where none is.</summary>
+    internal static IEnumerable<string> Constructor(INamedTypeSymbol type, GeneratorAttributeSyntaxContext found)
+    {
+        IPropertySymbol[] needed = [.. found.Attributes[0].ConstructorArguments[0].Values.Select(name => type.GetMembers((string)name.Value!).OfType<IPropertySymbol>().First())];
+        IMethodSymbol above = Above(type);
+        IParameterSymbol[] passed = [.. above.Parameters];
+        Docs told = Docs.Of(above);
+        while (told.AreInherited)
+        {
+            above = Above(above.ContainingType);
+            told = Docs.Of(above);
+        }
+
+        if (needed.Length + passed.Length == 0)
+        {
+            yield break;
+        }
+
+        yield return "    /// <summary>Describes one by what it must have.</summary>";
+        foreach (string doc in passed.Select(one => Docs.Parameter(one.Name, told.Parameter(one.Name)))
+            .Concat(needed.Select(one => Docs.Parameter(Camel(one.Name), Docs.Of(one).Summary)))
+            .Concat(told.Exceptions.Concat(needed.SelectMany(one => Docs.Thrown(one, found.SemanticModel.Compilation))).Distinct()))
+        {
+            yield return doc;
+        }
+
+        string parameters = string.Join(", ", passed.Select(one => Typed(one.Type, one.Name)).Concat(needed.Select(one => Typed(one.Type, Camel(one.Name)))));
+        yield return "    public " + type.Name + "(" + parameters + ")" + (passed.Length == 0 ? "" : " : base(" + string.Join(", ", passed.Select(one => Escaped(one.Name))) + ")");
+        yield return "    {";
+        foreach (IPropertySymbol one in needed)
+        {
+            yield return "        this." + one.Name + " = " + Escaped(Camel(one.Name)) + ";";
+        }
+
+        yield return "    }";
+    }
+
+    /// <summary>A <c>With…</c> method for each property that can be set when the record is made.</summary>
+    internal static IEnumerable<string> With(INamedTypeSymbol type, GeneratorAttributeSyntaxContext found)
+    {
+        foreach (IPropertySymbol one in type.GetMembers().OfType<IPropertySymbol>().Where(one => one is { DeclaredAccessibility: Accessibility.Public, IsStatic: false, SetMethod.IsInitOnly: true }))
+        {
+            string name = Camel(one.Name);
+            yield return "";
+            yield return "    /// <summary>The same with " + (one.Type.Name == "Items" ? "other" : "another") + " <see cref=\"" + one.Name + "\"/>.</summary>";
+            yield return Docs.Parameter(name, Docs.Of(one).Summary);
+            foreach (string thrown in Docs.Thrown(one, found.SemanticModel.Compilation).Distinct())
+            {
+                yield return thrown;
+            }
+
+            yield return "    public " + type.Name + " With" + one.Name + "(" + Typed(one.Type, name) + ") => this with { " + one.Name + " = " + Escaped(name) + " };";
+        }
+    }
+
+    // The constructor of the base that takes the most, and doesn't copy.
+    private static IMethodSymbol Above(INamedTypeSymbol type) => type.BaseType!.InstanceConstructors
+        .Where(one => one.Parameters.Length != 1 || !SymbolEqualityComparer.Default.Equals(one.Parameters[0].Type, one.ContainingType))
+        .OrderByDescending(one => one.Parameters.Length)
+        .First();
+
+    private static string Typed(ITypeSymbol type, string name) => type.ToDisplayString(Full) + " " + Escaped(name);
+
+    private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name.Substring(1);
+
+    private static string Escaped(string name) => SyntaxFacts.GetKeywordKind(name) == SyntaxKind.None ? name : "@" + name;
+}
