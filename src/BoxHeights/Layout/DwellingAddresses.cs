@@ -120,4 +120,15 @@ internal static class DwellingAddresses
             }
         }
     }
+
+    /// <summary>The ids of storeys, rooms, outside faces and flights.</summary>
+    public static HashSet<string> NamesOfParts(Dwelling dwelling)
+    {
+        HashSet<string> names = new(StringComparer.Ordinal);
+        names.UnionWith(dwelling.Storeys.Select(one => one.Id));
+        names.UnionWith(dwelling.Rooms.Select(one => one.Id));
+        names.UnionWith(dwelling.Outside.Select(one => one.Id));
+        names.UnionWith(dwelling.Flights.Select(one => one.Id));
+        return names;
+    }
 }

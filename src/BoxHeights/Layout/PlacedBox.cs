@@ -95,6 +95,22 @@ public static class DwellingBoxes
         return done ? changed : throw new ArgumentException("The dwelling has no surface \"" + placed.Address + "\".", nameof(placed));
     }
 
+    /// <summary>The dwelling with some of its boxes changed, and without those for which nothing is given.</summary>
+    internal static Dwelling WithBoxesLeft(this Dwelling dwelling, Func<DeviceBox, DeviceBox?> change) =>
+        Map(dwelling, (_, boxes) =>
+        {
+            List<DeviceBox> left = [];
+            foreach (DeviceBox box in boxes)
+            {
+                if (change(box) is { } kept)
+                {
+                    left.Add(kept);
+                }
+            }
+
+            return new(left);
+        });
+
     /// <summary>The dwelling with boxes more, each behind those of its surface; the first of several surfaces of one address.</summary>
     internal static Dwelling WithBoxes(this Dwelling dwelling, List<PlacedBox> added)
     {

@@ -37,6 +37,18 @@ internal sealed partial class Resolver
         return isOfAHouse;
     }
 
+    /// <summary>Whether nothing is wrong with the place in plan of a box that is added: of one in a wall, none is asked for.</summary>
+    public static bool IsWellPlaced(DeviceBox box, ResolvedSurface surface, PartsCatalog catalog, LengthUnits units)
+    {
+        Resolver resolver = new(catalog, units);
+        if (surface.Wall is null && surface.Space.Plan is { } plan)
+        {
+            resolver.Flat(box, surface.Address, plan.Closes, plan, surface.Kind == BoxSurface.Floor ? Beyond : DrawingTolerance.GapAcross);
+        }
+
+        return resolver.Faults.Count == 0;
+    }
+
     private void InPlan(Room room, WallPlan plan)
     {
         bool closes = plan.Closes;

@@ -95,25 +95,6 @@ public sealed partial class LayoutSession
         return SessionChange.Between(before ?? [], after);
     }
 
-    /// <summary>Adds a box.</summary>
-    /// <param name="address">The surface it goes on: "room/wall", "room/ceiling" or "room/floor".</param>
-    /// <param name="box">The box.</param>
-    /// <returns>What changed.</returns>
-    /// <exception cref="ArgumentException">There is no such surface.</exception>
-    public SessionChange Add(string address, DeviceBox box) => Reopen(ToDwelling().WithBox(new(address, box)));
-
-    /// <summary>Takes a box away.</summary>
-    /// <param name="id">The box.</param>
-    /// <returns>What changed.</returns>
-    /// <exception cref="ArgumentException">There is no such box.</exception>
-    public SessionChange Remove(string id) => Reopen(ToDwelling().WithoutBox(id));
-
-    /// <summary>The dwelling as it is now.</summary>
-    public Dwelling ToDwelling() => state.Dwelling.WithBoxes(box =>
-        indexOf.TryGetValue(box.Id, out int index) && moved[index] && ReferenceEquals(state.Boxes[index].Source, box)
-            ? Moved(index, box, Stays(index, state.AtOf(index)) ? null : state.AtOf(index), state.HeightOf(index)!.Value)
-            : box);
-
     /// <summary>Everything that there is to say about the dwelling as it is now.</summary>
     public Evaluation Evaluate() => evaluator.Evaluate(ToDwelling());
 
@@ -138,6 +119,7 @@ public sealed partial class LayoutSession
         state.Spaces.NoteReaders();
         state.JudgeEntered();
         moved = new bool[state.Boxes.Length];
+        BeginBoxes();
         indexOf.Clear();
         for (int i = state.Boxes.Length - 1; i >= 0; i--)
         {

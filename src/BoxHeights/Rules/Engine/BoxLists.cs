@@ -83,6 +83,31 @@ internal sealed class BoxLists
         }
     }
 
+    /// <summary>Puts a box in the lists that it belongs to, where it comes in the dwelling's order.</summary>
+    public void Join(SpaceBox box)
+    {
+        foreach (SpaceBoxes list in Of(box))
+        {
+            list.Join(box);
+        }
+
+        if (box.Traits.IsUntouched)
+        {
+            untouched.Add(box.Id);
+        }
+    }
+
+    /// <summary>Takes a box out of its lists, whichever it is.</summary>
+    public void Part(SpaceBox box)
+    {
+        foreach (SpaceBoxes list in Of(box))
+        {
+            list.Part(box);
+        }
+
+        untouched.Remove(box.Id);
+    }
+
     /// <summary>Takes the box out again that was added last.</summary>
     public void RemoveLast(SpaceBox box)
     {

@@ -11,6 +11,7 @@ internal sealed class GroupIndex
     // By rule, then by name: hashing a rule, which is a record of lists, at each look cost more than judging did.
     private readonly Dictionary<string, int>[] known;
     private int[][] groupsOf;
+    private List<int>? inOrder;
 
     public GroupIndex(LayoutState state)
     {
@@ -45,7 +46,7 @@ internal sealed class GroupIndex
                     (of[box] ??= []).Add(groups.Count);
                 }
 
-                Make(rule, known[r], name, new(state, members[name].ToArray()));
+                Make(rule, r, known[r], name, new(state, members[name].ToArray()));
             }
         }
 
@@ -60,6 +61,26 @@ internal sealed class GroupIndex
     public Group this[int index] => groups[index];
 
     public int[] Of(int box) => groupsOf[box];
+
+    /// <summary>The groups rule by rule, those of each by name: as a fresh look would have them.</summary>
+    public List<int> InOrder
+    {
+        get
+        {
+            if (inOrder?.Count != groups.Count)
+            {
+                inOrder = [];
+                for (int i = 0; i < groups.Count; i++)
+                {
+                    inOrder.Add(i);
+                }
+
+                inOrder.Sort((one, other) => groups[one].Nth != groups[other].Nth ? groups[one].Nth.CompareTo(groups[other].Nth) : string.CompareOrdinal(groups[one].Name, groups[other].Name));
+            }
+
+            return inOrder;
+        }
+    }
 
     /// <summary>Whether a box was put in its groups.</summary>
     public bool Holds(int box) => box < groupsOf.Length;
@@ -107,6 +128,7 @@ internal sealed class GroupIndex
             ProvisionRule other = (ProvisionRule)reading.Rule;
             string? name = NameOf(other, box, state);
             int[] members = name is null ? [] : Array.FindAll(AllBoxes(), one => NameOf(other, one, state) == name);
+            Array.Sort(members, state.InOrder);
             ProvisionStatement statement = new();
             other.Judge(new(state, members), statement);
             if (!statement.Speaks(Array.IndexOf(members, box)))
@@ -130,7 +152,23 @@ internal sealed class GroupIndex
     }
 
     /// <summary>Puts a box that was added behind all others in its groups, and makes those that it is the first in.</summary>
-    public void Enter(LayoutState state)
+    public void Enter(LayoutState state) => Enter(state, static (group, box) => group.Enter(box));
+
+    /// <summary>Puts a box that was added in its groups, where it comes in the dwelling's order.</summary>
+    public void Join(LayoutState state) => Enter(state, static (group, box) => group.Join(box));
+
+    /// <summary>Takes a box out of its groups, which stay even where nothing is left in them.</summary>
+    public void Part(int box)
+    {
+        foreach (int group in groupsOf[box])
+        {
+            groups[group].Boxes.Part(box);
+        }
+
+        groupsOf[box] = [];
+    }
+
+    private void Enter(LayoutState state, Action<ProvisionGroup, int> takeIn)
     {
         int box = groupsOf.Length;
         List<int> of = [];
@@ -145,10 +183,10 @@ internal sealed class GroupIndex
             if (!known[r].TryGetValue(name, out int group))
             {
                 group = groups.Count;
-                Make(rule, known[r], name, new(state, []));
+                Make(rule, r, known[r], name, new(state, []));
             }
 
-            groups[group].Boxes.Enter(box);
+            takeIn(groups[group].Boxes, box);
             of.Add(group);
         }
 
@@ -174,10 +212,10 @@ internal sealed class GroupIndex
         Array.Resize(ref groupsOf, box);
     }
 
-    private void Make(ProvisionRule rule, Dictionary<string, int> among, string name, ProvisionGroup boxes)
+    private void Make(ProvisionRule rule, int nth, Dictionary<string, int> among, string name, ProvisionGroup boxes)
     {
         among.Add(name, groups.Count);
-        groups.Add(new(rule, among, name, boxes));
+        groups.Add(new(rule, nth, among, name, boxes));
     }
 
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>
@@ -187,9 +225,12 @@ internal sealed class GroupIndex
         rule.Scope.Covers(site.Site.Box, site.Site.Room) ? rule.GroupOf(site.Site.Box, new GroupPlace(site.Site.Surface)) : null;
 
     /// <summary>One provision rule and boxes that it judges together.</summary>
-    internal sealed class Group(ProvisionRule rule, Dictionary<string, int> among, string name, ProvisionGroup boxes)
+    internal sealed class Group(ProvisionRule rule, int nth, Dictionary<string, int> among, string name, ProvisionGroup boxes)
     {
         public ProvisionRule Rule { get; } = rule;
+
+        /// <summary>The rule's number among those for groups.</summary>
+        public int Nth { get; } = nth;
 
         /// <summary>All groups of the rule by their names.</summary>
         public Dictionary<string, int> Among { get; } = among;

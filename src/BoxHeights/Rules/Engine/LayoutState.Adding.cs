@@ -208,17 +208,30 @@ internal sealed partial class LayoutState
 
     private void Resize(int count)
     {
+        for (int box = count; box < Boxes.Length; box++)
+        {
+            placementFindings[box] = null;
+            limitFindings[box] = null;
+        }
+
         ResolvedBox[] boxes = Boxes;
         Array.Resize(ref boxes, count);
         Boxes = boxes;
-        Array.Resize(ref sites, count);
-        Array.Resize(ref at, count);
-        Array.Resize(ref reading, count);
-        Array.Resize(ref center, count);
-        Array.Resize(ref safe, count);
-        Array.Resize(ref mayMissLimits, count);
-        Array.Resize(ref mayMiss, count);
-        Array.Resize(ref placementFindings, count);
-        Array.Resize(ref limitFindings, count);
+        if (count <= at.Length)
+        {
+            return;
+        }
+
+        // With room for more: what an editor adds comes one by one.
+        int room = count + (count / 8) + 8;
+        Array.Resize(ref sites, room);
+        Array.Resize(ref at, room);
+        Array.Resize(ref reading, room);
+        Array.Resize(ref center, room);
+        Array.Resize(ref safe, room);
+        Array.Resize(ref mayMissLimits, room);
+        Array.Resize(ref mayMiss, room);
+        Array.Resize(ref placementFindings, room);
+        Array.Resize(ref limitFindings, room);
     }
 }

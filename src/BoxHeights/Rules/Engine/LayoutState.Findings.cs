@@ -15,15 +15,17 @@ internal sealed partial class LayoutState
             findings.Add(new Finding(this, fault));
         }
 
+        int[]? order = InOrder();
         for (int i = 0; i < Boxes.Length; i++)
         {
-            CollectOwn(i, findings);
-            CollectNotJudged(i, findings);
+            int box = order is null ? i : order[i];
+            CollectOwn(box, findings);
+            CollectNotJudged(box, findings);
         }
 
-        foreach (List<Finding>? list in groupFindings)
+        foreach (int group in Groups.InOrder)
         {
-            findings.AddRange(list ?? []);
+            findings.AddRange(groupFindings[group] ?? []);
         }
 
         for (int s = 0; s < Spaces.Count; s++)

@@ -135,7 +135,7 @@ internal sealed partial class SpaceIndex
     /// <summary>What has to be judged again after a box was added or described anew: what asked for a list that it is in. All that it belongs to, where that isn't noted.</summary>
     public IEnumerable<int> ReadersOfListsWith(int box)
     {
-        if (whole?.Readers is not { } readers || boxOf[box] is not { } one)
+        if (whole?.Readers is not { } readers || box >= boxOf.Count || boxOf[box] is not { } one)
         {
             foreach (int space in Of(box))
             {
@@ -189,6 +189,30 @@ internal sealed partial class SpaceIndex
         lists.RemoveLast(boxOf[last]!);
         boxOf.RemoveAt(last);
     }
+
+    /// <summary>Takes in a box that joined, where it comes in the dwelling's order.</summary>
+    public void Join(int index, LayoutState state)
+    {
+        if (whole is not null)
+        {
+            SpaceBox box = new(state, index);
+            boxOf.Add(box);
+            lists.Join(box);
+        }
+    }
+
+    /// <summary>Takes out a box that leaves.</summary>
+    public void Part(int index)
+    {
+        if (whole is not null)
+        {
+            lists.Part(boxOf[index]!);
+            boxOf[index] = null;
+        }
+    }
+
+    /// <summary>Whether a rule said what it did because the description lists such a box, and no other may be one.</summary>
+    public bool IsLastOfItsKind(int index) => whole is not null && whole.IsLastOfItsKind(boxOf[index]!);
 
     /// <summary>Whether a rule said what it did because the description lists no box as one that is to be added: then it may say something else of other spaces, too.</summary>
     public bool IsFirstOfItsKind(PlacedBox placed) => whole is not null && whole.IsFirstOfItsKind(placed);

@@ -71,20 +71,10 @@ internal sealed class Trials
         bool isSo = state.Rules.LooksAtOwnBoxesOnly;
         foreach (PlacedBox placed in remedy.Placed)
         {
-            isSo &= !state.Spaces.IsFirstOfItsKind(placed) && !(namesOfParts ??= NamesOfParts(state.Dwelling)).Contains(placed.Box.Id);
+            isSo &= !state.Spaces.IsFirstOfItsKind(placed) && !(namesOfParts ??= DwellingAddresses.NamesOfParts(state.Dwelling)).Contains(placed.Box.Id);
         }
 
         return isSo;
-    }
-
-    private static HashSet<string> NamesOfParts(Dwelling dwelling)
-    {
-        HashSet<string> names = new(StringComparer.Ordinal);
-        names.UnionWith(dwelling.Storeys.Select(one => one.Id));
-        names.UnionWith(dwelling.Rooms.Select(one => one.Id));
-        names.UnionWith(dwelling.Outside.Select(one => one.Id));
-        names.UnionWith(dwelling.Flights.Select(one => one.Id));
-        return names;
     }
 
     /// <summary>The layout in which remedies are tried out.</summary>

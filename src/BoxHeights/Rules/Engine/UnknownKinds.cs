@@ -28,17 +28,30 @@ internal static class UnknownKinds
 
         foreach (ResolvedBox box in boxes)
         {
-            string id = box.Source.Id;
-            Add(faults, known.Purposes, box.Source.Purpose.Name, id, box.Surface.Address);
-            Add(faults, known.Boxes, box.Source.Kind?.Name, id, box.Surface.Address);
-            Add(faults, known.Plates, box.Source.Plate?.Name, id, box.Surface.Address);
-            for (int i = 0; i < box.Source.Devices.Count; i++)
+            OfBox(faults, known, box);
+        }
+    }
+
+    /// <summary>Whether something of a box is of a kind that isn't known.</summary>
+    public static bool Has(ResolvedBox box, KnownKinds known)
+    {
+        List<LayoutFault> faults = [];
+        OfBox(faults, known, box);
+        return faults.Count > 0;
+    }
+
+    private static void OfBox(List<LayoutFault> faults, KnownKinds known, ResolvedBox box)
+    {
+        string id = box.Source.Id;
+        Add(faults, known.Purposes, box.Source.Purpose.Name, id, box.Surface.Address);
+        Add(faults, known.Boxes, box.Source.Kind?.Name, id, box.Surface.Address);
+        Add(faults, known.Plates, box.Source.Plate?.Name, id, box.Surface.Address);
+        for (int i = 0; i < box.Source.Devices.Count; i++)
+        {
+            // Several of a kind in a box are told once.
+            if (i == 0 || box.Source.Devices[i] != box.Source.Devices[i - 1])
             {
-                // Several of a kind in a box are told once.
-                if (i == 0 || box.Source.Devices[i] != box.Source.Devices[i - 1])
-                {
-                    Add(faults, known.Devices, box.Source.Devices[i].Name, id, box.Surface.Address);
-                }
+                Add(faults, known.Devices, box.Source.Devices[i].Name, id, box.Surface.Address);
             }
         }
     }

@@ -11,6 +11,7 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
     private readonly OncePerKind listed = new(kind => kind.IsListedIn(dwelling));
     private readonly OncePerKind listedOutside = new(kind => kind.IsListedOutside(dwelling));
     private readonly List<(IBoxKind Kind, string? Except)> none = [];
+    private readonly List<(IBoxKind Kind, Verdict OtherCounts)> some = [];
     private HashSet<string>? ids;
 
     public Dwelling Dwelling => dwelling;
@@ -67,10 +68,10 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
     }
 
     /// <summary>Whether the description lists any such box.</summary>
-    public bool Lists(IBoxKind kind) => listed.Of(kind) || None(kind);
+    public bool Lists(IBoxKind kind) => (listed.Of(kind) && Some(kind, Verdict.Passes)) || None(kind);
 
     /// <summary>Whether the description lists any such box on an outside face.</summary>
-    public bool ListsOutside(IBoxKind kind) => listedOutside.Of(kind) || None(kind);
+    public bool ListsOutside(IBoxKind kind) => (listedOutside.Of(kind) && Some(kind, Verdict.Unknown)) || None(kind);
 
     /// <summary>Notes that a rule went by that the description lists no such box, and none that is added may be passed over.</summary>
     /// <param name="kind">Such boxes.</param>
@@ -89,6 +90,51 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
         }
 
         none.Add((kind, except));
+        return false;
+    }
+
+    /// <summary>Notes that a rule went by that the description lists such a box, and that it may be the last.</summary>
+    /// <param name="kind">Such boxes.</param>
+    /// <param name="otherCounts">Passes where one anywhere else would do, Unknown where one outside would, Fails where it isn't said which others would.</param>
+    /// <returns>True.</returns>
+    public bool Some(IBoxKind kind, Verdict otherCounts = Verdict.Fails)
+    {
+        foreach ((IBoxKind known, Verdict counts) in some)
+        {
+            if (ReferenceEquals(known, kind) && counts == otherCounts)
+            {
+                return true;
+            }
+        }
+
+        some.Add((kind, otherCounts));
+        return true;
+    }
+
+    /// <summary>Whether a rule went by that such a box is listed, and no other is known that it would be met by as well.</summary>
+    public bool IsLastOfItsKind(SpaceBox box)
+    {
+        foreach ((IBoxKind kind, Verdict otherCounts) in some)
+        {
+            if (kind.IsOne(box.Source) && !HasOther(kind, otherCounts, box))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool HasOther(IBoxKind kind, Verdict otherCounts, SpaceBox box)
+    {
+        foreach (SpaceBox other in boxes.All.Listed)
+        {
+            if (other != box && (otherCounts == Verdict.Passes || (otherCounts == Verdict.Unknown && other.IsOutside)) && kind.IsOne(other.Source))
+            {
+                return true;
+            }
+        }
+
         return false;
     }
 

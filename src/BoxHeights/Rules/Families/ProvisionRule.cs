@@ -58,6 +58,28 @@ public sealed class ProvisionGroup
         exact = new long[members.Length];
     }
 
+    /// <summary>Takes in a box where it comes in the dwelling's order.</summary>
+    internal void Join(int box)
+    {
+        int place = members.Length;
+        while (place > 0 && state.InOrder(members[place - 1], box) > 0)
+        {
+            place--;
+        }
+
+        List<int> more = [.. members];
+        more.Insert(place, box);
+        members = more.ToArray();
+        exact = new long[members.Length];
+    }
+
+    /// <summary>Takes out a box, whichever it is.</summary>
+    internal void Part(int box)
+    {
+        members = Array.FindAll(members, one => one != box);
+        exact = new long[members.Length];
+    }
+
     /// <summary>Takes out the box that entered last.</summary>
     internal void Leave() => Array.Resize(ref members, members.Length - 1);
 

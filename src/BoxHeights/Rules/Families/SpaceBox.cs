@@ -38,6 +38,9 @@ public sealed class SpaceBox
 
     internal int Index { get; }
 
+    /// <summary>Whether it comes before another in the dwelling's order.</summary>
+    internal int InOrder(SpaceBox other) => state.InOrder(Index, other.Index);
+
     /// <summary>The box as it is described.</summary>
     internal DeviceBox Source => state.Boxes[Index].Source;
 
@@ -155,6 +158,26 @@ internal sealed class SpaceBoxes(int number)
     public void Add(SpaceBox box)
     {
         boxes.Add(box);
+        isListed = false;
+    }
+
+    /// <summary>Takes in a box where it comes in the dwelling's order.</summary>
+    public void Join(SpaceBox box)
+    {
+        int place = boxes.Count;
+        while (place > 0 && boxes[place - 1].InOrder(box) > 0)
+        {
+            place--;
+        }
+
+        boxes.Insert(place, box);
+        isListed = false;
+    }
+
+    /// <summary>Takes out a box, whichever it is.</summary>
+    public void Part(SpaceBox box)
+    {
+        boxes.Remove(box);
         isListed = false;
     }
 

@@ -47,7 +47,7 @@ public sealed partial record FanReady : SpaceRule, IBoxKind
             return;
         }
 
-        if (!MarksAny(space.Dwelling) && !space.Whole.None(this))
+        if (!(MarksAny(space.Dwelling) ? space.Whole.Some(this) : space.Whole.None(this)))
         {
             statement.LeavesOpen("no box is described as able to hold a fan");
             return;

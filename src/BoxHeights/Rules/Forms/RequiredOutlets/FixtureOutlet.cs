@@ -181,7 +181,7 @@ public sealed record FixtureOutlet : SpaceRule
         {
             if (other.Id != space.Id && DwellingAddresses.StoreyOf(space.Dwelling, other) == DwellingAddresses.StoreyOf(space.Dwelling, space.Face!) && Outlet.IsListedIn(other))
             {
-                return true;
+                return space.Whole.Some(Outlet);
             }
         }
 
@@ -189,7 +189,7 @@ public sealed record FixtureOutlet : SpaceRule
         {
             if (other.Id != space.Id && other.Storey == space.Room!.Storey && !OwnLevels.Contains(other.Kind) && Outlet.IsListedIn(other))
             {
-                return true;
+                return space.Whole.Some(Outlet);
             }
         }
 

@@ -1,0 +1,157 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>Boxes that join an open layout or leave it for good, as an editor has it: only what they touch is judged again, and all stays in the dwelling's order.</content>
+internal sealed partial class LayoutState
+{
+    private bool haveJoined;
+
+    /// <summary>The boxes as they come in the dwelling's order; null while that is by their numbers.</summary>
+    private int[]? InOrder()
+    {
+        if (!haveJoined)
+        {
+            return null;
+        }
+
+        int[] all = new int[Boxes.Length];
+        for (int i = 0; i < all.Length; i++)
+        {
+            all[i] = i;
+        }
+
+        Array.Sort(all, InOrder);
+        return all;
+    }
+
+    /// <summary>Whether a box comes before another in the dwelling's order: boxes that join a surface come behind those that were there.</summary>
+    public int InOrder(int one, int other) =>
+        Boxes[one].Surface.Index != Boxes[other].Surface.Index ? Boxes[one].Surface.Index.CompareTo(Boxes[other].Surface.Index) : one.CompareTo(other);
+
+    /// <summary>Puts a box more on a surface, and gathers what was found around it before and what is found now.</summary>
+    /// <param name="placed">The box, under an id that nothing else has.</param>
+    /// <param name="before">Takes what was found around it.</param>
+    /// <param name="after">Takes what is found around it now.</param>
+    /// <returns>False where more than its surroundings would have to be judged again, or it would be at fault: then nothing is changed.</returns>
+    public bool TryJoin(PlacedBox placed, List<Finding> before, List<Finding> after)
+    {
+        if (!Rules.LooksAtOwnBoxesOnly || SurfaceAt(placed.Address) is not { Space.HasBrokenParts: false } surface || Spaces.IsFirstOfItsKind(placed)
+            || Resolver.Again(placed.Box, surface, Options.Catalog, Options.Units) is not { IsBroken: false } resolved
+            || !Resolver.IsWellPlaced(placed.Box, surface, Options.Catalog, Options.Units)
+            || UnknownKinds.Has(resolved, Rules.KindsWith(Options.Catalog, Options.OwnKinds)))
+        {
+            return false;
+        }
+
+        int box = Append(resolved);
+        try
+        {
+            Put(box, resolved.Height, resolved.TryAlong(Options.Catalog, out Distance along) ? along : null);
+            JudgeLimits(box);
+            JudgeRules(box);
+        }
+        catch (OverflowException)
+        {
+            TakeOff(box);
+            Resize(box);
+            return false;
+        }
+
+        haveJoined = true;
+        Groups.Join(this);
+        ResizeGroups();
+        Spaces.Join(box, this);
+        LookAtListsWith(box);
+        CollectBeside(box, before);
+        JudgeBeside(box);
+        CollectOwn(box, after);
+        CollectNotJudged(box, after);
+        CollectBeside(box, after);
+        return true;
+    }
+
+    /// <summary>Takes a box away, and gathers what was found around it before and what is found now. Its number stays unused.</summary>
+    /// <returns>False where more than its surroundings would have to be judged again: then nothing is changed.</returns>
+    public bool TryLeave(int box, List<Finding> before, List<Finding> after)
+    {
+        ResolvedBox resolved = Boxes[box];
+        if (!Rules.LooksAtOwnBoxesOnly || resolved.IsBroken || Faults.Exists(fault => fault.Subject == resolved.Source.Id) || Spaces.IsLastOfItsKind(box))
+        {
+            return false;
+        }
+
+        LookAtListsWith(box);
+        CollectOwn(box, before);
+        CollectNotJudged(box, before);
+        CollectBeside(box, before);
+        _ = BoxesOn(resolved.Surface);
+        TakeOff(box);
+        int[] groups = Groups.Of(box);
+        Groups.Part(box);
+        Spaces.Part(box);
+        Boxes[box] = new(resolved.Source, resolved.Surface, true);
+        placementFindings[box] = null;
+        limitFindings[box] = null;
+        Put(box, null, null);
+        sites[box] = [];
+        JudgeBeside(box, groups);
+        CollectBeside(box, groups, after);
+        return true;
+    }
+
+    /// <summary>Looks up what has to be judged again when a box joins the lists that it belongs to, or leaves them.</summary>
+    private void LookAtListsWith(int box)
+    {
+        SortedSet<int> all = [.. Spaces.ReadersOfListsWith(box)];
+        readers.Clear();
+        readers.AddRange(all);
+    }
+
+    private void JudgeBeside(int box) => JudgeBeside(box, Groups.Of(box));
+
+    private void JudgeBeside(int box, int[] groups)
+    {
+        foreach (int companion in CompanionsOf(box))
+        {
+            if (companion != box)
+            {
+                JudgePlacement(companion);
+            }
+        }
+
+        foreach (int group in groups)
+        {
+            JudgeGroup(group);
+        }
+
+        foreach (int space in readers)
+        {
+            Spaces.Judge(space, this);
+        }
+    }
+
+    private void CollectBeside(int box, List<Finding> findings) => CollectBeside(box, Groups.Of(box), findings);
+
+    private void CollectBeside(int box, int[] groups, List<Finding> findings)
+    {
+        foreach (int companion in CompanionsOf(box))
+        {
+            if (companion != box)
+            {
+                CollectOwn(companion, findings);
+            }
+        }
+
+        foreach (int group in groups)
+        {
+            findings.AddRange(groupFindings[group] ?? []);
+        }
+
+        foreach (int space in readers)
+        {
+            findings.AddRange(Spaces[space].Findings);
+        }
+    }
+}

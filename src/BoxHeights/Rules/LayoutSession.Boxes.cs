@@ -1,0 +1,92 @@
+using System;
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <content>Boxes that are added to the dwelling and taken away: the open layout takes them in, unless more than their surroundings would have to be judged again.</content>
+public sealed partial class LayoutSession
+{
+    // So many numbers of boxes that left are kept unused: then the dwelling is opened anew.
+    private const int MostUnused = 256;
+
+    private readonly HashSet<string> takenAway = new(StringComparer.Ordinal);
+    private int described;
+    private int unused;
+    private HashSet<string>? namesOfParts;
+
+    /// <summary>Adds a box.</summary>
+    /// <param name="address">The surface it goes on: "room/wall", "room/ceiling" or "room/floor".</param>
+    /// <param name="box">The box.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentException">There is no such surface.</exception>
+    public SessionChange Add(string address, DeviceBox box)
+    {
+        PlacedBox placed = new(address, box);
+        List<Finding> before = [];
+        List<Finding> after = [];
+        if (indexOf.ContainsKey(box.Id) || (namesOfParts ??= DwellingAddresses.NamesOfParts(state.Dwelling)).Contains(box.Id) || !state.TryJoin(placed, before, after))
+        {
+            return Reopen(ToDwelling().WithBox(placed));
+        }
+
+        indexOf.Add(box.Id, state.Boxes.Length - 1);
+        Array.Resize(ref moved, state.Boxes.Length);
+        return SessionChange.Between(before, after);
+    }
+
+    /// <summary>Takes a box away.</summary>
+    /// <param name="id">The box.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentException">There is no such box.</exception>
+    public SessionChange Remove(string id)
+    {
+        List<Finding> before = [];
+        List<Finding> after = [];
+        if (!indexOf.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out int box) || unused == MostUnused || !state.TryLeave(box, before, after))
+        {
+            return Reopen(ToDwelling().WithoutBox(id));
+        }
+
+        indexOf.Remove(id);
+        unused++;
+        if (box < described)
+        {
+            takenAway.Add(id);
+        }
+
+        return SessionChange.Between(before, after);
+    }
+
+    /// <summary>The dwelling as it is now.</summary>
+    public Dwelling ToDwelling()
+    {
+        List<PlacedBox> added = [];
+        for (int box = described; box < state.Boxes.Length; box++)
+        {
+            if (indexOf.TryGetValue(state.Boxes[box].Source.Id, out int index) && index == box)
+            {
+                added.Add(new(state.Boxes[box].Surface.Address, AsItIs(box)));
+            }
+        }
+
+        Dwelling left = state.Dwelling.WithBoxesLeft(box =>
+            takenAway.Contains(box.Id) ? null
+            : indexOf.TryGetValue(box.Id, out int index) && ReferenceEquals(state.Boxes[index].Source, box) ? AsItIs(index)
+            : box);
+        return added.Count == 0 ? left : left.WithBoxes(added);
+    }
+
+    private DeviceBox AsItIs(int box) => moved[box]
+        ? Moved(box, state.Boxes[box].Source, Stays(box, state.AtOf(box)) ? null : state.AtOf(box), state.HeightOf(box)!.Value)
+        : state.Boxes[box].Source;
+
+    /// <summary>Begins to count boxes that join and leave.</summary>
+    private void BeginBoxes()
+    {
+        described = state.Boxes.Length;
+        unused = 0;
+        takenAway.Clear();
+        namesOfParts = null;
+    }
+}
