@@ -33,7 +33,7 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
         {
             if (wall.Boxes.Count > 0)
             {
-                page.Picture(WallElevation.For(mended, owner + "/" + wall.Id).ToSvg(Named()));
+                page.Picture(WallElevation.For(mended, SurfaceAddress.Of(owner, wall.Id)).ToSvg(Named()));
             }
         }
     }

@@ -189,7 +189,7 @@ public sealed class StairGeometry
                 continue;
             }
 
-            if (flight.Wall is { } wall && wall.StartsWith(room.Id + "/", StringComparison.Ordinal))
+            if (flight.Wall is { } wall && SurfaceAddress.Read(wall).IsPartOf(room.Id))
             {
                 return [room];
             }

@@ -62,16 +62,16 @@ internal static class DwellingAddresses
         foreach (Room room in dwelling.Rooms)
         {
             yield return room.Id;
-            yield return room.Id + "/" + DwellingBoxes.Ceiling;
-            yield return room.Id + "/" + DwellingBoxes.Floor;
+            yield return SurfaceAddress.Of(room.Id, DwellingBoxes.Ceiling);
+            yield return SurfaceAddress.Of(room.Id, DwellingBoxes.Floor);
             foreach (Fixture fixture in room.Fixtures)
             {
-                yield return room.Id + "/" + fixture.Id;
+                yield return SurfaceAddress.Of(room.Id, fixture.Id);
             }
 
             foreach (Freestanding thing in room.Freestanding)
             {
-                yield return room.Id + "/" + thing.Id;
+                yield return SurfaceAddress.Of(room.Id, thing.Id);
             }
 
             foreach (string address in On(room.Id, room.Walls))
@@ -85,12 +85,12 @@ internal static class DwellingAddresses
             yield return face.Id;
             foreach (Platform platform in face.Platforms)
             {
-                yield return face.Id + "/" + platform.Id;
+                yield return SurfaceAddress.Of(face.Id, platform.Id);
             }
 
             foreach (Fixture fixture in face.Fixtures)
             {
-                yield return face.Id + "/" + fixture.Id;
+                yield return SurfaceAddress.Of(face.Id, fixture.Id);
             }
 
             foreach (string address in On(face.Id, face.Walls))
@@ -109,13 +109,13 @@ internal static class DwellingAddresses
     {
         foreach (Wall wall in walls)
         {
-            string address = space + "/" + wall.Id;
+            string address = SurfaceAddress.Of(space, wall.Id);
             yield return address;
             foreach (Items<string> ids in new[] { wall.Openings.Select(one => one.Id), wall.Counters.Select(one => one.Id), wall.Finishes.Select(one => one.Id), wall.Coverings.Select(one => one.Id) })
             {
                 foreach (string id in ids)
                 {
-                    yield return address + "/" + id;
+                    yield return SurfaceAddress.Of(address, id);
                 }
             }
         }

@@ -166,14 +166,14 @@ public static class DwellingBoxes
             throw new ArgumentNullException(nameof(dwelling));
         }
 
-        Items<Wall> Walls(string owner, Items<Wall> walls) => walls.Select(wall => wall.WithBoxes(change(owner + "/" + wall.Id, wall.Boxes)));
+        Items<Wall> Walls(string owner, Items<Wall> walls) => walls.Select(wall => wall.WithBoxes(change(SurfaceAddress.Of(owner, wall.Id), wall.Boxes)));
         return dwelling with
         {
             Rooms = dwelling.Rooms.Select(room => room with
             {
                 Walls = Walls(room.Id, room.Walls),
-                Overhead = change(room.Id + "/" + Ceiling, room.Overhead),
-                InFloor = change(room.Id + "/" + Floor, room.InFloor),
+                Overhead = change(SurfaceAddress.Of(room.Id, Ceiling), room.Overhead),
+                InFloor = change(SurfaceAddress.Of(room.Id, Floor), room.InFloor),
             }),
             Outside = dwelling.Outside.Select(face => face.WithWalls(Walls(face.Id, face.Walls))),
         };

@@ -12,7 +12,7 @@ internal static class Valid
 
     /// <exception cref="ArgumentException">It is empty, or has a slash in it.</exception>
     public static string Id(string value, string name) =>
-        Text(value, name).IndexOf('/') >= 0 ? throw new ArgumentException(name + " \"" + value + "\" holds a slash; ids don't, because an address such as \"kitchen/north\" is a room's id and a wall's with a slash between.", name) : value;
+        Text(value, name).IndexOf(SurfaceAddress.Slash) >= 0 ? throw new ArgumentException(name + " \"" + value + "\" holds a slash; ids don't, because an address such as \"kitchen/north\" is a room's id and a wall's with a slash between.", name) : value;
 
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     public static Distance NotNegative(Distance value, string name) =>

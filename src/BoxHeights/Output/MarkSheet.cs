@@ -85,11 +85,11 @@ public sealed class MarkSheet
     /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
     public MarkSheet ForRoom(string room)
     {
-        string address = (room ?? throw new ArgumentNullException(nameof(room))) + "/";
+        _ = room ?? throw new ArgumentNullException(nameof(room));
         List<MarkRow> rows = [];
         foreach (MarkRow row in Rows)
         {
-            if (row.Address.StartsWith(address, StringComparison.Ordinal))
+            if (SurfaceAddress.Read(row.Address).IsPartOf(room))
             {
                 rows.Add(row);
             }
@@ -98,7 +98,7 @@ public sealed class MarkSheet
         List<LeftOutBox> leftOut = [];
         foreach (LeftOutBox box in LeftOut)
         {
-            if (dwelling.FindBox(box.BoxId) is { } placed && placed.Address.StartsWith(address, StringComparison.Ordinal))
+            if (dwelling.FindBox(box.BoxId) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room))
             {
                 leftOut.Add(box);
             }

@@ -36,14 +36,14 @@ public sealed class OrderList
                 continue;
             }
 
-            string room = placed.Address.Substring(0, placed.Address.IndexOf('/'));
+            string room = SurfaceAddress.Read(placed.Address).Space;
             Count(OrderedPart.Box, BoxOf(box, catalog, dwelling.Units));
             foreach (DeviceKind device in box.Devices)
             {
                 Count(OrderedPart.Device, device.Name);
             }
 
-            if (box.Devices.Count > 0 && placed.Box.Surface is null or BoxSurface.Wall && !placed.Address.EndsWith("/" + DwellingBoxes.Ceiling, StringComparison.Ordinal))
+            if (box.Devices.Count > 0 && placed.Box.Surface is null or BoxSurface.Wall && SurfaceAddress.Read(placed.Address).Surface != DwellingBoxes.Ceiling)
             {
                 Count(OrderedPart.Plate, ResolvedBox.PlateKindOf(box, catalog).Name + ", " + Gangs(ResolvedBox.GangsOf(box)));
             }

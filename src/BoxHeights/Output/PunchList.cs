@@ -108,9 +108,9 @@ public sealed class PunchList
         TextTable table = new("room", "surface", "box", "for", "planned", "measured", "tape", "line");
         foreach (PunchRow row in Rows)
         {
-            int slash = row.Address.IndexOf('/');
+            SurfaceAddress at = SurfaceAddress.Read(row.Address);
             table.Add(
-                row.Address.Substring(0, slash), row.Address.Substring(slash + 1), row.BoxId, row.Purpose.Name, row.Planned.Exactly(dwelling.Units), row.Measured.Exactly(dwelling.Units),
+                at.Space, at.Surface!, row.BoxId, row.Purpose.Name, row.Planned.Exactly(dwelling.Units), row.Measured.Exactly(dwelling.Units),
                 row.Within.Exactly(dwelling.Units), row.Line);
         }
 

@@ -11,7 +11,7 @@ namespace BoxHeights;
 internal readonly record struct RoomOpening(Room Room, Wall Wall, Opening Opening)
 {
     /// <summary>Its wall's address.</summary>
-    public string Address => Room.Id + "/" + Wall.Id;
+    public string Address => SurfaceAddress.Of(Room.Id, Wall.Id);
 }
 
 /// <summary>Finds an opening as the room behind its wall describes it, where it is said which face lies behind which.</summary>

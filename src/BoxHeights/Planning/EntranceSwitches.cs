@@ -40,7 +40,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
             }
             else
             {
-                draft.Note(entrance.Address + "/" + entrance.Opening.Id + ": the switch of a " + room.Kind + " goes outside, beside its door; "
+                draft.Note(SurfaceAddress.Of(entrance.Address, entrance.Opening.Id) + ": the switch of a " + room.Kind + " goes outside, beside its door; "
                     + (outside is { } other ? "beyond that is a " + other.Room.Kind + ", whose own goes outside too" : "which wall of which room that is isn't described (backOf)") + ", so that none is planned");
             }
         }
@@ -82,7 +82,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
             }
         }
 
-        draft.Obstacle(entrance.Address + "/" + entrance.Opening.Id + ": no place for its switch" + (side.Refusals.Count == 0 ? "" : ": " + string.Join("; ", side.Refusals)));
+        draft.Obstacle(SurfaceAddress.Of(entrance.Address, entrance.Opening.Id) + ": no place for its switch" + (side.Refusals.Count == 0 ? "" : ": " + string.Join("; ", side.Refusals)));
     }
 
     /// <summary>As near to the usual place as another height or a few inches make room, but not a step away.</summary>
@@ -112,7 +112,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         SwitchSide side = SideOf(entrance, box);
         foreach (Wall wall in entrance.Room.Walls)
         {
-            foreach (int there in SwitchesOn(entrance.Room.Id + "/" + wall.Id))
+            foreach (int there in SwitchesOn(SurfaceAddress.Of(entrance.Room.Id, wall.Id)))
             {
                 if (draft.State.AtOf(there) is { } at && IsNear(entrance, side, wall, at))
                 {
@@ -129,7 +129,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     {
         foreach (SwitchPlace place in side.Places)
         {
-            if (place.Wall == entrance.Room.Id + "/" + wall.Id && (place.At - at).Abs() <= habit.WithinReach)
+            if (place.Wall == SurfaceAddress.Of(entrance.Room.Id, wall.Id) && (place.At - at).Abs() <= habit.WithinReach)
             {
                 return true;
             }
@@ -158,7 +158,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     {
         foreach (Wall wall in room.Walls)
         {
-            foreach (int there in SwitchesOn(room.Id + "/" + wall.Id))
+            foreach (int there in SwitchesOn(SurfaceAddress.Of(room.Id, wall.Id)))
             {
                 if (draft.State.AtOf(there) is null)
                 {

@@ -87,7 +87,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
             {
                 if (IsMeant(fixture.Kind.Name) && (fixture.Wall is null || fixture.Left is null || fixture.Right is null))
                 {
-                    draft.Note(room.Id + "/" + fixture.Id + ": no " + box.Purpose + " box is planned for it, since its wall and its left and right end aren't all stated");
+                    draft.Note(SurfaceAddress.Of(room.Id, fixture.Id) + ": no " + box.Purpose + " box is planned for it, since its wall and its left and right end aren't all stated");
                 }
             }
 
@@ -107,7 +107,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
                     if (IsMeant(thing.Kind) && thing is { Left: { } left, Right: { } right } && left < right)
                     {
                         any = true;
-                        Plan(room.Id + "/" + wall.Id, wall.Length, thing.Name, left, right, box, rule);
+                        Plan(SurfaceAddress.Of(room.Id, wall.Id), wall.Length, thing.Name, left, right, box, rule);
                     }
                 }
             }

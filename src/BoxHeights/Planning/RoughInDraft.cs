@@ -100,7 +100,7 @@ internal sealed partial class RoughInDraft
         {
             if (wall.Length > LongestWall)
             {
-                Obstacle(room.Id + "/" + wall.Id + ": it is " + wall.Length.Exactly(Units) + " long; no room with a wall longer than " + BothUnits.Of(LongestWall.ToString("ft"), Units) + " is planned");
+                Obstacle(SurfaceAddress.Of(room.Id, wall.Id) + ": it is " + wall.Length.Exactly(Units) + " long; no room with a wall longer than " + BothUnits.Of(LongestWall.ToString("ft"), Units) + " is planned");
                 notPlanned.Add(room.Id);
                 return;
             }
@@ -129,7 +129,7 @@ internal sealed partial class RoughInDraft
     /// <returns>Whether it stayed.</returns>
     public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null)
     {
-        string wanted = address.Split('/')[0] + "-" + box.Purpose;
+        string wanted = SurfaceAddress.Read(address).Space + "-" + box.Purpose;
         string id = wanted;
         for (int n = 2; ids.Contains(id); n++)
         {
@@ -231,5 +231,5 @@ internal sealed partial class RoughInDraft
         }
     }
 
-    private static bool IsOf(Finding finding, string room) => finding.Address == room || finding.Address.StartsWith(room + "/", StringComparison.Ordinal);
+    private static bool IsOf(Finding finding, string room) => finding.Address == room || SurfaceAddress.Read(finding.Address).IsPartOf(room);
 }

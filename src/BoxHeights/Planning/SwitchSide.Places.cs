@@ -55,7 +55,7 @@ public sealed partial class SwitchSide
         }
 
         Distance fromCorner = side == WallEnd.Right ? center : wall.Length - center;
-        places.Add(new(SwitchPlaceKind.ReturnWall, room.Id + "/" + wall.Id, center, fromCorner - plate.HalfWidth - there.CornerBoard(Opposite(side)), 0,
+        places.Add(new(SwitchPlaceKind.ReturnWall, SurfaceAddress.Of(room.Id, wall.Id), center, fromCorner - plate.HalfWidth - there.CornerBoard(Opposite(side)), 0,
             "round the corner on the wall that returns beside the latch"));
     }
 
@@ -119,5 +119,5 @@ public sealed partial class SwitchSide
     }
 
     private void Add(SwitchPlaceKind kind, Distance center, int packs, string reason) =>
-        places.Add(new(kind, room.Id + "/" + room.Walls[index].Id, center, trimmed.Clearance(center, plate), packs, reason));
+        places.Add(new(kind, SurfaceAddress.Of(room.Id, room.Walls[index].Id), center, trimmed.Clearance(center, plate), packs, reason));
 }

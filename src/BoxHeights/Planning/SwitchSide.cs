@@ -111,7 +111,7 @@ public sealed partial class SwitchSide
 
                 if (one.Right > room.Walls[i].Length)
                 {
-                    throw new ArgumentException("The opening \"" + wall + "/" + opening + "\" runs to " + one.Right + ", but its wall is " + room.Walls[i].Length + " long.", nameof(opening));
+                    throw new ArgumentException("The opening \"" + SurfaceAddress.Of(wall, opening) + "\" runs to " + one.Right + ", but its wall is " + room.Walls[i].Length + " long.", nameof(opening));
                 }
 
                 int index = i;
@@ -119,7 +119,7 @@ public sealed partial class SwitchSide
             }
         }
 
-        throw new ArgumentException("The room \"" + room.Id + "\" has no opening \"" + wall + "/" + opening + "\" of any width.", nameof(opening));
+        throw new ArgumentException("The room \"" + room.Id + "\" has no opening \"" + SurfaceAddress.Of(wall, opening) + "\" of any width.", nameof(opening));
     }
 
     private static Room InStorey(Room room, Storey? storey) => storey is null ? room

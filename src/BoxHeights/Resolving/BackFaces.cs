@@ -117,7 +117,7 @@ internal sealed class BackFaces
     {
         foreach (Wall wall in walls)
         {
-            string address = space + "/" + wall.Id;
+            string address = SurfaceAddress.Of(space, wall.Id);
             if (!faces.ContainsKey(address))
             {
                 faces.Add(address, new(address, room, face, wall, null));

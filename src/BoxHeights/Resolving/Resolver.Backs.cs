@@ -69,7 +69,7 @@ internal sealed partial class Resolver
 
     private void Facing(ResolvedSurface face, Opening one, ResolvedSurface other, Distance left, Distance right, Distance end)
     {
-        string subject = face.Address + "/" + one.Id;
+        string subject = SurfaceAddress.Of(face.Address, one.Id);
         Opening? facing = null;
         foreach (Opening candidate in other.Wall!.Openings)
         {

@@ -22,23 +22,23 @@ internal sealed partial class Resolver
     {
         foreach (Opening opening in wall.Openings)
         {
-            Opening(space, address + "/" + opening.Id, opening);
+            Opening(space, SurfaceAddress.Of(address, opening.Id), opening);
         }
 
         foreach (Counter counter in wall.Counters)
         {
-            CounterOn(address + "/" + counter.Id, counter);
+            CounterOn(SurfaceAddress.Of(address, counter.Id), counter);
         }
 
         foreach (Finish finish in wall.Finishes)
         {
-            Upright(space, address + "/" + finish.Id, finish.Bottom, finish.Top, "bottom", "top");
+            Upright(space, SurfaceAddress.Of(address, finish.Id), finish.Bottom, finish.Top, "bottom", "top");
         }
 
         foreach (Covering covering in wall.Coverings)
         {
-            OfAHouse(covering.Depth, address + "/" + covering.Id, "its depth");
-            Upright(space, address + "/" + covering.Id, covering.Bottom, covering.Top, "bottom", "top");
+            OfAHouse(covering.Depth, SurfaceAddress.Of(address, covering.Id), "its depth");
+            Upright(space, SurfaceAddress.Of(address, covering.Id), covering.Bottom, covering.Top, "bottom", "top");
         }
     }
 
@@ -64,7 +64,7 @@ internal sealed partial class Resolver
         {
             if (opening.Head is { } head && space.Framing is { } framing && Above(space, head) is { } up && up.From > framing.To)
             {
-                Contradicts(address + "/" + opening.Id, "its head is at " + Text(up.From) + " above the subfloor, but the ceiling framing is at " + Text(framing.To));
+                Contradicts(SurfaceAddress.Of(address, opening.Id), "its head is at " + Text(up.From) + " above the subfloor, but the ceiling framing is at " + Text(framing.To));
             }
         }
     }
@@ -92,7 +92,7 @@ internal sealed partial class Resolver
                 if (counter.Left < other.Right - ResolvedBox.UsualTapeError && other.Left < counter.Right - ResolvedBox.UsualTapeError
                     && string.CompareOrdinal(counter.Id, other.Id) < 0 && (counter.Top is null || other.Top is null || counter.Top == other.Top))
                 {
-                    Contradicts(address + "/" + counter.Id, "it overlaps the counter \"" + other.Id + "\": " + Text(counter.Left) + " to " + Text(counter.Right) + " and " + Text(other.Left) + " to " + Text(other.Right));
+                    Contradicts(SurfaceAddress.Of(address, counter.Id), "it overlaps the counter \"" + other.Id + "\": " + Text(counter.Left) + " to " + Text(counter.Right) + " and " + Text(other.Left) + " to " + Text(other.Right));
                 }
             }
         }

@@ -44,7 +44,7 @@ internal sealed partial class Resolver
                 return;
             }
 
-            string Worded(string where) => where.IndexOf('/') < 0 ? where : "a box on " + where;
+            string Worded(string where) => SurfaceAddress.Read(where).Surface is null ? where : "a box on " + where;
             Fault(LayoutFaultKind.DuplicateId, id, Worded(first) + " and " + Worded(what ?? address) + " have the same id", address);
         }
     }

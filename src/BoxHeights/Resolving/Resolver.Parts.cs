@@ -24,7 +24,7 @@ internal sealed partial class Resolver
         Dictionary<string, string> seen = new(StringComparer.Ordinal);
         void Part(string? id, string what, Distance left, Distance right)
         {
-            string subject = id is null ? address : address + "/" + id;
+            string subject = id is null ? address : SurfaceAddress.Of(address, id);
             if (id is not null)
             {
                 string where = "the " + what + " from " + Text(left);
@@ -96,7 +96,7 @@ internal sealed partial class Resolver
                 Opening b = openings[j];
                 if (a.Left < b.Right && b.Left < a.Right && !IsUnder(a, b) && !IsUnder(b, a))
                 {
-                    Fault(LayoutFaultKind.OverlappingOpenings, address + "/" + a.Id, "it overlaps the opening \"" + b.Id + "\" both along the wall and in height");
+                    Fault(LayoutFaultKind.OverlappingOpenings, SurfaceAddress.Of(address, a.Id), "it overlaps the opening \"" + b.Id + "\" both along the wall and in height");
                 }
             }
         }

@@ -54,17 +54,17 @@ internal sealed partial class Resolver
         bool closes = plan.Closes;
         foreach (DeviceBox box in room.Overhead)
         {
-            Flat(box, room.Id + "/ceiling", closes, plan, DrawingTolerance.GapAcross);
+            Flat(box, SurfaceAddress.Of(room.Id, DwellingBoxes.Ceiling), closes, plan, DrawingTolerance.GapAcross);
         }
 
         foreach (DeviceBox box in room.InFloor)
         {
-            Flat(box, room.Id + "/floor", closes, plan, Beyond);
+            Flat(box, SurfaceAddress.Of(room.Id, DwellingBoxes.Floor), closes, plan, Beyond);
         }
 
         foreach (Fixture fixture in room.Fixtures)
         {
-            string subject = room.Id + "/" + fixture.Id;
+            string subject = SurfaceAddress.Of(room.Id, fixture.Id);
             OfAHouse(fixture.Depth, subject, "its depth");
             OfAHouse(fixture.Rim, subject, "its rim");
             if (fixture.Plan.Count == 0 && fixture.Wall is null && closes)
@@ -77,8 +77,8 @@ internal sealed partial class Resolver
 
         foreach (Freestanding one in room.Freestanding)
         {
-            Stands(room.Id + "/" + one.Id, one.Corners, closes, plan);
-            Stands(room.Id + "/" + one.Id, one.Line, closes, plan);
+            Stands(SurfaceAddress.Of(room.Id, one.Id), one.Corners, closes, plan);
+            Stands(SurfaceAddress.Of(room.Id, one.Id), one.Line, closes, plan);
         }
     }
 

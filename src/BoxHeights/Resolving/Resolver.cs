@@ -156,12 +156,12 @@ internal sealed partial class Resolver
         {
             if (fixture.Wall is { } wall)
             {
-                Refers(addresses.Contains(space + "/" + wall), space + "/" + fixture.Id, "wall", wall, what);
+                Refers(addresses.Contains(SurfaceAddress.Of(space, wall)), SurfaceAddress.Of(space, fixture.Id), "wall", wall, what);
             }
 
             if (fixture is { Left: { } left, Right: { } right } && right <= left)
             {
-                NoExtent(space + "/" + fixture.Id, "fixture", left, right);
+                NoExtent(SurfaceAddress.Of(space, fixture.Id), "fixture", left, right);
             }
         }
     }
@@ -205,7 +205,7 @@ internal sealed partial class Resolver
 
     private void Flat(ResolvedSpace space, Items<DeviceBox> boxes, BoxSurface kind, string name)
     {
-        ResolvedSurface surface = new(space.Id + "/" + name, kind, space, null, Surfaces.Count, catalog);
+        ResolvedSurface surface = new(SurfaceAddress.Of(space.Id, name), kind, space, null, Surfaces.Count, catalog);
         Surfaces.Add(surface);
         foreach (DeviceBox box in boxes)
         {
@@ -218,7 +218,7 @@ internal sealed partial class Resolver
         for (int i = 0; i < walls.Count; i++)
         {
             Wall wall = walls[i];
-            string address = space.Id + "/" + wall.Id;
+            string address = SurfaceAddress.Of(space.Id, wall.Id);
             if (!addresses.Add(address))
             {
                 int first = 0;
@@ -249,7 +249,7 @@ internal sealed partial class Resolver
             Parts(address, wall, space);
             foreach (Fixture fixture in space.FixturesOn(wall.Id))
             {
-                BeyondItsWall(space.Id + "/" + fixture.Id, fixture, wall);
+                BeyondItsWall(SurfaceAddress.Of(space.Id, fixture.Id), fixture, wall);
             }
 
             ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, Surfaces.Count, catalog)

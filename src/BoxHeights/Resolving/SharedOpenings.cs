@@ -49,7 +49,7 @@ internal static class SharedOpenings
             Wall[]? completed = null;
             for (int i = 0; i < walls.Count; i++)
             {
-                foreach (BackFace other in backs.Behind(space + "/" + walls[i].Id))
+                foreach (BackFace other in backs.Behind(SurfaceAddress.Of(space, walls[i].Id)))
                 {
                     foreach (Opening opening in other.Wall.Openings)
                     {
@@ -144,7 +144,7 @@ internal static class SharedOpenings
                 return null;
             }
 
-            id = there.Id == opening.Id ? opening.Id + " of " + other.Address.Replace('/', ' ') : id;
+            id = there.Id == opening.Id ? opening.Id + " of " + SurfaceAddress.Read(other.Address).InWords : id;
         }
 
         return opening.WithId(id).WithLeft(left).WithRight(right).WithHinge(Turned(opening.Hinge)).WithPocketOn(Turned(opening.PocketOn))

@@ -171,8 +171,8 @@ public sealed partial class Evaluation
         List<Finding> found = [];
         foreach (Finding finding in Findings)
         {
-            if (finding.Subject == id || finding.Address == id || finding.Address.StartsWith(id + "/", StringComparison.Ordinal)
-                || (rooms.Count > 0 && rooms.Contains(finding.Address.Split('/')[0])))
+            if (finding.Subject == id || finding.Address == id || SurfaceAddress.Read(finding.Address).IsPartOf(id)
+                || (rooms.Count > 0 && rooms.Contains(SurfaceAddress.Read(finding.Address).Space)))
             {
                 found.Add(finding);
             }

@@ -41,7 +41,7 @@ public sealed partial class Evaluation
         {
             if (face.Id == id)
             {
-                return new(face, face.Walls.Select(wall => Wall(id + "/" + wall.Id)));
+                return new(face, face.Walls.Select(wall => Wall(SurfaceAddress.Of(id, wall.Id))));
             }
         }
 

@@ -34,7 +34,7 @@ internal sealed class RoomParts
         {
             foreach (Opening opening in room.Walls[face].Openings)
             {
-                openings.Add(new(AddressOf(room.Walls[face]) + "/" + opening.Id, opening, At(face, opening.Left), At(face, opening.Right)) { Swings = Swings(face, opening) });
+                openings.Add(new(SurfaceAddress.Of(AddressOf(room.Walls[face]), opening.Id), opening, At(face, opening.Left), At(face, opening.Right)) { Swings = Swings(face, opening) });
             }
         }
 
@@ -68,21 +68,21 @@ internal sealed class RoomParts
             {
                 (PlanPoint one, PlanPoint other) = (fixture.Plan[0], fixture.Plan[1]);
                 PlanPoint[] corners = [one, new(other.Right, one.Into), other, new(one.Right, other.Into)];
-                shapes.Add(new(fixture.Id, room.Id + "/" + fixture.Id, fixture.Kind.Name, corners, true, fixture));
+                shapes.Add(new(fixture.Id, SurfaceAddress.Of(room.Id, fixture.Id), fixture.Kind.Name, corners, true, fixture));
             }
         }
 
         foreach (Freestanding one in room.Freestanding)
         {
             bool isClosed = one.Corners.Count > 2;
-            shapes.Add(new(one.Id, room.Id + "/" + one.Id, one.Kind.Name, isClosed ? one.Corners : one.Line, isClosed, one));
+            shapes.Add(new(one.Id, SurfaceAddress.Of(room.Id, one.Id), one.Kind.Name, isClosed ? one.Corners : one.Line, isClosed, one));
         }
 
         shapes.RemoveAll(shape => shape.Corners.Count == 0 || new List<PlanPoint>(shape.Corners).Exists(corner => !WallPlan.IsInAHouse(corner)));
         return new(shapes);
 
         void Stand(string id, string under, string kind, int face, Distance left, Distance right, Distance? depth, object source) =>
-            shapes.Add(new(id, under + "/" + id, kind, PlanPoints.Against(plan[face], left, right, depth), depth is not null, source));
+            shapes.Add(new(id, SurfaceAddress.Of(under, id), kind, PlanPoints.Against(plan[face], left, right, depth), depth is not null, source));
     }
 
     /// <summary>The leaves that the description says swing into the room: as <see cref="DoorCover"/> takes them, a quarter turn from their jamb.</summary>
@@ -105,5 +105,5 @@ internal sealed class RoomParts
 
     private PlanPoint At(int face, Distance along) => PlanPoints.At(plan[face], along, Distance.Zero);
 
-    private string AddressOf(Wall wall) => room.Id + "/" + wall.Id;
+    private string AddressOf(Wall wall) => SurfaceAddress.Of(room.Id, wall.Id);
 }

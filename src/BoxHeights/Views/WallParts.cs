@@ -76,13 +76,13 @@ internal sealed class WallParts
         DistanceRange? top = (fixture.Top ?? fixture.Rim) is { } level ? Up(level, left, right) : null;
         return new FixtureView(
             fixture,
-            surface.Space.Id + "/" + fixture.Id,
+            SurfaceAddress.Of(surface.Space.Id, fixture.Id),
             new(fixture.Left ?? somewhere, fixture.Right ?? somewhere, LevelOf(Datum.FinishedFloor), top));
     });
 
     public Items<PlatformView> Platforms() => surface.Platforms.Select(platform => new PlatformView(
         platform,
-        surface.Space.Id + "/" + platform.Id,
+        SurfaceAddress.Of(surface.Space.Id, platform.Id),
         new(platform.Left, platform.Right, null, platform.Surface is { } level ? Up(level, platform.Left, platform.Right) : null)));
 
     public StairView? Stair()
@@ -104,7 +104,7 @@ internal sealed class WallParts
         return treads.Count == 0 ? null : new(stair.Flight, new(treads));
     }
 
-    private string At(string id) => surface.Address + "/" + id;
+    private string At(string id) => SurfaceAddress.Of(surface.Address, id);
 
     private DistanceRange? Up(Level level, Distance left, Distance right) => surface.UpOf(level, left, right);
 

@@ -14,6 +14,7 @@ internal static class JsonValues
         [typeof(Ratio)] = Texts.Ratio,
         [typeof(BoxHeight)] = Texts.Height,
         [typeof(Level)] = Texts.Level,
+        [typeof(SurfaceAddress)] = Texts.Address,
         [typeof(PlanPoint)] = PlanPointCodec.Instance,
         [typeof(BoxSize)] = BoxShapes.Size,
         [typeof(CableType)] = Texts.Cable,

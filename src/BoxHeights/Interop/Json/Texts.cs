@@ -50,6 +50,14 @@ internal static class Texts
         },
         BoxHeight.Parse);
 
+    internal static readonly Codec<SurfaceAddress> Address = new TextCodec<SurfaceAddress>(
+        new TextForm("address", "an address")
+        {
+            Examples = ["kitchen", "kitchen/north", "kitchen/north/window"],
+            Note = "one to three ids with slashes between",
+        },
+        SurfaceAddress.Parse);
+
     internal static readonly Codec<Volume> Volume = new TextCodec<Volume>(
         new TextForm("volume", "a volume")
         {

@@ -23,6 +23,9 @@ public readonly partial record struct BoxHeight;
 [JsonConverter(typeof(ValueJsonConverter<Level>))]
 public readonly partial record struct Level;
 
+[JsonConverter(typeof(ValueJsonConverter<SurfaceAddress>))]
+public readonly partial record struct SurfaceAddress;
+
 [JsonConverter(typeof(ValueJsonConverter<PlanPoint>))]
 public readonly partial record struct PlanPoint;
 
@@ -112,9 +115,6 @@ public readonly partial record struct ExactDistance;
 
 [JsonConverter(typeof(ValueJsonConverter<Elevation>))]
 public readonly partial record struct Elevation;
-
-[JsonConverter(typeof(ValueJsonConverter<GaugeStick>))]
-public readonly partial record struct GaugeStick;
 
 [JsonConverter(typeof(ValueJsonConverter<PlateSize>))]
 public readonly partial record struct PlateSize;

@@ -16,7 +16,7 @@ internal static class UnknownKinds
             OnWalls(faults, known, room.Id, room.Walls);
             foreach (Freestanding one in room.Freestanding)
             {
-                Add(faults, known.Freestanding, one.Kind.Name, room.Id + "/" + one.Id, room.Id);
+                Add(faults, known.Freestanding, one.Kind.Name, SurfaceAddress.Of(room.Id, one.Id), room.Id);
             }
         }
 
@@ -60,7 +60,7 @@ internal static class UnknownKinds
     {
         foreach (Fixture fixture in fixtures)
         {
-            Add(faults, known.Fixtures, fixture.Kind.Name, space + "/" + fixture.Id, space);
+            Add(faults, known.Fixtures, fixture.Kind.Name, SurfaceAddress.Of(space, fixture.Id), space);
         }
     }
 
@@ -99,7 +99,7 @@ internal static class UnknownKinds
     {
         if (!family.Knows(name))
         {
-            Add(faults, family, name, space + "/" + wall + "/" + id, space + "/" + wall);
+            Add(faults, family, name, SurfaceAddress.Of(SurfaceAddress.Of(space, wall), id), SurfaceAddress.Of(space, wall));
         }
     }
 

@@ -143,7 +143,7 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
     {
         foreach ((IBoxKind kind, string? except) in none)
         {
-            if (kind.IsOne(placed.Box) && (except is null || !placed.Address.StartsWith(except + "/", StringComparison.Ordinal)))
+            if (kind.IsOne(placed.Box) && (except is null || !SurfaceAddress.Read(placed.Address).IsPartOf(except)))
             {
                 return true;
             }

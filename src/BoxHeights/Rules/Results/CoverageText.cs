@@ -111,7 +111,7 @@ internal static class CoverageText
 
         foreach (PlacedBox placed in dwelling.PlacedBoxes())
         {
-            if (placed.Box.Untouched == true && !whole.Contains(placed.Address.Substring(0, Math.Max(0, placed.Address.IndexOf('/')))))
+            if (placed.Box.Untouched == true && !whole.Contains(SurfaceAddress.Read(placed.Address).Space))
             {
                 untouched.Add(placed.Box.Id);
             }

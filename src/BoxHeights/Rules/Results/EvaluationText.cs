@@ -87,7 +87,7 @@ internal static class EvaluationText
         HashSet<(string Room, string Subject)> seen = [];
         foreach (Finding finding in cause.Findings)
         {
-            string room = finding.Address.Split('/')[0];
+            string room = SurfaceAddress.Read(finding.Address).Space;
             if (!boxes.ContainsKey(room))
             {
                 rooms.Add(room);

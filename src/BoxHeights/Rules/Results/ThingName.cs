@@ -21,11 +21,11 @@ internal static class ThingName
     /// <param name="surface">The wall that is spoken of.</param>
     public static string AddressOf(object? thing, ResolvedSurface surface) => thing switch
     {
-        Opening opening => surface.Address + "/" + opening.Id,
-        Finish finish => surface.Address + "/" + finish.Id,
-        Covering covering => surface.Address + "/" + covering.Id,
-        Counter counter => surface.Address + "/" + counter.Id,
-        DoorCover door => surface.Space.Id + "/" + door.DoorWall + "/" + door.Opening.Id,
+        Opening opening => SurfaceAddress.Of(surface.Address, opening.Id),
+        Finish finish => SurfaceAddress.Of(surface.Address, finish.Id),
+        Covering covering => SurfaceAddress.Of(surface.Address, covering.Id),
+        Counter counter => SurfaceAddress.Of(surface.Address, counter.Id),
+        DoorCover door => SurfaceAddress.Of(SurfaceAddress.Of(surface.Space.Id, door.DoorWall), door.Opening.Id),
         _ => "",
     };
 }

@@ -27,6 +27,7 @@ public class ValueJsonConverterTests
         { new Ratio(1, 3), "\"1/3\"" },
         { BoxHeight.Parse("48 in to top above subfloor"), "\"48 in to top above subfloor\"" },
         { Level.Parse("4 in above countertop"), "\"4 in above countertop\"" },
+        { SurfaceAddress.Parse("kitchen/north"), "\"kitchen/north\"" },
         { new PlanPoint(Distance.FromFeet(7m), Distance.FromInches(69m)), """["84 in","69 in"]""" },
         { new BoxSize(Distance.FromInches(2m), Distance.FromInches(3m)), """{"width":"2 in","height":"3 in"}""" },
         { CableType.Parse("14-2"), "\"14-2\"" },

@@ -39,7 +39,7 @@ internal static class FreePlaces
     /// <param name="address">The wall's address; null for a wall of the space itself.</param>
     public static DistanceSet On(SpaceView space, Wall wall, DeviceBox box, string? address = null)
     {
-        address ??= space.Id + "/" + wall.Id;
+        address ??= SurfaceAddress.Of(space.Id, wall.Id);
         RoomForBoxes room = space.RoomForBoxes;
         Distance width = space.WidthOf(box);
         DistanceSet free = wall.Cavity < room.Behind ? DistanceSet.Empty : OffOpenings(wall, Distance.Max(room.Beside, Distance.FromTicks(width.Ticks / 2)), null, Distance.MinValue, Distance.MaxValue);

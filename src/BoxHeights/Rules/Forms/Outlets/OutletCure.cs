@@ -32,7 +32,7 @@ internal static class OutletCure
                 if (free.Contains(marked) && far(face, marked) is { } off && off < least)
                 {
                     least = off;
-                    best = new(room.Id + "/" + wall.Id, box.WithAt(marked));
+                    best = new(SurfaceAddress.Of(room.Id, wall.Id), box.WithAt(marked));
                 }
             }
         }
@@ -42,5 +42,5 @@ internal static class OutletCure
 
     /// <summary>A box in the ceiling; where the walls close, at a part of the room's length and depth: 2 for the middle.</summary>
     public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part) =>
-        new[] { new PlacedBox(room.Id + "/ceiling", box.WithPlan(new WallPlan(room).Inside(part))) };
+        new[] { new PlacedBox(SurfaceAddress.Of(room.Id, DwellingBoxes.Ceiling), box.WithPlan(new WallPlan(room).Inside(part))) };
 }

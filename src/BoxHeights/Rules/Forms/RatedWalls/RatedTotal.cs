@@ -42,7 +42,7 @@ public sealed partial record RatedTotal : SpaceRule
         {
             if (wall.Rated && !wall.Open)
             {
-                Judge(space, wall, room.Id + "/" + wall.Id, statement);
+                Judge(space, wall, SurfaceAddress.Of(room.Id, wall.Id), statement);
             }
         }
     }

@@ -65,7 +65,7 @@ public sealed record EntranceSwitch : SpaceRule
                 }
 
                 hasEntrance = true;
-                foreach (Room room in space.Backs.RoomsBehind(face.Id + "/" + wall.Id, opening))
+                foreach (Room room in space.Backs.RoomsBehind(SurfaceAddress.Of(face.Id, wall.Id), opening))
                 {
                     if (space.Whole.IsIn(room.Id, Control))
                     {

@@ -136,7 +136,7 @@ public sealed record FaceOutlet : SpaceRule
             return;
         }
 
-        string address = face.Id + "/" + face.Walls[0].Id;
+        string address = SurfaceAddress.Of(face.Id, face.Walls[0].Id);
         bool possible = false;
         Facts needs = Facts.None;
         foreach (SpaceBox box in space.Boxes)
@@ -223,7 +223,7 @@ public sealed record FaceOutlet : SpaceRule
 
         Wall wall = face.Walls[0];
         Distance step = space.TryStep * 4;
-        string address = face.Id + "/" + wall.Id;
+        string address = SurfaceAddress.Of(face.Id, wall.Id);
         DeviceBox box = surface is { } walked ? cure.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : cure;
         DistanceSet free = FreePlaces.On(space, wall, box);
         for (Distance at = Distance.Max(left, Distance.Zero) + space.RoomForBoxes.FromEnds; at < wall.Length - space.RoomForBoxes.FromEnds && at <= right && at.Ticks < 1L << 33; at += step)

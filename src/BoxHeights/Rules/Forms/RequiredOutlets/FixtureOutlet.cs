@@ -172,7 +172,7 @@ public sealed record FixtureOutlet : SpaceRule
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
             () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + (ByCord ? " away as its cord goes" : " away in plan") : "no " + Outlet.Name + " that counts",
             verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(space, plan, thing),
-            thing.Fixture is { } it ? new[] { space.Id + "/" + it.Id } : default(Items<string>));
+            thing.Fixture is { } it ? new[] { SurfaceAddress.Of(space.Id, it.Id) } : default(Items<string>));
 
     /// <summary>Whether any other room of its level, or outdoors any other face of its storey, lists such an outlet.</summary>
     private bool IsOneElsewhereOnLevel(SpaceView space)
@@ -207,7 +207,7 @@ public sealed record FixtureOutlet : SpaceRule
             return Of(plan.Gap(point, sure), plan.Gap(point, possible), ref needs);
         }
 
-        int face = box.Address.StartsWith(space.Id + "/", StringComparison.Ordinal) ? plan.IndexOf(box.Address.Substring(space.Id.Length + 1)) : -1;
+        int face = SurfaceAddress.Read(box.Address) is { Surface: { } wall } address && address.Space == space.Id ? plan.IndexOf(wall) : -1;
         if (face < 0 || box.Along is not { } at)
         {
             needs |= Facts.Along;
@@ -258,7 +258,7 @@ public sealed record FixtureOutlet : SpaceRule
     private static bool IsAcross(SpaceView space, SpaceBox box, List<ThingInPlan> things, ThingInPlan thing)
     {
         int face = thing.Possible.Frame;
-        if (box.Along is not { } at || face < 0 || box.Address != space.Id + "/" + RoomInPlan.Of(space).Room.Walls[face].Id)
+        if (box.Along is not { } at || face < 0 || box.Address != SurfaceAddress.Of(space.Id, RoomInPlan.Of(space).Room.Walls[face].Id))
         {
             return false;
         }

@@ -91,11 +91,11 @@ public sealed record IslandOutlets : SpaceRule
 
             if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas) is not { } top)
             {
-                statement.NotJudged("the outline of " + one.Id + " isn't described", space.Id + "/" + one.Id);
+                statement.NotJudged("the outline of " + one.Id + " isn't described", SurfaceAddress.Of(space.Id, one.Id));
                 continue;
             }
 
-            string subject = space.Id + "/" + one.Id;
+            string subject = SurfaceAddress.Of(space.Id, one.Id);
             bool serves = false;
             int part = 0;
             foreach ((Distance from, Distance to) in top.Spaces(space.Room!.Fixtures, Dividing, DividedBelow))

@@ -83,7 +83,7 @@ public sealed partial record PassageOutlet : SpaceRule
     {
         foreach (Wall wall in room.Walls)
         {
-            foreach (BackFace face in wall.Open ? backs.Behind(room.Id + "/" + wall.Id) : [])
+            foreach (BackFace face in wall.Open ? backs.Behind(SurfaceAddress.Of(room.Id, wall.Id)) : [])
             {
                 if (face.Room is { } other && other.Id != room.Id && Scope.Rooms.Contains(other.Kind))
                 {

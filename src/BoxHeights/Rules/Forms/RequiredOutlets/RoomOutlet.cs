@@ -172,7 +172,7 @@ public sealed record RoomOutlet : SpaceRule
     {
         foreach (StairFlight flight in space.Dwelling.Flights)
         {
-            if (flight.Wall is { } wall && wall.StartsWith(room.Id + "/", StringComparison.Ordinal))
+            if (flight.Wall is { } wall && SurfaceAddress.Read(wall).IsPartOf(room.Id))
             {
                 return true;
             }

@@ -41,7 +41,7 @@ public sealed record CounterSpaces : RunSpaces
             bool atLeft = true;
             foreach ((Distance from, Distance to) in Stretches(room.Walls, i, plan.GoesRound))
             {
-                RunStretch stretch = new(room.Id + "/" + room.Walls[i].Id, i, plan[i], from, to, around + from)
+                RunStretch stretch = new(SurfaceAddress.Of(room.Id, room.Walls[i].Id), i, plan[i], from, to, around + from)
                 {
                     IsOpenLeft = !plan.GoesRound && i == 0 && from == Distance.Zero,
                     IsOpenRight = !plan.GoesRound && i == plan.Count - 1 && to == plan[i].Length,

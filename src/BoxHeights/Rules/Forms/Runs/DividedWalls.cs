@@ -111,7 +111,7 @@ internal sealed class DividedWalls
     private void Piece(int wall, Distance from, Distance to, Distance around)
     {
         // Where the walls don't go once round the room, more may follow before the first and after the last; between them each is said to follow the one before.
-        RunStretch piece = new(room.Id + "/" + room.Walls[wall].Id, wall, plan[wall], from, to, around + from)
+        RunStretch piece = new(SurfaceAddress.Of(room.Id, room.Walls[wall].Id), wall, plan[wall], from, to, around + from)
         {
             IsOpenLeft = !plan.GoesRound && wall == 0 && from == Distance.Zero,
             IsOpenRight = !plan.GoesRound && wall == plan.Count - 1 && to == plan[wall].Length,
@@ -132,7 +132,7 @@ internal sealed class DividedWalls
             }
 
             PlanLine part = PlanLine.Between(line[i - 1], line[i]);
-            RunStretch stretch = new(room.Id + "/" + divider.Id, -1, part, Distance.Zero, part.Length, around);
+            RunStretch stretch = new(SurfaceAddress.Of(room.Id, divider.Id), -1, part, Distance.Zero, part.Length, around);
             around += part.Length;
             joiner.Add(stretch);
             if (side.Count > 0)

@@ -125,7 +125,7 @@ public sealed record StairSwitches : SpaceRule
         {
             foreach (Wall wall in room.Walls)
             {
-                string address = room.Id + "/" + wall.Id;
+                string address = SurfaceAddress.Of(room.Id, wall.Id);
                 bool isOwn = flight.Wall == address;
                 if ((isOwn || cure is null) && (isOwn ? Beyond(flight, atHead, space.RoomForBoxes.AtStairs) : FirstFree(space, room, wall, offered)) is { } place
                     && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
@@ -146,7 +146,7 @@ public sealed record StairSwitches : SpaceRule
     private static Distance? FirstFree(SpaceView space, Room room, Wall wall, DeviceBox offered)
     {
         Distance aside = space.RoomForBoxes.AtStairs;
-        DistanceSet free = FreePlaces.On(space, wall, offered, room.Id + "/" + wall.Id) & DistanceSet.Between(aside, Distance.Max(aside, wall.Length - aside));
+        DistanceSet free = FreePlaces.On(space, wall, offered, SurfaceAddress.Of(room.Id, wall.Id)) & DistanceSet.Between(aside, Distance.Max(aside, wall.Length - aside));
         foreach (DoorCover cover in DoorCover.In(room.Walls))
         {
             free &= cover.Wall == wall.Id ? DistanceSet.Outside(cover.Left, cover.Right) : DistanceSet.All;

@@ -72,7 +72,7 @@ internal sealed class ThingInPlan
 
             foreach (Opening opening in tied.DoorsToRoomsWith.Count == 0 || backs is null ? default : wall.Openings)
             {
-                if (IsDoorway(opening) && LeadsToRoomWith(tied.DoorsToRoomsWith, backs!.RoomsBehind(room.Id + "/" + wall.Id, opening)))
+                if (IsDoorway(opening) && LeadsToRoomWith(tied.DoorsToRoomsWith, backs!.RoomsBehind(SurfaceAddress.Of(room.Id, wall.Id), opening)))
                 {
                     found.Add(Exactly(opening.Id, PlanPatch.Stretch(face, opening.Left, opening.Right)));
                 }
