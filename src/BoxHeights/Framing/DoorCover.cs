@@ -45,7 +45,7 @@ public sealed class DoorCover
     /// <summary>Everything that the doors of a room take of its walls.</summary>
     /// <param name="room">The room.</param>
     /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
-    public static Items<DoorCover> In(Room room) => In((room ?? throw new ArgumentNullException(nameof(room))).Walls);
+    internal static Items<DoorCover> In(Room room) => In((room ?? throw new ArgumentNullException(nameof(room))).Walls);
 
     /// <summary>Everything that the doors in a row of walls, seen left to right, take of them.</summary>
     internal static Items<DoorCover> In(Items<Wall> walls)

@@ -49,10 +49,8 @@ public readonly struct FramingMember
     /// <summary>Its right face, from the wall's left end.</summary>
     public Distance Right { get; }
 
-    /// <summary>
-    /// Whether it is there whatever isn't known: false for a stud of an assumed layout that wouldn't be there if the layout was pulled from the other end,
-    /// for a stud of the layout where a king or jack takes its place, and for cripples that framers may leave out.
-    /// </summary>
+    /// <summary>Whether it is there whatever isn't known.</summary>
+    /// <remarks>False for a stud of an assumed layout that would go if the layout was pulled from the other end, for a stud whose place a king or jack takes, and for cripples that framers may leave out.</remarks>
     public bool IsSure { get; }
 
     /// <summary>Its lower end; the bottom plate unless stated.</summary>

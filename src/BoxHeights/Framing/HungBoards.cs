@@ -38,10 +38,8 @@ public sealed class HungBoards
     /// </summary>
     public Items<DistanceRange> Seams { get; }
 
-    /// <summary>
-    /// From the subfloor to the underside of the last course hung from the top (negative: that course has to be ripped by this and the floor gap),
-    /// or from the top of the last course hung from the bottom to the ceiling board, null where that isn't known.
-    /// </summary>
+    /// <summary>What the last course leaves: below it where board is hung from the top, above it where it is hung from the bottom. Null while that isn't known.</summary>
+    /// <remarks>Hung from the top: from the subfloor to the underside of the last course; negative where that course has to be ripped by this and the floor gap. Hung from the bottom: from its top to the ceiling board.</remarks>
     public DistanceRange? Leftover { get; }
 
     /// <summary>The edge of the last course, where it isn't known whether it leaves a strip: of a ceiling that isn't known exactly.</summary>
@@ -105,7 +103,7 @@ public sealed class HungBoards
     /// <summary>The ways in which board is commonly hung from the ceiling of a wall: sheets of 48 or 54 in, and where two don't reach, a strip at its bottom, middle or top.</summary>
     /// <remarks>Common practice, no source.</remarks>
     /// <param name="boardWall">From the subfloor to the underside of the ceiling board.</param>
-    public static Items<HungBoards> Common(DistanceRange boardWall)
+    internal static Items<HungBoards> Common(DistanceRange boardWall)
     {
         // A sheet that is ripped at the floor leaves the seams above it where they are, so up to two full sheets need no more than their first seam.
         Distance[][] layouts = boardWall.To <= Inches(97) ? [[Inches(48), Inches(48)]]

@@ -91,7 +91,7 @@ public sealed class TrimmedOpening
     /// <param name="opening">The opening.</param>
     /// <exception cref="ArgumentNullException"><paramref name="opening"/> is null.</exception>
     /// <exception cref="OverflowException">Its measures are beyond the scale.</exception>
-    public static TrimmedOpening Of(Opening opening) => new(opening ?? throw new ArgumentNullException(nameof(opening)));
+    internal static TrimmedOpening Of(Opening opening) => new(opening ?? throw new ArgumentNullException(nameof(opening)));
 
     /// <summary>How much wall is seen between a plate and the casing beside it: negative where the plate laps onto the casing.</summary>
     /// <param name="center">The plate's center along the wall.</param>

@@ -54,7 +54,7 @@ public sealed class WallBuild
     /// <param name="storey">The room's storey; null where it isn't described.</param>
     /// <exception cref="ArgumentNullException">The wall or the room is null.</exception>
     /// <exception cref="OverflowException">Its measures are beyond the scale.</exception>
-    public static WallBuild Of(Wall wall, Room room, Storey? storey) => new(
+    internal static WallBuild Of(Wall wall, Room room, Storey? storey) => new(
         wall ?? throw new ArgumentNullException(nameof(wall)),
         storey,
         CeilingOver(room, storey) is { } ceiling && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall) ? boardWall : null);
@@ -62,7 +62,7 @@ public sealed class WallBuild
     /// <summary>Works out what a wall of an outside face is built of.</summary>
     /// <param name="wall">The wall.</param>
     /// <exception cref="ArgumentNullException"><paramref name="wall"/> is null.</exception>
-    public static WallBuild OfOutside(Wall wall) => new(wall ?? throw new ArgumentNullException(nameof(wall)), null, null);
+    internal static WallBuild OfOutside(Wall wall) => new(wall ?? throw new ArgumentNullException(nameof(wall)), null, null);
 
     /// <summary>The ceiling of a room: its own, else its storey's; null where neither is stated.</summary>
     /// <param name="room">The room.</param>

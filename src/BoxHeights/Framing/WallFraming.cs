@@ -63,7 +63,7 @@ public sealed class WallFraming
     /// <param name="layout">The layout of its studs.</param>
     /// <exception cref="ArgumentNullException">One of them is null.</exception>
     /// <exception cref="ArgumentException">The wall would have more than 10,000 studs.</exception>
-    public static WallFraming Of(Wall wall, StudLayout layout) =>
+    internal static WallFraming Of(Wall wall, StudLayout layout) =>
         new(wall ?? throw new ArgumentNullException(nameof(wall)), layout ?? throw new ArgumentNullException(nameof(layout)));
 
     /// <summary>How much room there is beside a face until the next piece that surely stands, or the wall's end.</summary>

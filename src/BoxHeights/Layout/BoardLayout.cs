@@ -7,10 +7,8 @@ public sealed partial record BoardLayout
     /// <summary>Whether the long edges run horizontally or vertically.</summary>
     public BoardDirection Hung { get; init; }
 
-    /// <summary>
-    /// The widths of the courses, in hanging order; each more than zero. What courses that lie across leave, beyond 1 in, is a strip of its own. Of upright sheets the
-    /// last width is that of all that follow, to the wall's other end. None: how the board is hung isn't stated, whatever else is.
-    /// </summary>
+    /// <summary>The widths of the courses, in hanging order; each more than zero. None: how the board is hung isn't stated.</summary>
+    /// <remarks>What courses that lie across leave, beyond 1 in, is a strip of its own. Of upright sheets the last width is that of all that follow, to the wall's other end.</remarks>
     public Items<Distance> Widths { get; init => field = Valid.Positive(value, nameof(Widths)); }
 
     /// <summary>Where hanging starts.</summary>

@@ -7,10 +7,8 @@ public sealed partial record Ceiling
     /// <summary>From the subfloor (see <see cref="From"/>) up to the underside of the ceiling framing (the rough height); more than zero.</summary>
     public DistanceRange? Framing { get; init => field = Valid.Positive(value, nameof(Framing)); }
 
-    /// <summary>
-    /// The subfloor that the framing is measured from. Unless stated, a storey's ceiling is one plane over all its rooms, measured from the storey's subfloor, so that a
-    /// room whose <see cref="Room.SubfloorOffset"/> sinks it by 7 in is 7 in higher inside; a room's own ceiling is measured from that room's subfloor.
-    /// </summary>
+    /// <summary>The subfloor that the framing is measured from: for a storey's ceiling the storey's, for a room's own ceiling the room's, unless stated.</summary>
+    /// <remarks>A storey's ceiling is one plane over all its rooms, so that a room whose <see cref="Room.SubfloorOffset"/> sinks it by 7 in is 7 in higher inside.</remarks>
     public CeilingOrigin? From { get; init; }
 
     /// <summary>The thickness of furring under the framing; zero is "none", never negative.</summary>

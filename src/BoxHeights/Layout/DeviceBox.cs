@@ -55,7 +55,7 @@ public sealed partial record DeviceBox
     /// <summary>Whether it was there before this work.</summary>
     public bool Existing { get; init; }
 
-    /// <summary>Whether it is no part of this work, so that nothing is asked of it; what its room or outside face says where it isn't stated. New boxes are still held against it.</summary>
+    /// <summary>Whether it stays out of this work, so that nothing is asked of it; as its room or outside face says unless stated. New boxes are still held against it.</summary>
     public bool? Untouched { get; init; }
 
     /// <summary>Whether it must stay where it is.</summary>
@@ -106,16 +106,14 @@ public sealed partial record DeviceBox
     /// <summary>How far each of its devices reaches back from its front edge, in their order; the catalog's where they aren't stated. Zero for one that stays in front of it.</summary>
     public Items<Distance> DeviceDepths { get; init => field = Valid.NotNegative(value, nameof(DeviceDepths)); }
 
-    /// <summary>
-    /// How many gangs each of its devices needs to be mounted, 1 or more, in their order. Where they aren't stated a receptacle for a range or a dryer needs two and
-    /// any other device of a known kind one; a single receptacle of more than 20 A, or a device of a kind of your own, may need what the others leave.
-    /// </summary>
+    /// <summary>How many gangs each of its devices needs to be mounted, 1 or more, in their order.</summary>
+    /// <remarks>Where they aren't stated a receptacle for a range or a dryer needs two and any other device of a known kind one; a single receptacle of more than 20 A, or a device of a kind of your own, may need what the others leave.</remarks>
     public Items<int> DeviceGangs { get; init => field = Valid.Counts(value, nameof(DeviceGangs)); }
 
     /// <summary>Whether wiring is known to enter at the center of its back, behind the devices.</summary>
     public bool BackEntry { get; init; }
 
-    /// <summary>The spaces that barriers divide it into, from left to right; none where it isn't divided, or it isn't stated what is where.</summary>
+    /// <summary>The spaces that barriers divide it into, from left to right; none for a box in one piece, or while it isn't stated what is where.</summary>
     public Items<BoxCompartment> Compartments { get; init; }
 
     /// <summary>How the luminaire on it is built; null where it isn't stated.</summary>

@@ -34,7 +34,8 @@ public sealed class RoomOutline
     /// <summary>The corners on the drawing, in the order of <see cref="Walls"/>: each is the left end of its wall, seen from inside.</summary>
     public Items<PlanPoint> Corners { get; }
 
-    /// <summary>The walls from left to right as a person sees them who stands in the room. Their ids are w1, w2 and so on, by the edge from each point to the next as they were given, so that w1 is first whichever way round.</summary>
+    /// <summary>The walls from left to right, as a person sees them who stands in the room.</summary>
+    /// <remarks>Their ids are w1, w2 and so on, by the edge from each point to the next as they were given, so that w1 is first whichever way round.</remarks>
     public Items<Wall> Walls { get; }
 
     /// <summary>How far the last point missed the first, where it repeats it; else zero.</summary>

@@ -22,10 +22,8 @@ public sealed record MarkRow
     /// <summary>From the left corner of the wall (framing face) to the box's center; null where it isn't known.</summary>
     public Distance? FromLeftCorner { get; init; }
 
-    /// <summary>
-    /// Where studs are measured or declared, the stud and its side that the box is nailed to, or how far its center is from the nearest stud; where they are only
-    /// assumed, the stud that it is near to, named as such; else empty.
-    /// </summary>
+    /// <summary>The stud and its side that the box is nailed to, or how far its center is from the nearest stud; else empty.</summary>
+    /// <remarks>Where studs are only assumed it is the stud that the box is near to, named as such.</remarks>
     public string Stud { get; init; } = "";
 
     /// <summary>"stop: see 3" where something about the box is open that nothing mends: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText"/>, counted from 1; else empty. Such a box has no mark.</summary>
@@ -43,6 +41,7 @@ public sealed record MarkRow
     /// </summary>
     public Distance? StandsOut { get; init; }
 
-    /// <summary>What the report sets otherwise, and how it was; what was rounded to be marked, and from where; "strong" or "shy" instead where that is asked for and the exact height is a little more or less; or why there is no mark.</summary>
+    /// <summary>What the report sets otherwise and how it was, and what was rounded to be marked; or why there is no mark.</summary>
+    /// <remarks>"Strong" or "shy" stands instead of what was rounded where that is asked for: the exact height is a little more, or a little less.</remarks>
     public string Note { get; init; } = "";
 }

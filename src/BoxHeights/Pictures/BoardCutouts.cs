@@ -21,7 +21,7 @@ public sealed class BoardCutouts
         Courses = CoursesOf(wall);
     }
 
-    /// <summary>The lower and the upper edge of each course above the storey's subfloor, from the lowest up; none where it isn't known how the board is hung, or not exactly.</summary>
+    /// <summary>The lower and the upper edge of each course above the storey's subfloor, from the lowest up; none unless it is known exactly how the board is hung.</summary>
     public Items<DistanceRange> Courses { get; }
 
     /// <summary>The courses of board.</summary>

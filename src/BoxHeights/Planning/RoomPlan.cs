@@ -53,7 +53,7 @@ public sealed class RoomPlan
     /// <summary>What couldn't be planned, a line each: stretches that no place for a box covers, things without room, findings that are left.</summary>
     public Items<string> Obstacles { get; }
 
-    /// <summary>What was left out though nothing is lacking for it, a line each, with what would have to be described: extras without a thing to tie them to, switches that go where nothing is described.</summary>
+    /// <summary>What was left out although nothing is lacking, a line each, with what to describe for it: extras whose thing is missing, switches whose place is.</summary>
     public Items<string> Notes { get; }
 
     /// <summary>The plan as plain text: boxes with their reasons, what the rules behind them ask, what couldn't be planned, then what was left out.</summary>

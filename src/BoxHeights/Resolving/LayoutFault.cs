@@ -43,7 +43,7 @@ public enum LayoutFaultKind
     OutsideItsRoom = 12,
 }
 
-/// <summary>Something that can't be about a description: two parts that don't go together. Everything that doesn't need those parts is still judged.</summary>
+/// <summary>Two parts of a description that don't go together. Everything that needs neither is still judged.</summary>
 public sealed record LayoutFault
 {
     internal LayoutFault(LayoutFaultKind kind, string subject, string address, string message)

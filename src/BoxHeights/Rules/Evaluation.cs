@@ -58,7 +58,7 @@ public sealed partial class Evaluation
     /// <summary>Whether something can't be decided from the description; true of every fault of it, too.</summary>
     public bool HasUnknowns { get; }
 
-    /// <summary>Whether something in the description can't be: whether there is a finding with a <see cref="Finding.Fault"/>. What it touches isn't judged, so that there may be violations which nobody sees.</summary>
+    /// <summary>Whether something in the description contradicts itself: some finding has a <see cref="Finding.Fault"/>. What it touches goes unjudged, so that there may be violations which nobody sees.</summary>
     public bool HasFaults { get; }
 
     /// <summary>Whether there is no finding at all. See <see cref="NotJudged"/> for what couldn't be judged, and <see cref="NotChecked"/> for what no rule looks at.</summary>
@@ -90,10 +90,8 @@ public sealed partial class Evaluation
         }
     }
 
-    /// <summary>
-    /// What every rule came to for every subject that it may be about: boxes, rooms, runs of walls and counters, outside faces, flights, storeys, the dwelling.
-    /// What isn't met or depends on something has its finding; what is met, let off, not applicable or couldn't be judged is listed too, with the reason.
-    /// </summary>
+    /// <summary>What every rule came to for every subject that it may be about: boxes, rooms, runs of walls and counters, outside faces, flights, storeys, the dwelling.</summary>
+    /// <remarks>What isn't met or depends on something has its finding; what is met, let off, not applicable or couldn't be judged is listed too, with the reason.</remarks>
     public Items<Judgement> Judgements
     {
         get

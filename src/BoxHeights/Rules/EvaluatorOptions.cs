@@ -32,13 +32,11 @@ public sealed partial record EvaluatorOptions
     /// <summary>What places along a wall are rounded to; more than zero. Null for 1/4 in, or 1 mm in millimeters: common practice, no source.</summary>
     public Distance? AlongStep { get; init; }
 
-    /// <summary>
-    /// Whether every box that there will be is described, so that what isn't described is lacking. Otherwise rules that ask for an outlet say nothing of rooms
-    /// without any box, and of dwellings that list no outlet of the kind: a drawing of the receptacles alone lacks no lights.
-    /// </summary>
+    /// <summary>Whether every box that there will be is described, so that what the description lacks, the house lacks.</summary>
+    /// <remarks>Otherwise rules that ask for an outlet pass over rooms without any box, and over dwellings that list no outlet of the kind: a drawing of the receptacles alone lacks no lights.</remarks>
     public bool AllBoxesAreDescribed { get; init; }
 
-    /// <summary>Names of kinds of one's own, of rooms, fixtures or whatever else, that are meant: no finding says that nobody knows them. What a row's scope or the catalog names is known without.</summary>
+    /// <summary>Names of kinds of one's own, of rooms, fixtures or whatever else, which are then taken for known. Those of a row's scope or of the catalog are known already.</summary>
     public Items<string> OwnKinds { get; init; }
 
     internal EvaluatorOptions Checked()

@@ -23,7 +23,8 @@ public enum NecEdition
 /// <remarks>A published set is frozen within a major version; a corrected number raises its row's revision. Each of them holds the row <c>counter-edge</c> beside its own, since a box across a countertop's edge is a mistake whatever document is asked, and the customs <c>room-for-boxes</c> and <c>entrance-switches</c> that plans go by.</remarks>
 public static class RuleSets
 {
-    /// <summary>What the electrical code asks of the boxes of a dwelling in the United States, each where it is described. Reach documents aren't in it: add them by occupancy; nor is what has to be there: add <see cref="UnitedStatesOutlets"/>.</summary>
+    /// <summary>What the electrical code asks of the boxes of a dwelling in the United States, each where it is described.</summary>
+    /// <remarks>Add <see cref="UnitedStatesOutlets"/> for what has to be there, and reach documents by occupancy.</remarks>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
     public static RuleSet UnitedStatesDwelling(NecEdition edition) =>
@@ -36,7 +37,8 @@ public static class RuleSets
         + Standards.Alarms.Rows
         + Standards.InEverySet.Rows;
 
-    /// <summary>What the electrical code asks to be there: receptacles along walls and counters, outlets that rooms, stairs and outside faces have to have, alarms. Add it where rooms are described whole: of half a room it would miss the other half.</summary>
+    /// <summary>What the electrical code asks to be there: receptacles along walls and counters, outlets of rooms, stairs and outside faces, alarms.</summary>
+    /// <remarks>Add it where rooms are described whole: of half a room it would miss the other half.</remarks>
     /// <param name="edition">The edition that is adopted where the dwelling stands.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such edition here.</exception>
     public static RuleSet UnitedStatesOutlets(NecEdition edition) =>

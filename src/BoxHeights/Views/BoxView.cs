@@ -40,7 +40,7 @@ public sealed class BoxView
     /// <summary>Its body as it sits; null where its size, its place or its height isn't known.</summary>
     public WallArea? Body { get; internal init; }
 
-    /// <summary>Its size as it sits; not stated where neither it nor its kind tells.</summary>
+    /// <summary>Its size as it sits; not stated unless it or its kind tells.</summary>
     public BoxSize Size { get; internal init; }
 
     /// <summary>Whether its size isn't stated and is that of its kind.</summary>

@@ -86,7 +86,8 @@ public sealed partial class Evaluation
         }
     }
 
-    /// <summary>Finds the place nearest to one at which no rule has anything to find of a box: with the slack that remedies keep where there is such a place, beside a stud for a box that is nailed to one, and at what is marked.</summary>
+    /// <summary>Finds the place nearest to one at which every rule is content with a box, rounded to what is marked.</summary>
+    /// <remarks>With the slack that remedies keep where there is such a place, and beside a stud for a box that is nailed to one.</remarks>
     /// <param name="box">The id of the box.</param>
     /// <param name="along">The place, such as that of a pointer.</param>
     /// <param name="height">The height, in the terms in which it is to be set.</param>

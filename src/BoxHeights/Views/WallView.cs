@@ -144,7 +144,8 @@ public sealed class WallView
     /// <summary>What was found about it, and about what is on it, in the report's order.</summary>
     public Items<FindingPlace> Findings => findings ??= find(this);
 
-    /// <summary>The piece of framing nearest to a place at which a box can be nailed: a stud, king or corner, and a jack or cripple where it reaches that high. None that stands in a doorway, nor one whose place a king or jack takes.</summary>
+    /// <summary>The piece of framing nearest to a place at which a box can be nailed: a stud, king or corner, and a jack or cripple where it reaches that high.</summary>
+    /// <remarks>Studs in a doorway, and those whose place a king or jack takes, are passed over.</remarks>
     /// <param name="along">From the wall's left end.</param>
     /// <param name="up">Above the storey's subfloor.</param>
     /// <returns>Null where nothing is said of its studs, or none stands at that height.</returns>

@@ -37,8 +37,8 @@ public sealed class BoxHeightsJsonException : FormatException
     internal BoxHeightsJsonException(params BoxHeightsJsonError[] errors)
         : base(string.Join("\n", (object[])errors)) => Errors = errors;
 
-    /// <summary>All that is wrong with the text, in the order in which it is found; never empty. Beyond the first 100, and where the text stops being JSON,
-    /// nothing more is looked at. What a record as a whole asks for is checked only once its members are right.</summary>
+    /// <summary>All that is wrong with the text, in the order in which it is found: one at least.</summary>
+    /// <remarks>The first 100 are kept, up to where the text stops being JSON. What a record as a whole asks for is checked once its members are right.</remarks>
     public Items<BoxHeightsJsonError> Errors { get; }
 
     /// <summary>The first of <see cref="Errors"/>.</summary>

@@ -1,9 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// The heights that a rule allows, as readings of the stick that sets the box: those that are allowed whatever isn't known (<see cref="Sure"/>),
-/// those that are allowed for some of it (<see cref="Possible"/>), and what would have to be known to tell them apart.
-/// </summary>
+/// <summary>The heights that a rule allows, as readings of the stick that sets the box: <see cref="Sure"/> ones and <see cref="Possible"/> ones, and what would have to be known to tell them apart.</summary>
 public readonly struct AllowedHeights
 {
     internal AllowedHeights(in DistanceSet sure, in DistanceSet possible, Facts needs)

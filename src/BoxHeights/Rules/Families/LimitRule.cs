@@ -2,10 +2,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// A rule about one quantity of a box as it is placed, such as its fill or how far behind the finished surface it sits: the quantity lies within a set.
-/// Its remedy is another box, ring or projection, never a move.
-/// </summary>
+/// <summary>A rule about one quantity of a box as it is placed, such as its fill: it lies within a set. Its remedy is another box, ring or projection, never a move.</summary>
 /// <remarks>
 /// The law of placement rules holds here too: a limit may read everything except where the box now is. What differs from place to place is stated for
 /// each <see cref="LimitZone"/> of its surface, so that a box that is moved is compared with what was stated once.

@@ -62,7 +62,7 @@ public sealed class LimitStatement
     public void DependsOn(Quantity measured, Facts needs, Func<string> because, LimitZone zone = default) =>
         cases.Add(new(zone, measured, default, needs, because));
 
-    /// <summary>The rule says nothing here, because something that it needs isn't described at all. That is told, and is no finding: such facts may be left out.</summary>
+    /// <summary>The rule says nothing here, because something that it needs isn't described. That is told, but is no finding: such facts may be left out.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     public void NotJudged(string reason) => NotJudgedBecause = reason;
 

@@ -352,7 +352,7 @@ public sealed class ProvisionStatement
     /// <param name="reason">What isn't described, in one phrase.</param>
     public void NotJudged(int index, string reason) => open.Add((index, reason));
 
-    /// <summary>The rule isn't about this group after all: what it asks nothing of isn't met.</summary>
+    /// <summary>The rule isn't about this group after all: it is left out of the report.</summary>
     public void NotAboutThis() => IsSilent = true;
 
     /// <summary>Whether the rule isn't about the group.</summary>

@@ -3,10 +3,8 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// A provision whose subject is there whether or not any box is: what a room, an outside face, a flight of stairs, a storey or the whole dwelling has to provide.
-/// Its remedy adds boxes, or sets one that is there where it belongs.
-/// </summary>
+/// <summary>What a room, an outside face, a flight of stairs, a storey or the whole dwelling has to provide, whether or not any box is there.</summary>
+/// <remarks>Its remedy adds boxes, or sets one that is there where it belongs.</remarks>
 public abstract record SpaceRule : Rule
 {
     /// <inheritdoc cref="Rule(string, string, Severity, Citation)"/>
@@ -126,7 +124,7 @@ public sealed class SpaceStatement
     internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<string> what) =>
         answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, static () => default) { Moved = box });
 
-    /// <summary>Something was looked at and is met. A rule that says nothing of its subject counts as not about it, and never as met.</summary>
+    /// <summary>Something was looked at and is met. A rule that stays silent about its subject counts as not about it.</summary>
     /// <param name="subject">What is met, by the name that a finding about it would have.</param>
     /// <param name="address">The room or wall that it belongs to.</param>
     public void Meets(string subject, string address)
@@ -155,12 +153,12 @@ public sealed class SpaceStatement
         }
     }
 
-    /// <summary>The rule can't be judged, because something that it needs isn't described, or can't be. Of a rule that weighs as a violation that is a finding.</summary>
+    /// <summary>The rule can't be judged, because something that it needs isn't described or contradicts itself. Where it weighs as a violation, that is a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, or not in every part, by the name that a finding about it has; null where nothing here is.</param>
     public void NotJudged(string reason, string? subject = null) => open.Add(new(reason, subject, true));
 
-    /// <summary>The rule isn't judged, because nothing of what it is about is described, or because no description could tell: that is told, but is no finding.</summary>
+    /// <summary>The rule isn't judged: nothing of what it is about is described, or only the site could tell. That is told in the report and isn't a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, by the name that a finding about it has; null where nothing here is.</param>
     public void LeavesOpen(string reason, string? subject = null) => open.Add(new(reason, subject, false));

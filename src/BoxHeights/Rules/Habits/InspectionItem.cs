@@ -34,7 +34,7 @@ public sealed record InspectionItem : HabitRule
     /// <summary>Whether it is about boxes whose cables run through framing alone.</summary>
     public bool InFraming { get; init; }
 
-    /// <summary>It is about boxes that a finished surface meets which burns, doesn't, or isn't known to; none for every box, even one on the surface's face.</summary>
+    /// <summary>It is about boxes in finished surfaces that burn, don't, or may; where none is named, about every box, on a surface's face too.</summary>
     public Items<SurfaceBurns> Surfaces { get; init; }
 
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights;
 
-/// <summary>Something about a dwelling that a rule doesn't allow, or can't decide, or that can't be.</summary>
+/// <summary>Something about a dwelling that a rule forbids or can't decide, or a contradiction in its description.</summary>
 /// <remarks>Never an approval or a refusal: the authority having jurisdiction decides. Messages are put together when they are read.</remarks>
 public sealed class Finding : IEquatable<Finding>
 {
@@ -112,16 +112,14 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>Where along its wall it was judged; null where that isn't known.</summary>
     public Distance? At { get; }
 
-    /// <summary>What was measured: for a placement, the reading of the stick; for a level, the center above the storey's subfloor; for a limit, its quantity: a volume, a depth, how far behind the finished surface; for a space, as its rule says.</summary>
+    /// <summary>What was measured: of a placement the reading of the stick, of a level the center above the storey's subfloor, of a limit its quantity; of a space, as its rule says.</summary>
     public Quantity Measured => Details.Measured;
 
     /// <summary>What is allowed, in the same terms as <see cref="Measured"/>.</summary>
     public QuantitySet Allowed => Details.Allowed;
 
-    /// <summary>
-    /// How far it is from being met: negative, or zero where it only depends on something. Of a placement, the least move of the box, in height or along its wall, as
-    /// <see cref="LeastChange"/> tells, and the most negative distance where there is none; else from <see cref="Measured"/> to <see cref="Allowed"/>.
-    /// </summary>
+    /// <summary>How far it is from being met: negative, or zero where it only depends on something.</summary>
+    /// <remarks>Of a placement it is the least move of the box, in height or along its wall, as <see cref="LeastChange"/> tells, and the most negative distance where there is none; else from <see cref="Measured"/> to <see cref="Allowed"/>.</remarks>
     public Quantity Margin => Details.Margin;
 
     /// <summary>Of a placement: the least move after which it is met for certain, and its direction; null where there is none, and for what no move of the box mends.</summary>

@@ -83,7 +83,7 @@ public sealed record Judgement
     /// <summary>What came of it.</summary>
     public Judged State { get; }
 
-    /// <summary>Why it wasn't judged or is let off, in one phrase, or what is assumed where it is met; null where it is met without that, or the rule isn't about it. What isn't met, or depends on something, its <see cref="Finding"/> tells.</summary>
+    /// <summary>Why it went unjudged or is let off, or what is assumed where it is met, in one phrase; else null. Of what fails or depends on something, its <see cref="Finding"/> tells.</summary>
     public string? Why { get; }
 
     /// <summary>The finding; null where there is none. What couldn't be judged has one where the rule weighs as a violation and something in the description keeps it from being judged.</summary>

@@ -18,10 +18,8 @@ public enum ChangeDirection
     Right = 3,
 }
 
-/// <summary>
-/// The least move of a box that decides a rule: of a box that doesn't meet it, or depends on something, the shortest one, up, down or along its wall, after which it is met for
-/// certain; of one that meets it, the longest one after which it still is, in the direction in which that is shortest. <c>default</c> is none at all, up.
-/// </summary>
+/// <summary>The least move of a box that decides a rule, straight up, down or along its wall. <c>default</c> is none at all, up.</summary>
+/// <remarks>Of a box that doesn't meet it, or depends on something, the shortest one after which it is met for certain; of one that meets it, the longest one after which it still is, in the direction in which that is shortest.</remarks>
 public readonly record struct LeastChange
 {
     internal LeastChange(Distance amount, ChangeDirection direction)

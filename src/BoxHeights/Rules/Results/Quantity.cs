@@ -32,7 +32,7 @@ public readonly record struct Quantity
 
     internal long Raw { get; }
 
-    /// <summary>Whether it is no amount, but says that nothing bounds it: the margin inside a set without ends.</summary>
+    /// <summary>Whether it stands for there being no bound, as the margin inside a set without ends does.</summary>
     public bool IsUnbounded => Raw is long.MaxValue or long.MinValue;
 
     /// <summary>A distance as a quantity.</summary>
@@ -65,7 +65,8 @@ public readonly record struct Quantity
     /// <summary>The amount with its unit, exactly, as <see cref="Distance"/> or <see cref="Volume"/> prints it: inches on the 1/128 in grid, else millimeters.</summary>
     public override string ToString() => ToString(LengthUnits.Inches);
 
-    /// <summary>The amount with its unit, exactly: a distance in a dwelling's own units. Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in. What stands for there being no bound is "without a bound".</summary>
+    /// <summary>The amount with its unit, exactly: a distance in a dwelling's own units; "without a bound" for what has none.</summary>
+    /// <remarks>Inches off the 1/128 in grid come in millimeters; messages round them to 1/16 in.</remarks>
     /// <param name="units">The units, such as <see cref="Dwelling.Units"/>.</param>
     public string ToString(LengthUnits units) => IsUnbounded ? "without a bound" : Kind switch
     {

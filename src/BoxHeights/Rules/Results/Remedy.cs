@@ -3,7 +3,8 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>Something to do about a finding. Those that the library offers have been tried: applied to the dwelling, each clears the finding and adds none. A box to add may share what is short of a violation with boxes that are set alike.</summary>
+/// <summary>Something to do about a finding. Those that the library offers have been tried: each clears the finding and adds none.</summary>
+/// <remarks>A box to add may share what is short of a violation with boxes that are set alike.</remarks>
 public abstract class Remedy
 {
     private protected Remedy(string text) => Text = text;
@@ -210,7 +211,7 @@ public sealed class ChangeMounting : Remedy
     internal override DeviceBox Changed(DeviceBox box) => box with { Mounting = Mounting, At = Along };
 }
 
-/// <summary>Nothing was found that mends it: no place straight up or down or along the wall, because these rules leave none together, or no box that is large enough.</summary>
+/// <summary>The search failed: together these rules leave the box nowhere to go, up, down or along the wall; or every box is too small.</summary>
 public sealed class NoneFound : Remedy
 {
     internal NoneFound(Items<string> ids, Items<string> conflicting, string text)

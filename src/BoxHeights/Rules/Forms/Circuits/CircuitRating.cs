@@ -2,10 +2,8 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// A receptacle that has to be on a circuit of so many amperes isn't fed by conductors too thin for it. Silent where no cable is described; where cables of several sizes
-/// enter, it matters which of them feeds the receptacle, unless that is stated.
-/// </summary>
+/// <summary>A receptacle that has to be on a circuit of so many amperes is fed by conductors that are thick enough for it.</summary>
+/// <remarks>Silent where no cable is described; where cables of several sizes enter, it matters which of them feeds the receptacle, unless that is stated.</remarks>
 public sealed record CircuitRating : LimitRule
 {
     /// <summary>Describes the rule.</summary>

@@ -48,7 +48,8 @@ public sealed record ServingReceptacles
     /// <summary>The line of the box that <see cref="Highest"/> is measured to.</summary>
     public TargetLine Line { get; init; } = TargetLine.Center;
 
-    /// <summary>How far above its counter one may be, itself allowed, its center counting, <see cref="Distance.MaxValue"/> for however far; null for walls. A box whose purpose is the counter is taken at its word: other rows speak of its height.</summary>
+    /// <summary>How far above its counter the center of one may be, itself allowed; MaxValue for however far, null for walls.</summary>
+    /// <remarks>A box whose purpose is the counter is taken at its word: other rows speak of its height.</remarks>
     public Distance? AboveCounter { get; init; }
 
     /// <summary>How far from the wall one in the floor may be, itself allowed; null where those don't count.</summary>

@@ -2,10 +2,8 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// In a wall that is declared rated, boxes on opposite faces are far enough apart, or kept apart by one of the permitted means: a filled cavity, solid fireblocking
-/// between them, putty pads on both, or boxes that are listed for it. Which means there is has to be stated for boxes that are near each other.
-/// </summary>
+/// <summary>In a wall that is declared rated, boxes on opposite faces are far enough apart, or kept apart by one of the permitted means.</summary>
+/// <remarks>The means: a filled cavity, solid fireblocking between them, putty pads on both, or boxes that are listed for it. Which one there is has to be stated for boxes that are near each other.</remarks>
 public sealed record RatedSeparation : ProvisionRule
 {
     /// <summary>Describes the rule.</summary>

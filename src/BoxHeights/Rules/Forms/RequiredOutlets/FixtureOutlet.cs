@@ -32,7 +32,7 @@ public sealed record FixtureOutlet : SpaceRule
     /// <summary>How far an outlet may be off.</summary>
     public Distance Reach { get; init; }
 
-    /// <summary>Only boxes for these purposes serve the things, and where there are none nothing is asked; every box that counts where none is named.</summary>
+    /// <summary>Only boxes for these purposes serve the things, and a room without any isn't asked. Where none is named, every box that counts serves them.</summary>
     public Items<BoxPurpose> Serving { get; init; }
 
     /// <summary>Boxes for these purposes serve the things as well, but ask for nothing.</summary>

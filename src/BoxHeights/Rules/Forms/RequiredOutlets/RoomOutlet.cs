@@ -32,7 +32,7 @@ public sealed record RoomOutlet : SpaceRule
     /// <summary>An opening wider than this asks for two; null where none does.</summary>
     public Distance? TwoBeyond { get; init; }
 
-    /// <summary>Rooms without a fixture of one of these kinds aren't asked; every room is where none is named.</summary>
+    /// <summary>Only rooms with a fixture of one of these kinds are asked; every room where none is named.</summary>
     public Items<FixtureKind> OnlyWith { get; init; }
 
     /// <summary>What may make it good that the room has none; nothing where nothing does.</summary>

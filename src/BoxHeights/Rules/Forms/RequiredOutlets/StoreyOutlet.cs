@@ -24,7 +24,7 @@ public sealed record StoreyOutlet : SpaceRule
     /// <summary>Outlets in rooms of these kinds don't count.</summary>
     public Items<RoomKind> NotIn { get; init; }
 
-    /// <summary>Whether it says nothing of dwellings that list no such outlet, even where every box is described: whether one is needed can't be told.</summary>
+    /// <summary>Whether it speaks only of dwellings that list such an outlet, even where every box is described: whether one is needed can't be told.</summary>
     public bool OnlyWhereListed { get; init; }
 
     /// <summary>A box that would do, on a ceiling; null where none is offered.</summary>

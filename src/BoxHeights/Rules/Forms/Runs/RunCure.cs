@@ -8,7 +8,7 @@ internal static class RunCure
     private const int MostInOneGap = 12;
 
     /// <summary>Places along the run for as few boxes as each gap needs, evenly, on the marks that places are rounded to.</summary>
-    /// <param name="box">The box, whose places other rows of the set may limit; null where any box would do.</param>
+    /// <remarks>Other rows of the set may limit the places of the box; where it is null any box would do.</remarks>
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
     public static List<Distance> Find(SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, Distance step, DeviceBox? box = null)
     {
