@@ -24,6 +24,9 @@ public sealed partial record Wall
     /// <summary>Whether it is an outside wall.</summary>
     public bool Exterior { get; init; }
 
+    /// <summary>Whether it carries a floor, a ceiling or a roof, so that a header lies over each of its openings. Either face may say it.</summary>
+    public bool Bearing { get; init; }
+
     /// <summary>The address of the face on its other side ("laundry/west"). Either of the two may say it, and openings need only be described on one: they go through both.</summary>
     public string? BackOf { get; init; }
 
@@ -54,7 +57,7 @@ public sealed partial record Wall
     /// <summary>What hides parts of it: cabinets, mirrors, panels.</summary>
     public Items<Covering> Coverings { get; init; }
 
-    /// <summary>Where nothing can be set into it: headers, posts, pockets, ducts.</summary>
+    /// <summary>Where nothing can be set into it: headers, posts, pockets, ducts. What one face says fills the wall for both, but for stringers, which lie on one face.</summary>
     public Items<NoCavity> NoCavity { get; init; }
 
     /// <summary>The boxes on it.</summary>

@@ -11,6 +11,9 @@ namespace BoxHeights;
 /// <param name="Offset">How far right of this face's left end its right end lies; null where that isn't known.</param>
 internal readonly record struct BackFace(string Address, Room? Room, OutsideFace? Face, Wall Wall, Distance? Offset)
 {
+    /// <summary>The id of its room or outside face.</summary>
+    public string SpaceId => Room?.Id ?? Face!.Id;
+
     /// <summary>Where a place on it is on this face: faces back to back run against each other.</summary>
     public Distance? Along(Distance place) => Offset + Wall.Length - place;
 

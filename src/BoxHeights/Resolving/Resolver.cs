@@ -45,7 +45,7 @@ internal sealed partial class Resolver
     public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog, LengthUnits? units = null)
     {
         BackFaces backs = BackFaces.Of(dwelling);
-        Resolver resolver = new(catalog, units ?? dwelling.Units) { Backs = backs, Dwelling = SharedOpenings.In(dwelling, backs) };
+        Resolver resolver = new(catalog, units ?? dwelling.Units) { Backs = backs, Dwelling = SharedWalls.In(dwelling, backs) };
         dwelling = resolver.Dwelling;
         resolver.Storeys(dwelling);
         foreach (StairFlight flight in dwelling.Flights)

@@ -16,7 +16,14 @@ internal static class Framing
         // From memory: the web takes a screw, the open side wants a bracket.
         new WebSide("web-side", "on the web of a metal stud, not on its open side", Severity.Advice, Citation.CommonPractice, OnTheFace) { Scope = OnWalls },
         new BarSpan("bar-span", "in a bay that its bar spans", Severity.Advice, Citation.CommonPractice) { Scope = OnWalls },
-        new InCavity("in-cavity", "clear of what fills the wall: headers, posts, ducts, pockets", Severity.Advice, Citation.CommonPractice) { Scope = OnWalls },
+
+        // Of two-bys, a 2 × 6 to a 2 × 12 on edge.
+        new InCavity("in-cavity", "clear of what fills the wall: headers, posts, ducts, pockets", Severity.Advice, Citation.CommonPractice)
+        {
+            LeastHeader = Distance.FromInches(5, 1, 2),
+            MostHeader = Distance.FromInches(11, 1, 4),
+            Scope = OnWalls,
+        },
         new CavityDepth("cavity-depth", "no deeper than the wall", Severity.Advice, Citation.CommonPractice) { Scope = OnWalls },
         new BoxAgainstBox("next-box", "clear of the other boxes on its wall", Severity.Advice, Citation.CommonPractice, BoxPairs.OnOneFace) { Scope = RuleScope.Walls },
         new BoxAgainstBox("back-to-back", "clear of the boxes on the other side of its wall", Severity.Advice, Citation.CommonPractice, BoxPairs.BackToBack) { Scope = RuleScope.Walls },

@@ -66,6 +66,27 @@ internal sealed class PlacesToTry
         }
     }
 
+    /// <summary>The nearest height to its own that every rule surely allows a box to add where it goes, with slack where there is any; null where there is none.</summary>
+    public BoxHeight? HeightFor(PlacedBox placed)
+    {
+        if (placed.Box is not { At: { } at, Height: { Edge: not null } now } || state.SiteFor(placed.Address, placed.Box) is not { } site)
+        {
+            return null;
+        }
+
+        DistanceSet all = site.SureAt(at.Ticks);
+        DistanceSet firm = site.SureOfFirmRulesAt(at.Ticks);
+        foreach (DistanceSet allowed in new[] { all & firm.Shrink(state.Options.HeightMargin), all, firm.Shrink(state.Options.HeightMargin), firm })
+        {
+            if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
+            {
+                return now.WithValue(snapped);
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Members of a box's groups, those that most others agree with first.</summary>
     private IEnumerable<int> NeighborsOf(int box)
     {

@@ -6,9 +6,6 @@ namespace BoxHeights.Rules;
 /// <summary>Looks for what mends a cause: the stick before the box, up or down before sideways, with slack before without. Every remedy is tried before it is offered.</summary>
 internal sealed partial class RemedyFinder
 {
-    /// <summary>How many studs an added box is tried at.</summary>
-    private const int MostStudsToTry = 4;
-
     private readonly LayoutState state;
     private readonly Trials trials;
     private readonly PlacesToTry places;
@@ -31,6 +28,7 @@ internal sealed partial class RemedyFinder
             return lacking.Moved is { } moved ? SetRight(cause, moved) : Added(cause, lacking);
         }
 
+        // What is wrong with the description is said in the finding: there is nothing to build otherwise.
         if (first.Box < 0 || (first.Needs & Facts.BrokenPart) != 0)
         {
             return default;
@@ -210,51 +208,4 @@ internal sealed partial class RemedyFinder
 
     private static string OnStud(Mounting? held) =>
         held is { Stud: { } stud, Side: { } side } ? ", on the " + (side == StudSide.Left ? "left" : "right") + " side of stud " + stud : "";
-
-    /// <summary>A box to where its neighbors ask for it, on the steps that marks have.</summary>
-    private Items<Remedy> SetRight(Cause cause, DeviceBox moved)
-    {
-        int box = Array.FindIndex(state.Boxes, one => one.Source.Id == moved.Id);
-        if (!sticks.IsFree(box) || moved is not { At: { } at, Height: { } height })
-        {
-            return default;
-        }
-
-        Distance? along = at == state.AtOf(box) ? null : at.RoundNearest(state.Options.AlongStep);
-        MoveBoxes move = Move([box], height.WithValue(height.Value.RoundNearest(state.Options.HeightStep)), along, true);
-        return trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? new Remedy[] { move } : Items<Remedy>.None;
-    }
-
-    private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
-    {
-        if (lacking.Cure.Count == 0)
-        {
-            return default;
-        }
-
-        // At studs that stand, first the nearest ones; where none of them does, as the rule placed them.
-        for (int nth = 0; nth <= MostStudsToTry; nth++)
-        {
-            Items<PlacedBox> placed = nth == MostStudsToTry ? lacking.Cure : lacking.Cure.Select(box => Nailed(box, nth));
-            AddBox added = new(placed, "add " + string.Join(" and ", placed.Select(Described)));
-            if ((nth == MostStudsToTry || placed != lacking.Cure) && trials.Mends(added, cause, [-1]))
-            {
-                return new Remedy[] { added };
-            }
-        }
-
-        return default;
-    }
-
-    /// <summary>A box to add, nailed to the nearest, the second nearest… stud that has room for it; as it is where studs are only assumed, or it is held otherwise.</summary>
-    private PlacedBox Nailed(PlacedBox placed, int nth)
-    {
-        List<Distance> studs = places.StudsFor(placed);
-        return nth < studs.Count ? new(placed.Address, placed.Box with { At = studs[nth], Mounting = state.HeldAt(placed, studs[nth]) }) : placed;
-    }
-
-    private string Described(PlacedBox placed) =>
-        placed.Box.Purpose + " box on " + placed.Address
-        + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" + OnStud(placed.Box.Mounting) : "")
-        + (placed.Box.Height is { } height ? ", " + height.Exactly(state.Options.Units) : "");
 }

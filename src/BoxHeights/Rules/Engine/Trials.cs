@@ -52,8 +52,29 @@ internal sealed class Trials
         return true;
     }
 
-    /// <summary>What is found after a remedy that adds boxes; null where it adds a finding. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.</summary>
-    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy)
+    /// <summary>The ids of the rules that a remedy which adds boxes would bring findings of.</summary>
+    public Items<string> Brings(AddBox remedy)
+    {
+        List<string> ids = [];
+        foreach (Finding finding in Found(remedy))
+        {
+            if (IsNew(finding) && !ids.Contains(finding.RuleId))
+            {
+                ids.Add(finding.RuleId);
+            }
+        }
+
+        return new(ids);
+    }
+
+    /// <summary>What is found after a remedy that adds boxes; null where it adds a finding.</summary>
+    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => LeftOf(Found(remedy));
+
+    /// <summary>
+    /// What is found with boxes added. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.
+    /// Nor is it that one isn't level with others that violate something where they are.
+    /// </summary>
+    private List<Finding> Found(AddBox remedy)
     {
         Dictionary<string, DeviceBox> added = new(StringComparer.Ordinal);
         foreach (PlacedBox placed in remedy.Placed)
@@ -62,7 +83,7 @@ internal sealed class Trials
         }
 
         using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed) : null;
-        return LeftOf(NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings, added));
+        return [.. NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings, added)];
     }
 
     /// <summary>Not the first box of its kind, which changes what is asked of other spaces; not one with the id of a room; nor any where a rule may look at all boxes. Then the dwelling is evaluated with them.</summary>
@@ -98,11 +119,29 @@ internal sealed class Trials
     {
         foreach (Finding finding in found)
         {
-            if (finding.IsViolation || finding.Space is not null || !added.TryGetValue(finding.Subject, out DeviceBox? box) || !IsFoundOfItsLike(finding, box))
+            if (finding.IsViolation || finding.Space is not null || !added.TryGetValue(finding.Subject, out DeviceBox? box) || !(IsFoundOfItsLike(finding, box) || (finding.Group >= 0 && AreWrong(box.Purpose))))
             {
                 yield return finding;
             }
         }
+    }
+
+    /// <summary>Whether most boxes of a purpose violate something where they are: to be level with them is no good.</summary>
+    private bool AreWrong(BoxPurpose purpose)
+    {
+        HashSet<int> wrong = [];
+        foreach (List<Finding> about in ofBoxes.Values)
+        {
+            foreach (Finding one in about)
+            {
+                if (one.IsViolation && one.Limit is null && state.Boxes[one.Box].Source.Purpose == purpose)
+                {
+                    wrong.Add(one.Box);
+                }
+            }
+        }
+
+        return wrong.Count * 2 > Array.FindAll(state.Boxes, box => box.Source.Purpose == purpose).Length;
     }
 
     private bool IsFoundOfItsLike(Finding finding, DeviceBox box)

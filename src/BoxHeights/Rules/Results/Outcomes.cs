@@ -128,6 +128,9 @@ public enum Facts
 
     /// <summary>How thick a countertop is.</summary>
     CounterThickness = 1 << 27,
+
+    /// <summary>How tall a header is.</summary>
+    HeaderHeight = 1 << 28,
 }
 
 /// <summary>Says facts in words.</summary>
@@ -142,7 +145,7 @@ internal static class FactText
         "what breaks the wall at the floor",
         "where things stand in plan", "the height of the rim or threshold", "whether a fixed barrier stands between", "how the luminaire is enclosed and listed",
         "whether one outside the room serves it", "how the boxes are protected in the rated wall", "how the board is hung",
-        "how thick the countertop is",
+        "how thick the countertop is", "how tall the header is",
     ];
 
     public static string Of(Facts facts)

@@ -221,10 +221,10 @@ public sealed class NoneFound : Remedy
         Conflicting = conflicting;
     }
 
-    /// <summary>The boxes.</summary>
+    /// <summary>The boxes; none where one is lacking.</summary>
     public Items<string> Ids { get; }
 
-    internal override bool Concerns(string box) => Ids.Contains(box);
+    internal override bool Concerns(string box) => Ids.Count == 0 || Ids.Contains(box);
 
     /// <summary>The ids of the rules that leave no height together where the box is.</summary>
     public Items<string> Conflicting { get; }

@@ -187,6 +187,7 @@ internal static class RandomDwelling
         .With((x, v) => x.WithTurnDegrees(v), Gen.Elements(90m, -90m, 0m, 45m, 22.5m, -30.25m))
         .With((x, v) => x.WithOpen(v), Gen.Elements(true, false))
         .With((x, v) => x.WithExterior(v), Gen.Elements(true, false))
+        .With((x, v) => x.WithBearing(v), Gen.Elements(true, false))
         .With((x, v) => x.WithRated(v), Gen.Elements(true, false))
         .With((x, v) => x.WithCavityFilled(v), Gen.Elements(true, false))
         .With((x, v) => x.WithBackOf(v), Perhaps(Addresses))

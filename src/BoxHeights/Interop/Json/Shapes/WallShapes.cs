@@ -32,6 +32,7 @@ internal static class WallShapes
         .Usual("turn", 90m, x => x.TurnDegrees, (x, v) => x.WithTurnDegrees(v), Texts.Turn, "The turn from this face to the next, in degrees: 90 is an inside corner, −90 an outside corner.")
         .Usual("open", false, x => x.Open, (x, v) => x.WithOpen(v), Texts.Truth, "Whether this side is open: no wall stands there.")
         .Usual("exterior", false, x => x.Exterior, (x, v) => x.WithExterior(v), Texts.Truth, "Whether it is an outside wall.")
+        .Usual("bearing", false, x => x.Bearing, (x, v) => x.WithBearing(v), Texts.Truth, "Whether it carries a floor, a ceiling or a roof, so that a header lies over each of its openings.")
         .Optional("backOf", x => x.BackOf, (x, v) => x.WithBackOf(v), Texts.Plain, "The address of the face on its other side (\"laundry/west\").")
         .Optional("backOffset", x => x.BackOffset, (x, v) => x.WithBackOffset(v), Texts.Distance, "How far right of this face's left end the other face's right end lies.")
         .Optional("cavity", x => x.Cavity, (x, v) => x.WithCavity(v), Texts.Distance, "The depth of the stud cavity.")

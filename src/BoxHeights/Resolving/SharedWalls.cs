@@ -3,14 +3,15 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>An opening goes through its wall: one that is described on a single face of it is there on the other face too.</summary>
+/// <summary>What goes through a wall or fills it is there on both faces, whichever describes it: openings, headers, posts, ducts, and that it carries something.</summary>
 /// <remarks>
-/// It is taken over where it is known where the faces are, where it lies wholly on the other and where nothing is described there. What belongs to one side of it
+/// An opening is taken over where it is known where the faces are, where it lies wholly on the other and where nothing is described there. What belongs to one side of it
 /// (casing, reveal, stool) isn't; a head that can't be told from the other room's floor isn't stated there, and an opening whose sill can't be isn't taken over.
+/// What fills the wall is taken over as far as it lies on the other face, and where nothing of its kind is described there; a stringer lies on its own face.
 /// </remarks>
-internal static class SharedOpenings
+internal static class SharedWalls
 {
-    /// <summary>The dwelling with every opening on both faces of its wall; the same where nothing is missing.</summary>
+    /// <summary>The dwelling with every opening, and whatever fills a wall, on both of its faces; the same where nothing is missing.</summary>
     public static Dwelling In(Dwelling dwelling, BackFaces backs)
     {
         if (backs.Addresses.Count == 0)
@@ -51,6 +52,12 @@ internal static class SharedOpenings
             {
                 foreach (BackFace other in backs.Behind(SurfaceAddress.Of(space, walls[i].Id)))
                 {
+                    if (Filled(completed?[i] ?? walls[i], other, space) is { } filled)
+                    {
+                        completed ??= [.. walls];
+                        completed[i] = filled;
+                    }
+
                     foreach (Opening opening in other.Wall.Openings)
                     {
                         Wall wall = completed?[i] ?? walls[i];
@@ -66,11 +73,33 @@ internal static class SharedOpenings
             return completed is null ? (Items<Wall>?)null : new Items<Wall>(completed);
         }
 
+        // The wall with what fills it by the face behind; null where that is nothing more.
+        Wall? Filled(Wall wall, in BackFace other, string space)
+        {
+            if (wall.Open || other.Wall.Open)
+            {
+                return null;
+            }
+
+            Wall filled = wall.WithBearing(wall.Bearing || other.Wall.Bearing);
+            foreach (NoCavity part in other.Wall.NoCavity)
+            {
+                Level? bottom = Here(part.Bottom, space, other.SpaceId);
+                Level? top = Here(part.Top, space, other.SpaceId);
+                bool isTold = (bottom is null) == (part.Bottom is null) && (top is null) == (part.Top is null);
+                if (isTold && part.Kind != NoCavityKind.Stringer && SeenFrom(wall, other, part) is { } seen)
+                {
+                    filled = filled.WithNoCavity(filled.NoCavity.With(seen.WithBottom(bottom).WithTop(top)));
+                }
+            }
+
+            return filled == wall ? null : filled;
+        }
+
         Opening? Heights(Opening seen, Opening opening, string space, in BackFace other)
         {
-            Level? sill = Here(opening.Sill, space, other.Room?.Id ?? other.Face!.Id);
-            return sill is null && opening.Sill is not null ? null
-                : seen.WithSill(sill).WithHead(Here(opening.Head, space, other.Room?.Id ?? other.Face!.Id));
+            Level? sill = Here(opening.Sill, space, other.SpaceId);
+            return sill is null && opening.Sill is not null ? null : seen.WithSill(sill).WithHead(Here(opening.Head, space, other.SpaceId));
         }
 
         // A height of one space above the other's subfloor; null where the two aren't on one storey or something isn't known exactly.
@@ -151,6 +180,27 @@ internal static class SharedOpenings
             .WithSwing(opening.Swing switch { DoorSwing.Into => DoorSwing.Away, DoorSwing.Away => DoorSwing.Into, _ => null })
             .WithEntrance(opening.Entrance switch { EntranceSide.Inside => EntranceSide.Outside, EntranceSide.Outside => EntranceSide.Inside, _ => null })
             .WithCasing(null).WithReveal(null).WithStool(null);
+    }
+
+    /// <summary>What fills the wall by the face behind, as far as it lies on this one; null where that is nothing, or something of its kind is described there.</summary>
+    private static NoCavity? SeenFrom(Wall wall, in BackFace other, NoCavity part)
+    {
+        if (other.Along(part.Right) is not { } from || other.Along(part.Left) is not { } to)
+        {
+            return null;
+        }
+
+        Distance left = Distance.Max(from, Distance.Zero);
+        Distance right = Distance.Min(to, wall.Length);
+        foreach (NoCavity there in wall.NoCavity)
+        {
+            if (there.Kind == part.Kind && there.Left < right && left < there.Right)
+            {
+                return null;
+            }
+        }
+
+        return left < right ? part.WithLeft(left).WithRight(right) : null;
     }
 
     private static WallEnd? Turned(WallEnd? end) => end switch { WallEnd.Left => WallEnd.Right, WallEnd.Right => WallEnd.Left, _ => null };

@@ -1,0 +1,97 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>What a space lacks: boxes that are added, or set where their neighbors ask for them.</content>
+internal sealed partial class RemedyFinder
+{
+    /// <summary>How many studs an added box is tried at.</summary>
+    private const int MostStudsToTry = 4;
+
+    /// <summary>A box to where its neighbors ask for it, on the steps that marks have.</summary>
+    private Items<Remedy> SetRight(Cause cause, DeviceBox moved)
+    {
+        Items<string> id = new[] { moved.Id };
+        int box = Array.FindIndex(state.Boxes, one => one.Source.Id == moved.Id);
+        if (!sticks.IsFree(box) || moved is not { At: { } at, Height: { } height })
+        {
+            return new Remedy[] { NonePlaced(cause, id, new[] { cause.RuleId }, stays: true) };
+        }
+
+        Distance? along = at == state.AtOf(box) ? null : at.RoundNearest(state.Options.AlongStep);
+        MoveBoxes move = Move([box], height.WithValue(height.Value.RoundNearest(state.Options.HeightStep)), along, true);
+        return new Remedy[]
+        {
+            trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? move
+                : new NoneFound(id, new[] { cause.RuleId }, "nothing that mends " + moved.Id + " does so without another finding"),
+        };
+    }
+
+    private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
+    {
+        if (lacking.Cure.Count == 0)
+        {
+            return new Remedy[]
+            {
+                new NoneFound(default, new[] { cause.RuleId }, cause.Outcome == Outcome.Unknown && cause.Findings[0].Needs != Facts.None
+                    ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
+                    : "no free place was found for a box that would mend it"),
+            };
+        }
+
+        // At studs that stand, first the nearest ones; where none of them does, as the rule placed them. At the height of their like, before another that is allowed there.
+        foreach (bool elsewhere in new[] { false, true })
+        {
+            for (int nth = 0; nth <= MostStudsToTry; nth++)
+            {
+                Items<PlacedBox> placed = nth == MostStudsToTry ? lacking.Cure : lacking.Cure.Select(box => Nailed(box, nth));
+                if ((nth == MostStudsToTry || placed != lacking.Cure) && (!elsewhere || Allowed(ref placed)) && Adding(placed) is var added && trials.Mends(added, cause, [-1]))
+                {
+                    return new Remedy[] { added };
+                }
+            }
+        }
+
+        return new Remedy[] { NoneAdded(cause, lacking.Cure) };
+    }
+
+    private AddBox Adding(Items<PlacedBox> placed) => new(placed, "add " + string.Join(" and ", placed.Select(Described)));
+
+    /// <summary>Boxes to add at the nearest heights that every rule allows where they go, with slack where there is any.</summary>
+    private bool Allowed(ref Items<PlacedBox> placed)
+    {
+        Items<PlacedBox> moved = placed.Select(one => places.HeightFor(one) is { } height ? new PlacedBox(one.Address, one.Box.WithHeight(height)) : one);
+        bool isOther = moved != placed;
+        placed = moved;
+        return isOther;
+    }
+
+    /// <summary>Why none can be added: the rules that leave no height where it would go, else what would be found with it.</summary>
+    private NoneFound NoneAdded(Cause cause, Items<PlacedBox> cure)
+    {
+        foreach (PlacedBox placed in cure)
+        {
+            if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && Conflict.At(site, at, null) is { Count: > 0 } rules)
+            {
+                return new(default, rules, "no height was found for " + Described(placed) + ": " + string.Join(" and ", rules) + (rules.Count == 1 ? " leaves none" : " leave none together"));
+            }
+        }
+
+        Items<string> brings = trials.Brings(Adding(cure));
+        return new(default, brings.Count == 0 ? new[] { cause.RuleId } : brings, "no place was found where one more would bring no other finding"
+            + (brings.Count == 0 ? "" : " (" + string.Join(", ", brings) + ")"));
+    }
+
+    /// <summary>A box to add, nailed to the nearest, the second nearest… stud that has room for it; as it is where studs are only assumed, or it is held otherwise.</summary>
+    private PlacedBox Nailed(PlacedBox placed, int nth)
+    {
+        List<Distance> studs = places.StudsFor(placed);
+        return nth < studs.Count ? new(placed.Address, placed.Box with { At = studs[nth], Mounting = state.HeldAt(placed, studs[nth]) }) : placed;
+    }
+
+    private string Described(PlacedBox placed) =>
+        placed.Box.Purpose + " box on " + placed.Address
+        + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" + OnStud(placed.Box.Mounting) : "")
+        + (placed.Box.Height is { } height ? ", " + height.Exactly(state.Options.Units) : "");
+}
