@@ -70,6 +70,21 @@ internal sealed partial class WallPlan
         static PlanPoint At(decimal x, decimal y) => new(Distance.FromTicks((long)x), Distance.FromTicks((long)y));
     }
 
+    /// <summary>The middle of a rectangular room; null for one of another shape, or whose walls don't close.</summary>
+    public PlanPoint? MiddleOfRectangle
+    {
+        get
+        {
+            if (!Closes || Inside(2) is not { } middle)
+            {
+                return null;
+            }
+
+            (decimal wide, decimal deep) = (middle.Right.Ticks * 2m, middle.Into.Ticks * 2m);
+            return Area is { } area && Math.Abs((wide * deep) - area) <= DrawingTolerance.GapAcross.Ticks * (wide + deep) ? middle : null;
+        }
+    }
+
     /// <summary>
     /// How long a passage of one way, straight or round any number of square corners, is along its middle. What of each side a corner makes longer outside it makes
     /// shorter inside, so that the middle is half of both sides together: of all walls but the two ends.

@@ -27,6 +27,9 @@ internal static class DeviceLists
         BoxPurpose.Refrigerator, BoxPurpose.Range, BoxPurpose.Dishwasher, BoxPurpose.SinkBase, BoxPurpose.Hood,
     };
 
+    /// <summary>Purposes of receptacles that an appliance or a sink has at its own wall, because its cord or its pipes are there.</summary>
+    public static Items<BoxPurpose> AtAppliances { get; } = BehindAppliances.With(BoxPurpose.Laundry).With(BoxPurpose.Dryer);
+
     /// <summary>Openings that a person walks through; sliding closet doors and bifolds are read as such too.</summary>
     public static Items<OpeningKind> Doorways { get; } = new[]
     {

@@ -17,8 +17,10 @@ internal static class TradePractice
         Habit(BoxPurpose.Bath, (Edge.Top, 48), (Edge.Top, 40), (Edge.Top, 52)),
         Habit(BoxPurpose.Refrigerator, (Edge.Top, 48), (Edge.Center, 36), (Edge.Top, 56)).WithAnchor(Near(0, "refrigerator")),
         Habit(BoxPurpose.Range, (Edge.Center, 5), (Edge.Center, 3), (Edge.Center, 8), Datum.FinishedFloor).WithAnchor(Near(0, "range")),
-        Habit(BoxPurpose.SinkBase, (Edge.Center, 18), (Edge.Center, 12), (Edge.Center, 24)),
-        Habit(BoxPurpose.Dishwasher, (Edge.Center, 18), (Edge.Center, 4), (Edge.Center, 24)),
+        Habit(BoxPurpose.SinkBase, (Edge.Center, 18), (Edge.Center, 12), (Edge.Center, 24)).WithAnchor(Near(12, "sink")),
+
+        // A built-in machine can't be pulled out to reach a plug behind it: in the space beside it, as far as its cord goes.
+        Habit(BoxPurpose.Dishwasher, (Edge.Center, 18), (Edge.Center, 4), (Edge.Center, 24)).WithAnchor(Beside(0, 48, "dishwasher")),
         Habit(BoxPurpose.Hood, (Edge.Center, 74), (Edge.Center, 62), (Edge.Center, 84)).WithAnchor(Near(0, "range", "cooktop", "hood")),
         Habit(BoxPurpose.Laundry, (Edge.Center, 44), (Edge.Center, 36), (Edge.Center, 48)).WithAnchor(Near(24, "washer", "dryer")),
 
@@ -104,6 +106,10 @@ internal static class TradePractice
             Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Bath, BoxPurpose.Garage, BoxPurpose.Exterior }, ExceptExisting = true },
         };
         yield return new ThreeWayMates("three-way-mates", "two three-way switches, or more pairs, for what is controlled from several places", Severity.Note, Citation.CommonPractice);
+        yield return new ProudLimit("box-proud", "with its front edge at most 1/16 in past the finished surface, so that its plate lies flat", Severity.Note, Citation.CommonPractice, Distance.FromInches(0, 1, 16))
+        {
+            Scope = new RuleScope { ExceptExisting = true },
+        };
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
         yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);
@@ -133,7 +139,7 @@ internal static class TradePractice
     private static string PlaceId(BoxPurpose purpose) => purpose + "-place";
 
     private static AnchoredPlace Place(BoxPurpose purpose, PlaceAnchor anchor, string table) =>
-        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor) { Scope = HabitScope(purpose) };
+        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor) { OnItsWall = DeviceLists.AtAppliances.Contains(purpose), Scope = HabitScope(purpose) };
 
     private static RuleScope HabitScope(BoxPurpose purpose) => RuleScope.Walls with { Purposes = new[] { purpose }, ExceptExisting = true };
 

@@ -93,25 +93,25 @@ public sealed class AddedBoxTrialTests
     [Fact]
     public void Remedy_FirstBoxOfItsKind_IsOfferedOnlyWhereNoOtherStoreyThenLacksOne()
     {
-        Assert.Empty(RemediesOf("bedroom-co", TwoStoreys(false), Rows));
+        Assert.IsType<NoneFound>(Assert.Single(RemediesOf("bedroom-co", TwoStoreys(false), Rows)));
         Assert.IsType<AddBox>(Assert.Single(RemediesOf("bedroom-co", TwoStoreys(true), Rows)));
     }
 
     [Fact]
     public void Remedy_WhereARuleOfTheCallersOwnCountsAllBoxes_IsTriedOnTheWholeDwelling()
     {
-        Assert.Empty(RemediesOf("bedroom-co", TwoStoreys(true), Rows.With(new FewBoxes(1))));
+        Assert.Equal(["few-boxes"], Assert.IsType<NoneFound>(Assert.Single(RemediesOf("bedroom-co", TwoStoreys(true), Rows.With(new FewBoxes(1))))).Conflicting);
         Assert.Single(RemediesOf("bedroom-co", TwoStoreys(true), Rows.With(new FewBoxes(2))));
     }
 
     [Fact]
-    public void Remedy_ThatPutsABoxWhereItDoesNotMend_IsNotOffered() => Assert.Empty(RemediesOf("wrong-room", TwoStoreys(false), new RuleSet([new WrongRoom()])));
+    public void Remedy_ThatPutsABoxWhereItDoesNotMend_IsNotOffered() => Assert.IsType<NoneFound>(Assert.Single(RemediesOf("wrong-room", TwoStoreys(false), new RuleSet([new WrongRoom()]))));
 
     [Fact]
     public void Remedy_WithTheIdOfARoom_IsNotOffered()
     {
         Dwelling house = TwoStoreys(true);
-        Assert.Empty(RemediesOf("bedroom-co", house.WithRooms(house.Rooms.With(new Room("bedroom-co", RoomKind.Closet, "upper"))), Rows));
+        Assert.IsType<NoneFound>(Assert.Single(RemediesOf("bedroom-co", house.WithRooms(house.Rooms.With(new Room("bedroom-co", RoomKind.Closet, "upper"))), Rows)));
     }
 
     // The second road: with a rule of a caller's own in the set each box to add is tried on the whole dwelling.

@@ -76,6 +76,9 @@ internal sealed class Electrician
     private DeviceBox? SetOne(DeviceBox box)
     {
         MountingMethod method = MethodFor(box);
+
+        // A light belongs in the middle of its mirror: on a block, as near to that as a stud lets it.
+        method = method == MountingMethod.Stud && box.Purpose == BoxPurpose.VanityLight ? MountingMethod.Blocking : method;
         Distance wanted = box.At!.Value;
         Opening? under = wall.Openings.FirstOrDefault(one => one.Kind == OpeningKind.Window && one.Left < wanted && wanted < one.Right);
         if (method == MountingMethod.Stud)

@@ -50,9 +50,14 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
         List<SetWall> set = Squared(drafts, kind).ConvertAll(draft => draft.Build(id));
         List<Wall> walls = Closed(Swung(set.ConvertAll(one => one.Wall)));
         framed.AddRange(set);
-        shared.AddRange(set.Where(one => step is null && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
+
+        // Furring is a layer of its own before a wall of stone: nothing is behind it.
+        shared.AddRange(set.Where(one => step is null && one.Timber.Cavity != In(1.5m) && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
         Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithCeiling(step is null || storey.HangsUpright ? null : storey.Storey.Ceiling).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
+
+        // In the middle, where a room has one.
+        room = new WallPlan(room).MiddleOfRectangle is { } middle ? room.WithOverhead(room.Overhead.Select(box => box.WithPlan(middle))) : room;
         if (!Unalarmed.Contains(kind))
         {
             // One in each bedroom, and outside the bedrooms of every storey.

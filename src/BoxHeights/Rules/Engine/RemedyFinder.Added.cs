@@ -14,18 +14,30 @@ internal sealed partial class RemedyFinder
     {
         Items<string> id = new[] { moved.Id };
         int box = Array.FindIndex(state.Boxes, one => one.Source.Id == moved.Id);
-        if (!sticks.IsFree(box) || moved is not { At: { } at, Height: { } height })
+        if (!sticks.IsFree(box) || SetTo(box, moved) is not { } move)
         {
             return new Remedy[] { NonePlaced(cause, id, new[] { cause.RuleId }, stays: true) };
         }
 
-        Distance? along = at == state.AtOf(box) ? null : at.RoundNearest(state.Options.AlongStep);
-        MoveBoxes move = Move([box], height.WithValue(height.Value.RoundNearest(state.Options.HeightStep)), along, true);
         return new Remedy[]
         {
             trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? move
                 : new NoneFound(id, new[] { cause.RuleId }, "nothing that mends " + moved.Id + " does so without another finding"),
         };
+    }
+
+    private Remedy? SetTo(int box, DeviceBox moved)
+    {
+        if (moved.Plan is { } plan && plan != state.Boxes[box].Source.Plan)
+        {
+            PlanPoint set = new(plan.Right.RoundNearest(state.Options.AlongStep), plan.Into.RoundNearest(state.Options.AlongStep));
+            return new MoveInPlan(moved.Id, set, "set " + moved.Id + " " + Printed.Of(set.Right, state.Options.Units) + " to the right of the left end of the first wall and "
+                + Printed.Of(set.Into, state.Options.Units) + " into the room");
+        }
+
+        return moved is { At: { } at, Height: { } height }
+            ? Move([box], height.WithValue(height.Value.RoundNearest(state.Options.HeightStep)), at == state.AtOf(box) ? null : at.RoundNearest(state.Options.AlongStep), true)
+            : null;
     }
 
     private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
@@ -72,7 +84,7 @@ internal sealed partial class RemedyFinder
     {
         foreach (PlacedBox placed in cure)
         {
-            if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && Conflict.At(site, at, null) is { Count: > 0 } rules)
+            if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && ConflictingRules.At(site, at, null) is { Count: > 0 } rules)
             {
                 return new(default, rules, "no height was found for " + Described(placed) + ": " + string.Join(" and ", rules) + (rules.Count == 1 ? " leaves none" : " leave none together"));
             }

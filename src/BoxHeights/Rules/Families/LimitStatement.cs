@@ -8,6 +8,7 @@ namespace BoxHeights.Rules;
 public readonly struct LimitZone
 {
     private readonly Slab[]? clear;
+    private readonly bool isOutside;
 
     /// <summary>A part of a wall.</summary>
     /// <param name="left">The places of the box's center along the wall begin here; <see cref="Distance.MinValue"/> for all that lies left.</param>
@@ -15,14 +16,32 @@ public readonly struct LimitZone
     /// <param name="clear">The heights at which the box is clear of it, as <see cref="PlacementSite"/> gives them.</param>
     public LimitZone(Distance left, Distance right, in AllowedHeights clear) => this.clear = [new Slab(left.Ticks, right.Ticks, clear)];
 
+    private LimitZone(Slab[] clear)
+    {
+        this.clear = clear;
+        isOutside = true;
+    }
+
+    /// <summary>What is clear of several parts of a wall.</summary>
+    internal static LimitZone ClearOf(IEnumerable<LimitZone> parts)
+    {
+        List<Slab> slabs = [];
+        foreach (LimitZone part in parts)
+        {
+            slabs.AddRange(part.clear ?? []);
+        }
+
+        return new([.. slabs]);
+    }
+
     /// <summary>Whether it is a part of the surface: then it tells where the box is along it.</summary>
     internal bool IsAPart => clear is not null;
 
     /// <summary>Whether a box is in the zone; null where that isn't known.</summary>
     internal bool? Holds(in Place place) => clear is null ? true : SlabJudge.Verdict(clear, place) switch
     {
-        Verdict.Passes => false,
-        Verdict.Fails => true,
+        Verdict.Passes => isOutside,
+        Verdict.Fails => !isOutside,
         _ => null,
     };
 

@@ -50,6 +50,7 @@ internal sealed class MendedText(DeviceBox? was, PlacedBox placed, Items<int> be
         [
             ((was.Measured?.Height ?? was.Height)?.Exactly(units), Now.Height?.Exactly(units), ""),
             (Print(was.At), Print(Now.At), " from the left end of its wall"),
+            (Print(was.Plan), Print(Now.Plan), " in plan"),
             (Print(was.SetFor), Print(Now.SetFor), " out from the framing"),
             (was.Volume?.ToString(), Now.Volume?.ToString(), ""),
             (was.Kind?.ToString(), Now.Kind?.ToString(), " box"),
@@ -65,6 +66,8 @@ internal sealed class MendedText(DeviceBox? was, PlacedBox placed, Items<int> be
 
     /// <summary>Blocks and brackets aren't the box's own, so that the box alone doesn't tell of them.</summary>
     private List<string> Held() => remedies.FindAll(remedy => remedy is AddBlocking or ChangeMounting).ConvertAll(remedy => remedy.Text);
+
+    private string? Print(PlanPoint? place) => place is { } some ? Printed.Of(some.Right, units) + " right, " + Printed.Of(some.Into, units) + " in" : null;
 
     private string? Print(Distance? distance) => distance is { } some ? Printed.Of(some, units) : null;
 }

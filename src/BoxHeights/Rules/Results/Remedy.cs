@@ -73,6 +73,30 @@ public sealed class MoveBoxes : Remedy
         box with { Height = Height, Measured = null, At = Along ?? box.At, Mounting = Along is null ? box.Mounting : Mounting };
 }
 
+/// <summary>Sets a box in a ceiling or a floor to another place in plan.</summary>
+public sealed class MoveInPlan : Remedy
+{
+    internal MoveInPlan(string id, PlanPoint plan, string text)
+        : base(text)
+    {
+        Id = id;
+        Plan = plan;
+    }
+
+    /// <summary>The box.</summary>
+    public string Id { get; }
+
+    /// <summary>The new place.</summary>
+    public PlanPoint Plan { get; }
+
+    internal override Items<string> Changes => new[] { Id };
+
+    /// <inheritdoc/>
+    public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
+
+    internal override DeviceBox Changed(DeviceBox box) => box with { Plan = Plan };
+}
+
 /// <summary>Adds boxes: one in most cases.</summary>
 public sealed class AddBox : Remedy
 {

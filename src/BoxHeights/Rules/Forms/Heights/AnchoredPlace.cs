@@ -16,8 +16,11 @@ public sealed record AnchoredPlace : PlacementRule
     public AnchoredPlace(string id, string summary, Severity severity, Citation citation, PlaceAnchor anchor)
         : base(id, summary, severity, citation) => Anchor = anchor ?? throw new ArgumentNullException(nameof(anchor));
 
+    /// <summary>Whether a box on another wall is out of place where such a thing stands in the room: an appliance's, and not what goes beside a bed.</summary>
+    public bool OnItsWall { get; init; }
+
     /// <inheritdoc/>
-    public override string Numbers => Anchor?.ToString() ?? "";
+    public override string Numbers => Anchor + (OnItsWall ? ", on its own wall" : "");
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
@@ -51,6 +54,11 @@ public sealed record AnchoredPlace : PlacementRule
 
         if (!any)
         {
+            if (OnItsWall && site.Surface.Space.Room is { } room && StandsIn(room, anchor))
+            {
+                statement.Everywhere(AllowedHeights.Nothing);
+            }
+
             return;
         }
 
@@ -65,5 +73,20 @@ public sealed record AnchoredPlace : PlacementRule
         }
 
         statement.Within(from, Distance.MaxValue, AllowedHeights.Nothing);
+    }
+
+    /// <summary>Whether such a thing stands against a wall of a room.</summary>
+    private static bool StandsIn(Room room, PlaceAnchor anchor)
+    {
+        Items<Fixture> standing = new(Array.FindAll([.. room.Fixtures], fixture => fixture.Wall is not null));
+        foreach (Wall wall in room.Walls)
+        {
+            foreach (AnchoredThing _ in anchor.ThingsOn(standing, wall))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -1,0 +1,58 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>
+/// The front edge of a flush box, or of its ring, stands out past the finished surface at most so far, so that its plate lies flat.
+/// Silent where it isn't stated how far out the box is set. <see cref="SetbackLimit"/> looks the other way.
+/// </summary>
+public sealed record ProudLimit : LimitRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the number comes from.</param>
+    /// <param name="most">How far past the surface, itself allowed.</param>
+    public ProudLimit(string id, string summary, Severity severity, Citation citation, Distance most)
+        : base(id, summary, severity, citation) => Most = most;
+
+    /// <summary>How far past the finished surface the front edge may be.</summary>
+    public Distance Most { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => "front edge of box or ring at most " + Most + " past the finished surface";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, LimitStatement statement)
+    {
+        if (site.Box.SetFor is not { } setFor || !SetbackLimit.IsFlush(site.Box) || site.IsOutside || site.Surface.HasBrokenParts)
+        {
+            return;
+        }
+
+        // A box that opens through a finish has the bare board behind that.
+        List<FinishLayer> layers = FinishLayer.Of(site);
+        foreach (FinishLayer layer in layers)
+        {
+            LimitZone zone = layer.Zone.IsAPart || layers.Count == 1 ? layer.Zone : LimitZone.ClearOf(layers.FindAll(one => one.Zone.IsAPart).ConvertAll(one => one.Zone));
+            Distance at = setFor - layer.Nearest;
+            if (layer.Deepest is { } deepest && (at <= Most || setFor - deepest > Most))
+            {
+                Distance proud = at <= Most ? at : setFor - deepest;
+                statement.Judge(proud, DistanceSet.AtMost(Most), () => Said(setFor, layer, proud, site.Units), zone);
+            }
+            else if (at > Most)
+            {
+                statement.DependsOn(at, Facts.FinishThickness, () => Said(setFor, layer, at, site.Units), zone);
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
+        box.SetFor is { } setFor ? [box.Source.WithSetFor(setFor - measured.AsDistance())] : [];
+
+    private static string Said(Distance setFor, FinishLayer layer, Distance proud, LengthUnits units) =>
+        "set to stand " + setFor.Exactly(units) + " out from the framing, where there is " + layer.Text + ", so that it stands " + proud.Exactly(units) + " past the finished surface";
+}

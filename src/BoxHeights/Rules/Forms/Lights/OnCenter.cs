@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>A box over a thing is over its middle, or over the middle between two of them that stand side by side. Silent beside the things, where boxes go in pairs.</summary>
+public sealed record OnCenter : PlacementRule
+{
+    /// <summary>Describes the rule.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is allowed, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where the number comes from.</param>
+    /// <param name="things">Kinds of fixture, interruption, opening or covering, by their names.</param>
+    /// <param name="within">How far off a middle a box's center may be, itself allowed.</param>
+    /// <exception cref="ArgumentException">No thing is named.</exception>
+    public OnCenter(string id, string summary, Severity severity, Citation citation, Items<string> things, Distance within)
+        : base(id, summary, severity, citation)
+    {
+        Things = things.Count > 0 ? things : throw new ArgumentException("A box is over some thing.", nameof(things));
+        Within = within;
+    }
+
+    /// <summary>The kinds of thing, by their names.</summary>
+    public Items<string> Things { get; init; }
+
+    /// <summary>How far off a middle a box's center may be.</summary>
+    public Distance Within { get; init; }
+
+    /// <inheritdoc/>
+    public override bool MendsAside => true;
+
+    /// <inheritdoc/>
+    public override Items<string> KindsNamed => Things;
+
+    /// <inheritdoc/>
+    public override string Numbers => "where it is over a " + string.Join(" or ", Things) + ", at most " + Within + " off its middle, or off the middle between two";
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        DistanceSet over = DistanceSet.Empty;
+        DistanceSet middles = DistanceSet.Empty;
+        Dictionary<string, List<Distance>> kinds = new(StringComparer.Ordinal);
+        foreach ((_, string kind, Distance? start, Distance? end) in new PlaceAnchor(Things, Distance.Zero).ThingsOn(site.Fixtures, site.Wall))
+        {
+            if (start is { } left && end is { } right && left < right)
+            {
+                over |= DistanceSet.Between(left, right);
+                Distance middle = Middle(left, right);
+                middles |= Near(middle);
+                foreach (Distance other in kinds.ListOf(kind))
+                {
+                    middles |= Near(Middle(Distance.Min(other, middle), Distance.Max(other, middle)));
+                }
+
+                kinds.ListOf(kind).Add(middle);
+            }
+        }
+
+        DistanceSet off = over & middles.Complement();
+        for (int i = 0; i < off.Count; i++)
+        {
+            statement.Within(off[i].From, off[i].To, AllowedHeights.Nothing);
+        }
+    }
+
+    private static Distance Middle(Distance left, Distance right) => left + Distance.FromTicks((right - left).Ticks / 2);
+
+    private DistanceSet Near(Distance middle) => DistanceSet.Between(middle - Within, middle + Within);
+}
