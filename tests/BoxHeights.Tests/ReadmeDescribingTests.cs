@@ -18,7 +18,7 @@ public sealed class ReadmeDescribingTests
         string code = Repository.Read("tests", "BoxHeights.Tests", "ReadmeDescribingTests.cs");
         string[] here = code.Split("// <describe>\n").Skip(1).Select(part => string.Join("\n", part.Split("        // </describe>")[0].TrimEnd().Split('\n').Select(line => line.Length > 8 ? line[8..] : line)) + "\n").ToArray();
         string[] there = Repository.Read("README.md").Split("```c#\n").Skip(1).Select(part => part.Split("```")[0]).ToArray();
-        Assert.Equal(8, there.Length);
+        Assert.Equal(9, there.Length);
         Assert.Equal(here, there);
         Assert.All(there, snippet => Assert.True(snippet.Split('\n').Length <= 12, snippet));
     }
@@ -132,6 +132,23 @@ public sealed class ReadmeDescribingTests
         // </describe>
         Assert.InRange(outline.SquareFeet, 187.5m, 198m);
         Assert.Empty(Faults());
+    }
+
+    [Fact]
+    public void Untouched_IsNoPartOfTheWork_ButForWhatIsNewInIt()
+    {
+        // <describe>
+        RoomBuilder old = house.Room("old", RoomKind.Bedroom, "first").With(room => room.WithUntouched(true));
+        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(In(40)).WithHeight(BoxHeight.Parse("85 in to top above subfloor"));
+        DeviceBox added = box.WithId("S2").WithAt(In(80)).WithHeight(BoxHeight.Parse("48 in to top above subfloor")).WithUntouched(false);
+        old.Wall("north", In(144)).Add(box).Add(added);
+        // </describe>
+        Evaluation evaluation = Evaluator.Evaluate(house.Build());
+        Assert.Empty(evaluation.Findings);
+        Assert.Contains(evaluation.Judgements, one => one.Subject == "S2" && one.RuleId == "switch-reach");
+        Assert.Contains("nothing is asked of it: old.", evaluation.ToText(), StringComparison.Ordinal);
+        _ = old.With(room => room.WithUntouched(false));
+        Assert.Contains(Evaluator.Evaluate(house.Build()).Findings, finding => finding.Subject == "S1" && finding.RuleId == "switch-reach");
     }
 
     private static string[] Faults(Dwelling house, Wall bath) => Evaluator.Evaluate(house.WithRooms(house.Rooms.Select(room => room.Id == "bath" ? room.WithWalls(new[] { bath }) : room)))

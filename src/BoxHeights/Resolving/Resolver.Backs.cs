@@ -98,6 +98,10 @@ internal sealed partial class Resolver
         {
             Contradicts(subject, "it swings into the room on either side: so says " + name);
         }
+        else if (one.Swing == DoorSwing.Away && facing.Swing == DoorSwing.Away && one.Kind == facing.Kind)
+        {
+            Contradicts(subject, "it swings away from the room on either side: so says " + name);
+        }
         else if ((one.Hinge is { } hinge && facing.Hinge == hinge && one.Kind == facing.Kind) || (one.Kind == OpeningKind.PocketDoor && facing.Kind == one.Kind && one.PocketOn is { } pocket && facing.PocketOn == pocket))
         {
             Contradicts(subject, "its " + (one.Kind == OpeningKind.PocketDoor ? "pocket is" : "hinges are") + " on the same hand as those of " + name + ": seen from there they are on the other");

@@ -12,6 +12,9 @@ public sealed record RuleScope
     /// <summary>Boxes that hold one of these devices.</summary>
     public Items<DeviceKind> Devices { get; init; }
 
+    /// <summary>Boxes for one of these purposes are spoken of, too, where their devices aren't stated: they will hold one of <see cref="Devices"/>.</summary>
+    public Items<BoxPurpose> OrUnstatedFor { get; init; }
+
     /// <summary>Boxes for one of these purposes.</summary>
     public Items<BoxPurpose> Purposes { get; init; }
 
@@ -53,13 +56,14 @@ public sealed record RuleScope
             }
         }
 
-        return false;
+        return box.Devices.Count == 0 && OrUnstatedFor.Contains(box.Purpose);
     }
 
     /// <summary>The conditions in words.</summary>
     public override string ToString()
     {
         string text = Devices.Count == 0 ? "any device" : Devices.ToString();
+        text += OrUnstatedFor.Count == 0 ? "" : ", or none stated for " + OrUnstatedFor;
         text += Purposes.Count == 0 ? "" : " for " + Purposes;
         text += Rooms.Count == 0 ? "" : " in " + Rooms;
         text += Surfaces.Count == 0 ? "" : " on " + Surfaces;

@@ -64,6 +64,14 @@ internal static class DeviceLists
         (kind.IsSwitch || kind.IsReceptacle || kind == DeviceKind.Thermostat || kind == DeviceKind.DoorbellButton)
         && kind != DeviceKind.FloorReceptacle && kind != DeviceKind.RangeReceptacle && kind != DeviceKind.DryerReceptacle);
 
+    /// <summary>Purposes of boxes that surely hold something a person operates or plugs into, and nothing that serves one appliance alone.</summary>
+    public static Items<BoxPurpose> ForOperated { get; } = new[]
+    {
+        BoxPurpose.General, BoxPurpose.Counter, BoxPurpose.Switch, BoxPurpose.Laundry, BoxPurpose.Bath, BoxPurpose.Bedside, BoxPurpose.BedSwitch, BoxPurpose.EndTable, BoxPurpose.Sofa,
+        BoxPurpose.WindowTop, BoxPurpose.Closet, BoxPurpose.Office, BoxPurpose.Media, BoxPurpose.Television, BoxPurpose.Garage, BoxPurpose.Basement, BoxPurpose.Exterior,
+        BoxPurpose.Doorbell, BoxPurpose.Thermostat,
+    };
+
     private static Items<DeviceKind> Of(System.Predicate<DeviceKind> which)
     {
         List<DeviceKind> found = [];

@@ -51,7 +51,7 @@ internal static class ReachDocuments
     private const string InTheWay = "obstructions other than counters and laundry machines, and boxes behind a closed base";
     private const string Redundant = "relief for controls that are there twice; " + InTheWay;
 
-    private static RuleScope Reached => RuleScope.Walls with { ExceptDedicated = true, Devices = DeviceLists.Operated };
+    private static RuleScope Reached => RuleScope.Walls with { ExceptDedicated = true, Devices = DeviceLists.Operated, OrUnstatedFor = DeviceLists.ForOperated };
 
     private static HeightBand FairHousingRow()
     {

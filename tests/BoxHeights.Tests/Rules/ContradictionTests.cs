@@ -112,6 +112,7 @@ public sealed class ContradictionTests
     [Theory]
     [InlineData(DoorSwing.Into, DoorSwing.Away, WallEnd.Left, WallEnd.Right, null)]
     [InlineData(DoorSwing.Into, DoorSwing.Into, WallEnd.Left, WallEnd.Right, "it swings into the room on either side: so says \"p\"")]
+    [InlineData(DoorSwing.Away, DoorSwing.Away, WallEnd.Left, WallEnd.Right, "it swings away from the room on either side: so says \"p\"")]
     [InlineData(DoorSwing.Into, DoorSwing.Away, WallEnd.Left, WallEnd.Left, "its hinges are on the same hand as those of \"p\"")]
     public void Faces_WhoseDoorSwingsTwoWays_AreNamed(DoorSwing swing, DoorSwing other, WallEnd hinge, WallEnd otherHinge, string? expected) => AssertSays(expected, Back(
         wall => wall.WithOpenings(new[] { Opening("door").WithSwing(swing).WithHinge(hinge) }),

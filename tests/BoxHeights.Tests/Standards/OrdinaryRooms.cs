@@ -52,7 +52,7 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
         framed.AddRange(set);
 
         // Furring is a layer of its own before a wall of stone: nothing is behind it.
-        shared.AddRange(set.Where(one => step is null && one.Timber.Cavity != In(1.5m) && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
+        shared.AddRange(set.ConvertAll(one => one with { Wall = walls.First(wall => wall.Id == one.Wall.Id) }).Where(one => step is null && one.Timber.Cavity != In(1.5m) && one.Wall.BackOf is null && one.Wall.Top.Count == 0 && !one.Wall.Openings.Any(opening => opening.Kind == OpeningKind.Window)));
         Room room = new Room(id, kind, storey.Id).WithFloor(floor).WithSubfloorOffset(step).WithCeiling(step is null || storey.HangsUpright ? null : storey.Storey.Ceiling).WithWalls(walls.Select(wall => wall.WithBoxes(wall.Boxes.Select(box => storey.Drawn(box, floor)))).ToArray())
             .WithOverhead(new[] { storey.Box(BoxPurpose.Light, DeviceKind.Luminaire).WithKind(BoxKind.Octagon).WithPlan(new PlanPoint(In(60), In(60))) });
 
@@ -129,6 +129,9 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
             bool Hidden(Opening door) => door.Swing == DoorSwing.Into
                 && ((door.Left < In(32) && before.Boxes.Any(box => DoorDraft.IsUsedAtADoor(box) && box.At > before.Length - In(34)))
                     || (walls[i].Length - door.Right < In(32) && after.Boxes.Any(box => DoorDraft.IsUsedAtADoor(box) && box.At < In(34))));
+
+            // A door that is hung the other way is hung so for the room behind it too: of that room's face nothing is said then.
+            walls[i] = walls[i].Openings.Any(Hidden) ? walls[i].WithBackOf(null).WithBackOffset(null) : walls[i];
             walls[i] = walls[i].WithOpenings(walls[i].Openings.Select(door => Hidden(door) ? door.WithSwing(DoorSwing.Away) : door).ToArray());
         }
 

@@ -24,6 +24,12 @@ public sealed class PlantedFaults
         ["a light in the next room"] = house => Overhead(house, box => box.WithPlan(new PlanPoint(-In(40), In(60))), LayoutFaultKind.OutsideItsRoom),
         ["a light without a place"] = house => Overhead(house, box => box.WithPlan(null), LayoutFaultKind.NoPlace),
         ["a kind left out"] = house => InAWall(house, wall => wall.Counters.Count == 1, wall => wall.WithCounters(wall.Counters.Select(one => one.WithKind(default))), LayoutFaultKind.MisspelledKind, "{0}/{1}"),
+        ["a bedroom spelled wrong"] = house => InARoom(house, RoomKind.Bedroom, room => room.WithKind(new RoomKind("bedrom"))),
+        ["a kitchen spelled wrong"] = house => InARoom(house, RoomKind.Kitchen, room => room.WithKind(new RoomKind("kitchn"))),
+        ["a switch spelled wrong"] = house => InABox(house, DeviceKind.Switch, new DeviceKind("swich")),
+        ["a receptacle spelled wrong"] = house => InABox(house, DeviceKind.DuplexReceptacle, new DeviceKind("duplex-receptacel")),
+        ["a door that opens both ways"] = house => OnBothFaces(house, DoorSwing.Into),
+        ["a door that opens neither way"] = house => OnBothFaces(house, DoorSwing.Away),
         ["a wall that is its own back"] = house => InAWall(house, wall => wall is { Open: false, BackOf: null }, wall => wall.WithBackOf("{0}"), LayoutFaultKind.Contradiction),
     };
 
@@ -89,6 +95,36 @@ public sealed class PlantedFaults
                 {
                     Wall changed = wall.WithOpenings(wall.Openings.Select(one => one.Id == opening.Id ? change(one) : one));
                     return (Put(house, room, room.WithWalls(room.Walls.Select(one => one.Id == wall.Id ? changed : one))), LayoutFaultKind.Contradiction, room.Id + "/" + wall.Id + "/" + opening.Id);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static (Dwelling, LayoutFaultKind, string)? InARoom(Dwelling house, RoomKind kind, Func<Room, Room> change) =>
+        house.Rooms.FirstOrDefault(room => room.Kind == kind) is { } one ? (Put(house, one, change(one)), LayoutFaultKind.MisspelledKind, one.Id) : null;
+
+    private static (Dwelling, LayoutFaultKind, string)? InABox(Dwelling house, DeviceKind kind, DeviceKind wrong)
+    {
+        DeviceBox? one = house.PlacedBoxes().Select(placed => placed.Box).FirstOrDefault(box => box.Devices.Count == 1 && box.Devices[0] == kind);
+        return one is null ? null : (house.WithBoxes(box => box.Id == one.Id ? box.WithDevices(new[] { wrong }) : box), LayoutFaultKind.MisspelledKind, one.Id);
+    }
+
+    /// <summary>A door that is described on both faces of its wall swings alike on both.</summary>
+    private static (Dwelling, LayoutFaultKind, string)? OnBothFaces(Dwelling house, DoorSwing swing)
+    {
+        foreach (Room room in house.Rooms)
+        {
+            foreach (Wall wall in room.Walls.Where(wall => wall.BackOf is not null))
+            {
+                Room? other = house.Rooms.FirstOrDefault(one => wall.BackOf!.StartsWith(one.Id + "/", StringComparison.Ordinal));
+                Wall? face = other?.Walls.FirstOrDefault(one => other.Id + "/" + one.Id == wall.BackOf);
+                Opening? door = wall.Openings.FirstOrDefault(one => one.Kind == OpeningKind.Door && one.Swing is { } said && said != swing);
+                if (door is not null && face is not null && face.Openings.Count == wall.Openings.Count)
+                {
+                    Wall changed = wall.WithOpenings(wall.Openings.Select(one => one.Id == door.Id ? one.WithSwing(swing) : one));
+                    return (Put(house, room, room.WithWalls(room.Walls.Select(one => one.Id == wall.Id ? changed : one))), LayoutFaultKind.Contradiction, room.Id + "/" + wall.Id + "/" + door.Id);
                 }
             }
         }

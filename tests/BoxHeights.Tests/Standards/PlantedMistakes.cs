@@ -11,7 +11,11 @@ namespace BoxHeights.Tests.Standards;
 /// <param name="IsOneStick">Whether all of them come from one stick, so that they are one cause.</param>
 /// <param name="NeedsOutlets">Whether it is one of what has to be there, so that no box is wrong.</param>
 /// <param name="Still">The house in which it is only just no mistake; null where there is none.</param>
-internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false, bool NeedsOutlets = false, Dwelling? Still = null);
+internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false, bool NeedsOutlets = false, Dwelling? Still = null)
+{
+    /// <summary>What is said of it; unknown where it may be made up for somewhere else.</summary>
+    public Outcome Outcome { get; init; } = Outcome.Fails;
+}
 
 /// <summary>Stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>
 internal static partial class PlantedMistakes

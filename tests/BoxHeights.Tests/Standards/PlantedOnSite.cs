@@ -120,7 +120,7 @@ internal static partial class PlantedMistakes
         Planted? planted = Change(house, found, box => Loose(box).WithKind(BoxKind.NailOn).WithSetFor(null).WithVolume(Volume.FromCubicInches(18)), false, "cavity-depth");
         return planted is null ? null : planted with
         {
-            House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => room.Id == found[0].Room!.Id && wall.Id == found[0].Wall!.Id ? wall.WithBoards(new BoardLayout().WithThickness(In(0.5m))) : wall)))),
+            House = planted.House.WithRooms(planted.House.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => room.Id == found[0].Room!.Id && wall.Id == found[0].Wall!.Id ? wall.WithBoards(new BoardLayout().WithThickness(In(0.5m))).WithBoxes(wall.Boxes.Select(box => box.WithSetFor(null))) : wall)))),
         };
     }
 

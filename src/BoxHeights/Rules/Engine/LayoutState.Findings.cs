@@ -98,9 +98,9 @@ internal sealed partial class LayoutState
         int count = 0;
         if (sites[box].Length > 0)
         {
-            foreach ((Rule rule, _) in sites[box][0].NotJudged)
+            foreach ((Rule rule, string why) in sites[box][0].NotJudged)
             {
-                count += IsBlocked(rule) ? 1 : 0;
+                count += IsBlocked(box, rule, why) ? 1 : 0;
             }
         }
 
@@ -117,14 +117,16 @@ internal sealed partial class LayoutState
 
         foreach ((Rule rule, string why) in sites[box][0].NotJudged)
         {
-            if (IsBlocked(rule))
+            if (IsBlocked(box, rule, why))
             {
                 findings.Add(new(this, rule, box, why));
             }
         }
     }
 
-    private static bool IsBlocked(Rule rule) => rule is PlacementRule { Severity: Severity.Violation };
+    /// <summary>A thing without a place is a finding itself.</summary>
+    private bool IsBlocked(int box, Rule rule, string why) => rule is PlacementRule { Severity: Severity.Violation }
+        && !(ReferenceEquals(why, ThingInPlan.NoPlace) && Boxes[box].Surface.Space is { Room: { } room, Plan: { } plan } && ThingInPlan.AnyIsToldToLack(room, plan));
 
     /// <summary>The findings of one box by itself.</summary>
     public void CollectOwn(int box, List<Finding> findings)

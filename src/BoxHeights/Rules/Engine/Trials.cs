@@ -53,10 +53,10 @@ internal sealed class Trials
     }
 
     /// <summary>The ids of the rules that a remedy which adds boxes would bring findings of.</summary>
-    public Items<string> Brings(AddBox remedy)
+    public Items<string> Brings(AddBox remedy) => With(remedy, found =>
     {
         List<string> ids = [];
-        foreach (Finding finding in Found(remedy))
+        foreach (Finding finding in found)
         {
             if (IsNew(finding) && !ids.Contains(finding.RuleId))
             {
@@ -64,17 +64,17 @@ internal sealed class Trials
             }
         }
 
-        return new(ids);
-    }
+        return new Items<string>(ids);
+    });
 
     /// <summary>What is found after a remedy that adds boxes; null where it adds a finding.</summary>
-    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => LeftOf(Found(remedy));
+    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => With(remedy, LeftOf);
 
     /// <summary>
-    /// What is found with boxes added. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.
+    /// Reads what is found with boxes added, while they are there. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.
     /// Nor is it that one isn't level with others that violate something where they are.
     /// </summary>
-    private List<Finding> Found(AddBox remedy)
+    private T With<T>(AddBox remedy, Func<IEnumerable<Finding>, T> read)
     {
         Dictionary<string, DeviceBox> added = new(StringComparer.Ordinal);
         foreach (PlacedBox placed in remedy.Placed)
@@ -83,7 +83,7 @@ internal sealed class Trials
         }
 
         using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed) : null;
-        return [.. NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings, added)];
+        return read(NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings, added));
     }
 
     /// <summary>Not the first box of its kind, which changes what is asked of other spaces; not one with the id of a room; nor any where a rule may look at all boxes. Then the dwelling is evaluated with them.</summary>

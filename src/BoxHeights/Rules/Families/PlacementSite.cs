@@ -123,7 +123,7 @@ public sealed class PlacementSite
         needs = Facts.None;
         if (!TryLineAboveEdge(line, out DistanceRange above, out needs))
         {
-            needs |= line >= TargetLine.LowestOperable ? Facts.OperableParts : Facts.BoxSize;
+            needs |= line < TargetLine.LowestOperable ? Facts.BoxSize : Box.Devices.Count == 0 ? Facts.Devices : Facts.OperableParts;
             return false;
         }
 

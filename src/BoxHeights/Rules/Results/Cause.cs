@@ -101,6 +101,9 @@ public sealed class Cause
     /// <summary>The cause in one line, without the ids.</summary>
     public override string ToString() => Title;
 
+    /// <summary>Whether it is about something in the description that can't be; a kind that nobody knows is only a note.</summary>
+    internal bool IsFault => Findings[0].Fault is { Kind: not LayoutFaultKind.UnknownKind };
+
     /// <summary>Whether something is lacking, so that its remedy adds boxes.</summary>
     internal bool IsLack => Findings[0].Space is { Moved: null };
 
@@ -135,8 +138,11 @@ public sealed class Cause
         }
 
         List<Cause> causes = inOrder.ConvertAll(list => new Cause(new(list), findRemedies));
-        List<Cause> sorted = causes.FindAll(cause => cause.NotJudgedBecause is not null);
-        causes.RemoveAll(cause => cause.NotJudgedBecause is not null);
+
+        // What is wrong with the description comes first, then what it kept from being judged: all else may change with it.
+        List<Cause> sorted = causes.FindAll(cause => cause.IsFault);
+        sorted.AddRange(causes.FindAll(cause => cause.NotJudgedBecause is not null));
+        causes.RemoveAll(cause => cause.IsFault || cause.NotJudgedBecause is not null);
         foreach (Severity severity in new[] { Severity.Violation, Severity.Advice, Severity.Note })
         {
             sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Fails));

@@ -33,11 +33,9 @@ internal static class CoverageText
     }
 
     /// <summary>What couldn't be judged and has no finding of its own, a line for each reason.</summary>
-    /// <param name="text">Takes the lines.</param>
     /// <param name="told">The judgements.</param>
     /// <param name="which">Of which weight, taking the weightiest rule that a reason keeps from judging.</param>
-    /// <param name="heading">What goes before them.</param>
-    public static void AppendRest(StringBuilder text, IReadOnlyList<Judgement> told, Predicate<Severity> which, string heading)
+    public static IReadOnlyList<string> Rest(IReadOnlyList<Judgement> told, Predicate<Severity> which)
     {
         SortedDictionary<string, SortedSet<string>> subjects = new(StringComparer.Ordinal);
         Dictionary<string, SortedSet<string>> rules = new(StringComparer.Ordinal);
@@ -52,13 +50,29 @@ internal static class CoverageText
             }
         }
 
+        List<string> lines = [];
         foreach (KeyValuePair<string, SortedSet<string>> one in subjects)
         {
             if (which(weight[one.Key]))
             {
-                text.Append(heading.Length == 0 ? "" : "\n" + heading + "\n").Append("   ").Append(Listed(one.Value)).Append(": ").Append(one.Key).Append(" (").Append(Listed(rules[one.Key])).Append(")\n");
-                heading = "";
+                lines.Add(Listed(one.Value) + ": " + one.Key + " (" + Listed(rules[one.Key]) + ")");
             }
+        }
+
+        return lines;
+    }
+
+    /// <summary>Some lines under a heading; nothing where there are none.</summary>
+    /// <param name="text">Takes them.</param>
+    /// <param name="lines">All of them.</param>
+    /// <param name="from">How many are passed over.</param>
+    /// <param name="to">How many there are at most before and among them.</param>
+    /// <param name="heading">What goes before them.</param>
+    public static void Append(StringBuilder text, IReadOnlyList<string> lines, int from, int to, string heading)
+    {
+        for (int i = from; i < Math.Min(lines.Count, to); i++)
+        {
+            text.Append(i == from ? "\n" + heading + "\n" : "").Append("   ").Append(lines[i]).Append('\n');
         }
     }
 

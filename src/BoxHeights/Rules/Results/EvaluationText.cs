@@ -7,6 +7,9 @@ namespace BoxHeights;
 /// <summary>An evaluation as plain text: what couldn't be judged, causes and what to do, what is met, what no rule looks at.</summary>
 internal static class EvaluationText
 {
+    // What more there is goes to the end: the first causes are to be seen on the first screen.
+    private const int MostOnTop = 3;
+
     public static string Of(Evaluation evaluation)
     {
         StringBuilder text = new();
@@ -15,7 +18,9 @@ internal static class EvaluationText
             .Append(causes.Count > 0 ? causes.Count + (causes.Count == 1 ? " cause, " : " causes, ") + Counted(evaluation.Findings.Count) + Weighed(evaluation.Findings)
                 : evaluation.HasJudged ? Counted(0) : "no boxes: nothing was judged").Append(".\n");
         IReadOnlyList<Judgement> told = evaluation.Told();
-        CoverageText.AppendRest(text, told, severity => severity == Severity.Violation, "Not judged here:");
+        AppendFaults(text, causes);
+        IReadOnlyList<string> kept = CoverageText.Rest(told, severity => severity == Severity.Violation);
+        CoverageText.Append(text, kept, 0, MostOnTop, "Not judged here:");
         Dictionary<string, int> said = new(StringComparer.Ordinal);
         int number = 0;
         foreach (Cause cause in causes)
@@ -43,11 +48,27 @@ internal static class EvaluationText
             }
         }
 
-        CoverageText.AppendRest(text, told, severity => severity != Severity.Violation, "Of advice and habits, not judged here:");
+        CoverageText.Append(text, kept, MostOnTop, int.MaxValue, "Nor were these judged:");
+        CoverageText.Append(text, CoverageText.Rest(told, severity => severity != Severity.Violation), 0, int.MaxValue, "Of advice and habits, not judged here:");
         CoverageText.AppendMet(text, told);
         CoverageText.AppendUntouched(text, evaluation.Dwelling);
         CoverageText.AppendNeverLookedAt(text, evaluation, told);
         return text.ToString();
+    }
+
+    /// <summary>Which parts of the description are at fault, in one line.</summary>
+    private static void AppendFaults(StringBuilder text, Items<Cause> causes)
+    {
+        SortedSet<string> parts = new(StringComparer.Ordinal);
+        foreach (Cause cause in causes)
+        {
+            parts.UnionWith(cause.IsFault ? cause.Subjects : default);
+        }
+
+        if (parts.Count > 0)
+        {
+            text.Append("Mend the description first, since all else may change with it: ").Append(CoverageText.Listed(parts)).Append(".\n");
+        }
     }
 
     /// <summary>How many findings weigh what, the weightiest first: " (2 violations, 1 not judged, 3 notes)".</summary>

@@ -111,7 +111,15 @@ public sealed record FixtureOutlet : SpaceRule
         {
             if (plan.IsTooLarge || !thing.HasPlace)
             {
-                statement.NotJudged("it isn't said where everything stands in plan", thing.In(space.Id));
+                if (thing.Fixture is { } lost && ThingInPlan.IsToldToLack(lost, plan))
+                {
+                    statement.LeavesOpen(ThingInPlan.NoPlace, thing.In(space.Id));
+                }
+                else
+                {
+                    statement.NotJudged(ThingInPlan.NoPlace, thing.In(space.Id));
+                }
+
                 continue;
             }
 

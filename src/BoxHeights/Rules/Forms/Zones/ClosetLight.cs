@@ -59,9 +59,14 @@ public sealed partial record ClosetLight : SpaceRule
             }
 
             WallPlan plan = RoomInPlan.Of(space).Plan;
-            if (plan.IsTooLarge || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
+            if (box.Plan is null && plan.Closes)
             {
-                statement.NotJudged("it isn't said where everything stands in plan", box.Id);
+                // The fault is a finding itself.
+                statement.LeavesOpen(ThingInPlan.NoPlace, box.Id);
+            }
+            else if (plan.IsTooLarge || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
+            {
+                statement.NotJudged(ThingInPlan.NoPlace, box.Id);
             }
             else if (!plan.Closes)
             {

@@ -82,13 +82,30 @@ public sealed record OverheadZone : SpaceRule
 
             if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
             {
-                statement.NotJudged("it isn't said where everything stands in plan");
+                if (things.TrueForAll(thing => thing.HasPlace || (thing.Fixture is { } lost && ThingInPlan.IsToldToLack(lost, plan))) && !plan.IsTooLarge)
+                {
+                    statement.LeavesOpen(ThingInPlan.NoPlace);
+                }
+                else
+                {
+                    statement.NotJudged(ThingInPlan.NoPlace);
+                }
+
                 return;
             }
 
             if (box.Plan is not { } point || !WallPlan.IsInAHouse(point))
             {
-                statement.NotJudged("it isn't said where everything stands in plan", box.Id);
+                if (box.Plan is null && plan.Closes)
+                {
+                    // The fault is a finding itself.
+                    statement.LeavesOpen(ThingInPlan.NoPlace, box.Id);
+                }
+                else
+                {
+                    statement.NotJudged(ThingInPlan.NoPlace, box.Id);
+                }
+
                 continue;
             }
 

@@ -98,7 +98,7 @@ public sealed record Zone : PlacementRule
 
         if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
         {
-            statement.NotJudged("it isn't said where everything stands in plan");
+            statement.NotJudged(ThingInPlan.NoPlace);
             return;
         }
 
