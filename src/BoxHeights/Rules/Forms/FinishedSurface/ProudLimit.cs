@@ -6,17 +6,9 @@ namespace BoxHeights.Rules;
 /// The front edge of a flush box, or of its ring, stands out past the finished surface at most so far, so that its plate lies flat.
 /// Silent where it isn't stated how far out the box is set. <see cref="SetbackLimit"/> looks the other way.
 /// </summary>
-public sealed record ProudLimit : LimitRule
+[Row(nameof(Most))]
+public sealed partial record ProudLimit : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the number comes from.</param>
-    /// <param name="most">How far past the surface, itself allowed.</param>
-    public ProudLimit(string id, string summary, Severity severity, Citation citation, Distance most)
-        : base(id, summary, severity, citation) => Most = most;
-
     /// <summary>How far past the finished surface the front edge may be.</summary>
     public Distance Most { get; init; }
 

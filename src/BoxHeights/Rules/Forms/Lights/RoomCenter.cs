@@ -2,22 +2,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>The one light in the ceiling of a rectangular room, where it is nearly in the middle between two walls, is in the middle.</summary>
 /// <remarks>One that is far off is meant for something else; the middle of a room of another shape is a matter of taste. Both are passed over, as are several lights.</remarks>
-public sealed record RoomCenter : SpaceRule
+[Row(nameof(Within), nameof(Nearly))]
+public sealed partial record RoomCenter : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is asked, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="within">How far off the middle counts as in it, itself allowed.</param>
-    /// <param name="nearly">How far off one may be and still be meant for the middle.</param>
-    public RoomCenter(string id, string summary, Severity severity, Citation citation, Distance within, Distance nearly)
-        : base(id, summary, severity, citation)
-    {
-        Within = within;
-        Nearly = nearly;
-    }
-
     /// <summary>How far off the middle counts as in it.</summary>
     public Distance Within { get; init; }
 
