@@ -20,7 +20,7 @@ internal static class Scope
     /// <summary>What no row of the library speaks of; a caller's own may.</summary>
     private static readonly string[] Never =
     [
-        "circuits, conductor sizes and loads", "GFCI and AFCI protection", "tamper and weather resistance", "cable protection, support and free length",
+        "circuits, conductor sizes and loads", "ground-fault and arc-fault protection", "tamper and weather resistance", "cable protection, support and free length",
         "grounding and bonding", "clear floor space, force and grip of operation", "sink zones",
     ];
 

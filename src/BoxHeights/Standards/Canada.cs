@@ -15,6 +15,8 @@ internal static class Canada
     private static ServingReceptacles Outlets { get; } = new()
     {
         Devices = DeviceLists.GeneralReceptacles,
+        LowestVolts = DeviceLists.LeastUsualVolts,
+        HighestVolts = DeviceLists.MostUsualVolts,
         Amperes = new[] { 15, 20 },
         Highest = HighestThatCounts,
     };

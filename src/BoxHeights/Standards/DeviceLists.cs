@@ -5,6 +5,12 @@ namespace BoxHeights.Standards;
 /// <summary>Families of devices and purposes, and of what breaks a wall, that rows speak of.</summary>
 internal static class DeviceLists
 {
+    /// <summary>The lowest nominal voltage by which drawings call a 125 V receptacle's circuit. From memory.</summary>
+    public const int LeastUsualVolts = 110;
+
+    /// <summary>The highest. From memory.</summary>
+    public const int MostUsualVolts = 127;
+
     public static Items<DeviceKind> Switches => DeviceKind.Switches;
 
     public static Items<DeviceKind> Receptacles { get; } = Of(kind => kind.IsReceptacle && kind != DeviceKind.FloorReceptacle);

@@ -46,6 +46,8 @@ internal static class NecSpacing
     internal static ServingReceptacles Outlets { get; } = new()
     {
         Devices = DeviceLists.GeneralReceptacles,
+        LowestVolts = DeviceLists.LeastUsualVolts,
+        HighestVolts = DeviceLists.MostUsualVolts,
         Amperes = new[] { 15, 20 },
         Highest = HighestThatCounts,
         InFloorWithin = Distance.FromInches(18),

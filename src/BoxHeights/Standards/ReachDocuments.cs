@@ -79,6 +79,7 @@ internal static class ReachDocuments
             High = Inches(48),
             Over = over,
             LeavesOut = leavesOut,
+            ReliefOver = new[] { CounterKind.Kitchen },
             Scope = Reached,
         };
 

@@ -38,17 +38,17 @@ internal sealed partial class LayoutState
     /// <param name="rule">The rule.</param>
     public bool IsLetOff(ResolvedBox box, int index, Distance? along, PlacementRule rule)
     {
-        if (rule.Relief == Relief.None || !IsReceptacle(box))
+        if (rule.Relief == Relief.None || !MayBeLetOff(box, rule))
         {
             return false;
         }
 
-        CounterLength? length = (rule.Relief & Relief.OneOverCounter) != 0 ? LengthUnder(box, along) : null;
+        CounterLength? length = (rule.Relief & Relief.OneOverCounter) != 0 ? LengthUnder(box, along, rule) : null;
         bool others = false;
         bool otherMisses = false;
         foreach (int other in CompanionsIn(box.Surface.Space))
         {
-            if (other == index || !IsReceptacle(Boxes[other]) || !Meets(other, rule, out bool meets))
+            if (other == index || !MayBeLetOff(Boxes[other], rule) || !Meets(other, rule, out bool meets))
             {
                 continue;
             }
@@ -58,7 +58,7 @@ internal sealed partial class LayoutState
                 return true;
             }
 
-            if (length is { } here && LengthUnder(Boxes[other], AtOf(other)) == here)
+            if (length is { } here && LengthUnder(Boxes[other], AtOf(other), rule) == here)
             {
                 others = true;
                 otherMisses |= !meets;
@@ -68,11 +68,12 @@ internal sealed partial class LayoutState
         return others && !otherMisses;
     }
 
-    private static bool IsReceptacle(ResolvedBox box)
+    /// <summary>Whether all that a box holds is what the rule lets off.</summary>
+    private static bool MayBeLetOff(ResolvedBox box, PlacementRule rule)
     {
         foreach (DeviceKind device in box.Source.Devices)
         {
-            if (!device.IsReceptacle)
+            if (!(rule.ReliefFor.Count == 0 ? device.IsReceptacle : rule.ReliefFor.Contains(device)))
             {
                 return false;
             }
@@ -102,10 +103,10 @@ internal sealed partial class LayoutState
         return false;
     }
 
-    /// <summary>The length of kitchen counter that a box is over; null where none is, or its place isn't known.</summary>
-    private static CounterLength? LengthUnder(ResolvedBox box, Distance? at)
+    /// <summary>The length of a counter of the rule's kinds that a box is over; null where none is, or its place isn't known.</summary>
+    private static CounterLength? LengthUnder(ResolvedBox box, Distance? at, PlacementRule rule)
     {
-        if (at is not { } along || box.Surface.CounterOn(along, along) is not { } counter || counter.Kind != CounterKind.Kitchen)
+        if (at is not { } along || box.Surface.CounterOn(along, along) is not { } counter || (rule.ReliefOver.Count > 0 && !rule.ReliefOver.Contains(counter.Kind)))
         {
             return null;
         }

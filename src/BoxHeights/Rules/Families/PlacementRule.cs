@@ -24,6 +24,12 @@ public abstract record PlacementRule : Rule
     /// <summary>What lets the rule off a box that misses it: others nearby that meet it.</summary>
     public Relief Relief { get; init; }
 
+    /// <summary>A box is let off only if all that it holds is of these; the known receptacles where none is named.</summary>
+    public Items<DeviceKind> ReliefFor { get; init; }
+
+    /// <summary>The counters over which one box may be let off; every counter where none is named.</summary>
+    public Items<CounterKind> ReliefOver { get; init; }
+
     /// <summary>Whether the rule reads what is on the wall (counters, finishes, coverings, openings), and so can't decide where that is at fault.</summary>
     public virtual bool ReadsWallParts => true;
 
@@ -85,7 +91,7 @@ public enum Relief
     /// <summary>Nothing: every box has to meet the rule.</summary>
     None = 0,
 
-    /// <summary>One receptacle over a length of kitchen counter that no sink or appliance interrupts, where others over the same length all meet the rule.</summary>
+    /// <summary>One receptacle over a length of counter that no sink or appliance interrupts, where others over the same length all meet the rule.</summary>
     OneOverCounter = 1,
 
     /// <summary>A receptacle in a room where another for the same purpose meets the rule.</summary>

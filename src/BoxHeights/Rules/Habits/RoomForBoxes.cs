@@ -46,6 +46,6 @@ public sealed record RoomForBoxes : HabitRule
     public Distance NextBay { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers => "center " + Beside + " off openings, coverings and boxes, " + InNeed + " in need, " + FromEnds + " off ends of walls, " + AtStairs + " off nosings; cavity of "
-        + Behind + "; " + (Aside is { } far ? "within " + far + " of where it was meant" : "anywhere") + "; " + BesideThings + " further from things than it has to be; " + BetweenPlates + " between plates; a sixth of a reach in hand" + (OfReach is { } most ? ", at most " + most : "") + "; next bay within " + NextBay;
+    public override string Numbers => Said(("off openings, coverings and boxes", Beside), ("off them in need", InNeed), ("off ends of walls", FromEnds), ("off nosings", AtStairs), ("deep cavities", Behind),
+        ("of where it was meant", Aside), ("of a reach in hand at most", OfReach), ("further from things than it has to be", BesideThings), ("between plates", BetweenPlates), ("to the next bay", NextBay));
 }

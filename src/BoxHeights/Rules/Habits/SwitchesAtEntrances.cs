@@ -48,6 +48,6 @@ public sealed record SwitchesAtEntrances : HabitRule
     public DistanceRange? Heights { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers => "a switch within " + WithinReach + " of each entrance, " + CasingGap + " off casing, " + BeyondLeaf + " beyond leaves, studs of " + StudsBeside + ", board of " + Board
-        + (Pack is { } pack ? ", packed out by " + pack : "") + (Heights is { } heights ? ", between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + " alone, " + AtEnds + " at the first and last, " + Between + " between";
+    public override string Numbers => Said(("of each entrance", WithinReach), ("off casing", CasingGap), ("beyond leaves", BeyondLeaf), ("for studs", StudsBeside), ("of board", Board), ("for each " + PackName + " packed on", Pack))
+        + (Heights is { } heights ? "; between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + (AtEnds is { } ends ? ", " + ends + " at the first and last of several" : "") + (Between is { } between ? ", " + between + " between" : "");
 }

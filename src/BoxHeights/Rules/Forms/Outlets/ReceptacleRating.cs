@@ -3,12 +3,6 @@ namespace BoxHeights.Rules;
 /// <summary>What the rating on a drawing says: "125 V 20 A", "15A 125V". Of "125/250 V" the voltage between its two hot conductors is read.</summary>
 internal readonly struct ReceptacleRating
 {
-    /// <summary>The lowest nominal voltage by which drawings call a 125 V receptacle's circuit: 110 V. From memory.</summary>
-    public const int LeastUsualVolts = 110;
-
-    /// <summary>The highest: 127 V. From memory.</summary>
-    public const int MostUsualVolts = 127;
-
     private int? Volts { get; init; }
 
     private int? Amperes { get; init; }
@@ -50,9 +44,9 @@ internal readonly struct ReceptacleRating
     public bool IsAbove(int amperes) => Amperes is { } current && current > amperes;
 
     /// <summary>Whether it is within what a document counts: unknown where neither figure can be read.</summary>
-    public Verdict Within(int lowestVolts, int highestVolts, Items<int> amperes) =>
+    public Verdict Within(int? lowestVolts, int? highestVolts, Items<int> amperes) =>
         Volts is { } volts && (volts < lowestVolts || volts > highestVolts) ? Verdict.Fails
-        : Amperes is { } current && !amperes.Contains(current) ? Verdict.Fails
+        : Amperes is { } current && amperes.Count > 0 && !amperes.Contains(current) ? Verdict.Fails
         : Volts is null && Amperes is null ? Verdict.Unknown
         : Verdict.Passes;
 }

@@ -18,13 +18,13 @@ public sealed record ServingReceptacles
     /// <summary>Devices that count where their rating isn't stated.</summary>
     public Items<DeviceKind> Devices { get; init; }
 
-    /// <summary>The lowest voltage that counts; 110 V unless a row says otherwise.</summary>
-    public int LowestVolts { get; init; } = ReceptacleRating.LeastUsualVolts;
+    /// <summary>The lowest voltage that counts; null where none is too low.</summary>
+    public int? LowestVolts { get; init; }
 
-    /// <summary>The highest voltage that counts; 127 V unless a row says otherwise.</summary>
-    public int HighestVolts { get; init; } = ReceptacleRating.MostUsualVolts;
+    /// <summary>The highest voltage that counts; null where none is too high.</summary>
+    public int? HighestVolts { get; init; }
 
-    /// <summary>The current ratings that count.</summary>
+    /// <summary>The current ratings that count; any where none is named.</summary>
     public Items<int> Amperes { get; init; }
 
     /// <summary>Purposes that serve something else.</summary>
@@ -66,7 +66,7 @@ public sealed record ServingReceptacles
         + (ExceptDedicated ? "; not serving one appliance" : "");
 
     /// <summary>The ratings that count, in words.</summary>
-    internal string Ratings => LowestVolts + " to " + HighestVolts + " V, " + Amperes + " A";
+    internal string Ratings => (LowestVolts is null && HighestVolts is null ? "any voltage" : LowestVolts + " to " + HighestVolts + " V") + (Amperes.Count == 0 ? "" : ", " + Amperes + " A");
 
     /// <summary>Whether a rating counts; unknown where it can't be read.</summary>
     internal Verdict OfRating(string rating) => ReceptacleRating.Read(rating).Within(LowestVolts, HighestVolts, Amperes);

@@ -1,0 +1,110 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Text.RegularExpressions;
+using Xunit;
+using static BoxHeights.Tests.Standards.InventedCountry;
+
+namespace BoxHeights.Tests.Standards;
+
+/// <summary>The library is ready for a country that it has never heard of: whatever it says of its houses shows no trace of another's documents, measures, parts or words.</summary>
+public sealed partial class ReadinessTests
+{
+    private static readonly LayoutEvaluator Evaluator = new(Set, EvaluatorOptions.Default.WithCatalog(Catalog));
+    private static readonly RoughInPlanner Planner = new(Set, RoughInOptions.Default.WithEvaluation(EvaluatorOptions.Default.WithCatalog(Catalog)));
+
+    public static TheoryData<string> Papers() => new(All().Select(paper => paper.Name));
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Paper_OfAnInventedCountry_ShowsNoOtherOne(string name)
+    {
+        string text = Plain(All().Single(paper => paper.Name == name).Text());
+        Assert.Empty(Traces().Matches(text).Select(match => name + ": …" + text.Substring(Math.Max(0, match.Index - 60), Math.Min(120, text.Length - Math.Max(0, match.Index - 60))).ReplaceLineEndings(" ") + "…"));
+        Assert.True(text.Length > 40, name + " says something");
+    }
+
+    // What the scan has to find, so that it can fail.
+    [Theory]
+    [InlineData("set it 48 in to top")]
+    [InlineData("gap of 1/8 in round it")]
+    [InlineData("within 6 ft of an outlet")]
+    [InlineData("NEC 2023 210.52(A)")]
+    [InlineData("a duplex-receptacle")]
+    [InlineData("14 AWG")]
+    [InlineData("at most 1219 mm")]
+    [InlineData("1219.2 mm above")]
+    [InlineData("20.3 in3")]
+    public void Traces_OfTheUnitedStates_AreFound(string text) => Assert.Matches(Traces(), text);
+
+    [Fact]
+    public void Evaluate_InventedCountry_FindsItsMistakesAndNoOthers()
+    {
+        Evaluation evaluation = Evaluator.Evaluate(House());
+        Assert.Equal(
+            ["as-drawn p2", "basin-socket bath", "socket-line p2", "sockets-by-area bed", "switch-line s1", "wall-sockets living", "water-zone p4"],
+            evaluation.Findings.AsEnumerable().Select(finding => finding.RuleId + " " + finding.Subject.Split(' ')[0]).Distinct().Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Mend_InventedCountry_LeavesNothing()
+    {
+        MendedDwelling mended = Evaluator.Evaluate(House()).Mend();
+        Assert.Empty(mended.Left.AsEnumerable().Select(cause => cause.Title));
+        Assert.Equal("1000 mm to center", mended.Dwelling.PlacedBoxes().AsEnumerable().Single(one => one.Box.Id == "s1").Box.Height!.Value.ToString().Split(" above")[0]);
+    }
+
+    [Fact]
+    public void Plan_InventedCountry_HasItsOwnBoxesAtItsOwnHeights()
+    {
+        RoomPlan plan = Planner.Plan(Bare());
+        Assert.Empty(plan.Obstacles);
+        PlacedBox[] planned = [.. plan.Dwelling.PlacedBoxes()];
+        Assert.Equal(3, planned.Count(one => one.Box.Purpose == BoxPurpose.Switch));
+        Assert.All(planned.Where(one => one.Box.Purpose == BoxPurpose.Switch), one => Assert.Equal(Mm(1000), one.Box.Height!.Value.Value));
+        Assert.All(planned.Where(one => one.Box.Purpose == BoxPurpose.General), one => Assert.Equal(Socket, Assert.Single(one.Box.Devices)));
+
+        // 4.3 × 3.1 m are 13.33 m2: four sockets for parts of 4 m2.
+        Assert.Equal(4, planned.Count(one => one.Address.StartsWith("bed/", StringComparison.Ordinal) && one.Box.Devices.Contains(Socket)));
+        Assert.Empty(Evaluator.Evaluate(plan.Dwelling).Findings.AsEnumerable().Select(finding => finding.Message));
+    }
+
+    private static Dwelling Bare()
+    {
+        Dwelling house = House();
+        return house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithBoxes(default)))));
+    }
+
+    private static IEnumerable<(string Name, Func<string> Text)> All()
+    {
+        foreach ((string state, Func<Evaluation> of) in new (string, Func<Evaluation>)[] { ("as described", () => Evaluator.Evaluate(House())), ("mended", () => Evaluator.Evaluate(Evaluator.Evaluate(House()).Mend().Dwelling)), ("planned", () => Evaluator.Evaluate(Planner.Plan(Bare()).Dwelling)) })
+        {
+            yield return ("report, " + state, () => of().ToText());
+            yield return ("mending, " + state, () => of().Mend().ToText());
+            yield return ("marks, " + state, () => MarkSheet.For(of()).ToMarkdown() + MarkSheet.For(of()).ToCsv());
+            yield return ("pole, " + state, () => StoryPole.For(of()).ToMarkdown() + StoryPole.For(of()).ToCsv() + PolePicture.For(StoryPole.For(of())).ToSvg());
+            yield return ("punch list, " + state, () => PunchList.For(of()).ToMarkdown());
+            yield return ("order list, " + state, () => OrderList.For(of()).ToMarkdown());
+            yield return ("inspection, " + state, () => PreInspection.For(of()).ToMarkdown());
+            yield return ("booklet, " + state, () => Booklet.For(of()).ToHtml());
+            yield return ("walls, " + state, () => string.Concat(of().Dwelling.Rooms.AsEnumerable().SelectMany(room => room.Walls.AsEnumerable().Select(wall => WallElevation.For(of(), room.Id + "/" + wall.Id).ToSvg()))));
+            yield return ("rooms, " + state, () => string.Concat(of().Dwelling.Rooms.AsEnumerable().Select(room => RoomPicture.For(of(), room.Id).ToSvg())));
+        }
+
+        yield return ("plan", () => Planner.Plan(Bare()).ToText());
+        yield return ("plan of what is there", () => Planner.Plan(House()).ToText());
+        yield return ("rules", Set.Describe);
+    }
+
+    /// <summary>What a person reads of it: markup and styles are none of the text.</summary>
+    private static string Plain(string text) => Regex.Replace(Regex.Replace(text, "<style.*?</style>", " ", RegexOptions.Singleline), "<[^>]*>", " ");
+
+    /// <summary>Inches and feet, documents and wire of the United States, their words for devices and lumber, and round inches in whole or tenths of millimeters.</summary>
+    [GeneratedRegex(
+        "[0-9](\\s|-)?(in|ft|feet|foot|inch|inches|in2|in3|in²|in³|ft2|ft²)\\b|[0-9]+/(2|4|8|16|32|64)\\b|\\b(inch|inches|feet)\\b|[0-9][″′]"
+        + "|\\b(NEC|ADA|IRC|IBC|NFPA|ANSI|NEMA|A117|AWG|UFAS|HUD|National Electrical|International Residential|Fair Housing|Canadian)\\b"
+        + "|duplex|gfci|decorator|nail-on|four-square|octagon|2-by|three-way|four-way|standard plate|common practice"
+        + "|\\b(1219(\\.2)?|1118|1117\\.6|1016|1321|1320\\.8|914(\\.4)?|610|609\\.6|406(\\.4)?|1829|1828\\.8|305|304\\.8|152(\\.4)?|203(\\.2)?|46|69\\.8[0-9]*|114\\.3|12\\.7|6\\.35) mm\\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Traces();
+}
