@@ -62,7 +62,7 @@ public sealed class BoardCutouts
         page.Rectangle(frame.Area, Look.Board, "board");
         List<(string Name, PageRect At, string Note)> names = [];
         List<string> notYet = [];
-        foreach ((string name, WallArea? area, bool isBox) in Holes())
+        foreach ((string name, WallArea? area, bool isBox, bool isRound) in Holes())
         {
             if (area is not { IsExact: true, Bottom: { } bottom, Top: { } top } hole)
             {
@@ -75,7 +75,7 @@ public sealed class BoardCutouts
             {
                 PageRect at = frame.Rect(hole.Left.From, hole.Right.From, low, high);
                 page.Open(isBox ? "box" : "opening", name);
-                page.Rectangle(at, Look.Cutout, "cutout");
+                page.Rectangle(at, Look.Cutout, "cutout", isRound);
                 page.Close();
                 notes.Placer.Block(at);
                 names.Add((name, at, SvgText.Isolated(name) + ": " + Text(hole.Left.From) + ", " + Text(hole.Right.From) + ", " + Text(low - edges.From) + ", " + Text(high - edges.From)));
@@ -113,18 +113,18 @@ public sealed class BoardCutouts
             ("data-subfloor", SvgPage.Number(frame.Zero)));
     }
 
-    private IEnumerable<(string Name, WallArea? Area, bool IsBox)> Holes()
+    private IEnumerable<(string Name, WallArea? Area, bool IsBox, bool IsRound)> Holes()
     {
         foreach (OpeningView opening in wall.Openings)
         {
-            yield return (opening.Id!, opening.Area, false);
+            yield return (opening.Id!, opening.Area, false, false);
         }
 
         foreach (BoxView box in wall.Boxes)
         {
             if (box.Surface == BoxSurface.Wall)
             {
-                yield return (box.Id, box.Body, true);
+                yield return (box.Id, box.Body, true, box.IsRound);
             }
         }
     }

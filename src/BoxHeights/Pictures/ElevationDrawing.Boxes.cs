@@ -22,7 +22,7 @@ internal sealed partial class ElevationDrawing
 
             if (box.Body is { } body)
             {
-                Area(body, Look.Box, "body", box.IsAlongAssumed);
+                Area(body, Look.Box, "body", box.IsAlongAssumed, box.IsRound);
                 Gangs(box, body);
             }
             else if (box is { Along: { } along, Center: { } center })

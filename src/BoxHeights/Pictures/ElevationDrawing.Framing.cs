@@ -131,7 +131,7 @@ internal sealed partial class ElevationDrawing
     }
 
     /// <summary>A rectangle: what is sure of it in its own look, and how far its edges may reach as a range. An edge of which nothing is known is left open.</summary>
-    private void Area(in WallArea area, Look look, string part, bool isAssumed = false)
+    private void Area(in WallArea area, Look look, string part, bool isAssumed = false, bool isRound = false)
     {
         (Distance left, Distance right) = (area.Left.To, area.Right.From);
         (Distance bottom, Distance top) = (area.Bottom?.To ?? wall.Subfloor, area.Top?.From ?? high);
@@ -146,7 +146,7 @@ internal sealed partial class ElevationDrawing
 
         if (isSure && area.Top is not null)
         {
-            page.Rectangle(frame.Rect(left, right, bottom, top), isAssumed ? Look.Assumed : look, part);
+            page.Rectangle(frame.Rect(left, right, bottom, top), isAssumed ? Look.Assumed : look, part, isRound);
         }
         else if (isSure)
         {

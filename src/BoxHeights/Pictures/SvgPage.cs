@@ -88,7 +88,7 @@ internal sealed class SvgPage
 
     public void Close() => shapes.Append("</g>\n");
 
-    public void Rectangle(in PageRect at, Look look, string part = "") => Rectangle(shapes, at, look, part, mentions: true);
+    public void Rectangle(in PageRect at, Look look, string part = "", bool isRound = false) => Rectangle(shapes, at, look, part, mentions: true, isRound);
 
     /// <summary>A line through points; joined to its start where it is closed.</summary>
     public void Path(IReadOnlyList<(long X, long Y)> points, Look look, bool closed = false, string part = "") => Path(shapes, points, look, closed, part, mentions: true);
@@ -221,10 +221,15 @@ internal sealed class SvgPage
         return svg.ToString();
     }
 
-    private void Rectangle(StringBuilder to, in PageRect at, Look look, string part, bool mentions)
+    private void Rectangle(StringBuilder to, in PageRect at, Look look, string part, bool mentions, bool isRound = false)
     {
         Begin(to, "rect", look, part, mentions, noFill: false);
         Place(to, at);
+        if (isRound)
+        {
+            to.Append(" rx=\"").Append(Number(System.Math.Min(at.Width, at.Height) / 2)).Append('"');
+        }
+
         to.Append("/>\n");
         if (Palette.Of(look) is { Pattern: not FillPattern.None } ink)
         {

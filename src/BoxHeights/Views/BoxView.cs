@@ -55,6 +55,9 @@ public sealed class BoxView
     /// <summary>How many device widths it has.</summary>
     public int Gangs { get; internal init; } = 1;
 
+    /// <summary>Whether its opening is round, or a row of round ones.</summary>
+    public bool IsRound { get; internal init; }
+
     /// <summary>The stud that holds it, counted from the left: as stated, else the one that it is set against where studs are known; null where none does.</summary>
     public int? Stud { get; internal init; }
 

@@ -61,6 +61,7 @@ internal static class BoxViews
             Plate = traits.Plate is { } plate ? Around(plate.Width, TargetLine.PlateBottom, TargetLine.PlateTop) : null,
             Operable = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.LowestOperable, TargetLine.HighestOperable) : null,
             Gangs = view.Gangs,
+            IsRound = traits.Build.IsRound,
             Stud = held?.Stud,
             Side = held?.Side,
             Plan = along is { } place && surface is { Kind: BoxSurface.Wall, Space.Plan: { IsTooLarge: false } plan } ? PlanPoints.On(plan, surface.Wall!.Id, place) : PlanPoints.InAHouse(source.Plan),
