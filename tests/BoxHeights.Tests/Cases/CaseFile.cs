@@ -12,6 +12,7 @@ namespace BoxHeights.Tests.Cases;
 internal static class CaseFile
 {
     private const int TicksPerInch = 2_032_000;
+    private const int TicksPerMillimeter = 80_000;
 
     /// <summary>The rows of a table: cells by the names in its first line. No cell holds a comma.</summary>
     public static IReadOnlyList<Dictionary<string, string>> Table(string name)
@@ -48,10 +49,19 @@ internal static class CaseFile
     }
 
     /// <summary>A number of inches as a distance; it has to be a whole number of ticks.</summary>
-    public static Distance Inches(Fraction inches)
+    public static Distance Inches(Fraction inches) => Length(inches, TicksPerInch);
+
+    /// <summary>A number of a unit, "in" or "mm", as a distance; it has to be a whole number of ticks.</summary>
+    public static Distance Length(string text, string unit)
     {
-        Fraction ticks = inches * new Fraction(TicksPerInch);
-        Assert(ticks.Denominator.IsOne, inches + " in is no whole number of ticks");
+        Assert(unit is "in" or "mm", unit + " is no unit of a case");
+        return Length(Number(text), unit == "in" ? TicksPerInch : TicksPerMillimeter);
+    }
+
+    private static Distance Length(Fraction number, int each)
+    {
+        Fraction ticks = number * new Fraction(each);
+        Assert(ticks.Denominator.IsOne, number + " is no whole number of ticks");
         return Distance.FromTicks((long)ticks.Numerator);
     }
 
