@@ -398,12 +398,11 @@ public sealed class RequiredOutletTests
         "off the basin along the wall" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("58") + off, "44")] }).House(),
         "below the basin's top" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithHeight(BoxHeight.ToCenter(In("34") - off, Datum.FinishedFloor))] }).House(),
         "above the floor" => (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithHeight(BoxHeight.ToCenter(off, Datum.FinishedFloor))] }).House(),
-        "off the washer along the wall" => new SquareRoom
-        {
-            Kind = RoomKind.Laundry,
-            Fixtures = [SquareRoom.Against("washer", FixtureKind.Washer, "north", In("10"), In("40"), In("28"))],
-            North = [Receptacle(In("40") + off, "44").WithPurpose(BoxPurpose.Laundry)],
-        }.House(),
+        "off the washer along the wall" => OffAppliance(RoomKind.Laundry, "washer", BoxPurpose.Laundry, off),
+        "off the dryer along the wall" => OffAppliance(RoomKind.Laundry, "dryer", BoxPurpose.Dryer, off),
+        "off the refrigerator along the wall" => OffAppliance(RoomKind.Kitchen, "refrigerator", BoxPurpose.Refrigerator, off),
+        "off the dishwasher along the wall" => OffAppliance(RoomKind.Kitchen, "dishwasher", BoxPurpose.Dishwasher, off),
+        "off the range along the wall" => OffAppliance(RoomKind.Kitchen, "range", BoxPurpose.Range, off),
         "off the furnace along the wall" => new SquareRoom
         {
             Kind = RoomKind.Utility,
@@ -421,6 +420,13 @@ public sealed class RequiredOutletTests
         "gap to the deck" => Deck(off, null),
         _ => Deck(In("1"), off),
     };
+
+    private static Dwelling OffAppliance(RoomKind room, string appliance, BoxPurpose purpose, Distance off) => new SquareRoom
+    {
+        Kind = room,
+        Fixtures = [SquareRoom.Against(appliance, new FixtureKind(appliance), "north", In("10"), In("40"), In("28"))],
+        North = [Receptacle(In("40") + off, "44").WithPurpose(purpose)],
+    }.House();
 
     private static Dwelling Front(Distance center) => new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) }).WithOutside(new[]
     {
