@@ -10,7 +10,7 @@ namespace BoxHeights;
 #if NET8_0_OR_GREATER
 [System.Runtime.CompilerServices.CollectionBuilder(typeof(Items), nameof(Items.Create))]
 #endif
-public readonly struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
+public readonly partial struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
 {
     private readonly T[]? items;
 

@@ -23,5 +23,27 @@ namespace System.Diagnostics.CodeAnalysis
     {
         public bool ReturnValue { get; } = returnValue;
     }
+
+    [System.Flags]
+    internal enum DynamicallyAccessedMemberTypes
+    {
+        PublicParameterlessConstructor = 1,
+        PublicMethods = 8,
+        PublicProperties = 512,
+    }
+
+    [AttributeUsage(AttributeTargets.Parameter | AttributeTargets.Property, Inherited = false)]
+    internal sealed class DynamicallyAccessedMembersAttribute(DynamicallyAccessedMemberTypes memberTypes) : Attribute
+    {
+        public DynamicallyAccessedMemberTypes MemberTypes { get; } = memberTypes;
+    }
+
+    [AttributeUsage(AttributeTargets.Method, Inherited = false)]
+    internal sealed class DynamicDependencyAttribute(DynamicallyAccessedMemberTypes memberTypes, Type type) : Attribute
+    {
+        public DynamicallyAccessedMemberTypes MemberTypes { get; } = memberTypes;
+
+        public Type Type { get; } = type;
+    }
 }
 #endif

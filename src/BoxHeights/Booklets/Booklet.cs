@@ -4,11 +4,16 @@ namespace BoxHeights;
 
 /// <summary>Everything that a crew carries for one dwelling, in one page of HTML: no network, no script, prints on Letter and A4.</summary>
 /// <remarks>
-/// First what matters most; then a sheet for each room and outside face with plan, walls and marks, the story pole, the order, what to look at before the inspection, and the
-/// rules with their sources. Rooms are shown as they end when the report is carried out (<see cref="Evaluation.Mend"/>). It is an aid for planning, never an approval.
+/// First what matters most; then a sheet for each room and outside face with plan, walls and marks, the ceiling plan, the story pole, the order, cutouts for the drywallers, what
+/// to look at before the inspection, what the signs mean, and the rules with their sources. Rooms are shown as they end when the report is carried out (<see cref="Evaluation.Mend"/>). It is an aid for planning, never an approval.
 /// </remarks>
 public sealed class Booklet
 {
+    /// <summary>What a page of either paper is wide between its margins, in user units of 1/96 in.</summary>
+    private const int PageWidth = 700;
+
+    private const int HalfAPage = 300;
+
     private readonly Evaluation report;
 
     private Booklet(Evaluation report) => this.report = report;
@@ -22,17 +27,29 @@ public sealed class Booklet
     public string ToHtml() => ToHtml(PictureOptions.Default);
 
     /// <summary>The booklet.</summary>
-    /// <param name="pictures">How its pictures are drawn; each gets ids of its own.</param>
+    /// <param name="pictures">How its pictures are drawn, but that none is wider than a page or so high that two don't stand on one; each gets ids of its own, and one legend is for all.</param>
     /// <exception cref="ArgumentNullException"><paramref name="pictures"/> is null.</exception>
     public string ToHtml(PictureOptions pictures)
     {
-        _ = pictures ?? throw new ArgumentNullException(nameof(pictures));
+        PictureOptions sheet = (pictures ?? throw new ArgumentNullException(nameof(pictures))).WithWidth(Math.Min(pictures.Width, PageWidth)).WithDrawingHeight(pictures.DrawingHeight ?? HalfAPage)
+            .WithLayers(pictures.Layers & ~PictureLayers.Legend);
         MendedDwelling mended = report.Mend();
         MarkSheet marks = MarkSheet.For(report);
         StoryPole pole = StoryPole.For(marks);
         HtmlPage page = new(report.Dwelling.Name);
         FirstSheet.Write(page, report, mended);
-        RoomSheets sheets = new(page, mended.Evaluation, marks, pictures);
+        foreach (Storey storey in mended.Dwelling.Storeys)
+        {
+            StoreyPicture plan = StoreyPicture.For(mended.Evaluation, storey.Id);
+            if (plan.Storey.Rooms.Count > 1)
+            {
+                page.Begin(storey.Id, "storey-" + page.NextPicture());
+                page.Picture(plan.ToSvg(sheet.WithIdPrefix("p" + page.NextPicture()).WithDrawingHeight(pictures.DrawingHeight ?? 2 * HalfAPage)));
+                page.End();
+            }
+        }
+
+        RoomSheets sheets = new(page, mended.Evaluation, marks, sheet);
         foreach (Room room in mended.Dwelling.Rooms)
         {
             sheets.Write(room);
@@ -43,13 +60,31 @@ public sealed class Booklet
             sheets.Write(face);
         }
 
+        page.Begin("Ceiling plan", "ceilings");
+        page.Table(CeilingPlan.For(report).Table());
+        page.End();
         page.Begin("Story pole", "pole");
-        page.Picture(PolePicture.For(pole).ToSvg(pictures.WithIdPrefix("pole")));
+        page.Picture(PolePicture.For(pole).ToSvg(sheet.WithIdPrefix("pole")));
         page.Table(pole.Table());
         page.List("Not on the pole", pole.LeftOut);
         page.End();
         page.Begin("Order list", "order");
         page.Table(OrderList.For(report).Table());
+        page.End();
+        CutoutList cutouts = CutoutList.For(report);
+        page.Begin("Cutouts", "cutouts");
+        page.Paragraph(cutouts.Explained);
+        page.Table(cutouts.Table());
+        page.List("Not yet", cutouts.NotYet());
+        page.End();
+        PreInspection inspection = PreInspection.For(mended.Evaluation);
+        page.Begin("Before the inspection", "inspection");
+        page.List("What to look for", inspection.Key());
+        page.Table(inspection.Table());
+        page.List("Nothing listed", inspection.NotListed);
+        page.End();
+        page.Begin("What the signs mean", "signs");
+        page.Picture(LegendPicture.ToSvg(sheet.WithIdPrefix("signs")));
         page.End();
         RulesSheet.Write(page, report);
         return page.ToString();

@@ -11,9 +11,17 @@ internal sealed class HtmlPage
     private const string Style =
         "body{font:14px/1.4 sans-serif;color:#111;background:#fff;margin:0 auto;max-width:60rem;padding:0 1rem}"
         + "table{border-collapse:collapse;width:100%;margin:.5rem 0}th,td{border:1px solid #767676;padding:.2rem .4rem;text-align:left;vertical-align:top;overflow-wrap:break-word}"
-        + "th{background:#eee;white-space:nowrap}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure{margin:0}.caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}"
-        + "nav ul{columns:14rem;padding-left:1.2rem}@media print{body{max-width:none;padding:0}nav{display:none}section{break-before:page}section:first-of-type{break-before:auto}"
-        + "tr,figure{break-inside:avoid}thead{display:table-header-group}}@page{margin:12mm}@media(max-width:40rem){table{font-size:.85em}}";
+        + "th{background:#eee;vertical-align:bottom}.n{white-space:nowrap}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure,.t{margin:0;overflow-x:auto}"
+        + ".caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}nav ul{columns:14rem;padding-left:1.2rem}"
+        + "@media print{body{max-width:none;padding:0;font-size:9.5pt}nav{display:none}section{break-before:page}section:first-of-type{break-before:auto}h1,h2,h3{break-after:avoid}"
+        + "tr,figure,.short{break-inside:avoid}.t{overflow:visible}thead{display:table-header-group}}@page{margin:12mm}"
+        + "@media screen and (max-width:40rem){table{font-size:.85em}figure svg{max-width:none}}";
+
+    /// <summary>Measures and words that aren't broken.</summary>
+    private const int MostUnbroken = 14;
+
+    /// <summary>A table of so few rows isn't torn.</summary>
+    private const int FewRows = 12;
 
     private readonly StringBuilder body = new();
     private readonly StringBuilder contents = new();
@@ -42,6 +50,25 @@ internal sealed class HtmlPage
         body.Append("<p class=\"caution\">");
         Say(body, Scope.Caution);
         body.Append("</p>\n</section>\n");
+    }
+
+    /// <summary>What is written so far, without the document around it.</summary>
+    public string Body => body.ToString();
+
+    /// <summary>A word on its own.</summary>
+    public void Word(string text)
+    {
+        body.Append("<span>");
+        Say(body, text);
+        body.Append("</span>");
+    }
+
+    /// <summary>Lines as they are.</summary>
+    public void Lines(string text)
+    {
+        body.Append("<pre>");
+        SvgText.AppendLines(body, text);
+        body.Append("</pre>\n");
     }
 
     public void Paragraph(string text)
@@ -79,7 +106,7 @@ internal sealed class HtmlPage
         }
 
         Heading("h3", heading);
-        body.Append("<table>\n<thead>");
+        body.Append(rows.Count <= FewRows ? "<div class=\"t short\"><table>\n<thead>" : "<div class=\"t\"><table>\n<thead>");
         Row("th scope=\"col\"", "th", columns);
         body.Append("</thead>\n<tbody>\n");
         foreach (string[] row in rows)
@@ -87,7 +114,7 @@ internal sealed class HtmlPage
             Row("td", "td", row);
         }
 
-        body.Append("</tbody>\n</table>\n");
+        body.Append("</tbody>\n</table></div>\n");
     }
 
     /// <summary>A picture as it is.</summary>
@@ -101,9 +128,9 @@ internal sealed class HtmlPage
     /// <summary>A paper's table: one for each run of rows of a group, under its name.</summary>
     public void Table(TextTable paper)
     {
-        foreach ((string group, List<string[]> rows) in paper.Groups())
+        foreach ((string group, string[] columns, List<string[]> rows) in paper.Tables())
         {
-            Table(group, paper.Columns, rows);
+            Table(group, columns, rows);
         }
     }
 
@@ -129,8 +156,14 @@ internal sealed class HtmlPage
             .Append(body).Append("</main>\n</body>\n</html>\n").ToString();
     }
 
+    /// <summary>A heading; none where it says nothing.</summary>
     private void Heading(string level, string text)
     {
+        if (text.Length == 0)
+        {
+            return;
+        }
+
         body.Append('<').Append(level).Append('>');
         Say(body, text);
         body.Append("</").Append(level).Append(">\n");
@@ -141,7 +174,7 @@ internal sealed class HtmlPage
         body.Append("<tr>");
         foreach (string cell in cells)
         {
-            body.Append('<').Append(open).Append('>');
+            body.Append('<').Append(open).Append(close == "td" && cell.Length <= MostUnbroken ? " class=\"n\">" : ">");
             Say(body, cell);
             body.Append("</").Append(close).Append('>');
         }

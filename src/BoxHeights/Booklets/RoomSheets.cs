@@ -5,6 +5,15 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
 {
     private int count;
 
+    /// <summary>What a sheet of marks holds: a table for each edge, the ceiling, what is set already and what isn't marked.</summary>
+    public static void Marks(HtmlPage page, MarkSheet sheet)
+    {
+        page.Table(sheet.Table());
+        page.Table(CeilingRows.Table(sheet.Overhead, sheet.Options.Units));
+        page.List("Set already", sheet.SetAlready);
+        page.List("Not marked", sheet.LeftOut);
+    }
+
     public void Write(Room room)
     {
         page.Begin(room.Id, "room-" + ++count);
@@ -14,7 +23,7 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
         }
 
         Walls(room.Id, room.Walls);
-        Marks(room.Id);
+        Marks(page, marks.ForRoom(room.Id));
         page.End();
     }
 
@@ -22,7 +31,7 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
     {
         page.Begin(face.Id, "room-" + ++count);
         Walls(face.Id, face.Walls);
-        Marks(face.Id);
+        Marks(page, marks.ForRoom(face.Id));
         page.End();
     }
 
@@ -36,13 +45,6 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
                 page.Picture(WallElevation.For(mended, SurfaceAddress.Of(owner, wall.Id)).ToSvg(Named()));
             }
         }
-    }
-
-    private void Marks(string owner)
-    {
-        MarkSheet sheet = marks.ForRoom(owner);
-        page.Table(sheet.Table());
-        page.List("Not marked", sheet.LeftOut);
     }
 
     private PictureOptions Named() => pictures.WithIdPrefix("p" + page.NextPicture());

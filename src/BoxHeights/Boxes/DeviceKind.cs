@@ -49,6 +49,9 @@ public readonly partial record struct DeviceKind
     /// <summary>Whether a hand operates it or plugs into it, so that it sits on a yoke: all but blank covers, luminaires, alarms and chimes. A kind of one's own counts as operated.</summary>
     public bool IsOperated => !NotOperated.Contains(this);
 
+    /// <summary>Whether it is covered by a plate: luminaires, alarms, chimes, thermostats and bell buttons cover their box themselves. Common practice, no source.</summary>
+    internal bool TakesPlate => this == Blank || (IsOperated && this != Thermostat && this != DoorbellButton);
+
     private static Items<DeviceKind> NotOperated { get; } = new[] { Blank, Luminaire, SmokeAlarm, CoAlarm, SmokeCoAlarm, Chime };
 
     // By table and not by the end of the name: a name of one's own must not join a family by its spelling.

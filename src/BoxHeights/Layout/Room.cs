@@ -16,6 +16,9 @@ public sealed partial record Room
     /// <summary>How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated. The storey's level line and ceiling stay where they are.</summary>
     public Distance? SubfloorOffset { get; init; }
 
+    /// <summary>Where it lies on the drawing of its storey, for a plan of the whole; no rule reads it.</summary>
+    public RoomPlace? Place { get; init; }
+
     /// <summary>Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</summary>
     public bool Untouched { get; init; }
 

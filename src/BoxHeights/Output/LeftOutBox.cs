@@ -1,6 +1,6 @@
 namespace BoxHeights;
 
-/// <summary>A box that a report can't speak of, and why.</summary>
+/// <summary>A box that a paper has no line for, and why.</summary>
 public sealed record LeftOutBox
 {
     internal LeftOutBox(string boxId, string why)

@@ -13,7 +13,7 @@ internal static class MarkOf
         BoxHeight height = state.HeightOf(box)!.Value;
         Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
         Distance? at = state.AtOf(box);
-        MarkRow row = new(resolved.Surface.Address, resolved.Source) { FromLeftCorner = at, Stud = StudOf(state, box, at), StandsOut = FrontOf(state, box) };
+        MarkRow row = new(resolved.Surface.Address, resolved.Source) { FromLeftCorner = at, Stud = MarkPlace.Of(state, box, at, null), StandsOut = FrontOf(state, box) };
         if (height.Edge is null)
         {
             return row with { Note = "no mark: " + height.Value.Exactly(units) + " names no edge" };
@@ -40,7 +40,7 @@ internal static class MarkOf
 
         (Distance mark, Distance? along) = rounded ? Markable(state, box, edge, exact.From, at) : (exact.From, at);
         List<string> notes = [];
-        if (along is { } marked && at is { } place && marked != place)
+        if (along is { } marked && at is { } place && marked != place && MarkPlace.NailedAt(state, box, marked) != marked)
         {
             notes.Add("along rounded from " + Printed.Of(place, units));
         }
@@ -58,6 +58,7 @@ internal static class MarkOf
         return row with
         {
             FromLeftCorner = along,
+            Stud = MarkPlace.Of(state, box, along, mark),
             Mark = BoxHeight.To(edge, mark, Datum.Subfloor),
             FromLevelLine = levels.TryOffset(Datum.LevelLine, Datum.Subfloor, out DistanceRange below) && below.IsExact ? mark + below.From : null,
             Note = string.Join(", ", notes),
@@ -82,7 +83,7 @@ internal static class MarkOf
         // A box that is placed by its stud is where its stud is: nothing to round.
         ResolvedBox resolved = state.Boxes[box];
         bool byStud = resolved.Source.At is null || (resolved.Source.Mounting?.Stud is not null && resolved.Surface.Studs is { Known: not StudKnowledge.Assumed });
-        foreach (Distance? along in at is { } place && !byStud ? Near(place, options.AlongStep, state.Boxes[box].Surface.Length) : [at])
+        foreach (Distance? along in at is { } place && !byStud ? Along(state, box, place) : [at])
         {
             foreach (Distance? mark in Near(exact, options.HeightStep, Distance.MaxValue))
             {
@@ -94,6 +95,20 @@ internal static class MarkOf
         }
 
         return (exact, at);
+    }
+
+    /// <summary>A box that is almost at what it is nailed to is marked at it; others at what a tape shows.</summary>
+    private static IEnumerable<Distance?> Along(LayoutState state, int box, Distance place)
+    {
+        if (MarkPlace.NailedAt(state, box, place) is { } nailed)
+        {
+            yield return nailed;
+        }
+
+        foreach (Distance? along in Near(place, state.Options.AlongStep, state.Boxes[box].Surface.Length))
+        {
+            yield return along;
+        }
     }
 
     /// <summary>The multiples of a step around a distance, nearest first, and at last the distance itself.</summary>
@@ -127,34 +142,5 @@ internal static class MarkOf
         }
 
         return true;
-    }
-
-    /// <summary>The stud and its side where the box is nailed to one that is known, else how far off the nearest is; a stud of an assumed layout only where the box is at it.</summary>
-    private static string StudOf(LayoutState state, int box, Distance? at)
-    {
-        ResolvedBox resolved = state.Boxes[box];
-        BoxTraits traits = state.SitesOf(box)[0].Site.Box;
-        if (at is not { } place || traits.Surface != BoxSurface.Wall || resolved.Surface is not { Studs: { } studs, Framing: { } framing }
-            || (state.TryNominalCenter(box, out Distance up) ? framing.Nearest(place, up, state.SitesOf(box)[0].Site.Levels) : framing.Nearest(place)) is not { } nearest)
-        {
-            return "";
-        }
-
-        bool isAtIt = studs.TryCenter(nearest.Stud, nearest.Side, traits.Size.Width, out Distance center) && (center - place).Abs() <= state.Options.AlongStep;
-        if (studs.Known == StudKnowledge.Assumed)
-        {
-            return isAtIt ? "near stud " + nearest.Stud + " (assumed layout)" : "";
-        }
-
-        string side = nearest.Side == StudSide.Left ? "left" : "right";
-        if (isAtIt && traits.Mounting is null or MountingMethod.Stud)
-        {
-            return "stud " + nearest.Stud + ", " + side + " side" + (resolved.Surface.StudLayout?.OpenSide is { } open ? open == nearest.Side ? " (open side)" : " (web)" : "");
-        }
-
-        // From the face of the stud, where a tape is hooked; a box whose center is over a stud has no such distance.
-        return studs.TryCenter(nearest.Stud, nearest.Side, Distance.Zero, out Distance face) && (nearest.Side == StudSide.Left ? face - place : place - face) is var away && away > Distance.Zero
-            ? Printed.Of(away, state.Options.Units) + " " + side + " of stud " + nearest.Stud
-            : "over stud " + nearest.Stud;
     }
 }

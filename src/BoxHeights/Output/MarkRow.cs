@@ -22,8 +22,8 @@ public sealed record MarkRow
     /// <summary>From the left corner of the wall (framing face) to the box's center; null where it isn't known.</summary>
     public Distance? FromLeftCorner { get; init; }
 
-    /// <summary>The stud and its side that the box is nailed to, or how far its center is from the nearest stud; else empty.</summary>
-    /// <remarks>Where studs are only assumed it is the stud that the box is near to, named as such.</remarks>
+    /// <summary>What the box is nailed to as one sees it there: "stud 4, left side", "king, right of pantry-door", "layout mark 144 in, right side"; else how far it is from the nearest.</summary>
+    /// <remarks>Along a stair the tread comes first, and how far above it. Where studs are only assumed it is the one that the box is near to, named as such; empty where nothing is known to stand.</remarks>
     public string Stud { get; init; } = "";
 
     /// <summary>"stop: see 3" where something about the box is open that nothing mends: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText"/>, counted from 1; else empty. Such a box has no mark.</summary>

@@ -30,6 +30,21 @@ internal static class MarkRows
         return new(rows.ConvertAll(row => row.Row));
     }
 
+    /// <summary>Boxes on walls that are set already, and how that is known.</summary>
+    public static Items<LeftOutBox> SetAlready(LayoutState state)
+    {
+        List<LeftOutBox> found = [];
+        foreach (ResolvedBox box in state.Boxes)
+        {
+            if (box.IsOnWall && (box.IsExisting || box.Source.Measured is not null))
+            {
+                found.Add(new(box.Source.Id, box.IsExisting ? "was there before" : "set, and measured " + box.Source.Measured!.Height.Exactly(state.Options.Units)));
+            }
+        }
+
+        return new(found);
+    }
+
     /// <summary>Boxes on walls that should have a mark and can't.</summary>
     public static Items<LeftOutBox> LeftOut(LayoutState state)
     {

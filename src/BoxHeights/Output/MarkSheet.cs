@@ -12,18 +12,17 @@ namespace BoxHeights;
 /// Heights are rounded once, to what can be marked, and inward: a mark read back says the same of every rule as the exact height does.
 /// Nothing here is an approval.
 /// </remarks>
-public sealed class MarkSheet
+public sealed partial class MarkSheet
 {
     private readonly Dwelling dwelling;
     private readonly string title;
 
-    private MarkSheet(Dwelling dwelling, SettledOptions options, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut)
+    private MarkSheet(Dwelling dwelling, SettledOptions options, string title, Items<MarkRow> rows)
     {
         this.dwelling = dwelling;
         this.title = title;
         Options = options;
         Rows = rows;
-        LeftOut = leftOut;
     }
 
     /// <summary>The marks: room by room, wall by wall, from left to right.</summary>
@@ -33,7 +32,13 @@ public sealed class MarkSheet
     internal SettledOptions Options { get; }
 
     /// <summary>Boxes on walls that should have a mark and can't, and why. Boxes that are set already (existing or measured) need none.</summary>
-    public Items<LeftOutBox> LeftOut { get; }
+    public Items<LeftOutBox> LeftOut { get; private init; }
+
+    /// <summary>Boxes on walls that are set already, and how that is known.</summary>
+    public Items<LeftOutBox> SetAlready { get; private init; }
+
+    /// <summary>Boxes in ceilings, by two tapes from walls.</summary>
+    public Items<CeilingRow> Overhead { get; private init; }
 
     /// <summary>The marks of an evaluated dwelling, each box to the edge that it is described by.</summary>
     /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
@@ -54,7 +59,12 @@ public sealed class MarkSheet
         HashSet<string> unrounded = new(StringComparer.Ordinal);
         while (true)
         {
-            MarkSheet sheet = new(exact.Dwelling, state.Options, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On), MarkRows.LeftOut(state));
+            MarkSheet sheet = new(exact.Dwelling, state.Options, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On))
+            {
+                LeftOut = MarkRows.LeftOut(state),
+                SetAlready = MarkRows.SetAlready(state),
+                Overhead = CeilingRows.Of(state, words),
+            };
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
@@ -95,16 +105,26 @@ public sealed class MarkSheet
             }
         }
 
-        List<LeftOutBox> leftOut = [];
-        foreach (LeftOutBox box in LeftOut)
+        Items<T> There<T>(Items<T> all, Func<T, string> box)
         {
-            if (dwelling.FindBox(box.BoxId) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room))
+            List<T> there = [];
+            foreach (T one in all)
             {
-                leftOut.Add(box);
+                if (dwelling.FindBox(box(one)) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room))
+                {
+                    there.Add(one);
+                }
             }
+
+            return new(there);
         }
 
-        return new(dwelling, Options, dwelling.Name + ", " + room, new(rows), new(leftOut));
+        return new(dwelling, Options, dwelling.Name + ", " + room, new(rows))
+        {
+            LeftOut = There(LeftOut, box => box.BoxId),
+            SetAlready = There(SetAlready, box => box.BoxId),
+            Overhead = There(Overhead, row => row.BoxId),
+        };
     }
 
     /// <summary>The dwelling as the marks say: each marked box at its mark.</summary>
@@ -121,12 +141,14 @@ public sealed class MarkSheet
             : box);
     }
 
-    /// <summary>The marks as Markdown: a heading and a table for each wall.</summary>
+    /// <summary>The marks as Markdown: for each room a table for each edge that boxes are marked to, in the order in which one walks along its walls; then its ceiling.</summary>
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room; distances from the left corner, left as you face the wall, framing face to box center; stands out: from the framing out to the front edge of box or ring; stop: not to be marked before that finding of the report is settled.");
+        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room, to the edge of the box in the heading; distances from the left corner, left as you face the wall, framing face to box center; stands out: from the framing out to the front edge of box or ring; stop: not to be marked before that finding of the report is settled.");
         Table().AppendMarkdown(text);
+        CeilingRows.Table(Overhead, Options.Units).AppendMarkdown(text);
+        TextTable.AppendList(text, "Set already", SetAlready);
         TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
     }
@@ -135,30 +157,55 @@ public sealed class MarkSheet
     public override string ToString() => ToMarkdown();
 
     /// <summary>The marks as comma-separated values after RFC 4180, with a header line; distances as <see cref="Distance.Parse(string)"/> reads them.</summary>
-    public string ToCsv() => Table().ToCsv();
-
-    /// <summary>The rows as every form of the paper shows them.</summary>
-    internal TextTable Table()
+    public string ToCsv()
     {
-        TextTable table = new("wall", "box", "for", "from left corner", "stud", "stop", "mark", "edge", "from level line", "stands out", "note");
+        TextTable table = new("wall", "box", "for", "from left corner", "at", "stop", "mark", "edge", "from level line", "stands out", "note");
         foreach (MarkRow row in Rows)
         {
             table.Add(
-                row.Address,
-                row.BoxId,
-                row.Purpose.Name,
-                row.FromLeftCorner is { } along ? along.Exactly(Options.Units) : "",
-                row.Stud,
-                row.Stop,
-                row.Mark is { } mark ? mark.Value.Exactly(Options.Units) : "",
-                row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
-                row.FromLevelLine is { } line ? Printed.Signed(line, Options.Units) : "",
-                row.StandsOut is { } front ? front.Exactly(Options.Units) : "",
-                row.Note);
+                row.Address, row.BoxId, row.Purpose.Name, Text(row.FromLeftCorner), row.Stud, row.Stop, Text(row.Mark?.Value), row.Mark is { Edge: { } edge } ? EdgeText.Print(edge) : "",
+                LineOf(row), Text(row.StandsOut), row.Note);
+        }
+
+        return table.ToCsv();
+    }
+
+    /// <summary>The rows as a crew reads them: one edge to a table, since who switches between edges with a pencil in hand marks the wrong one.</summary>
+    internal TextTable Table()
+    {
+        List<(string Heading, List<MarkRow> Rows)> sheets = [];
+        foreach (MarkRow row in Rows)
+        {
+            string heading = row.Address.Substring(0, row.Address.IndexOf('/')) + ": "
+                + (row.Mark is { Edge: { } edge } ? EdgeText.Print(edge).Replace("to ", "to the ") + " of the box" : row.Stop.Length > 0 ? "not to be marked yet" : "no mark");
+            int known = sheets.FindIndex(sheet => sheet.Heading == heading);
+            if (known < 0)
+            {
+                sheets.Add((heading, [row]));
+            }
+            else
+            {
+                sheets[known].Rows.Add(row);
+            }
+        }
+
+        TextTable table = new("sheet", "wall", "box", "for", "from left corner", "at", "mark", "from level line", "stands out", "note");
+        foreach ((string heading, List<MarkRow> rows) in sheets)
+        {
+            foreach (MarkRow row in rows)
+            {
+                table.Add(
+                    heading, row.Address.Substring(row.Address.IndexOf('/') + 1), row.BoxId, row.Purpose.Name, Text(row.FromLeftCorner), row.Stud,
+                    row.Mark is { } mark ? Text(mark.Value) : row.Stop, LineOf(row), Text(row.StandsOut), row.Note);
+            }
         }
 
         return table;
     }
+
+    private string Text(Distance? distance) => distance is { } some ? some.Exactly(Options.Units) : "";
+
+    private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Options.Units) : "";
 
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>
     private static bool Differs(Evaluation exact, Evaluation marked, HashSet<string> boxes)

@@ -24,13 +24,19 @@ internal sealed class MarkWords
         }
     }
 
+    /// <summary>Which finding stops a box; empty where none does.</summary>
+    public string StopOf(string box) => stops.TryGetValue(box, out int stop) ? "stop: see " + stop : "";
+
+    /// <summary>How a box was before the report was carried out; empty where it stays.</summary>
+    public string WasOf(string box) => mended?.Find(box)?.Was ?? "";
+
     /// <summary>A row with what there is to say of its box.</summary>
     public MarkRow On(MarkRow row)
     {
         List<string> notes = [];
-        if (mended?.Find(row.BoxId) is { } box)
+        if (WasOf(row.BoxId) is { Length: > 0 } was)
         {
-            notes.Add(box.Was);
+            notes.Add(was);
         }
 
         if (row.Note.Length > 0)
@@ -39,6 +45,6 @@ internal sealed class MarkWords
         }
 
         row = row with { Note = string.Join("; ", notes) };
-        return stops.TryGetValue(row.BoxId, out int stop) ? row with { Stop = "stop: see " + stop, Mark = null, FromLevelLine = null } : row;
+        return StopOf(row.BoxId) is { Length: > 0 } stop ? row with { Stop = stop, Mark = null, FromLevelLine = null } : row;
     }
 }

@@ -7,7 +7,7 @@ namespace BoxHeights;
 
 /// <summary>What to order: boxes, devices, plates and what holds them, counted for the house and told by room.</summary>
 /// <remarks>It counts the mended dwelling (<see cref="Evaluation.Mend"/>), so that it agrees with the marks; what was there before isn't ordered. Nothing here is an approval.</remarks>
-public sealed class OrderList
+public sealed partial class OrderList
 {
     private readonly Dwelling dwelling;
 
@@ -25,25 +25,26 @@ public sealed class OrderList
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
     public static OrderList For(Evaluation evaluation)
     {
-        Dwelling dwelling = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mend().Dwelling;
-        PartsCatalog catalog = evaluation.State.Options.Catalog;
+        Evaluation mended = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mend().Evaluation;
+        Dwelling dwelling = mended.Dwelling;
+        PartsCatalog catalog = mended.State.Options.Catalog;
         Dictionary<(OrderedPart Part, string What), Dictionary<string, int>> counts = [];
-        foreach (PlacedBox placed in dwelling.PlacedBoxes())
+        foreach (ResolvedBox resolved in mended.State.Boxes)
         {
-            DeviceBox box = placed.Box;
-            if (box.Existing)
+            if (resolved.IsExisting)
             {
                 continue;
             }
 
-            string room = SurfaceAddress.Read(placed.Address).Space;
+            DeviceBox box = resolved.Source;
+            string room = resolved.Surface.Space.Id;
             Count(OrderedPart.Box, BoxOf(box, catalog, dwelling.Units));
             foreach (DeviceKind device in box.Devices)
             {
                 Count(OrderedPart.Device, device.Name);
             }
 
-            if (box.Devices.Count > 0 && placed.Box.Surface is null or BoxSurface.Wall && SurfaceAddress.Read(placed.Address).Surface != DwellingBoxes.Ceiling)
+            if (TakesPlate(box.Devices))
             {
                 Count(OrderedPart.Plate, ResolvedBox.PlateKindOf(box, catalog).Name + ", " + Gangs(ResolvedBox.GangsOf(box)));
             }
@@ -81,6 +82,28 @@ public sealed class OrderList
         return new(dwelling, rows);
     }
 
+    /// <summary>What one room needs: what is carried there.</summary>
+    /// <param name="room">The id of a room or an outside face.</param>
+    /// <returns>A list without rows where nothing is needed.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
+    public OrderList ForRoom(string room)
+    {
+        _ = room ?? throw new ArgumentNullException(nameof(room));
+        List<OrderRow> rows = [];
+        foreach (OrderRow row in Rows)
+        {
+            foreach (RoomCount count in row.Rooms)
+            {
+                if (count.Room == room)
+                {
+                    rows.Add(new(row.Part, row.What, new[] { count }));
+                }
+            }
+        }
+
+        return new(dwelling, rows);
+    }
+
     /// <summary>The list as Markdown: a heading and a table for boxes, devices, plates and what holds boxes.</summary>
     public string ToMarkdown()
     {
@@ -112,8 +135,22 @@ public sealed class OrderList
     private static string BoxOf(DeviceBox box, PartsCatalog catalog, LengthUnits units)
     {
         string what = ResolvedBox.KindOf(box, catalog).Name + ", " + Gangs(ResolvedBox.GangsOf(box));
-        what += ResolvedBox.VolumeOf(box, catalog) is { } volume ? ", " + Printed.Of(volume, units) : "";
+        what += ResolvedBox.VolumeOf(box, catalog) is { } volume ? ", " + Printed.Of(volume, units) : ", volume not stated";
+        what += box.Extension is { } ring ? ", with a ring of " + Printed.Of(ring, units) : "";
         return what + (ResolvedBox.SizeOf(box, catalog).Depth is { } depth ? ", " + depth.Exactly(units) + " deep" : "");
+    }
+
+    private static bool TakesPlate(Items<DeviceKind> devices)
+    {
+        foreach (DeviceKind device in devices)
+        {
+            if (device.TakesPlate)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string Gangs(int gangs) => gangs.ToString(CultureInfo.InvariantCulture) + "-gang";

@@ -3,13 +3,12 @@ namespace BoxHeights;
 /// <summary>One mark on a story pole: a height that one or more boxes are set to, and what the pole reads there.</summary>
 public sealed record PoleMark
 {
-    internal PoleMark(string storey, Distance subfloor, Items<string> rooms, BoxHeight mark, Distance exact)
+    internal PoleMark(string storey, Distance subfloor, Items<string> rooms, BoxHeight mark)
     {
         Storey = storey;
         Subfloor = subfloor;
         Rooms = rooms;
         Mark = mark;
-        Exact = exact;
     }
 
     /// <summary>The id of the storey.</summary>
@@ -21,11 +20,8 @@ public sealed record PoleMark
     /// <summary>The rooms on that subfloor that have boxes, where it isn't the storey's own; else empty.</summary>
     public Items<string> Rooms { get; }
 
-    /// <summary>What the pole reads standing on the subfloor, rounded to what can be marked (1/8 in or 1 mm), and the edge of the box that goes there.</summary>
+    /// <summary>What the pole reads standing on the subfloor, as the sheet marks it, and the edge of the box that goes there.</summary>
     public BoxHeight Mark { get; }
-
-    /// <summary>The height before it was rounded.</summary>
-    public Distance Exact { get; }
 
     /// <summary>What the pole reads standing on the bottom plate; null where the box lies no higher than the plate, so that no pole can stand there.</summary>
     public Distance? FromPlate { get; internal init; }
@@ -38,9 +34,6 @@ public sealed record PoleMark
 
     /// <summary>The boxes that are set to it.</summary>
     public Items<string> BoxIds { get; internal init; }
-
-    /// <summary>"1/32 in strong" or "shy" where the exact height is a little more or less than the mark; else empty.</summary>
-    public string Note { get; internal init; } = "";
 }
 
 /// <summary>A height that can't be marked yet, because it moves with a floor or another surface that isn't settled.</summary>

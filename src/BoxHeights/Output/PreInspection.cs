@@ -11,7 +11,7 @@ namespace BoxHeights;
 /// Code, 2017 to 2023, cover wiring in nonmetallic-sheathed cable. It isn't complete: a list without an open tick isn't an approval. What isn't described is taken as the catalog's usual box without
 /// clamps in gypsum board.
 /// </remarks>
-public sealed class PreInspection
+public sealed partial class PreInspection
 {
     private readonly Dwelling dwelling;
 
@@ -75,33 +75,76 @@ public sealed class PreInspection
         return new(dwelling, rows, notListed);
     }
 
-    /// <summary>The list as Markdown: a heading for each surface, a line for each box, and a box to tick for each thing to look at.</summary>
+    /// <summary>The list as Markdown: what to look for, by letters, then a grid for each room with a line for each box and a box to tick where a letter applies.</summary>
     public string ToMarkdown()
     {
         StringBuilder text = new();
         TextTable.AppendTitle(text, "Before the inspection: " + dwelling.Name, "Tick off what you have looked at yourself; the list isn't complete.");
-        string address = "";
-        string box = "";
-        foreach (InspectionRow row in Rows)
+        if (Rows.Count > 0)
         {
-            if (row.Address != address)
-            {
-                address = row.Address;
-                box = "";
-                text.Append("\n## ").Append(TextTable.OneLine(address)).Append('\n');
-            }
-
-            if (row.BoxId != box)
-            {
-                box = row.BoxId;
-                text.Append("\n**").Append(TextTable.OneLine(box)).Append("** (").Append(row.Purpose).Append(")\n\n");
-            }
-
-            text.Append("- [ ] ").Append(row.Text).Append(" — ").Append(row.Citation).Append('\n');
+            text.Append("\n## What to look for\n\n");
         }
 
+        foreach (string line in Key())
+        {
+            text.Append("- ").Append(TextTable.OneLine(line)).Append('\n');
+        }
+
+        Table().AppendMarkdown(text);
         TextTable.AppendList(text, "Nothing listed", NotListed);
         return text.ToString();
+    }
+
+    /// <summary>What each letter of the grid stands for.</summary>
+    internal List<string> Key()
+    {
+        List<string> lines = [];
+        foreach (InspectionItem item in InspectionItem.All)
+        {
+            foreach (InspectionRow row in Rows)
+            {
+                if (row.ItemId == item.Id)
+                {
+                    lines.Add(item.Letter + ": " + row.Text + " — " + row.Citation);
+                    break;
+                }
+            }
+        }
+
+        return lines;
+    }
+
+    /// <summary>The grid: boxes down, what to look for across.</summary>
+    internal TextTable Table()
+    {
+        List<string> columns = ["box", "on", "for"];
+        foreach (InspectionItem item in InspectionItem.All)
+        {
+            columns.Add(item.Letter);
+        }
+
+        TextTable table = new("room", columns.ToArray());
+        for (int from = 0, to = 0; from < Rows.Count; from = to)
+        {
+            string[] cells = new string[columns.Count];
+            for (int i = 0; i < cells.Length; i++)
+            {
+                cells[i] = "";
+            }
+
+            InspectionRow first = Rows[from];
+            int slash = first.Address.IndexOf('/');
+            (cells[0], cells[1], cells[2]) = (first.BoxId, first.Address.Substring(slash + 1), first.Purpose.Name);
+            for (; to < Rows.Count && Rows[to].BoxId == first.BoxId && Rows[to].Address == first.Address; to++)
+            {
+                string item = Rows[to].ItemId;
+                cells[3 + InspectionItem.IndexOf(item)] = "☐";
+            }
+
+            table.Add(first.Address.Substring(0, slash), cells);
+        }
+
+        return table;
     }
 
     /// <summary>The same as <see cref="ToMarkdown"/>.</summary>

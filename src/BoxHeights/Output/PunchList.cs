@@ -11,7 +11,7 @@ namespace BoxHeights;
 /// looked at. Where the two heights go to different edges the size of the box comes in, with the range that boxes of its kind have.
 /// Nothing here is an approval.
 /// </remarks>
-public sealed class PunchList
+public sealed partial class PunchList
 {
     private readonly Dwelling dwelling;
 
@@ -103,7 +103,8 @@ public sealed class PunchList
     /// <summary>The punch list as comma-separated values after RFC 4180, with a header line.</summary>
     public string ToCsv() => Table().ToCsv();
 
-    private TextTable Table()
+    /// <summary>The rows as every form of the paper shows them.</summary>
+    internal TextTable Table()
     {
         TextTable table = new("room", "surface", "box", "for", "planned", "measured", "tape", "line");
         foreach (PunchRow row in Rows)

@@ -6,13 +6,11 @@ namespace BoxHeights;
 
 /// <summary>The few marks that a helper puts on a stick: for each storey the distinct heights that boxes on its walls are set to.</summary>
 /// <remarks>
-/// One mark for each edge and exact height above the subfloor, rounded once to the nearest that can be marked (1/8 in or 1 mm). Two exact heights
-/// are never merged: where they round to one reading there are two marks, and the one that isn't exact says by how much it is strong or shy.
-/// A room whose subfloor isn't the storey's has marks of its own. Boxes that were there before aren't set, so they have no mark.
-/// They are the marks of <see cref="MarkSheet"/>, which rounds once, so that every rule says the same of them: pole and sheet agree, and a box that the sheet stops
-/// is on no pole.
+/// One mark for each edge and height above the subfloor that <see cref="MarkSheet"/> marks: the sheet rounds, once and for all papers, and nothing is rounded here, so that
+/// pole and sheet agree. A box that the sheet stops is on no pole. A room whose subfloor isn't the storey's has marks of its own. Boxes that are set already, since they
+/// were there before or were measured, have no mark.
 /// </remarks>
-public sealed class StoryPole
+public sealed partial class StoryPole
 {
     private readonly Dwelling dwelling;
 
@@ -52,14 +50,8 @@ public sealed class StoryPole
             }
         }
 
-        return For(marks.ToDwelling(), marks.Options, stopped);
-    }
-
-    /// <summary>The pole of a dwelling as it is described.</summary>
-    internal static StoryPole For(Dwelling dwelling) => For(dwelling, SettledOptions.Usual(dwelling), new(StringComparer.Ordinal));
-
-    private static StoryPole For(Dwelling dwelling, SettledOptions options, Dictionary<string, string> stopped)
-    {
+        Dwelling dwelling = marks.ToDwelling();
+        SettledOptions options = marks.Options;
         Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
         Dictionary<Stand, List<string>> stands = [];
         Dictionary<(Stand, BoxHeight, DistanceRange), List<ResolvedBox>> heights = [];
@@ -67,7 +59,7 @@ public sealed class StoryPole
         List<LeftOutBox> leftOut = [];
         foreach (ResolvedBox box in resolved.Boxes)
         {
-            if (!box.IsOnWall || box.IsExisting)
+            if (!box.IsOnWall || box.IsExisting || box.Source.Measured is not null)
             {
                 continue;
             }
@@ -100,7 +92,7 @@ public sealed class StoryPole
 
         List<(Stand, BoxHeight, DistanceRange)> order = [.. heights.Keys];
         order.Sort(Compare);
-        List<PoleMark> marks = [];
+        List<PoleMark> poleMarks = [];
         List<PoleRange> notYet = [];
         foreach ((Stand, BoxHeight, DistanceRange) key in order)
         {
@@ -113,11 +105,11 @@ public sealed class StoryPole
             }
             else
             {
-                marks.Add(MarkOf(stand, rooms, height, boxes, options));
+                poleMarks.Add(MarkOf(stand, rooms, height, boxes));
             }
         }
 
-        return new(dwelling, marks, notYet, leftOut);
+        return new(dwelling, poleMarks, notYet, leftOut);
     }
 
     /// <summary>The pole as Markdown: a heading and a table for each storey, then what can't be marked yet and what is left out.</summary>
@@ -176,7 +168,7 @@ public sealed class StoryPole
                 mark.Purposes.ToString(),
                 Count(mark.BoxIds),
                 mark.BoxIds.ToString(),
-                mark.Note);
+                "");
         }
 
         return table;
@@ -209,26 +201,21 @@ public sealed class StoryPole
             : Reasons.NotKnown(becauseOf);
     }
 
-    private static PoleMark MarkOf(Stand stand, Items<string> rooms, BoxHeight height, List<ResolvedBox> boxes, SettledOptions options)
+    private static PoleMark MarkOf(Stand stand, Items<string> rooms, BoxHeight height, List<ResolvedBox> boxes)
     {
-        // Each reading is rounded from the exact height: never twice.
-        Distance step = options.HeightStep;
-        Distance mark = height.Value.RoundNearest(step);
-        Distance off = height.Value - mark;
         Levels levels = boxes[0].Surface.Space.Levels;
-        Distance? plate = Reading(levels, Datum.BottomPlate, height.Value, step);
-        return new(stand.Storey, stand.Subfloor, rooms, height.WithValue(mark), height.Value)
+        Distance? plate = Reading(levels, Datum.BottomPlate, height.Value);
+        return new(stand.Storey, stand.Subfloor, rooms, height)
         {
             FromPlate = plate > Distance.Zero ? plate : null,
-            FromLevelLine = Reading(levels, Datum.LevelLine, height.Value, step),
+            FromLevelLine = Reading(levels, Datum.LevelLine, height.Value),
             Purposes = PurposesOf(boxes),
             BoxIds = IdsOf(boxes),
-            Note = off == Distance.Zero ? "" : off.Abs().Exactly(options.Units) + (off > Distance.Zero ? " strong" : " shy"),
         };
     }
 
-    private static Distance? Reading(Levels levels, Datum from, Distance aboveSubfloor, Distance step) =>
-        levels.TryOffset(from, Datum.Subfloor, out DistanceRange below) && below.IsExact ? (aboveSubfloor + below.From).RoundNearest(step) : null;
+    private static Distance? Reading(Levels levels, Datum from, Distance aboveSubfloor) =>
+        levels.TryOffset(from, Datum.Subfloor, out DistanceRange below) && below.IsExact ? aboveSubfloor + below.From : null;
 
     private static Items<BoxPurpose> PurposesOf(List<ResolvedBox> boxes)
     {

@@ -34,11 +34,26 @@ internal sealed class TextTable
     /// <summary>Text that stays on its line and in its cell.</summary>
     public static string OneLine(string text) => text.Replace("\r", "").Replace('\n', ' ').Replace("|", "\\|");
 
-    /// <summary>The columns, without that of the group.</summary>
-    public string[] Columns => columns;
+    /// <summary>Each run of rows of one group, with the columns that say something in it.</summary>
+    public IEnumerable<(string Group, string[] Columns, List<string[]> Rows)> Tables()
+    {
+        foreach ((string group, List<string[]> run) in Groups())
+        {
+            List<int> said = [];
+            for (int column = 0; column < columns.Length; column++)
+            {
+                if (run.Exists(cells => cells[column].Length > 0))
+                {
+                    said.Add(column);
+                }
+            }
 
-    /// <summary>Each run of rows of one group.</summary>
-    public IEnumerable<(string Group, List<string[]> Rows)> Groups()
+            string[] Of(string[] cells) => said.ConvertAll(column => cells[column]).ToArray();
+            yield return (group, Of(columns), run.ConvertAll(Of));
+        }
+    }
+
+    private IEnumerable<(string Group, List<string[]> Rows)> Groups()
     {
         List<string[]> run = [];
         for (int i = 0; i < rows.Count; i++)
@@ -57,10 +72,10 @@ internal sealed class TextTable
     /// <summary>A heading and a table for each run of rows of one group.</summary>
     public void AppendMarkdown(StringBuilder text)
     {
-        foreach ((string group, List<string[]> run) in Groups())
+        foreach ((string group, string[] said, List<string[]> run) in Tables())
         {
-            text.Append("\n## ").Append(OneLine(group)).Append("\n\n| ").Append(string.Join(" | ", columns)).Append(" |\n|");
-            foreach (string _ in columns)
+            text.Append("\n## ").Append(OneLine(group)).Append("\n\n| ").Append(string.Join(" | ", said)).Append(" |\n|");
+            foreach (string _ in said)
             {
                 text.Append("---|");
             }

@@ -4,10 +4,11 @@ using System.Globalization;
 
 namespace BoxHeights;
 
-/// <summary>The courses of board on a wall with what is cut out of them for boxes and openings, each measured from its lower left corner.</summary>
+/// <summary>The boards of a wall with what is cut out of them for boxes and openings, each measured from the board's lower left corner.</summary>
 /// <remarks>
-/// A course runs over the whole wall: where sheets are butted end to end isn't described. Its left end is taken at the wall's framing face, its lower edge at the seam under it,
-/// the lowest course's at the subfloor or the stated gap. Drawn from <see cref="Evaluation.Wall"/>; a box whose place isn't known exactly is listed and not drawn.
+/// A course that lies across runs over the whole wall: where its sheets are butted end to end isn't described. Its left end is taken at the wall's framing face, its lower edge
+/// at the seam under it, the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling. Drawn from <see cref="Evaluation.Wall"/>; a box
+/// whose place isn't known exactly is listed and not drawn, one whose size isn't stated has the usual size of its kind, and says so.
 /// </remarks>
 public sealed class BoardCutouts
 {
@@ -18,14 +19,14 @@ public sealed class BoardCutouts
     {
         this.wall = wall;
         this.house = house;
-        Courses = CoursesOf(wall);
+        Boards = BoardsOf(wall);
     }
 
-    /// <summary>The lower and the upper edge of each course above the storey's subfloor, from the lowest up; none unless it is known exactly how the board is hung.</summary>
-    public Items<DistanceRange> Courses { get; }
+    /// <summary>The boards, from the lowest up or from the left; none where it isn't known how the board is hung, or not exactly.</summary>
+    public Items<WallArea> Boards { get; }
 
-    /// <summary>The courses of board.</summary>
-    public override string ToString() => Courses.Count == 0 ? "no courses" : "courses " + Courses;
+    /// <summary>The boards.</summary>
+    public override string ToString() => Boards.Count == 0 ? "no boards" : "boards " + Boards;
 
     /// <summary>The cutouts of a wall.</summary>
     /// <param name="evaluation">The evaluation.</param>
@@ -35,51 +36,101 @@ public sealed class BoardCutouts
     public static BoardCutouts For(Evaluation evaluation, string address) =>
         new((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Wall(address), evaluation.Dwelling.Name);
 
-    /// <summary>A course with the usual options.</summary>
-    /// <param name="course">Its place among <see cref="Courses"/>.</param>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such course.</exception>
-    public string ToSvg(int course) => ToSvg(course, PictureOptions.Default);
+    /// <summary>The cutouts of a wall; null where its measures are larger than anything in a house.</summary>
+    internal static BoardCutouts? TryFor(Evaluation evaluation, string address)
+    {
+        try
+        {
+            return For(evaluation, address);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
 
-    /// <summary>A course.</summary>
-    /// <param name="course">Its place among <see cref="Courses"/>.</param>
+    /// <summary>What is cut out of a board, openings first.</summary>
+    /// <param name="board">Its place among <see cref="Boards"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such board.</exception>
+    public Items<BoardCutout> On(int board)
+    {
+        WallArea edges = Board(board);
+        List<BoardCutout> found = [];
+        foreach ((string id, WallArea? area, bool isBox, bool isUsual) in Holes())
+        {
+            if (area is { IsExact: true, Bottom: { } bottom, Top: { } top } hole)
+            {
+                (Distance left, Distance right) = (Distance.Max(edges.Left.From, hole.Left.From), Distance.Min(edges.Right.From, hole.Right.From));
+                (Distance low, Distance high) = (Distance.Max(edges.Bottom!.Value.From, bottom.From), Distance.Min(edges.Top!.Value.From, top.From));
+                if (left < right && low < high)
+                {
+                    bool isWhole = left == hole.Left.From && right == hole.Right.From && low == bottom.From && high == top.From;
+                    found.Add(new(
+                        wall.Address, board, id, isBox, left - edges.Left.From, right - edges.Left.From, low - edges.Bottom!.Value.From, high - edges.Bottom!.Value.From)
+                    {
+                        IsSplit = isBox && !isWhole,
+                        IsUsualSize = isUsual,
+                    });
+                }
+            }
+        }
+
+        return new(found);
+    }
+
+    /// <summary>Boxes and openings whose size or place isn't known exactly, so that nothing can be cut for them yet.</summary>
+    public Items<string> NotYet
+    {
+        get
+        {
+            List<string> names = [];
+            foreach ((string id, WallArea? area, _, _) in Holes())
+            {
+                if (area is not { IsExact: true })
+                {
+                    names.Add(id);
+                }
+            }
+
+            return new(names);
+        }
+    }
+
+    /// <summary>A board with the usual options.</summary>
+    /// <param name="board">Its place among <see cref="Boards"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such board.</exception>
+    public string ToSvg(int board) => ToSvg(board, PictureOptions.Default);
+
+    /// <summary>A board.</summary>
+    /// <param name="board">Its place among <see cref="Boards"/>.</param>
     /// <param name="options">How it is drawn.</param>
     /// <exception cref="ArgumentNullException"><paramref name="options"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such course.</exception>
-    public string ToSvg(int course, PictureOptions options)
+    /// <exception cref="ArgumentOutOfRangeException">There is no such board.</exception>
+    public string ToSvg(int board, PictureOptions options)
     {
-        DistanceRange edges = course >= 0 && course < Courses.Count ? Courses[course] : throw new ArgumentOutOfRangeException(nameof(course), course, "The wall has " + Courses.Count + " courses whose edges are known.");
+        WallArea edges = Board(board);
+        (Distance wide, Distance low, Distance high) = (edges.Right.From - edges.Left.From, edges.Bottom!.Value.From, edges.Top!.Value.From);
         SvgPage page = new(options ?? throw new ArgumentNullException(nameof(options)), "board");
         LengthUnits units = options.Units ?? wall.Units;
         string Text(Distance distance) => Printed.About(distance, units);
-        string title = SvgText.Isolated(house) + ": board on " + SvgText.Isolated(wall.Address) + ", course " + (course + 1) + " of " + Courses.Count + " from below, " + Text(edges.Width) + " high";
+        string title = SvgText.Title(house, wall.Address) + ", " + NameOf(board) + ", " + Text(wide) + " by " + Text(high - low);
         page.Paragraph(title, "title", bold: true);
-        page.Paragraph("from the room; cutouts are measured from the course's lower left corner: left, right, bottom, top", "subtitle");
+        page.Paragraph("from the room; cutouts are measured from the board's lower left corner: left, right, bottom, top", "subtitle");
         page.Gap();
         ElevationFrame frame = ElevationFrame.Within(
-            wall.Length, edges.From, edges.To, page.Margin, page.Cursor + page.Line, page.TextWidth, (options.DrawingHeight ?? Math.Max(60, options.Width * 5 / 10)) * 1000L);
+            wide, low, high, page.Margin, page.Cursor + page.Line, page.TextWidth, (options.DrawingHeight ?? Math.Max(60, options.Width * 5 / 10)) * 1000L);
         PageNotes notes = new(page, new(new(page.Margin, page.Cursor, page.TextWidth, frame.Area.Height + (4 * page.Line))));
-        page.Open("course", (course + 1).ToString(CultureInfo.InvariantCulture), wall.Address);
+        page.Open("course", (board + 1).ToString(CultureInfo.InvariantCulture), wall.Address);
         page.Rectangle(frame.Area, Look.Board, "board");
         List<(string Name, PageRect At, string Note)> names = [];
-        List<string> notYet = [];
-        foreach ((string name, WallArea? area, bool isBox, bool isRound) in Holes())
+        foreach (BoardCutout cut in On(board))
         {
-            if (area is not { IsExact: true, Bottom: { } bottom, Top: { } top } hole)
-            {
-                notYet.Add(name);
-                continue;
-            }
-
-            (Distance low, Distance high) = (Distance.Max(edges.From, bottom.From), Distance.Min(edges.To, top.From));
-            if (low < high)
-            {
-                PageRect at = frame.Rect(hole.Left.From, hole.Right.From, low, high);
-                page.Open(isBox ? "box" : "opening", name);
-                page.Rectangle(at, Look.Cutout, "cutout", isRound);
-                page.Close();
-                notes.Placer.Block(at);
-                names.Add((name, at, SvgText.Isolated(name) + ": " + Text(hole.Left.From) + ", " + Text(hole.Right.From) + ", " + Text(low - edges.From) + ", " + Text(high - edges.From)));
-            }
+            PageRect at = frame.Rect(cut.Left, cut.Right, low + cut.Bottom, low + cut.Top);
+            page.Open(cut.IsBox ? "box" : "opening", cut.Id);
+            page.Rectangle(at, Look.Cutout, "cutout");
+            page.Close();
+            notes.Placer.Block(at);
+            names.Add((cut.Id, at, SvgText.Isolated(cut.Id) + ": " + Text(cut.Left) + ", " + Text(cut.Right) + ", " + Text(cut.Bottom) + ", " + Text(cut.Top) + cut.Remark));
         }
 
         page.Close();
@@ -97,7 +148,7 @@ public sealed class BoardCutouts
             page.Paragraph(note, "cutout-size");
         }
 
-        foreach (string name in notYet)
+        foreach (string name in NotYet)
         {
             page.Paragraph("Not yet: " + SvgText.Isolated(name) + ", whose size or place isn't known exactly.", "not-yet");
         }
@@ -109,11 +160,18 @@ public sealed class BoardCutouts
             title,
             title + ". " + names.Count + " cutouts. " + Scope.Caution,
             ("data-scale", frame.Scale.ToString(CultureInfo.InvariantCulture)),
-            ("data-left", SvgPage.Number(frame.X(Distance.Zero))),
+            ("data-left", SvgPage.Number(frame.X(-edges.Left.From))),
             ("data-subfloor", SvgPage.Number(frame.Zero)));
     }
 
-    private IEnumerable<(string Name, WallArea? Area, bool IsBox, bool IsRound)> Holes()
+    /// <summary>What a board is called on its wall.</summary>
+    internal string NameOf(int board) =>
+        "board " + (board + 1) + " of " + Boards.Count + (wall.Boards!.Layout.Hung == BoardDirection.Horizontal ? " from below" : " from the left");
+
+    private WallArea Board(int board) =>
+        board >= 0 && board < Boards.Count ? Boards[board] : throw new ArgumentOutOfRangeException(nameof(board), board, "The wall has " + Boards.Count + " boards whose edges are known.");
+
+    private IEnumerable<(string Id, WallArea? Area, bool IsBox, bool IsUsual)> Holes()
     {
         foreach (OpeningView opening in wall.Openings)
         {
@@ -124,19 +182,25 @@ public sealed class BoardCutouts
         {
             if (box.Surface == BoxSurface.Wall)
             {
-                yield return (box.Id, box.Body, true, box.IsRound);
+                yield return (box.Id, box.UsualBody, true, box.Body is not { IsExact: true });
             }
         }
     }
 
-    private static Items<DistanceRange> CoursesOf(WallView wall)
+    private static Items<WallArea> BoardsOf(WallView wall)
     {
-        if (wall.Boards is not { Layout.Hung: BoardDirection.Horizontal } boards || wall.FinishedCeiling is not { IsExact: true } ceiling)
+        if (wall.Boards is not { } boards || wall.FinishedCeiling is not { IsExact: true } ceiling)
         {
             return default;
         }
 
-        List<Distance> edges = [wall.Subfloor + (boards.Layout.FloorGap ?? Distance.Zero), ceiling.From];
+        Distance floor = wall.Subfloor + (boards.Layout.FloorGap ?? Distance.Zero);
+        return boards.Layout.Hung == BoardDirection.Horizontal ? Across(wall, boards, floor, ceiling.From) : Upright(wall, boards.Layout, floor, ceiling.From);
+    }
+
+    private static Items<WallArea> Across(WallView wall, BoardView boards, Distance floor, Distance ceiling)
+    {
+        List<Distance> edges = [floor, ceiling];
         foreach (DistanceRange seam in boards.Seams)
         {
             if (!seam.IsExact)
@@ -144,22 +208,43 @@ public sealed class BoardCutouts
                 return default;
             }
 
-            if (seam.From > edges[0] && seam.From < ceiling.From)
+            if (seam.From > floor && seam.From < ceiling)
             {
                 edges.Add(seam.From);
             }
         }
 
         edges.Sort();
-        List<DistanceRange> courses = [];
+        List<WallArea> found = [];
         for (int i = 1; i < edges.Count; i++)
         {
             if (edges[i - 1] < edges[i])
             {
-                courses.Add(new(edges[i - 1], edges[i]));
+                found.Add(new(Distance.Zero, wall.Length, edges[i - 1], edges[i]));
             }
         }
 
-        return new(courses);
+        return new(found);
+    }
+
+    /// <summary>Upright sheets from the end where hanging starts; the last width is that of all that follow.</summary>
+    private static Items<WallArea> Upright(WallView wall, BoardLayout layout, Distance floor, Distance ceiling)
+    {
+        if (layout.Widths.Count == 0 || ceiling <= floor)
+        {
+            return default;
+        }
+
+        List<WallArea> found = [];
+        Distance at = Distance.Zero;
+        for (int sheet = 0; at < wall.Length && sheet < WallFraming.MostWorkedThrough; sheet++)
+        {
+            Distance end = Distance.Min(wall.Length, at + layout.Widths[Math.Min(sheet, layout.Widths.Count - 1)]);
+            found.Add(layout.From == BoardOrigin.Right ? new(wall.Length - end, wall.Length - at, floor, ceiling) : new(at, end, floor, ceiling));
+            at = end;
+        }
+
+        found.Sort((a, b) => a.Left.From.CompareTo(b.Left.From));
+        return new(found);
     }
 }

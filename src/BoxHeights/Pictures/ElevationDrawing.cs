@@ -46,7 +46,7 @@ internal sealed partial class ElevationDrawing
 
     private int Rows => options.Shows(PictureLayers.Dimensions) ? 6 : 1;
 
-    private string Title => SvgText.Isolated(house) + ": " + SvgText.Isolated(wall.Address) + ", " + Text(wall.Length) + " long" + (wall.IsOutside ? ", from outside" : "");
+    private string Title => SvgText.Title(house, wall.Address) + ", " + Text(wall.Length) + " long" + (wall.IsOutside ? ", from outside" : "");
 
     public string Draw()
     {
@@ -185,7 +185,7 @@ internal sealed partial class ElevationDrawing
 
     private string Text(Distance distance) => Printed.About(distance, units);
 
-    private string Text(DistanceRange range) => range.IsExact ? Text(range.From) : Text(range.From) + " to " + Text(range.To);
+    private string Text(DistanceRange range) => range.IsExact ? Text(range.From) : Text(range.From) + " to " + Printed.Of(range.To, units);
 
     /// <summary>A height as it is read from the room's subfloor.</summary>
     private string Above(DistanceRange up) => Text(up - wall.Subfloor);

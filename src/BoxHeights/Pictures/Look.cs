@@ -36,6 +36,7 @@ internal enum Look
     Nosing,
     Dimension,
     Uncovered,
+    Served,
     WallLine,
     Gap,
     Swing,

@@ -34,6 +34,7 @@ internal static class LookText
         Look.MaybeAllowed => "allowed for some of what isn't known",
         Look.Grade => "grade",
         Look.Nosing => "stair",
+        Look.Served => "served by a receptacle",
         Look.Uncovered => "not served, or maybe not",
         Look.WallLine => "wall, by its framing face",
         Look.Swing => "door leaf and its swing",

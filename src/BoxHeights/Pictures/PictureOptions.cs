@@ -55,8 +55,11 @@ public enum PictureLayers
     /// <summary>What marks and patterns mean.</summary>
     Legend = 1024,
 
+    /// <summary>What receptacles serve along the walls of a room, and what isn't served.</summary>
+    Coverage = 2048,
+
     /// <summary>Everything.</summary>
-    All = Framing | Boards | Openings | Things | Boxes | Dimensions | Findings | Names | Lines | Allowed | Legend,
+    All = Framing | Boards | Openings | Things | Boxes | Dimensions | Findings | Names | Lines | Allowed | Legend | Coverage,
 }
 
 /// <summary>How a picture is drawn. Lengths on the page are in user units of the SVG: of 1/96 in on paper, or pixels on a screen.</summary>

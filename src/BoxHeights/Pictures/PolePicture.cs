@@ -16,7 +16,7 @@ public enum PaperSize
 
 /// <summary>A story pole as a picture: to scale with what each mark is for, or as large as it is over pages that are taped together.</summary>
 /// <remarks>Drawn from <see cref="StoryPole"/>; it works nothing out of its own, and is no approval.</remarks>
-public sealed class PolePicture
+public sealed partial class PolePicture
 {
     /// <summary>A tenth of a millimeter is the user unit of a page as large as life, so that a thousandth of it is eight ticks.</summary>
     private const long LifeSize = 8;
@@ -85,10 +85,21 @@ public sealed class PolePicture
             page.Paragraph("Not yet: " + Printed.Of(range.Height, units) + ", " + Printed.About(range.Range.From, units) + " to " + Printed.About(range.Range.To, units) + " above the subfloor: " + range.Why, "not-yet");
         }
 
+        List<(string Why, List<string> Boxes)> leftOut = [];
         foreach (LeftOutBox box in pole.LeftOut)
         {
-            page.Paragraph("Not on the pole: " + SvgText.Isolated(box.BoxId) + ": " + box.Why, "left-out");
+            int known = leftOut.FindIndex(one => one.Why == box.Why);
+            if (known < 0)
+            {
+                leftOut.Add((box.Why, [SvgText.Isolated(box.BoxId)]));
+            }
+            else
+            {
+                leftOut[known].Boxes.Add(SvgText.Isolated(box.BoxId));
+            }
         }
+
+        leftOut.ForEach(one => page.Paragraph("Not on the pole: " + string.Join(", ", one.Boxes) + ": " + one.Why, "left-out"));
 
         page.Gap();
         PageFoot.Caution(page);
@@ -176,7 +187,7 @@ public sealed class PolePicture
     private static long Thousandths(Distance distance) => distance.Ticks / LifeSize;
 
     private static string TextOf(PoleMark mark, LengthUnits units) =>
-        Printed.About(mark.Mark.Value, units) + " " + EdgeText.Print(mark.Mark.Edge) + (mark.Note.Length == 0 ? "" : " (" + mark.Note + ")") + ": " + mark.Purposes
+        Printed.About(mark.Mark.Value, units) + " " + EdgeText.Print(mark.Mark.Edge) + ": " + mark.Purposes
         + " (" + mark.BoxIds.Count + (mark.BoxIds.Count == 1 ? " box)" : " boxes)");
 
     private static IEnumerable<PageRect> Beside(long x, long y, PageRect size)

@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>A room from above, to scale: its walls with openings and swings, what stands in it, its boxes, and what of its walls isn't served.</summary>
 /// <remarks>Drawn from <see cref="Evaluation.Room"/>; it works nothing out of its own, and is no approval. The first wall lies at the top, seen from the room. See <see cref="WallElevation"/> for what the SVG is like; <c>data-left</c> and <c>data-top</c> are where the first wall's left end is.</remarks>
-public sealed class RoomPicture
+public sealed partial class RoomPicture
 {
     private readonly Evaluation evaluation;
 
@@ -36,4 +36,7 @@ public sealed class RoomPicture
     /// <exception cref="ArgumentNullException"><paramref name="options"/> is null.</exception>
     public string ToSvg(PictureOptions options) =>
         new PlanDrawing(Room, evaluation.Dwelling.Name, options ?? throw new ArgumentNullException(nameof(options))).Draw();
+
+    /// <summary>A picture of a room of which only the view is at hand: the house's name isn't in it.</summary>
+    internal static string Of(RoomView room, PictureOptions options) => new PlanDrawing(room, "", options).Draw();
 }

@@ -23,6 +23,9 @@ internal static class SvgText
         return plain ? name : Isolate + shown.ToString() + EndOfIsolate;
     }
 
+    /// <summary>What a picture of a place is called: the house, where it is known, and the place.</summary>
+    public static string Title(string house, string place) => (house.Length == 0 ? "" : Isolated(house) + ": ") + Isolated(place);
+
     /// <summary>Appends text for an element or an attribute in double quotes.</summary>
     public static void AppendEscaped(StringBuilder to, string text)
     {
@@ -58,6 +61,18 @@ internal static class SvgText
 
                     break;
             }
+        }
+    }
+
+    /// <summary>Appends lines of text for an element that keeps them.</summary>
+    public static void AppendLines(StringBuilder to, string text)
+    {
+        string between = "";
+        foreach (string line in text.Split('\n'))
+        {
+            to.Append(between);
+            AppendEscaped(to, line);
+            between = "\n";
         }
     }
 

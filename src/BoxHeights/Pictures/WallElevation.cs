@@ -8,7 +8,7 @@ namespace BoxHeights;
 /// is a group with a class, an id and its name as data. <c>data-scale</c> of the whole is how many ticks a thousandth of a user unit is, <c>data-left</c> and
 /// <c>data-subfloor</c> are where the wall's left end and the storey's subfloor are, so that a place on the picture is a place on the wall.
 /// </remarks>
-public sealed class WallElevation
+public sealed partial class WallElevation
 {
     private readonly Evaluation evaluation;
 
@@ -70,4 +70,7 @@ public sealed class WallElevation
 
         return new ElevationDrawing(Wall, bands, evaluation.Dwelling.Name, options).Draw();
     }
+
+    /// <summary>A picture of a wall of which only the view is at hand: the house's name isn't in it.</summary>
+    internal static string Of(WallView wall, PictureOptions options) => new ElevationDrawing(wall, default, "", options).Draw();
 }

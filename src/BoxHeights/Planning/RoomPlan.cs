@@ -30,7 +30,7 @@ public sealed class PlannedBox
 }
 
 /// <summary>A proposal: the dwelling with boxes added, why each is there, and what couldn't be planned. A planning aid, never an approval.</summary>
-public sealed class RoomPlan
+public sealed partial class RoomPlan
 {
     internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> requirements, Items<string> obstacles, Items<string> notes)
     {

@@ -38,6 +38,9 @@ internal sealed class PlanLine
         return new(from.Right.Ticks, from.Into.Ticks, right / length, into / length, Rounded(length));
     }
 
+    /// <summary>Whether it runs more across another line than along it: at 45 degrees or more.</summary>
+    public bool IsAcross(PlanLine other) => Math.Abs((right * other.right) + (into * other.into)) <= 0.70711m;
+
     /// <summary>The point in plan, in ticks, that lies so far along the line and so far off it toward the room.</summary>
     public (decimal X, decimal Y) InPlan(decimal along, decimal away) =>
         (x + (along * right) - (away * into), y + (along * into) + (away * right));

@@ -71,6 +71,28 @@ internal sealed partial class WallPlan
     /// <summary>The room's area in square ticks between framing faces; null where its faces don't go round.</summary>
     public decimal? Area => GoesRound ? Outline.Area : null;
 
+    /// <summary>The middle of the rectangle round the room's walls, where it lies within them; null where they don't go round.</summary>
+    public PlanPoint? RoomCenter
+    {
+        get
+        {
+            if (!GoesRound)
+            {
+                return null;
+            }
+
+            (decimal left, decimal right, decimal near, decimal far) = (0m, 0m, 0m, 0m);
+            foreach (PlanLine face in faces)
+            {
+                (decimal x, decimal y) = face.InPlan(0m, 0m);
+                (left, right, near, far) = (Math.Min(left, x), Math.Max(right, x), Math.Min(near, y), Math.Max(far, y));
+            }
+
+            PlanPoint middle = new(Distance.FromTicks((long)Math.Round((left + right) / 2m)), Distance.FromTicks((long)Math.Round((near + far) / 2m)));
+            return Outline.Holds(middle) ? middle : null;
+        }
+    }
+
     private PlanOutline Outline => new(faces.ConvertAll(face => face.InPlan(0m, 0m)));
 
     /// <summary>A face as a line in plan.</summary>

@@ -43,6 +43,9 @@ public sealed class BoxView
     /// <summary>Its size as it sits; not stated unless it or its kind tells.</summary>
     public BoxSize Size { get; internal init; }
 
+    /// <summary>Its body if it is of the usual size of its kind, set by the edge that its height is to; <see cref="Body"/> itself where that is exact, null where its place or height isn't known exactly.</summary>
+    public WallArea? UsualBody { get; internal init; }
+
     /// <summary>Whether its size isn't stated and is that of its kind.</summary>
     public bool IsSizeAssumed { get; internal init; }
 
@@ -66,6 +69,9 @@ public sealed class BoxView
 
     /// <summary>Where it is in plan: of a box on a wall, its center on the framing face; null where that isn't known, outside, and beyond any house.</summary>
     public PlanPoint? Plan { get; internal init; }
+
+    /// <summary>The tapes by which a box in a ceiling or floor is found: from the nearest wall, and from the nearest that runs across it; none for boxes on walls.</summary>
+    public Items<WallTape> Tapes { get; internal init; }
 
     /// <summary>Its id and where it is.</summary>
     public override string ToString() =>

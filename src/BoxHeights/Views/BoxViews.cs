@@ -37,6 +37,7 @@ internal static class BoxViews
             IsSizeAssumed = source.Size is null,
             Gangs = ResolvedBox.GangsOf(source),
             Plan = PlanPoints.InAHouse(source.Plan),
+            Tapes = Tapes(surface, source),
         };
         if (sites.Length == 0)
         {
@@ -48,6 +49,7 @@ internal static class BoxViews
         WallArea? Around(DistanceRange wide, TargetLine bottom, TargetLine top) =>
             along is { } center && Up(bottom) is { } low && Up(top) is { } high ? new WallArea(center - Half(wide), center + Half(wide), low, high) : null;
 
+        WallArea? body = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.BoxBottom, TargetLine.BoxTop) : null;
         (int Stud, StudSide Side)? held = HeldBy(resolved, traits, along);
         return new(source, surface.Address, on)
         {
@@ -56,7 +58,8 @@ internal static class BoxViews
             IsAlongAssumed = state.IsPlacedByAssumedStud(box),
             Center = Up(TargetLine.Center),
             Size = traits.Size,
-            Body = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.BoxBottom, TargetLine.BoxTop) : null,
+            Body = body,
+            UsualBody = body is { IsExact: true } ? body : along is { } at && traits.Size.IsStated ? Usual(at, traits.Size, Up(TargetLine.BoxBottom), Up(TargetLine.Center), Up(TargetLine.BoxTop)) : null,
             IsSizeAssumed = view.IsSizeAssumed,
             Plate = traits.Plate is { } plate ? Around(plate.Width, TargetLine.PlateBottom, TargetLine.PlateTop) : null,
             Operable = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.LowestOperable, TargetLine.HighestOperable) : null,
@@ -65,8 +68,22 @@ internal static class BoxViews
             Stud = held?.Stud,
             Side = held?.Side,
             Plan = along is { } place && surface is { Kind: BoxSurface.Wall, Space.Plan: { IsTooLarge: false } plan } ? PlanPoints.On(plan, surface.Wall!.Id, place) : PlanPoints.InAHouse(source.Plan),
+            Tapes = view.Tapes,
         };
     }
+
+    /// <summary>A box of one size about a place along the wall, from whichever of its lines is known exactly.</summary>
+    private static WallArea? Usual(Distance along, BoxSize size, DistanceRange? bottom, DistanceRange? center, DistanceRange? top)
+    {
+        Distance? low = bottom is { IsExact: true } ? bottom.Value.From
+            : top is { IsExact: true } ? top.Value.From - size.Height
+            : center is { IsExact: true } ? center.Value.From - size.HalfHeight
+            : null;
+        return low is { } from ? new WallArea(along - size.HalfWidth, along + size.HalfWidth, from, from + size.Height) : null;
+    }
+
+    private static Items<WallTape> Tapes(ResolvedSurface surface, DeviceBox source) =>
+        surface.Kind != BoxSurface.Wall && source.Plan is { } point ? WallTape.To(surface.Space, point) : default;
 
     /// <summary>A line of a box above the storey's subfloor: wherever it may be where the edge that its height is measured to isn't stated.</summary>
     private static DistanceRange? UpOf(StatedSite[] sites, TargetLine line, DistanceRange readings)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using BoxHeights.Rules;
 
 namespace BoxHeights;
 
@@ -28,6 +29,39 @@ public sealed partial class Evaluation
         _ = id ?? throw new ArgumentNullException(nameof(id));
         ResolvedSurface? surface = Find(one => !one.Space.IsOutside && one.Space.Id == id);
         return surface is null ? throw NoSuch("room", id, nameof(id)) : Resolved(() => View(surface.Space), "room", id, nameof(id));
+    }
+
+    /// <summary>A storey as it is drawn: its rooms where they lie.</summary>
+    /// <param name="id">Its id.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such storey.</exception>
+    public StoreyView Storey(string id)
+    {
+        _ = id ?? throw new ArgumentNullException(nameof(id));
+        bool isKnown = false;
+        foreach (Storey storey in Dwelling.Storeys)
+        {
+            isKnown |= storey.Id == id;
+        }
+
+        List<PlacedRoomView> placed = [];
+        List<string> notPlaced = [];
+        foreach (ResolvedSurface surface in isKnown ? state.Surfaces : throw NoSuch("storey", id, nameof(id)))
+        {
+            if (surface is { Kind: BoxSurface.Ceiling, Space: { Room: { } room, Plan: { } plan } space } && room.Storey == id)
+            {
+                if (room.Place is { } place && WallPlan.IsInAHouse(place.Corner) && !plan.IsTooLarge)
+                {
+                    placed.Add(new(View(space), place));
+                }
+                else
+                {
+                    notPlaced.Add(room.Id);
+                }
+            }
+        }
+
+        return new(id, new(placed), new(notPlaced));
     }
 
     /// <summary>A face of the building as it was resolved.</summary>
@@ -69,10 +103,28 @@ public sealed partial class Evaluation
             Walls = parts.Walls(),
             Openings = parts.Openings(),
             Shapes = parts.Shapes(),
+            Coverage = CoverageIn(space),
             WallBoxes = new(onWalls),
             Overhead = new(overhead),
             InFloor = new(inFloor),
         };
+    }
+
+    private Items<CoverageView> CoverageIn(ResolvedSpace space)
+    {
+        List<CoverageView> found = [];
+        lock (state)
+        {
+            foreach (SpaceIndex.Judged one in state.Spaces.OfSpace(space.Id))
+            {
+                if (one.Rule is Coverage rule && rule.ServedIn(one.View) is var (served, open) && served.Count + open.Count > 0)
+                {
+                    found.Add(new(rule.Id, new(served), new(open)));
+                }
+            }
+        }
+
+        return new(found);
     }
 
     private Items<FindingPlace> PlacesOn(WallView wall)

@@ -1,7 +1,7 @@
 namespace BoxHeights;
 
 /// <summary>A face of the building as the engine has resolved it, seen from outside.</summary>
-public sealed class FaceView
+public sealed partial class FaceView
 {
     internal FaceView(OutsideFace face, Items<WallView> walls)
     {

@@ -3,13 +3,13 @@ namespace BoxHeights;
 /// <summary>A wall face of a room in plan. One walks along it from <see cref="Start"/> to <see cref="End"/> with the room at one's right hand.</summary>
 public sealed class PlanWall
 {
-    private readonly System.Func<Distance, PlanPoint> at;
+    private readonly System.Func<Distance, Distance, PlanPoint> at;
 
-    internal PlanWall(string address, Wall wall, System.Func<Distance, PlanPoint> at)
+    internal PlanWall(string address, Wall wall, System.Func<Distance, Distance, PlanPoint> at)
     {
         this.at = at;
-        Start = at(Distance.Zero);
-        End = at(wall.Length);
+        Start = At(Distance.Zero);
+        End = At(wall.Length);
         Address = address;
         Wall = wall;
     }
@@ -31,7 +31,12 @@ public sealed class PlanWall
 
     /// <summary>A place on it.</summary>
     /// <param name="along">From its left end.</param>
-    public PlanPoint At(Distance along) => at(along);
+    public PlanPoint At(Distance along) => at(along, Distance.Zero);
+
+    /// <summary>A place before it, in the room.</summary>
+    /// <param name="along">From its left end.</param>
+    /// <param name="away">Square off it.</param>
+    public PlanPoint Before(Distance along, Distance away) => at(along, away);
 }
 
 /// <summary>An opening of a room in plan, on the framing face of its wall.</summary>

@@ -21,7 +21,7 @@ internal sealed class RoomParts
         {
             Wall wall = room.Walls[face];
             int on = face;
-            walls.Add(new(AddressOf(wall), wall, along => At(on, along)));
+            walls.Add(new(AddressOf(wall), wall, (along, away) => PlanPoints.At(plan[on], along, away)));
         }
 
         return new(walls);

@@ -3,7 +3,7 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A room as the engine has resolved it, in plan and with its floor and ceiling. Plan points are those of <see cref="PlanPoint"/>, rounded to the grid beyond corners that aren't square.</summary>
-public sealed class RoomView
+public sealed partial class RoomView
 {
     private readonly Func<Items<FindingPlace>> find;
     private Items<FindingPlace>? findings;
@@ -62,6 +62,9 @@ public sealed class RoomView
 
     /// <summary>Counters, coverings and fixtures against its walls and what stands free in it, as far as it is said where.</summary>
     public Items<PlanShape> Shapes { get; internal init; }
+
+    /// <summary>What rules about receptacles ask for along its walls, and what of it is served.</summary>
+    public Items<CoverageView> Coverage { get; internal init; }
 
     /// <summary>The boxes on its walls, wall by wall.</summary>
     public Items<BoxView> WallBoxes { get; internal init; }

@@ -3,7 +3,7 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A rectangle on a wall: from left to right along it, from bottom to top above the storey's subfloor; every edge a range where it isn't known exactly.</summary>
-public readonly record struct WallArea
+public readonly partial record struct WallArea
 {
     /// <summary>Makes a rectangle of its edges.</summary>
     /// <param name="left">Its left edge, from the wall's left end.</param>

@@ -5,7 +5,7 @@ namespace BoxHeights;
 
 /// <summary>A wall face as the engine has resolved it: everything on it in one set of coordinates, along it from its left end (framing face) and up from the storey's subfloor.</summary>
 /// <remarks>Read-only, and only what was judged by: nothing in it is worked out a second time. What isn't known is a range, or null; what is only assumed says so.</remarks>
-public sealed class WallView
+public sealed partial class WallView
 {
     private readonly Func<WallView, Items<FindingPlace>> find;
     private Items<FindingPlace>? findings;

@@ -35,7 +35,7 @@ public sealed class BookletTests
         string[] headings = page.Descendants().Where(one => one.Name.LocalName == "h2").Select(one => one.Value).ToArray();
         Assert.Empty(House.Rooms.Select(room => room.Id).Concat(House.Outside.Select(face => face.Id)).Except(headings));
         int walls = House.Rooms.SelectMany(room => room.Walls).Concat(House.Outside.SelectMany(face => face.Walls)).Count(wall => wall.Boxes.Count > 0);
-        Assert.Equal(House.Rooms.Count + walls + 1, page.Descendants().Count(one => one.Name.LocalName == "figure"));
+        Assert.Equal(House.Rooms.Count + walls + 2, page.Descendants().Count(one => one.Name.LocalName == "figure"));
         HashSet<string> cells = page.Descendants().Where(one => one.Name.LocalName == "td").Select(one => one.Value).ToHashSet();
         Assert.Empty(MarkSheet.For(evaluation).Rows.Select(row => row.BoxId).Except(cells));
         Assert.Equal(page.Descendants().Count(one => one.Name.LocalName == "section"), page.Descendants().Count(one => (string?)one.Attribute("class") == "caution"));

@@ -46,14 +46,14 @@ public sealed class MarkSheetWordsTests
         Assert.Equal(Houses.Inches(33, 7, 8), Assert.Single(Sheets.For(Houses.Of(room), RuleSets.RoughInPractice).Rows).FromLeftCorner);
     }
 
-    // The stud on 64 in would stand in the doorway, 7-1/2 in from the box: nobody hooks a tape on it. The one on 48 in does stand.
+    // The stud on 64 in would stand in the doorway: nobody hooks a tape on it. Jack and king take 60 in down to 57 in.
     [Fact]
     public void Stud_BesideADoorway_IsOneThatStands()
     {
         Room room = Houses.Room("hall", Switch("s", "48 in to top above subfloor", 40).WithAt(Houses.Inches(56, 1, 2)));
         room = room.WithWalls(room.Walls.Select(wall => wall.WithStuds(new StudLayout { Spacing = CaseFile.Inches("16"), Known = StudKnowledge.Declared })
             .WithOpenings(wall.Boxes.Count == 0 ? default : new[] { new Opening("door", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("92")) })));
-        Assert.Equal("7-3/4 in right of stud 3", Assert.Single(Sheets.For(Houses.Of(room), RuleSet.Empty).Rows).Stud);
+        Assert.Equal("1/2 in left of the king at door", Assert.Single(Sheets.For(Houses.Of(room), RuleSet.Empty).Rows).Stud);
     }
 
     [Fact]
@@ -76,5 +76,61 @@ public sealed class MarkSheetWordsTests
         Assert.True(bad.Mark!.Value.Value < Houses.Inches(49, 0, 1));
         Assert.True(new LayoutEvaluator(Rules).Evaluate(sheet.ToDwelling()).IsClean);
         Assert.Equal(sheet.Rows.Select(row => row.Mark!.Value.Value).Distinct().Order(), StoryPole.For(evaluation).Rows.Select(mark => mark.Mark.Value).Order());
+    }
+
+    // A wall of 144 in with studs on 16 in and a door from 60 to 94 in: kings take 57 to 58-1/2 and 95-1/2 to 97 in. The stud on 96 in gives way to the king, so that nobody comes to the one on 112 in by counting.
+    [Theory]
+    [InlineData("33-7/8", "stud 2, right side")]
+    [InlineData("55-7/8", "king, left of door")]
+    [InlineData("98-1/8", "king, right of door")]
+    [InlineData("113-7/8", "layout mark 112 in, right side")]
+    [InlineData("105", "6-1/4 in left of layout mark 112 in")]
+    [InlineData("2-5/8", "left corner stud")]
+    [InlineData("42", "5-1/4 in left of stud 3")]
+    public void Stud_OfABox_IsNamedAsOneSeesIt(string at, string name)
+    {
+        Room room = Houses.Room("hall", Switch("s", "48 in to top above subfloor", 40).WithAt(CaseFile.Inches(at)).WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4"))));
+        room = room.WithWalls(room.Walls.Select(wall => wall.WithStuds(new StudLayout { Spacing = CaseFile.Inches("16"), Known = StudKnowledge.Declared })
+            .WithOpenings(new[] { new Opening("door", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("94")) })));
+        Assert.Equal(name, Assert.Single(Sheets.For(Houses.Of(room), RuleSet.Empty).Rows).Stud);
+    }
+
+    // A tape shows 34 in; the box is nailed to the right side of the stud that ends at 32-3/4 in, so that its center is at 33-7/8 in: that is marked, and nothing is said of rounding.
+    [Fact]
+    public void FromLeftCorner_OfABoxAlmostAtAStud_IsAtTheStud()
+    {
+        Room room = Houses.Room("hall", Switch("s", "48 in to top above subfloor", 34).WithSize(new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4"))));
+        room = room.WithWalls(room.Walls.Select(wall => wall.WithStuds(new StudLayout { Spacing = CaseFile.Inches("16"), Known = StudKnowledge.Declared })));
+        MarkRow row = Assert.Single(Sheets.For(Houses.Of(room), RuleSet.Empty).Rows);
+        Assert.Equal((CaseFile.Inches("33-7/8"), "stud 2, right side", ""), (row.FromLeftCorner!.Value, row.Stud, row.Note));
+    }
+
+    // 15 risers to 109 in with floors of 3/4 in on both storeys rise 109/15 in each: the fourth tread is 29-1/15 in over the finished floor, the landing's foot at 3/4 in. 40 in along is over the second tread.
+    [Fact]
+    public void Stud_AlongAStair_NamesTheTread()
+    {
+        DwellingBuilder house = new("case");
+        house.Add(new Storey("ground"));
+        house.Add(new Storey("upper").WithAboveBelow(CaseFile.Inches("108")));
+        house.Room("hall", RoomKind.Hall, "ground").With(room => room.WithFloor(Houses.Floor(Houses.Inches(0, 3, 4)))).Wall("stair", CaseFile.Inches("200")).Add(Switch("light", "30 in to center above subfloor", 45));
+        house.Room("landing", RoomKind.Hall, "upper").With(room => room.WithFloor(Houses.Floor(Houses.Inches(0, 3, 4))));
+        Dwelling dwelling = house.Build().WithFlights(new[] { new StairFlight("main", "ground", "upper", 15).WithTread(CaseFile.Inches("10")).WithWall("hall/stair").WithFirstNosing(CaseFile.Inches("30")).WithClimbs(WallEnd.Right) });
+        Assert.StartsWith("tread 2, ", Assert.Single(Sheets.For(dwelling, RuleSet.Empty).Rows).Stud, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Boxes_SetAlreadyAndOverhead_AreListed()
+    {
+        Room room = Houses.Room("hall", Switch("old", "48 in to top above subfloor", 40).WithExisting(true), Switch("set", "48 in to top above subfloor", 80).Measured("47-7/8 in to top above subfloor"))
+            .WithOverhead(new[] { new DeviceBox("light", BoxPurpose.Light).WithPlan(new PlanPoint(CaseFile.Inches("60"), CaseFile.Inches("40"))) });
+        room = room.WithWalls(new[] { room.Walls[0], new Wall("east", CaseFile.Inches("100")), new Wall("south", CaseFile.Inches("144")), new Wall("west", CaseFile.Inches("100")) });
+        MarkSheet sheet = Sheets.For(Houses.Of(room), RuleSet.Empty);
+        Assert.Empty(sheet.Rows);
+        Assert.Equal(["old: was there before", "set: set, and measured 47-7/8 in to top above subfloor"], sheet.SetAlready.Select(box => box.ToString()));
+
+        // 40 in from the first wall; 60 in from the wall at its left end, 84 in from the other.
+        Assert.Contains("| light | light | 40 in from north | 60 in from west |", sheet.ToMarkdown(), StringComparison.Ordinal);
+        CeilingPlan plan = CeilingPlan.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(Houses.Of(room)));
+        Assert.Equal(["50 in from hall/north", "72 in from hall/east"], plan.MiddleOf("hall").Select(tape => tape.ToString()));
     }
 }

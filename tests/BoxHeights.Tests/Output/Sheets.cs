@@ -6,4 +6,7 @@ internal static class Sheets
     public static MarkSheet For(Dwelling dwelling, RuleSet rules) => For(dwelling, rules, MarkOptions.Default);
 
     public static MarkSheet For(Dwelling dwelling, RuleSet rules, MarkOptions options) => MarkSheet.For(new LayoutEvaluator(rules).Evaluate(dwelling), options.WithAsDescribed(true));
+
+    /// <summary>The pole of a dwelling as it is described, of a sheet without rules.</summary>
+    public static StoryPole PoleFor(Dwelling dwelling) => StoryPole.For(For(dwelling, RuleSet.Empty));
 }

@@ -23,18 +23,18 @@ public sealed class TextTableTests
         TextTable table = new("room", "box", "note");
         table.Add("a", "1", "x|y");
         table.Add("a", "2", "two\r\nlines");
-        table.Add("b", "3", "");
+        table.Add("b", "3", ""); // A column that says nothing in a group isn't printed there.
         StringBuilder text = new();
         table.AppendMarkdown(text);
-        Assert.Equal("\n## a\n\n| box | note |\n|---|---|\n| 1 | x\\|y |\n| 2 | two lines |\n\n## b\n\n| box | note |\n|---|---|\n| 3 |  |\n", text.ToString());
+        Assert.Equal("\n## a\n\n| box | note |\n|---|---|\n| 1 | x\\|y |\n| 2 | two lines |\n\n## b\n\n| box |\n|---|\n| 3 |\n", text.ToString());
     }
 
     [Fact]
     public void MarkSheet_SharesIt()
     {
         MarkSheet sheet = Sheets.For(Of(Room("den", Box("d|1", "16 in to top above subfloor"))), RuleSets.RoughInPractice);
-        Assert.Equal("wall,box,for,from left corner,stud,stop,mark,edge,from level line,stands out,note\r\nden/north,d|1,general,24 in,,,16 in,to top,-32 in,,\r\n", sheet.ToCsv());
-        Assert.EndsWith("\n## den/north\n\n| box | for | from left corner | stud | stop | mark | edge | from level line | stands out | note |\n|---|---|---|---|---|---|---|---|---|---|\n| d\\|1 | general | 24 in |  |  | 16 in | to top | -32 in |  |  |\n", sheet.ToMarkdown(), System.StringComparison.Ordinal);
+        Assert.Equal("wall,box,for,from left corner,at,stop,mark,edge,from level line,stands out,note\r\nden/north,d|1,general,24 in,,,16 in,to top,-32 in,,\r\n", sheet.ToCsv());
+        Assert.EndsWith("\n## den: to the top of the box\n\n| wall | box | for | from left corner | mark | from level line |\n|---|---|---|---|---|---|\n| north | d\\|1 | general | 24 in | 16 in | -32 in |\n", sheet.ToMarkdown(), System.StringComparison.Ordinal);
     }
 
     [Fact]
@@ -57,7 +57,7 @@ public sealed class TextTableTests
             CultureInfo.CurrentCulture = before;
         }
 
-        static string All(Dwelling house) => StoryPole.For(house).ToMarkdown() + StoryPole.For(house).ToCsv() + PunchList.For(house).ToMarkdown() + PunchList.For(house).ToCsv()
+        static string All(Dwelling house) => Sheets.PoleFor(house).ToMarkdown() + Sheets.PoleFor(house).ToCsv() + PunchList.For(house).ToMarkdown() + PunchList.For(house).ToCsv()
             + ExistingWork.LevelOf(house, "bed", BoxPurpose.General, Eighth) + Houses.Inspected(house).ToMarkdown() + Houses.Inspected(house).ToCsv();
     }
 
@@ -67,10 +67,10 @@ public sealed class TextTableTests
         DeviceBox twin = Box("same", "16 in to top above subfloor");
         Room one = Room("x|y\nz", twin, twin, new DeviceBox("a,\"b\"", BoxPurpose.General), Box("high", "900 in to top above subfloor"), Box("low", "40 in to top below subfloor")) with { Storey = "none" };
         Dwelling house = Of(one, one, new Room("bare", RoomKind.Hall, "first"));
-        Assert.Equal("same, same, same, same", string.Join(", ", StoryPole.For(house).Rows.Single(row => row.Mark.Value == Inches(16)).BoxIds));
-        Assert.Contains("## none\n", StoryPole.For(house).ToMarkdown(), System.StringComparison.Ordinal);
-        Assert.Contains("have the same id\"\r\n", StoryPole.For(house).ToCsv(), System.StringComparison.Ordinal);
-        Assert.Contains("## x\\|y z/north\n", Houses.Inspected(house).ToMarkdown(), System.StringComparison.Ordinal);
+        Assert.Equal("same, same, same, same", string.Join(", ", Sheets.PoleFor(house).Rows.Single(row => row.Mark.Value == Inches(16)).BoxIds));
+        Assert.Contains("## none\n", Sheets.PoleFor(house).ToMarkdown(), System.StringComparison.Ordinal);
+        Assert.Contains("have the same id\"\r\n", Sheets.PoleFor(house).ToCsv(), System.StringComparison.Ordinal);
+        Assert.Contains("## x\\|y z\n", Houses.Inspected(house).ToMarkdown(), System.StringComparison.Ordinal);
         Assert.Empty(PunchList.For(house).Rows);
     }
 }

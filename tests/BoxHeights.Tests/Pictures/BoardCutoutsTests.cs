@@ -15,7 +15,7 @@ public sealed class BoardCutoutsTests
     public void Courses_OfTwoSheets_ShareABoxOnTheirSeam()
     {
         BoardCutouts cutouts = BoardCutouts.For(Evaluated("50-1/2 in to top above subfloor", true), OneBox.WallAddress);
-        Assert.Equal(["0 in to 48-1/2 in", "48-1/2 in to 96-1/2 in"], cutouts.Courses.Select(course => course.ToString()));
+        Assert.Equal(["0 in to 48-1/2 in", "48-1/2 in to 96-1/2 in"], cutouts.Boards.Select(board => board.Bottom + " to " + board.Top));
         Assert.Contains("the-box: 70-7/8 in, 73-1/8 in, 46-3/4 in, 48-1/2 in", Text(cutouts.ToSvg(0)), StringComparison.Ordinal);
         Assert.Contains("the-box: 70-7/8 in, 73-1/8 in, 0 in, 2 in", Text(cutouts.ToSvg(1)), StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => cutouts.ToSvg(2));
@@ -34,16 +34,44 @@ public sealed class BoardCutoutsTests
         Assert.Empty(svg.Clashes());
     }
 
+    // The usual nail-on box is 2-1/4 in by 3-3/4 in, more or less: from the edge that it is set by, and said so. Common practice, no source.
     [Fact]
-    public void Cutouts_OfABoxOfNoExactSize_AreNotDrawn()
+    public void Cutouts_OfABoxOfNoStatedSize_AreUsualOnes()
     {
-        string text = Text(BoardCutouts.For(Evaluated("16 in to bottom above subfloor", false), OneBox.WallAddress).ToSvg(0));
-        Assert.Contains("Not yet: the-box", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("the-box: 70", text, StringComparison.Ordinal);
+        BoardCutout cut = Assert.Single(BoardCutouts.For(Evaluated("16 in to bottom above subfloor", false), OneBox.WallAddress).On(0));
+        Assert.Equal((CaseFile.Inches("70-7/8"), CaseFile.Inches("73-1/8"), CaseFile.Inches("16"), CaseFile.Inches("19-3/4"), true), (cut.Left, cut.Right, cut.Bottom, cut.Top, cut.IsUsualSize));
+        BoardCutout top = Assert.Single(BoardCutouts.For(Evaluated("16 in to top above subfloor", false), OneBox.WallAddress).On(0));
+        Assert.Equal((CaseFile.Inches("12-1/4"), CaseFile.Inches("16")), (top.Bottom, top.Top));
     }
 
     [Fact]
-    public void Courses_WhereNothingIsSaidOfTheBoard_AreNone() => Assert.Empty(BoardCutouts.For(new OneBox().Evaluate(), OneBox.WallAddress).Courses);
+    public void Cutouts_OfABoxWhosePlaceIsNotKnown_AreNotYet()
+    {
+        BoardCutouts cutouts = BoardCutouts.For(Evaluated("16 in to bottom above finished floor", true), OneBox.WallAddress);
+        Assert.Equal([OneBox.Id], cutouts.NotYet);
+        Assert.Contains("Not yet: the-box", Text(cutouts.ToSvg(0)), StringComparison.Ordinal);
+    }
+
+    // Sheets of 48 in from the right of a wall of 144 in end at 48 and 96 in; the box at 94 to 98 in is cut out of two.
+    [Fact]
+    public void Boards_ThatStandUpright_AreCutWhereTheyMeet()
+    {
+        OneBox of = new OneBox
+        {
+            Storey = new Storey("ground").WithBoards(new BoardLayout().WithHung(BoardDirection.Vertical).WithFrom(BoardOrigin.Right).WithWidths(new[] { CaseFile.Inches("48") })).WithCeiling(new Ceiling().WithFraming(CaseFile.Inches("97-1/8")).WithBoard(CaseFile.Inches("5/8"))),
+        }.At(BoxHeight.Parse("16 in to bottom above subfloor"));
+        of = of with { Box = of.Box.WithSize(new BoxSize(CaseFile.Inches("4"), CaseFile.Inches("4"))).WithAt(CaseFile.Inches("96")) };
+        BoardCutouts cutouts = BoardCutouts.For(of.Evaluate(), OneBox.WallAddress);
+        Assert.Equal(["0 in to 48 in", "48 in to 96 in", "96 in to 144 in"], cutouts.Boards.Select(board => board.Left + " to " + board.Right));
+        Assert.Equal((CaseFile.Inches("46"), CaseFile.Inches("48"), true), (cutouts.On(1)[0].Left, cutouts.On(1)[0].Right, cutouts.On(1)[0].IsSplit));
+        Assert.Equal((CaseFile.Inches("0"), CaseFile.Inches("2")), (cutouts.On(2)[0].Left, cutouts.On(2)[0].Right));
+        CutoutList list = CutoutList.For(of.Evaluate());
+        Assert.Equal((3, 2), (list.Boards, list.Rows.Count));
+        Assert.Contains("| the-box | 46 in to 48 in | 16 in to 20 in | across a seam: cut both boards |", list.ToMarkdown(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Courses_WhereNothingIsSaidOfTheBoard_AreNone() => Assert.Empty(BoardCutouts.For(new OneBox().Evaluate(), OneBox.WallAddress).Boards);
 
     private static string Text(string svg) => string.Join(" ", new SvgReader(svg).Texts().Select(text => text.Text));
 

@@ -69,7 +69,7 @@ public sealed class PolePictureTests
     [Fact]
     public void ToPages_WithoutMarks_AreNone()
     {
-        Assert.Empty(PolePicture.For(StoryPole.For(new Dwelling("empty"))).ToPages(PaperSize.A4));
+        Assert.Empty(PolePicture.For(Output.Sheets.PoleFor(new Dwelling("empty"))).ToPages(PaperSize.A4));
         Assert.Throws<ArgumentNullException>(() => PolePicture.For(null!));
     }
 
@@ -82,7 +82,7 @@ public sealed class PolePictureTests
     private static StoryPole Pole()
     {
         DeviceBox Box(string id, string height, int at) => new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(Distance.FromInches(at)).WithHeight(BoxHeight.Parse(height));
-        return StoryPole.For(new OneBox
+        return Output.Sheets.PoleFor(new OneBox
         {
             Room = room => room.WithFloor(OneBox.Floor(new(CaseFile.Inches("0"), CaseFile.Inches("1")))),
             Wall = wall => wall.WithBoxes(new[] { Box("a", "48 in to top above subfloor", 20), Box("b", "16 in to bottom above subfloor", 40), Box("c", "18 in to center above finished floor", 60), Box("d", "48-1/8 in to top above subfloor", 80), Box("e", "60 in to center above subfloor", 100) }),

@@ -67,7 +67,10 @@ public sealed class RoomPictureTests
         decimal scale = svg.Data("scale") / 1000m;
         long x = SvgReader.Thousandths(light.Attribute("x")!.Value) + (SvgReader.Thousandths(light.Attribute("width")!.Value) / 2);
         Assert.InRange(CaseFile.Inches("60").Ticks - ((x - svg.Data("left")) * scale), -2 * scale, 2 * scale);
-        Assert.Contains(svg.Texts(), text => text.Text == "light (60 in right and 48 in in)");
+
+        // 48 in from the first wall and from the one before it: two tapes, to the nearest wall and across it.
+        Assert.Equal(["48 in from room/north", "60 in from room/east"], Evaluated().Room("room").Overhead[0].Tapes.Select(tape => tape.ToString()));
+        Assert.Equal(["48 in", "60 in"], svg.Texts().Where(text => text.Part == "bh-tape-length").Select(text => text.Text));
         Assert.Throws<ArgumentException>(() => RoomPicture.For(Evaluated(), "nowhere"));
     }
 

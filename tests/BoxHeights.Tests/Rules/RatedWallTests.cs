@@ -69,7 +69,7 @@ public sealed class RatedWallTests
     {
         Finding finding = Assert.Single(Evaluate(In("24") + Distance.FromTicks(ticks)).Findings);
         Assert.Equal(disputed ? ["centers"] : [], finding.DisputedBy);
-        Assert.Equal(disputed, finding.Message.Contains("met if read as centers", StringComparison.Ordinal));
+        Assert.Equal(disputed, finding.Message.Contains("met where it is read so: measured from center to center", StringComparison.Ordinal));
     }
 
     // A town that asks it only of boxes of its own listing groups no box of these: read so, it is met.

@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// A foreman's order: what stands wrong is set right before anything is added beside it, and each remedy is judged in the dwelling as the ones before it leave it.
 /// Every box is changed once, from how it was described to how it ends, so that the changes may be carried out in any order. It is an aid for planning, never an approval.
 /// </remarks>
-public sealed class MendedDwelling
+public sealed partial class MendedDwelling
 {
     internal MendedDwelling(Evaluation before, Evaluation after, Items<MendedBox> boxes)
     {

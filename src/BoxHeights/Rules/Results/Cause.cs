@@ -6,7 +6,7 @@ namespace BoxHeights;
 
 /// <summary>What several findings share: one rule, one stick, one storey. It has one remedy, and lists who shares it.</summary>
 /// <remarks>A habit that a box misses along with a firmer rule is no cause of its own: it joins that rule's, whose remedy mends both.</remarks>
-public sealed class Cause
+public sealed partial class Cause
 {
     private readonly Func<Cause, Items<Remedy>> findRemedies;
     private Items<Remedy>? remedies;

@@ -6,7 +6,7 @@ namespace BoxHeights;
 
 /// <summary>Something about a dwelling that a rule forbids or can't decide, or a contradiction in its description.</summary>
 /// <remarks>Never an approval or a refusal: the authority having jurisdiction decides. Messages are put together when they are read.</remarks>
-public sealed class Finding : IEquatable<Finding>
+public sealed partial class Finding : IEquatable<Finding>
 {
     /// <summary>The <see cref="RuleId"/> of every layout fault.</summary>
     public const string LayoutFaultId = "layout-fault";

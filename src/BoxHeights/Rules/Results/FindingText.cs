@@ -87,7 +87,25 @@ internal sealed class FindingText
 
         text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
         text += rule is PlacementRule stated && stated.Assumes(sites[0].Site, place.Along) is { } assumed ? " (" + assumed + ")" : "";
-        return text + (finding.DisputedBy.Count == 0 ? "" : "; met if read as " + finding.DisputedBy) + " [" + finding.Citation + "]";
+        return text + Disputed(finding) + " [" + finding.Citation + "]";
+    }
+
+    /// <summary>How the text would have to be read for this to be met, in words: nobody on site knows readings by their ids.</summary>
+    private string Disputed(Finding finding)
+    {
+        string text = "";
+        foreach (string id in finding.DisputedBy)
+        {
+            string says = id;
+            foreach (Reading reading in rule!.Readings)
+            {
+                says = reading.Id == id && reading.Summary.Length > 0 ? reading.Summary : says;
+            }
+
+            text += (text.Length == 0 ? "; met where it is read so: " : "; or: ") + says;
+        }
+
+        return text;
     }
 
     /// <summary>The things that what isn't met is stated of, by kind and address; empty where it is about none.</summary>

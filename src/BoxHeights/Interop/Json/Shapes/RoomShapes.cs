@@ -32,11 +32,17 @@ internal static class RoomShapes
         .Optional("overhang", x => x.Overhang, (x, v) => x.WithOverhang(v), Texts.Distance, "How far its top reaches beyond its base.")
         .Build(v => new(v.Get(id), v.Get(kind)));
 
+    internal static Shape<RoomPlace> Place { get; } = new ShapeBuilder<RoomPlace>("roomPlace", "Where a room lies on the drawing of its storey.")
+        .Required("corner", x => x.Corner, PlanPointCodec.Instance, "The left end of the room's first wall, to the right and down from the origin of the storey's drawing.", out MemberKey<PlanPoint> corner)
+        .Usual("turn", 0m, x => x.TurnDegrees, (x, v) => x.WithTurnDegrees(v), Texts.Turn, "How far the first wall is turned, clockwise in degrees: 0 where it runs to the right with the room below it, 90 where it runs down with the room to its left.")
+        .Build(v => new(v.Get(corner)));
+
     internal static Shape<Room> Room { get; } = new ShapeBuilder<Room>("room", "A room: its floor and ceiling, and its wall faces from left to right as they are seen by someone who stands in it.")
         .Required("id", x => x.Id, Texts.Id, "The name it is addressed by; not empty, without \"/\".", out MemberKey<string> id)
         .Required("kind", x => x.Kind, Kinds.RoomKind, "What the room is for.", out MemberKey<RoomKind> kind)
         .Required("storey", x => x.Storey, Texts.Id, "The id of its storey.", out MemberKey<string> storey)
         .Optional("subfloorOffset", x => x.SubfloorOffset, (x, v) => x.WithSubfloorOffset(v), Texts.Distance, "How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated.")
+        .Optional("place", x => x.Place, (x, v) => x.WithPlace(v), Place, "Where it lies on the drawing of its storey, for a plan of the whole; no rule reads it.")
         .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.")
         .Optional("floor", x => x.Floor, (x, v) => x.WithFloor(v), FloorCodec.Instance, "What will lie on the subfloor.")
         .Optional("ceiling", x => x.Ceiling, (x, v) => x.WithCeiling(v), Ceiling, "Its ceiling; the storey's unless stated.")

@@ -1,0 +1,80 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>A box in a ceiling that is still to be set, by two tapes from walls.</summary>
+public sealed record CeilingRow
+{
+    internal CeilingRow(string room, DeviceBox box, Items<WallTape> tapes)
+    {
+        Room = room;
+        BoxId = box.Id;
+        Purpose = box.Purpose;
+        Tapes = tapes;
+    }
+
+    /// <summary>The room's id.</summary>
+    public string Room { get; }
+
+    /// <summary>The box.</summary>
+    public string BoxId { get; }
+
+    /// <summary>What it is for.</summary>
+    public BoxPurpose Purpose { get; }
+
+    /// <summary>The tapes: from the nearest wall, and from the nearest that runs across it; none where its place isn't known.</summary>
+    public Items<WallTape> Tapes { get; }
+
+    /// <summary>"stop: see 3" where something about it is open that nothing mends; else empty.</summary>
+    public string Stop { get; internal init; } = "";
+
+    /// <summary>What the report sets otherwise, and how it was.</summary>
+    public string Note { get; internal init; } = "";
+}
+
+/// <summary>Which boxes in ceilings papers have rows for, and how they are printed.</summary>
+internal static class CeilingRows
+{
+    /// <summary>A row for every box in a ceiling that is still to be set, room by room.</summary>
+    public static Items<CeilingRow> Of(LayoutState state, MarkWords words)
+    {
+        List<CeilingRow> rows = [];
+        foreach (ResolvedBox box in state.Boxes)
+        {
+            if (box is { IsExisting: false, Surface: { Kind: BoxSurface.Ceiling, Space: { } space }, Source: { Measured: null } source })
+            {
+                rows.Add(new(space.Id, source, source.Plan is { } plan ? WallTape.To(space, plan) : default) { Stop = words.StopOf(source.Id), Note = words.WasOf(source.Id) });
+            }
+        }
+
+        return new(rows);
+    }
+
+    /// <summary>The rows as every paper shows them.</summary>
+    public static TextTable Table(Items<CeilingRow> rows, LengthUnits units)
+    {
+        TextTable table = NewTable();
+        foreach (CeilingRow row in rows)
+        {
+            Add(table, row, units);
+        }
+
+        return table;
+    }
+
+    public static TextTable NewTable() => new("room", "box", "for", "one tape", "another tape", "stop", "note");
+
+    public static string HeadingOf(string room) => room + ": in the ceiling";
+
+    public static void Add(TextTable table, CeilingRow row, LengthUnits units)
+    {
+        bool isStopped = row.Stop.Length > 0;
+        table.Add(
+            HeadingOf(row.Room), row.BoxId, row.Purpose.Name, isStopped ? "" : row.Tapes.Count > 0 ? Of(row.Tapes[0], units) : "where isn't known",
+            !isStopped && row.Tapes.Count > 1 ? Of(row.Tapes[1], units) : "", row.Stop, row.Note);
+    }
+
+    /// <summary>A tape as it is called out: "36 in from north".</summary>
+    public static string Of(WallTape tape, LengthUnits units) => Printed.Of(tape.Away, units) + " from " + tape.Address.Substring(tape.Address.IndexOf('/') + 1);
+}

@@ -1,0 +1,49 @@
+namespace BoxHeights;
+
+/// <summary>What is cut out of one board for a box or an opening, from the board's left and lower edges.</summary>
+public sealed record BoardCutout
+{
+    internal BoardCutout(string address, int board, string id, bool isBox, Distance left, Distance right, Distance bottom, Distance top)
+    {
+        Address = address;
+        Board = board;
+        Id = id;
+        IsBox = isBox;
+        Left = left;
+        Right = right;
+        Bottom = bottom;
+        Top = top;
+    }
+
+    /// <summary>The address of the wall.</summary>
+    public string Address { get; }
+
+    /// <summary>The place of the board among <see cref="BoardCutouts.Boards"/>.</summary>
+    public int Board { get; }
+
+    /// <summary>The id of the box or opening.</summary>
+    public string Id { get; }
+
+    /// <summary>Whether it is a box.</summary>
+    public bool IsBox { get; }
+
+    /// <summary>Its left edge, from the board's left edge.</summary>
+    public Distance Left { get; }
+
+    /// <summary>Its right edge, from the board's left edge.</summary>
+    public Distance Right { get; }
+
+    /// <summary>Its lower edge, from the board's lower edge.</summary>
+    public Distance Bottom { get; }
+
+    /// <summary>Its upper edge, from the board's lower edge.</summary>
+    public Distance Top { get; }
+
+    /// <summary>Whether a box lies across a seam, so that a second board is cut for it.</summary>
+    public bool IsSplit { get; internal init; }
+
+    /// <summary>Whether the box's own size isn't stated, so that it is the usual size of its kind: measure the box first.</summary>
+    public bool IsUsualSize { get; internal init; }
+
+    internal string Remark => (IsSplit ? "; across a seam: cut both boards" : "") + (IsUsualSize ? "; usual size: measure yours" : "");
+}

@@ -1,0 +1,144 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace BoxHeights;
+
+/// <summary>A storey from above, to scale: the rooms that are said where they lie, with openings, what stands in them and their boxes.</summary>
+/// <remarks>Drawn from <see cref="Evaluation.Storey"/>; it works nothing out of its own, and is no approval. See <see cref="WallElevation"/> for what the SVG is like.</remarks>
+public sealed partial class StoreyPicture
+{
+    private readonly string house;
+    private readonly LengthUnits units;
+
+    private StoreyPicture(Evaluation evaluation, StoreyView storey)
+    {
+        house = evaluation.Dwelling.Name;
+        units = evaluation.Dwelling.Units;
+        Storey = storey;
+    }
+
+    /// <summary>The storey.</summary>
+    public StoreyView Storey { get; }
+
+    /// <summary>A picture of a storey.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="storey">The storey's id.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no such storey.</exception>
+    public static StoreyPicture For(Evaluation evaluation, string storey) =>
+        new(evaluation ?? throw new ArgumentNullException(nameof(evaluation)), evaluation.Storey(storey));
+
+    /// <summary>The same as <see cref="ToSvg()"/>.</summary>
+    public override string ToString() => ToSvg();
+
+    /// <summary>The picture with the usual options.</summary>
+    public string ToSvg() => ToSvg(PictureOptions.Default);
+
+    /// <summary>The picture.</summary>
+    /// <param name="options">How it is drawn.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="options"/> is null.</exception>
+    public string ToSvg(PictureOptions options)
+    {
+        SvgPage page = new(options ?? throw new ArgumentNullException(nameof(options)), "storey");
+        string title = SvgText.Title(house, Storey.Id) + ", from above";
+        page.Paragraph(title, "title", bold: true);
+        page.Gap();
+        List<PlanPoint> points = [];
+        foreach (PlacedRoomView placed in Storey.Rooms)
+        {
+            points.AddRange(PlanRoom.Points(placed.Room).ConvertAll(placed.OnStorey));
+        }
+
+        points.AddRange(points.Count == 0 ? [default] : Array.Empty<PlanPoint>());
+        PlanFrame frame = PlanFrame.Around(points, page, options);
+        PageNotes notes = new(page, new(frame.Labels));
+        List<PlanRoom> rooms = [];
+        foreach (PlacedRoomView placed in Storey.Rooms)
+        {
+            rooms.Add(new(placed.Room, page, notes, point => frame.At(placed.OnStorey(point)), frame.Scale));
+        }
+
+        foreach (PlanRoom room in rooms)
+        {
+            Draw(room, page, options);
+        }
+
+        if (options.Shows(PictureLayers.Names))
+        {
+            rooms.ForEach(room => Name(room, notes));
+        }
+
+        if (options.Shows(PictureLayers.Boxes))
+        {
+            rooms.ForEach(room => NameBoxes(room, notes));
+        }
+
+        notes.PlaceMarks();
+        page.Cursor = Math.Max(frame.Bottom, notes.Lowest) + (page.Line / 2);
+        PageFoot.ScaleBar(page, options.Units ?? units, frame.Scale);
+        notes.Write();
+        if (Storey.NotPlaced.Count > 0)
+        {
+            page.Paragraph("Not drawn, since it isn't said where they lie: " + string.Join(", ", Storey.NotPlaced.Select(SvgText.Isolated)) + ".", "not-placed");
+            page.Gap();
+        }
+
+        if (options.Shows(PictureLayers.Legend))
+        {
+            PageFoot.Legend(page);
+        }
+
+        PageFoot.Caution(page);
+        (long x, long y) = frame.At(default);
+        return page.ToSvg(
+            title,
+            title + ". " + Storey.Rooms.Count + " rooms. " + Scope.Caution,
+            ("data-scale", frame.Scale.ToString(CultureInfo.InvariantCulture)),
+            ("data-left", SvgPage.Number(x)),
+            ("data-top", SvgPage.Number(y)));
+    }
+
+    private static void Draw(PlanRoom room, SvgPage page, PictureOptions options)
+    {
+        page.Open("room", room.Room.Id, room.Room.Id);
+        if (options.Shows(PictureLayers.Things))
+        {
+            room.Shapes();
+        }
+
+        room.Walls();
+        if (options.Shows(PictureLayers.Openings))
+        {
+            room.Openings();
+        }
+
+        if (options.Shows(PictureLayers.Boxes))
+        {
+            room.Boxes();
+        }
+
+        page.Close();
+    }
+
+    private static void Name(PlanRoom room, PageNotes notes)
+    {
+        if (room.Room.Walls.Count > 0)
+        {
+            string name = SvgText.Isolated(room.Room.Id);
+            notes.Inside(name, name, PlanFrame.Round(room.AtAll(room.Room.Walls.Select(wall => wall.Start))), "room-name");
+        }
+    }
+
+    private static void NameBoxes(PlanRoom room, PageNotes notes)
+    {
+        foreach ((BoxView box, _) in room.AllBoxes())
+        {
+            if (room.Seen(box) is { } at)
+            {
+                string name = SvgText.Isolated(box.Id);
+                notes.Around(name, name + " in " + SvgText.Isolated(room.Room.Id), at, "box-name", 2);
+            }
+        }
+    }
+}
