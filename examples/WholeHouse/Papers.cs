@@ -23,6 +23,8 @@ internal static class Papers
             ("story-pole.md", StoryPole.For(marks).ToMarkdown()),
             ("punch-list.md", PunchList.For(evaluation).ToMarkdown()),
             ("order.md", OrderList.For(evaluation).ToMarkdown()),
+            ("ceilings.md", CeilingPlan.For(evaluation).ToMarkdown()),
+            ("cutouts.md", CutoutList.For(evaluation).ToMarkdown()),
             ("booklet.html", Booklet.For(evaluation).ToHtml()),
             ("pre-inspection.md", PreInspection.For(evaluation).ToMarkdown()),
         ];

@@ -28,6 +28,9 @@ public sealed partial record Room
     /// <summary>Its ceiling, measured from its own subfloor unless it says otherwise; the storey's unless stated, which a sunken room lies further below.</summary>
     public Ceiling? Ceiling { get; init; }
 
+    /// <summary>How the joists over it lie; no rule reads it.</summary>
+    public JoistLayout? Joists { get; init; }
+
     /// <summary>Its wall faces, left to right. They needn't close.</summary>
     public Items<Wall> Walls { get; init; }
 

@@ -4,19 +4,21 @@ using System.Text;
 
 namespace BoxHeights;
 
-/// <summary>Lights, fans and alarms in the ceilings of a house, each by two tapes from walls, and the middle of each room.</summary>
+/// <summary>Lights, fans and alarms in the ceilings of a house, each by two tapes from walls, the middle of each room, and lines for lights evenly apart.</summary>
 /// <remarks>It is cut from the mended dwelling (<see cref="Evaluation.Mend"/>), so that it agrees with the marks. Nothing here is an approval.</remarks>
 public sealed partial class CeilingPlan
 {
+    private const int MostLines = 3;
+
     private readonly Dwelling dwelling;
     private readonly LengthUnits units;
-    private readonly List<(string Room, Items<WallTape> Middle)> middles;
+    private readonly List<ResolvedSpace> spaces;
 
-    private CeilingPlan(Dwelling dwelling, LengthUnits units, Items<CeilingRow> rows, List<(string Room, Items<WallTape> Middle)> middles)
+    private CeilingPlan(Dwelling dwelling, LengthUnits units, Items<CeilingRow> rows, List<ResolvedSpace> spaces)
     {
         this.dwelling = dwelling;
         this.units = units;
-        this.middles = middles;
+        this.spaces = spaces;
         Rows = rows;
     }
 
@@ -29,31 +31,31 @@ public sealed partial class CeilingPlan
     public static CeilingPlan For(Evaluation evaluation)
     {
         MendedDwelling mended = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mend();
-        List<(string, Items<WallTape>)> middles = [];
+        List<ResolvedSpace> spaces = [];
         foreach (ResolvedSurface surface in mended.Evaluation.State.Surfaces)
         {
-            if (surface is { Kind: BoxSurface.Ceiling, Space: { IsUntouched: false } space } && space.Plan?.RoomCenter is { } middle)
+            if (surface is { Kind: BoxSurface.Ceiling, Space: { IsUntouched: false } space })
             {
-                middles.Add((space.Id, WallTape.To(space, middle)));
+                spaces.Add(space);
             }
         }
 
-        return new(mended.Dwelling, evaluation.State.Options.Units, CeilingRows.Of(mended.Evaluation.State, new(evaluation, mended)), middles);
+        return new(mended.Dwelling, evaluation.State.Options.Units, CeilingRows.Of(mended.Evaluation.State, new(evaluation, mended)), spaces);
     }
 
     /// <summary>The tapes to the middle of a room: of the rectangle round its walls, where that lies within it; none where the room doesn't close.</summary>
     /// <param name="room">The room's id.</param>
-    public Items<WallTape> MiddleOf(string room)
-    {
-        foreach ((string id, Items<WallTape> middle) in middles)
-        {
-            if (id == room)
-            {
-                return middle;
-            }
-        }
+    public Items<WallTape> MiddleOf(string room) => spaces.Find(space => space.Id == room) is { Plan.RoomCenter: { } middle } of ? WallTape.To(of, middle) : default;
 
-        return default;
+    /// <summary>Lines of even spacing for recessed lights, across the joists over a room, each with the bay between joists that it falls in.</summary>
+    /// <param name="room">The room's id.</param>
+    /// <param name="count">How many lines, from 1 to 100.</param>
+    /// <returns>None where nothing is said of the room's joists, or it doesn't close.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> isn't from 1 to 100.</exception>
+    public Items<CeilingLine> LinesIn(string room, int count)
+    {
+        _ = count is >= 1 and <= 100 ? count : throw new ArgumentOutOfRangeException(nameof(count), count, "It is from 1 to 100.");
+        return spaces.Find(space => space.Id == room) is { } of ? CeilingLine.In(of, count) : default;
     }
 
     /// <summary>The plan as Markdown: a heading and a table for each room.</summary>
@@ -80,7 +82,22 @@ public sealed partial class CeilingPlan
             CeilingRows.Add(table, Rows[i], units);
             if ((i + 1 == Rows.Count || Rows[i + 1].Room != Rows[i].Room) && MiddleOf(Rows[i].Room) is { Count: 2 } middle)
             {
-                table.Add(CeilingRows.HeadingOf(Rows[i].Room), "", "middle of the room", CeilingRows.Of(middle[0], units), CeilingRows.Of(middle[1], units), "", "");
+                table.Add(CeilingRows.HeadingOf(Rows[i].Room), "", "middle of the room", CeilingRows.Of(middle[0], units), CeilingRows.Of(middle[1], units), "", "", "");
+            }
+        }
+
+        foreach (ResolvedSpace space in spaces)
+        {
+            for (int count = 1; count <= MostLines && space.Room!.Joists is { } joists; count++)
+            {
+                if (LinesIn(space.Id, count) is { Count: > 0 } lines)
+                {
+                    string from = joists.Runs == JoistRun.Along ? " from " + space.Room.Walls[0].Id : " from the left end of " + space.Room.Walls[0].Id;
+                    table.Add(
+                        space.Id + ": lines for lights evenly apart", count.ToString(System.Globalization.CultureInfo.InvariantCulture) + (count == 1 ? " line" : " lines"), "",
+                        string.Join(", ", lines.Select(line => Printed.Of(line.Even, units))) + from,
+                        joists.First is null ? "" : "between joists: " + string.Join(", ", lines.Select(line => Printed.Of(line.BetweenJoists!.Value, units))), "", "", "");
+                }
             }
         }
 

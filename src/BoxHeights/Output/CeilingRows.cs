@@ -26,6 +26,9 @@ public sealed record CeilingRow
     /// <summary>The tapes: from the nearest wall, and from the nearest that runs across it; none where its place isn't known.</summary>
     public Items<WallTape> Tapes { get; }
 
+    /// <summary>How far its middle is from that of the nearest joist; null where it isn't known where joists are.</summary>
+    public Distance? FromJoist { get; internal init; }
+
     /// <summary>"stop: see 3" where something about it is open that nothing mends; else empty.</summary>
     public string Stop { get; internal init; } = "";
 
@@ -44,12 +47,15 @@ internal static class CeilingRows
         {
             if (box is { IsExisting: false, Surface: { Kind: BoxSurface.Ceiling, Space: { } space }, Source: { Measured: null } source })
             {
-                rows.Add(new(space.Id, source, source.Plan is { } plan ? WallTape.To(space, plan) : default) { Stop = words.StopOf(source.Id), Note = words.WasOf(source.Id) });
+                rows.Add(new(space.Id, source, source.Plan is { } plan ? WallTape.To(space, plan) : default) { FromJoist = OffJoist(space, source), Stop = words.StopOf(source.Id), Note = words.WasOf(source.Id) });
             }
         }
 
         return new(rows);
     }
+
+    private static Distance? OffJoist(ResolvedSpace space, DeviceBox box) =>
+        space.Room?.Joists is { } joists && box.Plan is { } plan && joists.Nearest(joists.Across(plan)) is { } joist ? (joists.Across(plan) - joist).Abs() : null;
 
     /// <summary>The rows as every paper shows them.</summary>
     public static TextTable Table(Items<CeilingRow> rows, LengthUnits units)
@@ -63,7 +69,7 @@ internal static class CeilingRows
         return table;
     }
 
-    public static TextTable NewTable() => new("room", "box", "for", "one tape", "another tape", "stop", "note");
+    public static TextTable NewTable() => new("room", "box", "for", "one tape", "another tape", "from the joist", "stop", "note");
 
     public static string HeadingOf(string room) => room + ": in the ceiling";
 
@@ -72,7 +78,7 @@ internal static class CeilingRows
         bool isStopped = row.Stop.Length > 0;
         table.Add(
             HeadingOf(row.Room), row.BoxId, row.Purpose.Name, isStopped ? "" : row.Tapes.Count > 0 ? Of(row.Tapes[0], units) : "where isn't known",
-            !isStopped && row.Tapes.Count > 1 ? Of(row.Tapes[1], units) : "", row.Stop, row.Note);
+            !isStopped && row.Tapes.Count > 1 ? Of(row.Tapes[1], units) : "", row.FromJoist is { } off ? Printed.Of(off, units) : "", row.Stop, row.Note);
     }
 
     /// <summary>A tape as it is called out: "36 in from north".</summary>

@@ -15,9 +15,12 @@ public sealed partial class PreInspection
 {
     private readonly Dwelling dwelling;
 
-    private PreInspection(Dwelling dwelling, List<InspectionRow> rows, List<LeftOutBox> notListed)
+    private readonly List<InspectionItem> items;
+
+    private PreInspection(Dwelling dwelling, List<InspectionItem> items, List<InspectionRow> rows, List<LeftOutBox> notListed)
     {
         this.dwelling = dwelling;
+        this.items = items;
         Rows = new(rows);
         NotListed = new(notListed);
     }
@@ -72,7 +75,7 @@ public sealed partial class PreInspection
             }
         }
 
-        return new(dwelling, rows, notListed);
+        return new(dwelling, items, rows, notListed);
     }
 
     /// <summary>The list as Markdown: what to look for, by letters, then a grid for each room with a line for each box and a box to tick where a letter applies.</summary>
@@ -99,13 +102,13 @@ public sealed partial class PreInspection
     internal List<string> Key()
     {
         List<string> lines = [];
-        foreach (InspectionItem item in InspectionItem.All)
+        for (int item = 0; item < items.Count; item++)
         {
             foreach (InspectionRow row in Rows)
             {
-                if (row.ItemId == item.Id)
+                if (row.ItemId == items[item].Id)
                 {
-                    lines.Add(item.Letter + ": " + row.Text + " — " + row.Citation);
+                    lines.Add(Letter(item) + ": " + row.Text + " — " + row.Citation);
                     break;
                 }
             }
@@ -118,9 +121,9 @@ public sealed partial class PreInspection
     internal TextTable Table()
     {
         List<string> columns = ["box", "on", "for"];
-        foreach (InspectionItem item in InspectionItem.All)
+        for (int item = 0; item < items.Count; item++)
         {
-            columns.Add(item.Letter);
+            columns.Add(Letter(item));
         }
 
         TextTable table = new("room", columns.ToArray());
@@ -138,7 +141,7 @@ public sealed partial class PreInspection
             for (; to < Rows.Count && Rows[to].BoxId == first.BoxId && Rows[to].Address == first.Address; to++)
             {
                 string item = Rows[to].ItemId;
-                cells[3 + InspectionItem.IndexOf(item)] = "☐";
+                cells[3 + items.FindIndex(one => one.Id == item)] = "☐";
             }
 
             table.Add(first.Address.Substring(0, slash), cells);
@@ -161,6 +164,9 @@ public sealed partial class PreInspection
 
         return table.ToCsv();
     }
+
+    /// <summary>What stands for an item in the grid: A to Z, then AA and so on.</summary>
+    private static string Letter(int item) => (item < 26 ? "" : Letter((item / 26) - 1)) + (char)('A' + (item % 26));
 
     private static string? WhyNot(ResolvedBox box, PartsCatalog catalog) =>
         box.IsExisting ? "it was there before this work"

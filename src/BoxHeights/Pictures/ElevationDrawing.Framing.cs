@@ -91,7 +91,7 @@ internal sealed partial class ElevationDrawing
         }
     }
 
-    /// <summary>What keeps the chosen box from being elsewhere.</summary>
+    /// <summary>What keeps the chosen box from being elsewhere, stretch by stretch.</summary>
     private void WriteBands()
     {
         if (!options.Shows(PictureLayers.Allowed) || options.AllowedFor is not { } id)
@@ -99,22 +99,22 @@ internal sealed partial class ElevationDrawing
             return;
         }
 
-        System.Collections.Generic.List<string> rules = [];
-        foreach (BandView band in bands)
-        {
-            foreach (string rule in band.LimitedBy)
-            {
-                if (!rules.Contains(rule))
-                {
-                    rules.Add(rule);
-                }
-            }
-        }
-
         page.Paragraph(
             bands.Count == 0 ? "Where " + SvgText.Isolated(id) + " may be can't be told from its description."
-            : "Shaded is where the center of " + SvgText.Isolated(id) + " may be" + (rules.Count == 0 ? ": no rule says more." : "; elsewhere it is kept off by " + string.Join(", ", rules) + "."),
+            : "Shaded is where the center of " + SvgText.Isolated(id) + " may be; from elsewhere it is kept, along the wall, by:",
             "allowed-note");
+        for (int from = 0, to = 0; from < bands.Count; from = to)
+        {
+            while (to < bands.Count && bands[to].LimitedBy == bands[from].LimitedBy)
+            {
+                to++;
+            }
+
+            page.Item(
+                Text(bands[from].Left) + " to " + Text(bands[to - 1].Right),
+                bands[from].LimitedBy.Count == 0 ? "no rule" : string.Join(", ", bands[from].LimitedBy), "allowed-by");
+        }
+
         page.Gap();
     }
 

@@ -9,7 +9,7 @@ internal sealed class SvgPage
 {
     private readonly StringBuilder shapes = new();
     private readonly StringBuilder labels = new();
-    private readonly StringBuilder patterns = new();
+    private readonly StringBuilder clips = new();
     private readonly HashSet<string> ids = [];
     private readonly List<Look> used = [];
     private readonly string kind;
@@ -81,9 +81,7 @@ internal sealed class SvgPage
     /// <summary>Opens a group of which only what lies within an outline is seen.</summary>
     public void OpenWithin(string what, IReadOnlyList<(long X, long Y)> outline)
     {
-        string id = NewId("clip");
-        patterns.Append("<clipPath id=\"").Append(id).Append("\"><path d=\"").Append(Data(outline)).Append(" Z\"/></clipPath>\n");
-        shapes.Append("<g class=\"").Append(Options.IdPrefix).Append('-').Append(what).Append("\" clip-path=\"url(#").Append(id).Append(")\">\n");
+        shapes.Append("<g class=\"").Append(Options.IdPrefix).Append('-').Append(what).Append("\" clip-path=\"url(#").Append(ClipOf(outline)).Append(")\">\n");
     }
 
     public void Close() => shapes.Append("</g>\n");
@@ -215,7 +213,7 @@ internal sealed class SvgPage
         SvgText.AppendEscaped(svg, title);
         svg.Append("</title>\n<desc id=\"").Append(Options.IdPrefix).Append("-desc\">");
         SvgText.AppendEscaped(svg, description);
-        svg.Append("</desc>\n<defs>\n").Append(patterns).Append("</defs>\n<rect width=\"").Append(Number(Width)).Append("\" height=\"").Append(height)
+        svg.Append("</desc>\n<defs>\n").Append(clips).Append("</defs>\n<rect width=\"").Append(Number(Width)).Append("\" height=\"").Append(height)
             .Append("\" fill=\"").Append(Palette.Paper).Append("\"/>\n").Append(shapes)
             .Append("<g font-family=\"sans-serif\" font-size=\"").Append(Number(Size)).Append("\" fill=\"").Append(Palette.Text).Append("\">\n").Append(labels).Append("</g>\n</svg>\n");
         return svg.ToString();
@@ -231,12 +229,7 @@ internal sealed class SvgPage
         }
 
         to.Append("/>\n");
-        if (Palette.Of(look) is { Pattern: not FillPattern.None } ink)
-        {
-            to.Append("<rect fill=\"url(#").Append(PatternOf(look, ink.Pattern)).Append(")\"");
-            Place(to, at);
-            to.Append("/>\n");
-        }
+        Hatch(to, look, at, null);
     }
 
     private void Path(StringBuilder to, IReadOnlyList<(long X, long Y)> points, Look look, bool closed, string part, bool mentions)
@@ -244,10 +237,42 @@ internal sealed class SvgPage
         string path = Data(points) + (closed ? " Z" : "");
         Begin(to, "path", look, part, mentions, noFill: !closed);
         to.Append(" d=\"").Append(path).Append("\"/>\n");
-        if (closed && Palette.Of(look) is { Pattern: not FillPattern.None } ink)
+        if (closed)
         {
-            to.Append("<path fill=\"url(#").Append(PatternOf(look, ink.Pattern)).Append(")\" d=\"").Append(path).Append("\"/>\n");
+            Hatch(to, look, PlanFrame.Round([.. points]), points);
         }
+    }
+
+    /// <summary>The lines of a look's pattern over a rectangle; only what of them lies within an outline where one is given.</summary>
+    private void Hatch(StringBuilder to, Look look, in PageRect at, IReadOnlyList<(long X, long Y)>? within)
+    {
+        if (Palette.Of(look) is not { Pattern: not FillPattern.None } ink)
+        {
+            return;
+        }
+
+        int before = to.Length;
+        to.Append("<path fill=\"none\" stroke=\"").Append(Palette.PatternOf(look)).Append("\" stroke-width=\"");
+        string dashes = Hatching.DashesOf(ink.Pattern);
+        to.Append(dashes.Length == 0 ? "0.7\"" : "1\" stroke-dasharray=\"" + dashes + "\"");
+        if (within is not null)
+        {
+            to.Append(" clip-path=\"url(#").Append(ClipOf(within)).Append(")\"");
+        }
+
+        to.Append(" d=\"");
+        int empty = to.Length;
+        Hatching.Append(to, ink.Pattern, at);
+        to.Append("\"/>\n");
+        to.Length = to.Length - empty > 4 ? to.Length : before;
+    }
+
+    /// <summary>The id of an outline beyond which nothing is seen.</summary>
+    private string ClipOf(IReadOnlyList<(long X, long Y)> outline)
+    {
+        string id = NewId("clip");
+        clips.Append("<clipPath id=\"").Append(id).Append("\"><path d=\"").Append(Data(outline)).Append(" Z\"/></clipPath>\n");
+        return id;
     }
 
     private static string Data(IReadOnlyList<(long X, long Y)> points)
@@ -303,33 +328,5 @@ internal sealed class SvgPage
         }
 
         return free;
-    }
-
-    /// <summary>The id of a pattern, which is defined where it is first used.</summary>
-    private string PatternOf(Look look, FillPattern pattern)
-    {
-        string color = Palette.PatternOf(look);
-        string id = Options.IdPrefix + "-fill-" + pattern.ToString().ToLowerInvariant() + "-" + color.Substring(1);
-        if (!ids.Add(id))
-        {
-            return id;
-        }
-
-        (int size, string d) = pattern switch
-        {
-            FillPattern.Hatch => (6, "M-1 7 L7 -1 M-1 1 L1 -1 M5 7 L7 5"),
-            FillPattern.BackHatch => (6, "M-1 -1 L7 7 M5 -1 L7 1 M-1 5 L1 7"),
-            FillPattern.Cross => (6, "M-1 7 L7 -1 M-1 -1 L7 7"),
-            FillPattern.Rows => (4, "M0 2 L4 2"),
-            FillPattern.Columns => (8, "M4 0 L4 8"),
-            FillPattern.Tiles => (10, "M0 5 L10 5 M5 0 L5 10"),
-            FillPattern.WideHatch => (14, "M-1 15 L15 -1"),
-            FillPattern.WideBackHatch => (14, "M-1 -1 L15 15"),
-            FillPattern.Dots => (5, "M2 2 h1 v1 h-1 Z"),
-            _ => (12, "M5 5 h1 v1 h-1 Z"),
-        };
-        patterns.Append("<pattern id=\"").Append(id).Append("\" width=\"").Append(size).Append("\" height=\"").Append(size)
-            .Append("\" patternUnits=\"userSpaceOnUse\"><path d=\"").Append(d).Append("\" fill=\"none\" stroke=\"").Append(color).Append("\" stroke-width=\"0.7\"/></pattern>\n");
-        return id;
     }
 }

@@ -76,6 +76,23 @@ internal sealed partial class WallPlan
     {
         get
         {
+            if (Extent is not { } extent)
+            {
+                return null;
+            }
+
+            PlanPoint middle = new(Half(extent.Least.Right, extent.Most.Right), Half(extent.Least.Into, extent.Most.Into));
+            return Outline.Holds(middle) ? middle : null;
+
+            static Distance Half(Distance from, Distance to) => from + Distance.FromTicks((to - from).Ticks / 2);
+        }
+    }
+
+    /// <summary>The corners of the rectangle round the room's walls, rounded to the grid; null where they don't go round.</summary>
+    public (PlanPoint Least, PlanPoint Most)? Extent
+    {
+        get
+        {
             if (!GoesRound)
             {
                 return null;
@@ -88,8 +105,9 @@ internal sealed partial class WallPlan
                 (left, right, near, far) = (Math.Min(left, x), Math.Max(right, x), Math.Min(near, y), Math.Max(far, y));
             }
 
-            PlanPoint middle = new(Distance.FromTicks((long)Math.Round((left + right) / 2m)), Distance.FromTicks((long)Math.Round((near + far) / 2m)));
-            return Outline.Holds(middle) ? middle : null;
+            return (At(left, near), At(right, far));
+
+            static PlanPoint At(decimal x, decimal y) => new(Distance.FromTicks((long)Math.Round(x)), Distance.FromTicks((long)Math.Round(y)));
         }
     }
 

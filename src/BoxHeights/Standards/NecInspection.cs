@@ -3,7 +3,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
 
-/// <summary>What rough inspections turn up most in wiring with nonmetallic-sheathed cable, editions 2017 to 2023, in the order in which a box is looked over: from its cables to its front.</summary>
+/// <summary>What rough inspections turn up most in wiring with nonmetallic-sheathed cable, editions 2017 to 2023, in the order in which a box is looked over, from its cables to its front: what can be seen before there is board, so not the gap of 314.21.</summary>
 /// <remarks>Numbers are in inches as the document has them: it gives rounded metric figures that don't convert back.</remarks>
 internal static class NecInspection
 {
@@ -27,7 +27,6 @@ internal static class NecInspection
         yield return Item("front-behind", "front of the box or ring at most 1/4 in behind the finished surface", BoxSizes.MostBehind, "314.20") with { Surfaces = holds };
         yield return Item("front-flush", "front of the box or ring flush with the finished surface, which burns, or proud of it", Distance.Zero, "314.20") with { Surfaces = new[] { SurfaceBurns.Yes } };
         yield return Item("front-ask", "find out whether the finished surface burns: front of the box or ring flush with it or proud if it does, at most 1/4 in behind it if not", BoxSizes.MostBehind, "314.20") with { Surfaces = new[] { SurfaceBurns.NotKnown } };
-        yield return Item("board-gap", "gap in board or plaster around the box at most 1/8 in", BoxSizes.MostGap, "314.21") with { Surfaces = holds.With(SurfaceBurns.NotKnown) };
 
         InspectionItem Item(string id, string text, Distance? limit, string section, Confidence confidence = Confidence.Confirmed) =>
             new(id, text, new("NEC (2017 to 2023)", section, confidence), order++) { Limit = limit };

@@ -132,5 +132,22 @@ public sealed class MarkSheetWordsTests
         Assert.Contains("| light | light | 40 in from north | 60 in from west |", sheet.ToMarkdown(), StringComparison.Ordinal);
         CeilingPlan plan = CeilingPlan.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(Houses.Of(room)));
         Assert.Equal(["50 in from hall/north", "72 in from hall/east"], plan.MiddleOf("hall").Select(tape => tape.ToString()));
+        Assert.Empty(plan.LinesIn("hall", 2));
+    }
+
+    // Over a room 100 in deep two even lines are 25 and 75 in from the first wall; with joists along it at 12, 28, 44, 60, 76 and 92 in their bays' middles are 20 and 68 in. A box 40 in from the wall is 4 in off the joist at 44.
+    [Fact]
+    public void LinesIn_ARoomWhoseJoistsAreKnown_FallBetweenThem()
+    {
+        Room room = Houses.Room("hall").WithJoists(new JoistLayout(CaseFile.Inches("16")).WithFirst(CaseFile.Inches("12")))
+            .WithOverhead(new[] { new DeviceBox("light", BoxPurpose.Light).WithPlan(new PlanPoint(CaseFile.Inches("60"), CaseFile.Inches("40"))) });
+        room = room.WithWalls(new[] { room.Walls[0], new Wall("east", CaseFile.Inches("100")), new Wall("south", CaseFile.Inches("144")), new Wall("west", CaseFile.Inches("100")) });
+        CeilingPlan plan = CeilingPlan.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(Houses.Of(room)));
+        Assert.Equal(["25 in, between joists at 20 in", "75 in, between joists at 68 in"], plan.LinesIn("hall", 2).Select(line => line.ToString()));
+        Assert.Equal(CaseFile.Inches("4"), Assert.Single(plan.Rows).FromJoist);
+        Assert.Contains("| 2 lines | 25 in, 75 in from north | between joists: 20 in, 68 in |", plan.ToMarkdown(), StringComparison.Ordinal);
+        CeilingPlan away = CeilingPlan.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(Houses.Of(room.WithJoists(room.Joists!.WithRuns(JoistRun.Away)))));
+        Assert.Equal(["36 in, between joists at 36 in", "108 in, between joists at 116 in"], away.LinesIn("hall", 2).Select(line => line.ToString()));
+        Assert.Equal(CaseFile.Inches("0"), Assert.Single(away.Rows).FromJoist);
     }
 }

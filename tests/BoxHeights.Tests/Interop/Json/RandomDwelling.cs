@@ -225,6 +225,7 @@ internal static class RandomDwelling
         .With((x, v) => x.WithKind(v), Kind(name => new RoomKind(name)))
         .With((x, v) => x.WithSubfloorOffset(v), Maybe(Offsets))
         .With((x, v) => x.WithPlace(v), Perhaps(from corner in Points from turn in Gen.Elements(0m, 90m, -45m, 33.75m) select new RoomPlace(corner).WithTurnDegrees(turn)))
+        .With((x, v) => x.WithJoists(v), Perhaps(from spacing in Lengths from first in Maybe(Sizes) from runs in OneOf<JoistRun>() select new JoistLayout(spacing).WithFirst(first).WithRuns(runs)))
         .With((x, v) => x.WithUntouched(v), Gen.Elements(true, false))
         .With((x, v) => x.WithFloor(v), Perhaps(Floors))
         .With((x, v) => x.WithCeiling(v), Perhaps(Ceilings))

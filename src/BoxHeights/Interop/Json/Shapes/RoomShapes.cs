@@ -32,6 +32,12 @@ internal static class RoomShapes
         .Optional("overhang", x => x.Overhang, (x, v) => x.WithOverhang(v), Texts.Distance, "How far its top reaches beyond its base.")
         .Build(v => new(v.Get(id), v.Get(kind)));
 
+    internal static Shape<JoistLayout> Joists { get; } = new ShapeBuilder<JoistLayout>("joistLayout", "How the joists over a room lie, for boxes in its ceiling.")
+        .Required("spacing", x => x.Spacing, Texts.Distance, "From middle to middle.", out MemberKey<Distance> spacing)
+        .Usual("runs", JoistRun.Along, x => x.Runs, (x, v) => x.WithRuns(v), Words.JoistRun, "Which way they run: along the room's first wall, or away from it.")
+        .Optional("first", x => x.First, (x, v) => x.WithFirst(v), Texts.Distance, "From the room's first wall to the middle of the first joist where they run along it, from the first wall's left end where they run away from it.")
+        .Build(v => new(v.Get(spacing)));
+
     internal static Shape<RoomPlace> Place { get; } = new ShapeBuilder<RoomPlace>("roomPlace", "Where a room lies on the drawing of its storey.")
         .Required("corner", x => x.Corner, PlanPointCodec.Instance, "The left end of the room's first wall, to the right and down from the origin of the storey's drawing.", out MemberKey<PlanPoint> corner)
         .Usual("turn", 0m, x => x.TurnDegrees, (x, v) => x.WithTurnDegrees(v), Texts.Turn, "How far the first wall is turned, clockwise in degrees: 0 where it runs to the right with the room below it, 90 where it runs down with the room to its left.")
@@ -46,6 +52,7 @@ internal static class RoomShapes
         .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.")
         .Optional("floor", x => x.Floor, (x, v) => x.WithFloor(v), FloorCodec.Instance, "What will lie on the subfloor.")
         .Optional("ceiling", x => x.Ceiling, (x, v) => x.WithCeiling(v), Ceiling, "Its ceiling; the storey's unless stated.")
+        .Optional("joists", x => x.Joists, (x, v) => x.WithJoists(v), Joists, "How the joists over it lie; no rule reads it.")
         .List("walls", x => x.Walls, (x, v) => x.WithWalls(v), WallShapes.Wall, "Its wall faces, left to right. They needn't close.")
         .List("freestanding", x => x.Freestanding, (x, v) => x.WithFreestanding(v), Freestanding, "Islands, railings and half walls that stand in the room.")
         .List("fixtures", x => x.Fixtures, (x, v) => x.WithFixtures(v), Fixture, "Tubs, appliances, furniture and the like.")

@@ -1,0 +1,58 @@
+namespace BoxHeights;
+
+/// <summary>How the joists over a room lie, for boxes in its ceiling.</summary>
+public sealed record JoistLayout
+{
+    /// <summary>Describes joists by their spacing.</summary>
+    /// <param name="spacing">From middle to middle; more than zero.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">The spacing isn't more than zero.</exception>
+    public JoistLayout(Distance spacing) => Spacing = spacing;
+
+    /// <summary>From middle to middle; more than zero.</summary>
+    public Distance Spacing { get; init => field = Valid.Positive(value, nameof(Spacing)); }
+
+    /// <summary>Which way they run.</summary>
+    public JoistRun Runs { get; init; }
+
+    /// <summary>From the room's first wall to the middle of the first joist where they run along it, from the first wall's left end where they run away from it; not negative. Where that isn't stated, no joist is known to be anywhere.</summary>
+    public Distance? First { get; init => field = Valid.NotNegative(value, nameof(First)); }
+
+    /// <summary>The same with another <see cref="Spacing"/>.</summary>
+    /// <param name="spacing">From middle to middle.</param>
+    public JoistLayout WithSpacing(Distance spacing) => this with { Spacing = spacing };
+
+    /// <summary>The same with another <see cref="Runs"/>.</summary>
+    /// <param name="runs">Which way they run.</param>
+    public JoistLayout WithRuns(JoistRun runs) => this with { Runs = runs };
+
+    /// <summary>The same with another <see cref="First"/>.</summary>
+    /// <param name="first">Where the first joist is.</param>
+    public JoistLayout WithFirst(Distance? first) => this with { First = first };
+
+    /// <summary>How far a point in plan is across the joists, from where <see cref="First"/> is measured.</summary>
+    internal Distance Across(PlanPoint point) => Runs == JoistRun.Along ? point.Into : point.Right;
+
+    /// <summary>The middle of the joist that is nearest to a place across them; null where none is known.</summary>
+    internal Distance? Nearest(Distance across) => First is { } first ? first + Whole(across - first, half: true) : null;
+
+    /// <summary>The middle of the bay that a place across them is in; null where none is known.</summary>
+    internal Distance? Bay(Distance across) => First is { } first ? first + Whole(across - first, half: false) + Distance.FromTicks(Spacing.Ticks / 2) : null;
+
+    /// <summary>So many whole spacings: the nearest, or the last before a place.</summary>
+    private Distance Whole(Distance off, bool half)
+    {
+        long ticks = off.Ticks + (half ? Spacing.Ticks / 2 : 0);
+        long rest = ticks % Spacing.Ticks;
+        return Distance.FromTicks(ticks - (rest < 0 ? rest + Spacing.Ticks : rest));
+    }
+}
+
+/// <summary>Which way joists run.</summary>
+public enum JoistRun
+{
+    /// <summary>Along the room's first wall.</summary>
+    Along = 0,
+
+    /// <summary>Away from the room's first wall.</summary>
+    Away = 1,
+}
