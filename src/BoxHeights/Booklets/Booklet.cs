@@ -12,7 +12,7 @@ public sealed class Booklet
     /// <summary>What a page of either paper is wide between its margins, in user units of 1/96 in.</summary>
     private const int PageWidth = 700;
 
-    private const int HalfAPage = 300;
+    private const int HalfAPage = 270;
 
     private readonly Evaluation report;
 

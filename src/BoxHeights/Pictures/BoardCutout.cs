@@ -45,5 +45,7 @@ public sealed record BoardCutout
     /// <summary>Whether the box's own size isn't stated, so that it is the usual size of its kind: measure the box first.</summary>
     public bool IsUsualSize { get; internal init; }
 
-    internal string Remark => (IsSplit ? "; across a seam: cut both boards" : "") + (IsUsualSize ? "; usual size: measure yours" : "");
+    internal const string Usual = "; usual size";
+
+    internal string Remark => (IsSplit ? "; across a seam: cut both boards" : "") + (IsUsualSize ? Usual : "");
 }

@@ -113,7 +113,7 @@ public sealed class BoardCutouts
         SvgPage page = new(options ?? throw new ArgumentNullException(nameof(options)), "board");
         LengthUnits units = options.Units ?? wall.Units;
         string Text(Distance distance) => Printed.About(distance, units);
-        string title = SvgText.Title(house, wall.Address) + ", " + NameOf(board) + ", " + Text(wide) + " by " + Text(high - low);
+        string title = SvgText.Title(house, wall.Address) + ", board " + NameOf(board) + ", " + Text(wide) + " by " + Text(high - low);
         page.Paragraph(title, "title", bold: true);
         page.Paragraph("from the room; cutouts are measured from the board's lower left corner: left, right, bottom, top", "subtitle");
         page.Gap();
@@ -148,6 +148,11 @@ public sealed class BoardCutouts
             page.Paragraph(note, "cutout-size");
         }
 
+        if (names.Exists(one => one.Note.EndsWith(BoardCutout.Usual, StringComparison.Ordinal)))
+        {
+            page.Paragraph("Usual size: the box's own isn't stated, so measure it first.", "cutout-size");
+        }
+
         foreach (string name in NotYet)
         {
             page.Paragraph("Not yet: " + SvgText.Isolated(name) + ", whose size or place isn't known exactly.", "not-yet");
@@ -166,7 +171,7 @@ public sealed class BoardCutouts
 
     /// <summary>What a board is called on its wall.</summary>
     internal string NameOf(int board) =>
-        "board " + (board + 1) + " of " + Boards.Count + (wall.Boards!.Layout.Hung == BoardDirection.Horizontal ? " from below" : " from the left");
+        (board + 1) + " of " + Boards.Count + (wall.Boards!.Layout.Hung == BoardDirection.Horizontal ? " from below" : " from the left");
 
     private WallArea Board(int board) =>
         board >= 0 && board < Boards.Count ? Boards[board] : throw new ArgumentOutOfRangeException(nameof(board), board, "The wall has " + Boards.Count + " boards whose edges are known.");

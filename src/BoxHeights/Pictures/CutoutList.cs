@@ -56,7 +56,7 @@ public sealed partial class CutoutList
         return new(mended.Dwelling, walls);
     }
 
-    /// <summary>The list as Markdown: a heading and a table for each board.</summary>
+    /// <summary>The list as Markdown: a heading and a table for each room.</summary>
     public string ToMarkdown()
     {
         StringBuilder text = new();
@@ -73,20 +73,21 @@ public sealed partial class CutoutList
     public override string ToString() => Rows.Count + " cutouts in " + Boards + " boards of " + dwelling.Name;
 
     /// <summary>What the list counts, and from where its numbers are measured.</summary>
-    internal string Explained => Boards + " boards. Each cutout from the left edge and the lower edge of its board, as seen from the room: from where to where.";
+    internal string Explained => Boards + " boards. Each cutout from the left edge and the lower edge of its board, as seen from the room: from where to where. \"Usual size\": the box's own isn't stated, so measure it first.";
 
     /// <summary>The rows as every form of the paper shows them.</summary>
     internal TextTable Table()
     {
-        TextTable table = new("board", "for", "from the left edge", "from the lower edge", "remark");
+        TextTable table = new("room", "wall", "board", "for", "from the left edge", "from the lower edge", "remark");
         foreach (BoardCutouts wall in walls)
         {
             for (int board = 0; board < wall.Boards.Count; board++)
             {
                 foreach (BoardCutout cut in wall.On(board))
                 {
+                    int slash = cut.Address.IndexOf('/');
                     table.Add(
-                        cut.Address + ", " + wall.NameOf(board), cut.Id, Text(cut.Left) + " to " + Text(cut.Right), Text(cut.Bottom) + " to " + Text(cut.Top),
+                        cut.Address.Substring(0, slash), cut.Address.Substring(slash + 1), wall.NameOf(board), cut.Id, Text(cut.Left) + " to " + Text(cut.Right), Text(cut.Bottom) + " to " + Text(cut.Top),
                         cut.Remark.Length == 0 ? "" : cut.Remark.Substring(2));
                 }
             }

@@ -67,7 +67,7 @@ public sealed class BoardCutoutsTests
         Assert.Equal((CaseFile.Inches("0"), CaseFile.Inches("2")), (cutouts.On(2)[0].Left, cutouts.On(2)[0].Right));
         CutoutList list = CutoutList.For(of.Evaluate());
         Assert.Equal((3, 2), (list.Boards, list.Rows.Count));
-        Assert.Contains("| the-box | 46 in to 48 in | 16 in to 20 in | across a seam: cut both boards |", list.ToMarkdown(), StringComparison.Ordinal);
+        Assert.Contains("| wall | 2 of 3 from the left | the-box | 46 in to 48 in | 16 in to 20 in | across a seam: cut both boards |", list.ToMarkdown(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -141,7 +141,7 @@ public sealed class WallElevationTests
         Assert.Equal(ExpectedSum, sum);
     }
 
-    private const uint ExpectedSum = 411470739;
+    private const uint ExpectedSum = 848076725;
 
     [Fact]
     public void Findings_AreAtTheirBoxesAndInTheList()
