@@ -1,13 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>How the joists over a room lie, for boxes in its ceiling.</summary>
-public sealed record JoistLayout
+[Described(nameof(Spacing))]
+public sealed partial record JoistLayout
 {
-    /// <summary>Describes joists by their spacing.</summary>
-    /// <param name="spacing">From middle to middle; more than zero.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">The spacing isn't more than zero.</exception>
-    public JoistLayout(Distance spacing) => Spacing = spacing;
-
     /// <summary>From middle to middle; more than zero.</summary>
     public Distance Spacing { get; init => field = Valid.Positive(value, nameof(Spacing)); }
 
@@ -16,18 +12,6 @@ public sealed record JoistLayout
 
     /// <summary>From the room's first wall to the middle of the first joist where they run along it, from the first wall's left end where they run away from it; not negative. Where that isn't stated, no joist is known to be anywhere.</summary>
     public Distance? First { get; init => field = Valid.NotNegative(value, nameof(First)); }
-
-    /// <summary>The same with another <see cref="Spacing"/>.</summary>
-    /// <param name="spacing">From middle to middle.</param>
-    public JoistLayout WithSpacing(Distance spacing) => this with { Spacing = spacing };
-
-    /// <summary>The same with another <see cref="Runs"/>.</summary>
-    /// <param name="runs">Which way they run.</param>
-    public JoistLayout WithRuns(JoistRun runs) => this with { Runs = runs };
-
-    /// <summary>The same with another <see cref="First"/>.</summary>
-    /// <param name="first">Where the first joist is.</param>
-    public JoistLayout WithFirst(Distance? first) => this with { First = first };
 
     /// <summary>How far a point in plan is across the joists, from where <see cref="First"/> is measured.</summary>
     internal Distance Across(PlanPoint point) => Runs == JoistRun.Along ? point.Into : point.Right;

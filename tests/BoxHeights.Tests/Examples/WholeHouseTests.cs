@@ -146,7 +146,7 @@ public class WholeHouseTests
     {
         Dictionary<string, string> studs = Sheets.For(House, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
 
-        // 48 in is over the third stud, 47-1/4 to 48-3/4 in. Beside the opening from 60 to 98 in jack and king take the wall up to 101 in, where a box of 2-1/4 in on that king has its center at 102-1/8 in.
+        // 48 in is over the third stud, 47-1/4 to 48-3/4 in. Beside the opening from 60 to 98 in jack and king take the wall up to 101 in, where a box of three gangs, 5-3/4 in wide, on that king has its center at 103-7/8 in.
         Assert.Equal("over stud 3", studs["K6"]);
         Assert.Equal("king, right of dining-opening", studs["S1"]);
         Assert.Equal("near stud 3 (assumed layout)", studs["A1"]);

@@ -5,40 +5,40 @@ namespace BoxHeights;
 // The types say how notebooks show them; here, so that their own rooms know nothing of it.
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct Distance;
+public readonly partial record struct Distance;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct DistanceRange;
+public readonly partial record struct DistanceRange;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct DistanceSet;
+public readonly partial record struct DistanceSet;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct Volume;
+public readonly partial record struct Volume;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct Ratio;
+public readonly partial record struct Ratio;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct BoxHeight;
+public readonly partial record struct BoxHeight;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct Level;
+public readonly partial record struct Level;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct Elevation;
+public readonly partial record struct Elevation;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct PlanPoint;
+public readonly partial record struct PlanPoint;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct BoxSize;
+public readonly partial record struct BoxSize;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct PlateSize;
+public readonly partial record struct PlateSize;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
-public readonly partial struct WallArea;
+public readonly partial record struct WallArea;
 
 [TypeFormatterSource(typeof(NotebookFaces))]
 public readonly partial struct Items<T>;
