@@ -10,7 +10,8 @@ public sealed partial record JoistLayout
     /// <summary>Which way they run.</summary>
     public JoistRun Runs { get; init; }
 
-    /// <summary>From the room's first wall to the middle of the first joist where they run along it, from the first wall's left end where they run away from it; not negative. Where that isn't stated, no joist is known to be anywhere.</summary>
+    /// <summary>From the room's first wall to the middle of the first joist where they run along it, else from that wall's left end; not negative.</summary>
+    /// <remarks>Where that isn't stated, no joist is known to be anywhere.</remarks>
     public Distance? First { get; init => field = Valid.NotNegative(value, nameof(First)); }
 
     /// <summary>How far a point in plan is across the joists, from where <see cref="First"/> is measured.</summary>

@@ -82,5 +82,5 @@ internal static class CeilingRows
     }
 
     /// <summary>A tape as it is called out: "36 in from north".</summary>
-    public static string Of(WallTape tape, LengthUnits units) => Printed.Of(tape.Away, units) + " from " + tape.Address.Substring(tape.Address.IndexOf('/') + 1);
+    public static string Of(WallTape tape, LengthUnits units) => Printed.Of(tape.Away, units) + " from " + SurfaceAddress.Read(tape.Address).Surface;
 }

@@ -176,7 +176,7 @@ public sealed partial class MarkSheet
         List<(string Heading, List<MarkRow> Rows)> sheets = [];
         foreach (MarkRow row in Rows)
         {
-            string heading = row.Address.Substring(0, row.Address.IndexOf('/')) + ": "
+            string heading = SurfaceAddress.Read(row.Address).Space + ": "
                 + (row.Mark is { Edge: { } edge } ? EdgeText.Print(edge).Replace("to ", "to the ") + " of the box" : row.Stop.Length > 0 ? "not to be marked yet" : "no mark");
             int known = sheets.FindIndex(sheet => sheet.Heading == heading);
             if (known < 0)
@@ -195,7 +195,7 @@ public sealed partial class MarkSheet
             foreach (MarkRow row in rows)
             {
                 table.Add(
-                    heading, row.Address.Substring(row.Address.IndexOf('/') + 1), row.BoxId, row.Purpose.Name, Text(row.FromLeftCorner), row.Stud,
+                    heading, SurfaceAddress.Read(row.Address).Surface!, row.BoxId, row.Purpose.Name, Text(row.FromLeftCorner), row.Stud,
                     row.Mark is { } mark ? Text(mark.Value) : row.Stop, LineOf(row), Text(row.StandsOut), row.Note);
             }
         }

@@ -136,15 +136,15 @@ public sealed partial class PreInspection
             }
 
             InspectionRow first = Rows[from];
-            int slash = first.Address.IndexOf('/');
-            (cells[0], cells[1], cells[2]) = (first.BoxId, first.Address.Substring(slash + 1), first.Purpose.Name);
+            SurfaceAddress on = SurfaceAddress.Read(first.Address);
+            (cells[0], cells[1], cells[2]) = (first.BoxId, on.Surface!, first.Purpose.Name);
             for (; to < Rows.Count && Rows[to].BoxId == first.BoxId && Rows[to].Address == first.Address; to++)
             {
                 string item = Rows[to].ItemId;
                 cells[3 + items.FindIndex(one => one.Id == item)] = "☐";
             }
 
-            table.Add(first.Address.Substring(0, slash), cells);
+            table.Add(on.Space, cells);
         }
 
         return table;

@@ -85,9 +85,9 @@ public sealed partial class CutoutList
             {
                 foreach (BoardCutout cut in wall.On(board))
                 {
-                    int slash = cut.Address.IndexOf('/');
+                    SurfaceAddress on = SurfaceAddress.Read(cut.Address);
                     table.Add(
-                        cut.Address.Substring(0, slash), cut.Address.Substring(slash + 1), wall.NameOf(board), cut.Id, Text(cut.Left) + " to " + Text(cut.Right), Text(cut.Bottom) + " to " + Text(cut.Top),
+                        on.Space, on.Surface!, wall.NameOf(board), cut.Id, Text(cut.Left) + " to " + Text(cut.Right), Text(cut.Bottom) + " to " + Text(cut.Top),
                         cut.Remark.Length == 0 ? "" : cut.Remark.Substring(2));
                 }
             }

@@ -3,8 +3,8 @@ using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
 
-/// <summary>What rough inspections turn up most in wiring with nonmetallic-sheathed cable, editions 2017 to 2023, in the order in which a box is looked over, from its cables to its front: what can be seen before there is board, so not the gap of 314.21.</summary>
-/// <remarks>Numbers are in inches as the document has them: it gives rounded metric figures that don't convert back.</remarks>
+/// <summary>What rough inspections turn up most in wiring with nonmetallic-sheathed cable, editions 2017 to 2023, in the order in which a box is looked over: from its cables to its front.</summary>
+/// <remarks>Only what can be seen before there is board: not the gap of 314.21. Numbers are in inches as the document has them: it gives rounded metric figures that don't convert back.</remarks>
 internal static class NecInspection
 {
     public static RuleSet Rows { get; } = new(Items());

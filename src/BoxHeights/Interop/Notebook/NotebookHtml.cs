@@ -114,7 +114,7 @@ internal static class NotebookHtml
         Dictionary<string, int> boxes = new(System.StringComparer.Ordinal);
         foreach (PlacedBox placed in dwelling.PlacedBoxes())
         {
-            string room = placed.Address.Substring(0, placed.Address.IndexOf('/'));
+            string room = SurfaceAddress.Read(placed.Address).Space;
             boxes[room] = (boxes.TryGetValue(room, out int before) ? before : 0) + 1;
         }
 
