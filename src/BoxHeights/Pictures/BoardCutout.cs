@@ -39,6 +39,9 @@ public sealed record BoardCutout
     /// <summary>Its upper edge, from the board's lower edge.</summary>
     public Distance Top { get; }
 
+    /// <summary>Whether what is cut is round.</summary>
+    public bool IsRound { get; internal init; }
+
     /// <summary>Whether a box lies across a seam, so that a second board is cut for it.</summary>
     public bool IsSplit { get; internal init; }
 

@@ -56,7 +56,7 @@ public sealed class BoardCutouts
     {
         WallArea edges = Board(board);
         List<BoardCutout> found = [];
-        foreach ((string id, WallArea? area, bool isBox, bool isUsual) in Holes())
+        foreach ((string id, WallArea? area, BoxView? box) in Holes())
         {
             if (area is { IsExact: true, Bottom: { } bottom, Top: { } top } hole)
             {
@@ -66,10 +66,11 @@ public sealed class BoardCutouts
                 {
                     bool isWhole = left == hole.Left.From && right == hole.Right.From && low == bottom.From && high == top.From;
                     found.Add(new(
-                        wall.Address, board, id, isBox, left - edges.Left.From, right - edges.Left.From, low - edges.Bottom!.Value.From, high - edges.Bottom!.Value.From)
+                        wall.Address, board, id, box is not null, left - edges.Left.From, right - edges.Left.From, low - edges.Bottom!.Value.From, high - edges.Bottom!.Value.From)
                     {
-                        IsSplit = isBox && !isWhole,
-                        IsUsualSize = isUsual,
+                        IsRound = box is { IsRound: true },
+                        IsSplit = box is not null && !isWhole,
+                        IsUsualSize = box is { Body: not { IsExact: true } },
                     });
                 }
             }
@@ -84,7 +85,7 @@ public sealed class BoardCutouts
         get
         {
             List<string> names = [];
-            foreach ((string id, WallArea? area, _, _) in Holes())
+            foreach ((string id, WallArea? area, _) in Holes())
             {
                 if (area is not { IsExact: true })
                 {
@@ -127,7 +128,7 @@ public sealed class BoardCutouts
         {
             PageRect at = frame.Rect(cut.Left, cut.Right, low + cut.Bottom, low + cut.Top);
             page.Open(cut.IsBox ? "box" : "opening", cut.Id);
-            page.Rectangle(at, Look.Cutout, "cutout");
+            page.Rectangle(at, Look.Cutout, "cutout", cut.IsRound);
             page.Close();
             notes.Placer.Block(at);
             names.Add((cut.Id, at, SvgText.Isolated(cut.Id) + ": " + Text(cut.Left) + ", " + Text(cut.Right) + ", " + Text(cut.Bottom) + ", " + Text(cut.Top) + cut.Remark));
@@ -176,18 +177,18 @@ public sealed class BoardCutouts
     private WallArea Board(int board) =>
         board >= 0 && board < Boards.Count ? Boards[board] : throw new ArgumentOutOfRangeException(nameof(board), board, "The wall has " + Boards.Count + " boards whose edges are known.");
 
-    private IEnumerable<(string Id, WallArea? Area, bool IsBox, bool IsUsual)> Holes()
+    private IEnumerable<(string Id, WallArea? Area, BoxView? Box)> Holes()
     {
         foreach (OpeningView opening in wall.Openings)
         {
-            yield return (opening.Id!, opening.Area, false, false);
+            yield return (opening.Id!, opening.Area, null);
         }
 
         foreach (BoxView box in wall.Boxes)
         {
             if (box.Surface == BoxSurface.Wall)
             {
-                yield return (box.Id, box.UsualBody, true, box.Body is not { IsExact: true });
+                yield return (box.Id, box.UsualBody, box);
             }
         }
     }

@@ -229,7 +229,18 @@ internal sealed class SvgPage
         }
 
         to.Append("/>\n");
-        Hatch(to, look, at, null);
+        Hatch(to, look, at, isRound ? Octagon(at) : null);
+    }
+
+    /// <summary>Lines that fill something round end at an octagon within it.</summary>
+    private static (long X, long Y)[] Octagon(in PageRect at)
+    {
+        (long x, long y) = (at.Width * 293 / 1000, at.Height * 293 / 1000);
+        return
+        [
+            (at.Left + x, at.Top), (at.Right - x, at.Top), (at.Right, at.Top + y), (at.Right, at.Bottom - y),
+            (at.Right - x, at.Bottom), (at.Left + x, at.Bottom), (at.Left, at.Bottom - y), (at.Left, at.Top + y),
+        ];
     }
 
     private void Path(StringBuilder to, IReadOnlyList<(long X, long Y)> points, Look look, bool closed, string part, bool mentions)
