@@ -94,6 +94,9 @@ public sealed partial record DeviceBox
     /// <summary>How much of its receptacle a switch controls.</summary>
     public SwitchedPart? Switched { get; init; }
 
+    /// <summary>The ids of the boxes whose lights or switched receptacles its switches control; none where that isn't stated.</summary>
+    public Items<string> Controls { get; init => field = Valid.Ids(value, nameof(Controls)); }
+
     /// <summary>Whether it can hold a ceiling fan.</summary>
     public bool FanRated { get; init; }
 

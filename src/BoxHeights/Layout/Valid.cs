@@ -14,6 +14,9 @@ internal static class Valid
     public static string Id(string value, string name) =>
         Text(value, name).IndexOf(SurfaceAddress.Slash) >= 0 ? throw new ArgumentException(name + " \"" + value + "\" holds a slash; ids don't, because an address such as \"kitchen/north\" is a room's id and a wall's with a slash between.", name) : value;
 
+    /// <exception cref="ArgumentException">One of them is empty, or has a slash in it.</exception>
+    public static Items<string> Ids(Items<string> value, string name) => value.Select(one => Id(one, name));
+
     /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
     public static Distance NotNegative(Distance value, string name) =>
         value < Distance.Zero ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + "; it can't be negative.") : value;

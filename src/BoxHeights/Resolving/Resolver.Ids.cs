@@ -35,6 +35,14 @@ internal sealed partial class Resolver
             Once(box.Source.Id, box.Surface.Address, null);
         }
 
+        foreach (ResolvedBox box in Boxes)
+        {
+            foreach (string controlled in box.Source.Controls)
+            {
+                Refers(seen.ContainsKey(controlled), box.Source.Id, "controls", controlled, "box");
+            }
+        }
+
         // What names a place is put into words only for a fault: a house has many boxes.
         void Once(string id, string address, string? what)
         {

@@ -27,6 +27,9 @@ internal static class DeviceLists
     /// <summary>A luminaire that is recessed: a kind of one's own.</summary>
     public static DeviceKind RecessedLight { get; } = new("recessed-light");
 
+    /// <summary>Whatever gives light from a box of its own.</summary>
+    public static Items<DeviceKind> Lights { get; } = new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), RecessedLight };
+
     /// <summary>Purposes of receptacles that sit behind, over or under an appliance or a sink, and serve no counter.</summary>
     public static Items<BoxPurpose> BehindAppliances { get; } = new[]
     {

@@ -12,7 +12,7 @@ internal static class NecLighting
 {
     private const string Other = "which light a switch controls; control from afar or by itself";
 
-    private static CountedOutlet Light { get; } = new("light", new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), DeviceLists.RecessedLight })
+    private static CountedOutlet Light { get; } = new("light", DeviceLists.Lights)
     {
         Purposes = new[] { BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight },
         InCabinets = true,
@@ -51,6 +51,11 @@ internal static class NecLighting
         Items<RoomKind> passing = new[] { RoomKind.Hall, RoomKind.Stair, RoomKind.Garage };
         yield return Lit("passage-light", "there at least once", passages, passing);
         yield return Switched("passage-switch", "there for its light", passages, passing);
+        yield return new ControlledLights("light-control", "controlled by a switch, one light of the room at least", Severity.Violation, rooms, Light.Devices, ControlAsked.InEachRoom)
+        {
+            Rooms = DeviceLists.Habitable.With(RoomKind.Kitchen).With(RoomKind.Bathroom),
+            LeavesOut = "control by occupancy sensors and from afar",
+        };
         yield return Lit("laundry-light", "there at least once", laundry, new[] { RoomKind.Laundry }) with { Severity = inLaundry };
         yield return Switched("laundry-switch", "there for its light", laundry, new[] { RoomKind.Laundry }) with { Severity = inLaundry };
         Items<RoomKind> stores = new[] { RoomKind.Basement, RoomKind.Utility };

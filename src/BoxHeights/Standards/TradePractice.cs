@@ -110,6 +110,9 @@ internal static class TradePractice
         {
             Scope = new RuleScope { ExceptExisting = true },
         };
+        yield return Control("light-has-switch", "controlled by a switch", ControlAsked.OfEachLight);
+        yield return Control("switch-serves", "said to control a light or a receptacle", ControlAsked.OfEachSwitch);
+        yield return Control("control-ways", "controlled by one single-pole switch, or from several places by two three-way switches with four-way ones between", ControlAsked.OfWays);
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
         yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);
@@ -122,6 +125,9 @@ internal static class TradePractice
             }
         }
     }
+
+    private static ControlledLights Control(string id, string summary, ControlAsked asked) =>
+        new(id, summary, Severity.Advice, Citation.CommonPractice, DeviceLists.Lights, asked) { LeavesOut = "control by sensors and from afar" };
 
     private static FinishEdge Edges(string id, string summary, EdgesOf against) =>
         new(id, summary, Severity.Advice, Citation.CommonPractice, against) { Scope = RuleScope.Walls };

@@ -181,6 +181,7 @@ internal static class RandomDwelling
         .With((x, v) => x.WithRating(v), Perhaps(Texts))
         .With((x, v) => x.WithDedicated(v), Perhaps(Texts))
         .With((x, v) => x.WithSwitched(v), Maybe(OneOf<SwitchedPart>()))
+        .With((x, v) => x.WithControls(v), Few(Ids))
         .With((x, v) => x.WithFanRated(v), Gen.Elements(true, false));
 
     public static Gen<Wall> Walls { get; } = (from id in Ids from length in Lengths select new Wall(id, length))

@@ -72,6 +72,7 @@ internal static class BoxShapes
         .Optional("rating", x => x.Rating, (x, v) => x.WithRating(v), Texts.Plain, "The rating of its receptacle (\"125 V 20 A\").")
         .Optional("dedicated", x => x.Dedicated, (x, v) => x.WithDedicated(v), Texts.Plain, "The appliance that it serves alone.")
         .Optional("switched", x => x.Switched, (x, v) => x.WithSwitched(v), Words.SwitchedPart, "How much of its receptacle a switch controls.")
+        .List("controls", x => x.Controls, (x, v) => x.WithControls(v), Texts.Id, "The ids of the boxes whose lights or switched receptacles its switches control.")
         .Usual("fanRated", false, x => x.FanRated, (x, v) => x.WithFanRated(v), Texts.Truth, "Whether it can hold a ceiling fan.")
         .Build(v => new(v.Get(id), v.Get(purpose)));
 }

@@ -1,0 +1,207 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What of lights and their switches a row asks for.</summary>
+public enum ControlAsked
+{
+    /// <summary>In each room that has lights or switched receptacles a switch controls at least one.</summary>
+    InEachRoom = 0,
+
+    /// <summary>A switch controls each light, in rooms where one controls some.</summary>
+    OfEachLight = 1,
+
+    /// <summary>Each switch controls something.</summary>
+    OfEachSwitch = 2,
+
+    /// <summary>What is controlled from one place has a single-pole switch; from several places, two three-way switches and four-way ones between.</summary>
+    OfWays = 3,
+}
+
+/// <summary>Lights and their switches belong together, as <see cref="DeviceBox.Controls"/> says. Silent where no switch of the dwelling says what it controls.</summary>
+/// <remarks>Work that was there before isn't asked. A switch in one box may control lights in any room. Boxes of several switches count for each light that they control.</remarks>
+[Row(nameof(Lights), nameof(Asked))]
+public sealed partial record ControlledLights : SpaceRule
+{
+    /// <summary>Devices that are lights.</summary>
+    public Items<DeviceKind> Lights { get; init; }
+
+    /// <summary>What is asked for.</summary>
+    public ControlAsked Asked { get; init; }
+
+    /// <summary>Rooms that are asked; every room where none is named.</summary>
+    public Items<RoomKind> Rooms { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => SpaceKind.Dwelling;
+
+    /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => true;
+
+    /// <inheritdoc/>
+    public override Items<string> KindsNamed => Lights.Select(kind => kind.Name);
+
+    /// <inheritdoc/>
+    public override string Numbers => Asked + " of " + Lights + (Rooms.Count == 0 ? "" : " in " + Rooms);
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        Dictionary<string, List<SpaceBox>> controllers = new(StringComparer.Ordinal);
+        foreach (SpaceBox box in space.Boxes)
+        {
+            foreach (string controlled in box.Traits.Source.Controls)
+            {
+                List<SpaceBox> list = controllers.TryGetValue(controlled, out List<SpaceBox>? there) ? there : controllers[controlled] = [];
+                if (!list.Contains(box))
+                {
+                    list.Add(box);
+                }
+            }
+        }
+
+        if (controllers.Count == 0)
+        {
+            statement.LeavesOpen("which light a switch controls isn't described");
+            return;
+        }
+
+        if (Asked is ControlAsked.OfEachSwitch)
+        {
+            OfSwitches(space, statement);
+        }
+        else if (Asked is ControlAsked.OfWays)
+        {
+            OfWays(space, controllers, statement);
+        }
+        else
+        {
+            OfRooms(space, controllers, statement);
+        }
+    }
+
+    private void OfRooms(SpaceView space, Dictionary<string, List<SpaceBox>> controllers, SpaceStatement statement)
+    {
+        Dictionary<string, List<SpaceBox>> dark = new(StringComparer.Ordinal);
+        HashSet<string> switched = new(StringComparer.Ordinal);
+        foreach (SpaceBox box in space.Boxes)
+        {
+            bool isLight = Holds(box, Lights);
+            if (box.Traits.IsExisting || (Rooms.Count > 0 && !Rooms.Contains(box.Room)) || !(isLight || box.Traits.Source.Switched is not (null or SwitchedPart.None)))
+            {
+                continue;
+            }
+
+            if (controllers.ContainsKey(box.Id))
+            {
+                switched.Add(box.SpaceId);
+            }
+            else if (isLight)
+            {
+                (dark.TryGetValue(box.SpaceId, out List<SpaceBox>? there) ? there : dark[box.SpaceId] = []).Add(box);
+            }
+        }
+
+        foreach (KeyValuePair<string, List<SpaceBox>> room in dark)
+        {
+            bool hasOne = switched.Contains(room.Key);
+            if (Asked == ControlAsked.InEachRoom && !hasOne)
+            {
+                Lacks(statement, room.Key, room.Key, "lights, and no switch said to control one");
+            }
+            else if (Asked == ControlAsked.OfEachLight && hasOne)
+            {
+                room.Value.ForEach(box => Lacks(statement, box.Id, box.Address, "a light without a switch"));
+            }
+        }
+
+        foreach (string room in switched)
+        {
+            if (Asked == ControlAsked.InEachRoom || !dark.ContainsKey(room))
+            {
+                statement.Meets(room, room);
+            }
+        }
+    }
+
+    private static void OfSwitches(SpaceView space, SpaceStatement statement)
+    {
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (!box.Traits.IsExisting && Holds(box, DeviceKind.Switches))
+            {
+                if (box.Traits.Source.Controls.Count == 0)
+                {
+                    Lacks(statement, box.Id, box.Address, "a switch that controls nothing");
+                }
+                else
+                {
+                    statement.Meets(box.Id, box.Address);
+                }
+            }
+        }
+    }
+
+    private static void OfWays(SpaceView space, Dictionary<string, List<SpaceBox>> controllers, SpaceStatement statement)
+    {
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (!controllers.TryGetValue(box.Id, out List<SpaceBox>? places) || box.Traits.IsExisting)
+            {
+                continue;
+            }
+
+            int count = places.Count, single = 0, threeWay = 0, onlyThreeWay = 0, fourWay = 0;
+            bool isKnown = true;
+            foreach (SpaceBox place in places)
+            {
+                bool one = Holds(place, SinglePole), three = Holds(place, ThreeWay), four = Holds(place, FourWay);
+                isKnown &= one || three || four;
+                single += one ? 1 : 0;
+                threeWay += three ? 1 : 0;
+                onlyThreeWay += three && !four ? 1 : 0;
+                fourWay += four ? 1 : 0;
+            }
+
+            int ends = Math.Min(2, threeWay);
+            int fitting = count == 1 ? single : ends + Math.Min(count - 2, fourWay - Math.Max(0, ends - onlyThreeWay));
+            if (!isKnown)
+            {
+                statement.LeavesOpen("whether each of its switches is three-way isn't described", box.Id);
+            }
+            else if (fitting < count)
+            {
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Quantity.Of(fitting), QuantitySet.AtLeast(count), () => count == 1 ? "controlled from one place by a switch that needs a mate"
+                    : "controlled from " + count.ToString(CultureInfo.InvariantCulture) + " places by switches that don't go together");
+            }
+            else
+            {
+                statement.Meets(box.Id, box.Address);
+            }
+        }
+    }
+
+    private static Items<DeviceKind> SinglePole { get; } = new[] { DeviceKind.Switch, DeviceKind.ToggleSwitch, DeviceKind.RockerSwitch, DeviceKind.PushSwitch };
+
+    private static Items<DeviceKind> ThreeWay { get; } = new[] { DeviceKind.ThreeWaySwitch, DeviceKind.ThreeWayToggleSwitch, DeviceKind.ThreeWayRockerSwitch };
+
+    private static Items<DeviceKind> FourWay { get; } = new[] { DeviceKind.FourWaySwitch, DeviceKind.FourWayToggleSwitch, DeviceKind.FourWayRockerSwitch };
+
+    private static bool Holds(SpaceBox box, Items<DeviceKind> kinds)
+    {
+        foreach (DeviceKind device in box.Traits.Devices)
+        {
+            if (kinds.Contains(device))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void Lacks(SpaceStatement statement, string subject, string address, string what) =>
+        statement.Finds(subject, address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => what);
+}
