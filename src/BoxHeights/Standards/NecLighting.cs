@@ -3,7 +3,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
 
-/// <summary>Lights that a dwelling has to have, and switches for them: NEC 210.70, as far as a description tells. Which light a switch controls it doesn't.</summary>
+/// <summary>Lights that a dwelling has to have, and switches for them: NEC 210.70, as far as a description tells.</summary>
 /// <remarks>
 /// A row asks for a light or for a switch, not for both, so that each says what was looked for. A switch may be outside the room that it lights, and halls, stairs
 /// and entrances may be controlled from afar or by themselves: where none is described it depends on that.

@@ -11,7 +11,7 @@ public sealed class ControlledLightTests
 {
     private static readonly Rule[] Rows =
     [
-        .. RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Rules.Where(row => row.Id == "light-control"),
+        .. RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Rules.Where(row => row.Id == "light-control"),
         .. RuleSets.RoughInPractice.Rules.Where(row => row.Id is "light-has-switch" or "switch-serves" or "control-ways"),
     ];
 

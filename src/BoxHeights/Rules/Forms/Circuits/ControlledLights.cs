@@ -52,7 +52,7 @@ public sealed partial record ControlledLights : SpaceRule
         Dictionary<string, List<SpaceBox>> controllers = new(StringComparer.Ordinal);
         foreach (SpaceBox box in space.Boxes)
         {
-            foreach (string controlled in box.Traits.Source.Controls)
+            foreach (string controlled in box.Source.Controls)
             {
                 List<SpaceBox> list = controllers.TryGetValue(controlled, out List<SpaceBox>? there) ? there : controllers[controlled] = [];
                 if (!list.Contains(box))
@@ -89,7 +89,7 @@ public sealed partial record ControlledLights : SpaceRule
         foreach (SpaceBox box in space.Boxes)
         {
             bool isLight = Holds(box, Lights);
-            if (box.Traits.IsExisting || (Rooms.Count > 0 && !Rooms.Contains(box.Room)) || !(isLight || box.Traits.Source.Switched is not (null or SwitchedPart.None)))
+            if (box.Traits.IsExisting || (Rooms.Count > 0 && !Rooms.Contains(box.Room)) || !(isLight || box.Source.Switched is not (null or SwitchedPart.None)))
             {
                 continue;
             }
@@ -132,7 +132,7 @@ public sealed partial record ControlledLights : SpaceRule
         {
             if (!box.Traits.IsExisting && Holds(box, DeviceKind.Switches))
             {
-                if (box.Traits.Source.Controls.Count == 0)
+                if (box.Source.Controls.Count == 0)
                 {
                     Lacks(statement, box.Id, box.Address, "a switch that controls nothing");
                 }
