@@ -9,7 +9,7 @@ using static BoxHeights.Tests.Standards.InventedCountry;
 namespace BoxHeights.Tests.Standards;
 
 /// <summary>The library is ready for a country that it has never heard of: whatever it says of its houses shows no trace of another's documents, measures, parts or words.</summary>
-public sealed partial class ReadinessTests
+public sealed class ReadinessTests
 {
     private static readonly LayoutEvaluator Evaluator = new(Set, EvaluatorOptions.Default.WithCatalog(Catalog));
     private static readonly RoughInPlanner Planner = new(Set, RoughInOptions.Default.WithEvaluation(EvaluatorOptions.Default.WithCatalog(Catalog)));
@@ -117,11 +117,10 @@ public sealed partial class ReadinessTests
     private static string Plain(string text) => Regex.Replace(Regex.Replace(text, "<style.*?</style>", " ", RegexOptions.Singleline), "<[^>]*>", " ");
 
     /// <summary>Inches and feet, documents and wire of the United States, their words for devices and lumber, and round inches in whole or tenths of millimeters.</summary>
-    [GeneratedRegex(
+    private static Regex Traces() => new(
         "[0-9](\\s|-)?(in|ft|feet|foot|inch|inches|in2|in3|in²|in³|ft2|ft²)\\b|[0-9]+/(2|4|8|16|32|64)\\b|\\b(inch|inches|feet)\\b|[0-9][″′]"
         + "|\\b(NEC|ADA|IRC|IBC|NFPA|ANSI|NEMA|A117|AWG|UFAS|HUD|National Electrical|International Residential|Fair Housing|Canadian)\\b"
         + "|duplex|gfci|decorator|nail-on|four-square|octagon|2-by|three-way|four-way|standard plate|common practice"
         + "|\\b(1219(\\.2)?|1118|1117\\.6|1016|1321|1320\\.8|914(\\.4)?|610|609\\.6|406(\\.4)?|1829|1828\\.8|305|304\\.8|152(\\.4)?|203(\\.2)?|46|69\\.8[0-9]*|114\\.3|12\\.7|6\\.35) mm\\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Traces();
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 }
