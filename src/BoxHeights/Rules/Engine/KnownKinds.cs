@@ -106,7 +106,9 @@ internal sealed class KnownKinds
         {
             What = what;
             this.isRead = isRead;
-            inOrder = [.. names, .. named];
+
+            // What rows name may be of any sort: it is known, but isn't what was meant here.
+            inOrder = [.. names];
             this.names = new(names, StringComparer.Ordinal);
             this.names.UnionWith(named);
             NearOnly = nearOnly;

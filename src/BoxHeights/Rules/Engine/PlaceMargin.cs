@@ -97,7 +97,7 @@ internal static class PlaceMargin
         return least;
     }
 
-    /// <summary>The nearest place along the wall at which the rule is met at the box's height, and no other rule says worse than here.</summary>
+    /// <summary>The nearest place along the wall at which the rule is met at the box's height, and no other that weighs as much says worse than here.</summary>
     public static LeastChange? NearestBeside(StatedSite[] sites, int placement, in Place place)
     {
         long least = long.MaxValue;
@@ -143,7 +143,8 @@ internal static class PlaceMargin
             for (int i = 0; i < site.Placements.Length; i++)
             {
                 Verdict there = SlabJudge.Verdict(site.Placements[i].Slabs, to);
-                if (there != Verdict.Passes && (i == placement || there > SlabJudge.Verdict(site.Placements[i].Slabs, place)))
+                if (there != Verdict.Passes && (i == placement
+                    || (site.Placements[i].Rule.Severity >= site.Placements[placement].Rule.Severity && there > SlabJudge.Verdict(site.Placements[i].Slabs, place))))
                 {
                     return false;
                 }

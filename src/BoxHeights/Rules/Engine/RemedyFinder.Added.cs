@@ -48,7 +48,7 @@ internal sealed partial class RemedyFinder
             {
                 new NoneFound(default, new[] { cause.RuleId }, cause.Outcome == Outcome.Unknown && cause.Findings[0].Needs != Facts.None
                     ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                    : "no free place was found for a box that would mend it"),
+                    : "no place was found for a box that would surely mend it"),
             };
         }
 

@@ -18,11 +18,18 @@ public sealed partial record ProudLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Box.SetFor is not { } setFor || !SetbackLimit.IsFlush(site.Box) || site.IsOutside || site.Surface.HasBrokenParts)
+        if (site.Box.SetFor is { } setFor && SetbackLimit.IsFlush(site.Box) && !site.IsOutside && !site.Surface.HasBrokenParts)
         {
-            return;
+            State(site, setFor, statement);
         }
+    }
 
+    /// <inheritdoc/>
+    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
+        box.SetFor is { } setFor ? [box.Source.WithSetFor(setFor - measured.AsDistance())] : [];
+
+    private void State(PlacementSite site, Distance setFor, LimitStatement statement)
+    {
         // A box that opens through a finish has the bare board behind that.
         List<FinishLayer> layers = FinishLayer.Of(site);
         foreach (FinishLayer layer in layers)
@@ -40,10 +47,6 @@ public sealed partial record ProudLimit : LimitRule
             }
         }
     }
-
-    /// <inheritdoc/>
-    public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
-        box.SetFor is { } setFor ? [box.Source.WithSetFor(setFor - measured.AsDistance())] : [];
 
     private static string Said(Distance setFor, FinishLayer layer, Distance proud, LengthUnits units) =>
         "set to stand " + setFor.Exactly(units) + " out from the framing, where there is " + layer.Text + ", so that it stands " + proud.Exactly(units) + " past the finished surface";

@@ -51,14 +51,12 @@ public sealed partial record RoomCenter : SpaceRule
             return;
         }
 
-        PlanPoint set = new(right == Distance.Zero ? at.Right : middle.Right, into == Distance.Zero ? at.Into : middle.Into);
-        statement.FindsAmiss(
-            light.Traits.Source.WithPlan(set),
-            light.Address,
-            most,
-            DistanceSet.AtMost(Within),
-            () => "it sits " + Printed.OffBy(most, space.Units) + " off the middle between two walls");
+        Finds(light, new(right == Distance.Zero ? at.Right : middle.Right, into == Distance.Zero ? at.Into : middle.Into), most, space.Units, statement);
     }
+
+    /// <summary>By itself, so that a light in the middle costs nothing.</summary>
+    private void Finds(SpaceBox light, PlanPoint middle, Distance off, LengthUnits units, SpaceStatement statement) => statement.FindsAmiss(
+        light.Traits.Source.WithPlan(middle), light.Address, off, DistanceSet.AtMost(Within), () => "it sits " + Printed.OffBy(off, units) + " off the middle between two walls");
 
     private Distance Off(Distance at, Distance middle) => (at - middle).Abs() is var off && off <= Nearly ? off : Distance.Zero;
 }
