@@ -37,7 +37,7 @@ public sealed partial record RoomCenter : SpaceRule
             }
         }
 
-        if (light is not { Plan: { } at, Traits.IsExisting: false } || RoomInPlan.Of(space).Plan.MiddleOfRectangle is not { } middle)
+        if (light is not { Plan: { } at, Traits.IsExisting: false } || RoomInPlan.Of(space).Middle is not { } middle)
         {
             return;
         }

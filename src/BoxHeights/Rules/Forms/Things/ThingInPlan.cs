@@ -195,6 +195,8 @@ internal sealed class ThingInPlan
 internal sealed class RoomInPlan
 {
     private readonly BackFaces backs;
+    private PlanPoint? middle;
+    private bool isMiddleKnown;
     private readonly List<(RoomAnchor Tied, List<ThingInPlan> Things)> known = [];
 
     private RoomInPlan(Room room, BackFaces backs)
@@ -208,6 +210,16 @@ internal sealed class RoomInPlan
     public Room Room { get; }
 
     public WallPlan Plan { get; }
+
+    /// <summary>The middle of a rectangular room; null for one of another shape. Worked out once.</summary>
+    public PlanPoint? Middle
+    {
+        get
+        {
+            (middle, isMiddleKnown) = (isMiddleKnown ? middle : Plan.MiddleOfRectangle, true);
+            return middle;
+        }
+    }
 
     public static RoomInPlan Of(SpaceView space) => space.Prepared(static view => new RoomInPlan(
         view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Backs));
