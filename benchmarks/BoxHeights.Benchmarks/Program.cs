@@ -28,6 +28,9 @@ switch (args)
     case ["--growth"]:
         Growth.Print();
         return 0;
+    case ["--batch"]:
+        Batch.Print(Workload.Create());
+        return 0;
     case ["--house"]:
         WholeHouseTimes.Print();
         return 0;
@@ -62,6 +65,6 @@ switch (args)
 
         return 0;
     default:
-        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG. --pointer: a box carried over a wall. --growth: how time and bytes grow with each kind of thing. --house: the example house at 1, 10 and 100 times its size. --bdn [options]: tables with allocations.");
+        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG. --pointer: a box carried over a wall. --growth: how time and bytes grow with each kind of thing. --house: the example house at 1, 10 and 100 times its size. --batch: many houses through one evaluator, on one core and on all. --bdn [options]: tables with allocations.");
         return 2;
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using System.Threading;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -49,10 +50,18 @@ public sealed partial class MarkSheet
     /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
     /// <param name="options">How the sheet is set out.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static MarkSheet For(Evaluation evaluation, MarkOptions options)
+    public static MarkSheet For(Evaluation evaluation, MarkOptions options) => For(evaluation, options, CancellationToken.None);
+
+    /// <summary>The marks of an evaluated dwelling, unless somebody gives up.</summary>
+    /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
+    /// <param name="options">How the sheet is set out.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> or <paramref name="options"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static MarkSheet For(Evaluation evaluation, MarkOptions options, CancellationToken cancellationToken)
     {
         _ = evaluation ?? throw new ArgumentNullException(nameof(evaluation));
-        MendedDwelling? mended = (options ?? throw new ArgumentNullException(nameof(options))).AsDescribed ? null : evaluation.Mend();
+        MendedDwelling? mended = (options ?? throw new ArgumentNullException(nameof(options))).AsDescribed ? null : evaluation.Mend(cancellationToken);
         Evaluation exact = mended?.Evaluation ?? evaluation;
         LayoutState state = exact.State;
         MarkWords words = new(evaluation, mended);
@@ -66,9 +75,15 @@ public sealed partial class MarkSheet
                 Overhead = CeilingRows.Of(state, words),
             };
 
+            if (sheet.Rows.Equals(new(MarkRows.Of(state, options, All(state)).Select(words.On))))
+            {
+                // Nothing is rounded.
+                return sheet;
+            }
+
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
-            if (!Differs(exact, exact.Again(sheet.ToDwelling()), unrounded))
+            if (!Differs(exact, exact.Again(sheet.ToDwelling(), cancellationToken), unrounded))
             {
                 return sheet;
             }
@@ -76,10 +91,7 @@ public sealed partial class MarkSheet
             // Another box of a group may be the one whose rounding shows: then all stay exact.
             if (unrounded.Count == before)
             {
-                foreach (ResolvedBox box in state.Boxes)
-                {
-                    unrounded.Add(box.Source.Id);
-                }
+                unrounded.UnionWith(All(state));
 
                 if (unrounded.Count == before)
                 {
@@ -207,6 +219,17 @@ public sealed partial class MarkSheet
 
     private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Options.Units) : "";
 
+    private static HashSet<string> All(LayoutState state)
+    {
+        HashSet<string> all = new(StringComparer.Ordinal);
+        foreach (ResolvedBox box in state.Boxes)
+        {
+            all.Add(box.Source.Id);
+        }
+
+        return all;
+    }
+
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>
     private static bool Differs(Evaluation exact, Evaluation marked, HashSet<string> boxes)
     {
@@ -217,14 +240,15 @@ public sealed partial class MarkSheet
 
         void AddMissing(Evaluation some, Evaluation others)
         {
+            Dictionary<(string, string, LayoutFault?), List<Finding>> about = [];
+            foreach (Finding other in others.Findings)
+            {
+                about.ListOf(other.About).Add(other);
+            }
+
             foreach (Finding finding in some.Findings)
             {
-                bool same = false;
-                foreach (Finding other in others.About(finding.Subject))
-                {
-                    same |= other.IsAbout(finding) && other.Outcome == finding.Outcome;
-                }
-
+                bool same = about.TryGetValue(finding.About, out List<Finding>? alike) && alike.Exists(other => other.Outcome == finding.Outcome);
                 if (!same)
                 {
                     differs = true;

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -19,12 +20,12 @@ internal sealed partial class RoughInDraft
     private readonly List<string> notes = [];
     private readonly List<string> notPlanned = [];
 
-    public RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options)
+    public RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options, CancellationToken cancellation)
     {
         this.dwelling = dwelling;
         Evaluator = evaluator;
         Options = options;
-        State = evaluator.StateOf(dwelling);
+        State = evaluator.StateOf(dwelling, cancellation);
         State.JudgeEntered();
         described = State.Boxes.Length;
         Doors = new(State);

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -42,14 +43,23 @@ public sealed class RoughInPlanner
     /// <param name="room">The room's id.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The dwelling has no such room.</exception>
-    public RoomPlan Plan(Dwelling dwelling, string room)
+    public RoomPlan Plan(Dwelling dwelling, string room) => Plan(dwelling, room, CancellationToken.None);
+
+    /// <summary>Plans one room, unless somebody gives up.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="room">The room's id.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> or <paramref name="room"/> is null.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such room.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public RoomPlan Plan(Dwelling dwelling, string room, CancellationToken cancellationToken)
     {
         if (dwelling is null)
         {
             throw new ArgumentNullException(nameof(dwelling));
         }
 
-        RoughInDraft draft = Draft(dwelling);
+        RoughInDraft draft = Draft(dwelling, cancellationToken);
         draft.Room(Find(dwelling, room ?? throw new ArgumentNullException(nameof(room))));
         return draft.Finish(room);
     }
@@ -57,9 +67,16 @@ public sealed class RoughInPlanner
     /// <summary>Plans every room, one after another, then what the dwelling as a whole lacks.</summary>
     /// <param name="dwelling">The dwelling.</param>
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
-    public RoomPlan Plan(Dwelling dwelling)
+    public RoomPlan Plan(Dwelling dwelling) => Plan(dwelling, CancellationToken.None);
+
+    /// <summary>Plans every room, one after another, then what the dwelling as a whole lacks, unless somebody gives up.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public RoomPlan Plan(Dwelling dwelling, CancellationToken cancellationToken)
     {
-        RoughInDraft draft = Draft(dwelling ?? throw new ArgumentNullException(nameof(dwelling)));
+        RoughInDraft draft = Draft(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), cancellationToken);
         HashSet<string> seen = new(StringComparer.Ordinal);
         foreach (Room room in dwelling.Rooms)
         {
@@ -72,7 +89,7 @@ public sealed class RoughInPlanner
         return draft.Finish(null);
     }
 
-    private RoughInDraft Draft(Dwelling dwelling) => new(dwelling, new LayoutEvaluator(rules, options.Evaluation.WithAllBoxesAreDescribed(true)), options);
+    private RoughInDraft Draft(Dwelling dwelling, CancellationToken cancellation) => new(dwelling, new LayoutEvaluator(rules, options.Evaluation.WithAllBoxesAreDescribed(true)), options, cancellation);
 
     private static Room Find(Dwelling dwelling, string room)
     {

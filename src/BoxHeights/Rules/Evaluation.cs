@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -24,6 +25,7 @@ public sealed partial class Evaluation
         this.state = state;
         state.Evaluation = () => this;
         List<Finding> found = new(state.JudgeEntered());
+        state.Cancellation = default;
         state.CollectInto(found);
         Findings = new(found);
         foreach (Finding finding in found)
@@ -124,11 +126,17 @@ public sealed partial class Evaluation
 
     /// <summary>The dwelling with remedies carried out together, as a foreman would: papers for the crew are cut from it.</summary>
     /// <returns>What was changed and what nothing mends: worked out once.</returns>
-    public MendedDwelling Mend()
+    public MendedDwelling Mend() => Mend(CancellationToken.None);
+
+    /// <summary>The dwelling with remedies carried out together, unless somebody gives up. Papers for the crew ask for it: whoever asks here first can end what takes long of them.</summary>
+    /// <param name="cancellationToken">Ends it early; asked for again, it is worked out then.</param>
+    /// <returns>What was changed and what nothing mends: worked out once.</returns>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public MendedDwelling Mend(CancellationToken cancellationToken)
     {
         lock (mending)
         {
-            return mended ??= new Mending(evaluator, this).Carry();
+            return mended ??= new Mending(evaluator, this, cancellationToken).Carry();
         }
     }
 
@@ -142,7 +150,7 @@ public sealed partial class Evaluation
     internal LayoutState State => state;
 
     /// <summary>Another dwelling, judged in the same way.</summary>
-    internal Evaluation Again(Dwelling dwelling) => evaluator.Evaluate(dwelling);
+    internal Evaluation Again(Dwelling dwelling, CancellationToken cancellation) => evaluator.Evaluate(dwelling, cancellation);
 
     /// <summary>Whether there was anything to judge.</summary>
     internal bool HasJudged => state.Boxes.Length + Dwelling.Rooms.Count + Dwelling.Outside.Count + Dwelling.Flights.Count > 0;
@@ -203,11 +211,11 @@ public sealed partial class Evaluation
     }
 
     /// <summary>Looking for remedies states rules at further sites, which the state remembers: one cause at a time.</summary>
-    private Items<Remedy> RemediesOf(Cause cause)
+    private Items<Remedy> RemediesOf(Cause cause, CancellationToken cancellation)
     {
         lock (state)
         {
-            return (finder ??= new(evaluator, Findings, state)).For(cause);
+            return (finder ??= new(evaluator, Findings, state)).For(cause, cancellation);
         }
     }
 

@@ -39,6 +39,21 @@ public sealed partial record EvaluatorOptions
     /// <summary>Names of kinds of one's own, of rooms, fixtures or whatever else, which are then taken for known. Those of a row's scope or of the catalog are known already.</summary>
     public Items<string> OwnKinds { get; init; }
 
+    /// <summary>So many boxes may be on one wall, ceiling or floor; with more nothing is judged, and a finding says so. More than zero.</summary>
+    public int MostBoxesOnASurface { get; init; } = 10_000;
+
+    /// <summary>So many openings, counters, interruptions, coverings, finishes and corners of its top a wall may have; with more nothing is judged, and a finding says so. More than zero.</summary>
+    public int MostPartsOfAWall { get; init; } = 10_000;
+
+    /// <summary>So many walls, boxes, fixtures and parts of walls a room or outside face may have; with more nothing is judged, and a finding says so. More than zero.</summary>
+    public int MostPartsOfARoom { get; init; } = 20_000;
+
+    /// <summary>So many storeys, flights, rooms, faces and parts of them a dwelling may have; with more nothing is judged, and a finding says so. More than zero.</summary>
+    public int MostPartsOfADwelling { get; init; } = 200_000;
+
+    /// <summary>So many remedies are tried out for one cause; what is left after that says so. More than zero.</summary>
+    public int MostTriesForACause { get; init; } = 2_000;
+
     internal EvaluatorOptions Checked()
     {
         List<string> faults = [];
@@ -56,6 +71,11 @@ public sealed partial record EvaluatorOptions
         Require(AlongMargin is not { } along || along >= Distance.Zero, "AlongMargin is negative");
         Require(HeightStep is not { } up || up > Distance.Zero, "HeightStep isn't more than zero");
         Require(AlongStep is not { } aside || aside > Distance.Zero, "AlongStep isn't more than zero");
+        Require(MostBoxesOnASurface > 0, "MostBoxesOnASurface isn't more than zero");
+        Require(MostPartsOfAWall > 0, "MostPartsOfAWall isn't more than zero");
+        Require(MostPartsOfARoom > 0, "MostPartsOfARoom isn't more than zero");
+        Require(MostPartsOfADwelling > 0, "MostPartsOfADwelling isn't more than zero");
+        Require(MostTriesForACause > 0, "MostTriesForACause isn't more than zero");
         return faults.Count == 0 ? this : throw new ArgumentException("These options don't do: " + string.Join("; ", faults) + ".", "options");
     }
 }

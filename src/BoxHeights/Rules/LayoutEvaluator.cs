@@ -1,4 +1,5 @@
 using System;
+using System.Threading;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -37,13 +38,20 @@ public sealed class LayoutEvaluator
     /// <summary>Judges a dwelling.</summary>
     /// <param name="dwelling">The dwelling. A bad description gives findings, never an exception.</param>
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
-    public Evaluation Evaluate(Dwelling dwelling) => new(this, StateOf(dwelling));
+    public Evaluation Evaluate(Dwelling dwelling) => Evaluate(dwelling, CancellationToken.None);
+
+    /// <summary>Judges a dwelling, unless somebody gives up.</summary>
+    /// <param name="dwelling">The dwelling. A bad description gives findings, never an exception; one beyond the caps of <see cref="EvaluatorOptions"/> gives one that says so.</param>
+    /// <param name="cancellationToken">Ends it early. What the evaluation works out later, remedies and the mended dwelling, takes one of its own.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public Evaluation Evaluate(Dwelling dwelling, CancellationToken cancellationToken) => new(this, StateOf(dwelling, cancellationToken));
 
     /// <summary>Opens a dwelling for live editing: the same engine, with one box at a time changed.</summary>
     /// <param name="dwelling">The dwelling.</param>
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
     public LayoutSession Open(Dwelling dwelling) => new(this, StateOf(dwelling));
 
-    internal LayoutState StateOf(Dwelling dwelling) =>
-        new(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), rules, SettledOptions.Of(options, dwelling));
+    internal LayoutState StateOf(Dwelling dwelling, CancellationToken cancellation = default) =>
+        new(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), rules, SettledOptions.Of(options, dwelling), cancellation);
 }

@@ -8,6 +8,7 @@ internal sealed class SettledOptions
     private SettledOptions(EvaluatorOptions stated, LengthUnits units)
     {
         bool metric = units == LengthUnits.Millimeters;
+        Caps = stated;
         Catalog = stated.Catalog;
         OwnKinds = stated.OwnKinds;
         AllBoxesAreDescribed = stated.AllBoxesAreDescribed;
@@ -17,6 +18,9 @@ internal sealed class SettledOptions
         HeightStep = stated.HeightStep ?? (metric ? Distance.FromMillimeters(1m) : Distance.FromInches(0, 1, 8));
         AlongStep = stated.AlongStep ?? (metric ? Distance.FromMillimeters(1m) : Distance.FromInches(0, 1, 4));
     }
+
+    /// <summary>The options as they are stated, for how much a description may hold and how much is tried.</summary>
+    public EvaluatorOptions Caps { get; }
 
     public PartsCatalog Catalog { get; }
 
@@ -35,7 +39,21 @@ internal sealed class SettledOptions
     public Distance AlongStep { get; }
 
     /// <summary>Identifies them, but for the catalog.</summary>
-    public string Fingerprint => Stamp.Of(string.Join("|", Units, HeightMargin, AlongMargin, HeightStep, AlongStep, AllBoxesAreDescribed, OwnKinds));
+    public string Fingerprint => Stamp.Of(string.Join("|", Units, HeightMargin, AlongMargin, HeightStep, AlongStep, AllBoxesAreDescribed, OwnKinds) + StatedCaps);
+
+    /// <summary>The caps, where any is stated otherwise than usual.</summary>
+    private string StatedCaps
+    {
+        get
+        {
+            string usual = CapsOf(EvaluatorOptions.Default);
+            string stated = CapsOf(Caps);
+            return stated == usual ? "" : "|" + stated;
+
+            static string CapsOf(EvaluatorOptions one) =>
+                FormattableString.Invariant($"{one.MostBoxesOnASurface}|{one.MostPartsOfAWall}|{one.MostPartsOfARoom}|{one.MostPartsOfADwelling}|{one.MostTriesForACause}");
+        }
+    }
 
     /// <summary>The options as they are for a dwelling.</summary>
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>

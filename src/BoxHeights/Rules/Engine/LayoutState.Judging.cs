@@ -149,6 +149,7 @@ internal sealed partial class LayoutState
 
     private void JudgeGroup(int group)
     {
+        Cancellation.ThrowIfCancellationRequested();
         groupFindings[group]?.Clear();
         answer.Clear();
         if (Groups[group].Boxes.Count == 0)

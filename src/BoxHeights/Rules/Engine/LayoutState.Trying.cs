@@ -30,7 +30,7 @@ internal sealed partial class LayoutState
 
         foreach (int space in spaces)
         {
-            Spaces[space].Judge(this);
+            Spaces[space].Judge(this, isTrial: true);
             findings.AddRange(Spaces[space].Findings);
         }
     }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights.Rules;
 
@@ -28,15 +29,23 @@ internal sealed partial class LayoutState
     private DistanceSet[] keeps;
     private readonly ProvisionStatement answer = new();
 
-    public LayoutState(Dwelling dwelling, CompiledRules rules, SettledOptions options)
+    public LayoutState(Dwelling dwelling, CompiledRules rules, SettledOptions options, CancellationToken cancellation = default)
     {
+        Cancellation = cancellation;
         Dwelling = dwelling;
         Rules = rules;
         Options = options;
-        Resolver resolved = Resolver.Resolve(dwelling, options.Catalog, options.Units);
+        LayoutFault? tooLarge = SizeCaps.Beyond(dwelling, options.Caps);
+        Dwelling judged = tooLarge is null ? dwelling : new Dwelling(dwelling.Name).WithUnits(dwelling.Units);
+        Resolver resolved = Resolver.Resolve(judged, options.Catalog, options.Units);
         Boxes = resolved.Boxes.ToArray();
         Faults = resolved.Faults;
-        UnknownKinds.AddTo(Faults, dwelling, Boxes, rules.KindsWith(options.Catalog, options.OwnKinds));
+        if (tooLarge is not null)
+        {
+            Faults.Add(tooLarge);
+        }
+
+        UnknownKinds.AddTo(Faults, judged, Boxes, rules.KindsWith(options.Catalog, options.OwnKinds));
         surfaces = resolved.Surfaces;
         stated = new(resolved.Surfaces.Count, rules, options.Catalog);
         int count = Boxes.Length;
@@ -51,6 +60,7 @@ internal sealed partial class LayoutState
         limitFindings = new List<Finding>?[count];
         for (int i = 0; i < count; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             Enter(i);
         }
 
@@ -78,6 +88,9 @@ internal sealed partial class LayoutState
             Put(box, null, null);
         }
     }
+
+    /// <summary>Ends whatever is worked out with it, for whoever asked for it.</summary>
+    public CancellationToken Cancellation { get; set; }
 
     /// <summary>Gives the evaluation that a finding's cause and remedies are looked up in.</summary>
     public Func<Evaluation>? Evaluation { get; set; }

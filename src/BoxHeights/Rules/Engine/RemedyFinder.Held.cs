@@ -23,7 +23,7 @@ internal sealed partial class RemedyFinder
 
         Offer((by & HeldInstead.Bracket) != HeldInstead.Nothing ? OnABracket(box) : null);
         Offer((by & HeldInstead.Blocking) != HeldInstead.Nothing ? Blocked(box) : null);
-        return found.Count > 0 ? found : [NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, ConflictingRules.At(state, box, cause.RuleId), !sticks.IsFree(box))];
+        return found.Count > 0 ? found : trials.IsExhausted ? [NotLookedAt(cause, new[] { state.Boxes[box].Source.Id })] : [NonePlaced(cause, new[] { state.Boxes[box].Source.Id }, ConflictingRules.At(state, box, cause.RuleId), !sticks.IsFree(box))];
 
         void Offer(Remedy? remedy)
         {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights.Rules;
 
@@ -20,8 +21,9 @@ internal sealed partial class RemedyFinder
         sticks = new(state);
     }
 
-    public Items<Remedy> For(Cause cause)
+    public Items<Remedy> For(Cause cause, CancellationToken cancellation)
     {
+        trials.Begin(cancellation);
         Finding first = cause.Findings[0];
         if (first.Space is { } lacking)
         {
@@ -119,7 +121,7 @@ internal sealed partial class RemedyFinder
     {
         if (!tried.TryGetValue(boxes, out List<(MoveBoxes, HashSet<(string, string)>)>? moves))
         {
-            tried[boxes] = moves = [];
+            moves = [];
             foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, false))
             {
                 MoveBoxes move = Move(boxes, height, null, slack);
@@ -127,6 +129,11 @@ internal sealed partial class RemedyFinder
                 {
                     moves.Add((move, left));
                 }
+            }
+
+            if (!trials.IsExhausted)
+            {
+                tried[boxes] = moves;
             }
         }
 
@@ -138,11 +145,18 @@ internal sealed partial class RemedyFinder
     {
         List<Remedy> found = [];
         List<(Items<string> Conflicting, bool Stays, List<string> Ids)> none = [];
+        List<string> unseen = [];
         foreach (int box in boxes)
         {
             if (Alone(cause, box) is { } remedy)
             {
                 found.Add(remedy);
+                continue;
+            }
+
+            if (trials.IsExhausted)
+            {
+                unseen.Add(state.Boxes[box].Source.Id);
                 continue;
             }
 
@@ -162,8 +176,17 @@ internal sealed partial class RemedyFinder
             found.Add(NonePlaced(cause, new(ids), conflicting, stays));
         }
 
+        if (unseen.Count > 0)
+        {
+            found.Add(NotLookedAt(cause, new(unseen)));
+        }
+
         return found;
     }
+
+    /// <summary>Boxes that nothing was found for before so much was tried as may be.</summary>
+    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(ids, new[] { cause.RuleId }, FormattableString.Invariant(
+        $"after {state.Options.Caps.MostTriesForACause} tries not all remedies for {ids} were looked at: MostTriesForACause of the evaluator's options raises that"));
 
     private static NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
     {

@@ -21,9 +21,12 @@ internal sealed partial class SpaceIndex
         public bool IsStale { get; set; }
 
         /// <summary>Judges it from where its boxes are now.</summary>
+        /// <param name="state">Where they are.</param>
+        /// <param name="isTrial">Whether only what is found counts, and not which readings dispute it: then those aren't judged.</param>
         /// <returns>How many findings there are.</returns>
-        public int Judge(LayoutState state)
+        public int Judge(LayoutState state, bool isTrial = false)
         {
+            state.Cancellation.ThrowIfCancellationRequested();
             Findings.Clear();
             IsStale = false;
             Say(statement);
@@ -39,7 +42,7 @@ internal sealed partial class SpaceIndex
             List<(string Id, SpaceStatement Said)>? readings = null;
             foreach (SpaceAnswer answer in statement.Answers)
             {
-                Findings.Add(new(state, Rule, answer, answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject, readings ??= SayAsRead()) : default));
+                Findings.Add(new(state, Rule, answer, !isTrial && answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject, readings ??= SayAsRead()) : default));
             }
 
             return Findings.Count;

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights.Rules;
 
@@ -12,6 +13,8 @@ internal sealed class Trials
     private readonly Dictionary<string, List<Finding>> ofBoxes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<int>> boxesOf = new(StringComparer.Ordinal);
     private LayoutState? changed;
+    private CancellationToken cancellation;
+    private int triesLeft;
     private HashSet<string>? namesOfParts;
 
     public Trials(LayoutEvaluator evaluator, Items<Finding> findings, LayoutState state)
@@ -31,6 +34,26 @@ internal sealed class Trials
         {
             boxesOf.ListOf(state.Boxes[box].Source.Id).Add(box);
         }
+    }
+
+    /// <summary>Whether more was to be tried than may be: then nothing more is, and what is left wasn't looked at.</summary>
+    public bool IsExhausted => triesLeft < 0;
+
+    /// <summary>Begins to try for a cause.</summary>
+    public void Begin(CancellationToken cancels)
+    {
+        cancellation = cancels;
+        triesLeft = state.Options.Caps.MostTriesForACause;
+        if (changed is not null)
+        {
+            changed.Cancellation = cancels;
+        }
+    }
+
+    private bool MayTry()
+    {
+        cancellation.ThrowIfCancellationRequested();
+        return triesLeft >= 0 && --triesLeft >= 0;
     }
 
     /// <summary>Whether a remedy, carried out, clears a cause's findings about some boxes and adds none.</summary>
@@ -68,7 +91,7 @@ internal sealed class Trials
     });
 
     /// <summary>What is found after a remedy that adds boxes; null where it adds a finding.</summary>
-    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => With(remedy, LeftOf);
+    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => MayTry() ? With(remedy, LeftOf) : null;
 
     /// <summary>
     /// Reads what is found with boxes added, while they are there. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.
@@ -83,7 +106,7 @@ internal sealed class Trials
         }
 
         using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed) : null;
-        return read(NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings, added));
+        return read(NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling), cancellation).Findings, added));
     }
 
     /// <summary>Not the first box of its kind, which changes what is asked of other spaces; not one with the id of a room; nor any where a rule may look at all boxes. Then the dwelling is evaluated with them.</summary>
@@ -103,7 +126,7 @@ internal sealed class Trials
 
     private LayoutState Opened()
     {
-        LayoutState opened = evaluator.StateOf(state.Dwelling);
+        LayoutState opened = evaluator.StateOf(state.Dwelling, cancellation);
         if (state.Rules.LooksAtOwnBoxesOnly)
         {
             // Every trial begins from the description, so that what reads a box there is what a move of it can change.
@@ -160,9 +183,14 @@ internal sealed class Trials
     /// <summary>What is found after a remedy about what it touches and about some boxes more; null where it adds a finding, or makes one worse.</summary>
     public HashSet<(string RuleId, string Subject)>? LeftAfter(Remedy remedy, List<int> boxes)
     {
+        if (!MayTry())
+        {
+            return null;
+        }
+
         if (remedy.Changes.Count == 0)
         {
-            return LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings);
+            return LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling), cancellation).Findings);
         }
 
         List<int> moved = [];
@@ -186,7 +214,7 @@ internal sealed class Trials
             // A rule of a caller's own may part boxes by what a remedy changes: then groups have to be made anew.
             return moved.TrueForAll(box => layout.Groups.Holds(box, layout))
                 ? LeftAround(layout, [.. moved, .. boxes], remedy is MoveBoxes)
-                : LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling)).Findings);
+                : LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling), cancellation).Findings);
         }
         catch (OverflowException)
         {

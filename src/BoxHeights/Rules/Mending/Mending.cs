@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights.Rules;
 
@@ -14,10 +15,12 @@ internal sealed class Mending
     private readonly Evaluation before;
     private readonly HashSet<string> refused = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<(int? Cause, Remedy Remedy)>> done = new(StringComparer.Ordinal);
+    private readonly CancellationToken cancellation;
     private Evaluation now;
 
-    public Mending(LayoutEvaluator evaluator, Evaluation before)
+    public Mending(LayoutEvaluator evaluator, Evaluation before, CancellationToken cancellation)
     {
+        this.cancellation = cancellation;
         this.evaluator = evaluator;
         this.before = before;
         now = before;
@@ -45,7 +48,7 @@ internal sealed class Mending
             }
 
             HashSet<string> mended = new(StringComparer.Ordinal);
-            foreach (Remedy remedy in cause.Remedies)
+            foreach (Remedy remedy in cause.FindRemedies(cancellation))
             {
                 // Remedies of one box are ways to choose from, best first; those of others belong together.
                 List<string> about = Touches(remedy);
@@ -64,18 +67,24 @@ internal sealed class Mending
             return false;
         }
 
-        if (TryAll(batch))
+        return TryParts(batch);
+    }
+
+    /// <summary>Keeps all of some remedies, or where they get in each other's way what can be kept of each half, one half after the other: few in the way of many don't make each be tried by itself.</summary>
+    private bool TryParts(List<(Cause Cause, Remedy Remedy)> some)
+    {
+        if (TryAll(some))
         {
             return true;
         }
 
-        bool any = false;
-        foreach ((Cause, Remedy) one in batch)
+        if (some.Count == 1)
         {
-            any |= TryAll([one]);
+            return false;
         }
 
-        return any;
+        int half = some.Count / 2;
+        return TryParts(some.GetRange(0, half)) | TryParts(some.GetRange(half, some.Count - half));
     }
 
     /// <summary>Keeps some remedies if less is found with them, and nothing new.</summary>
@@ -87,7 +96,7 @@ internal sealed class Mending
             dwelling = remedy.ApplyTo(dwelling);
         }
 
-        Evaluation then = evaluator.Evaluate(dwelling);
+        Evaluation then = evaluator.Evaluate(dwelling, cancellation);
         if (!IsBetter(then))
         {
             if (some.Count == 1)

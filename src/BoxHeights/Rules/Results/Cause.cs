@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -8,10 +9,10 @@ namespace BoxHeights;
 /// <remarks>A habit that a box misses along with a firmer rule is no cause of its own: it joins that rule's, whose remedy mends both.</remarks>
 public sealed partial class Cause
 {
-    private readonly Func<Cause, Items<Remedy>> findRemedies;
+    private readonly Func<Cause, CancellationToken, Items<Remedy>> findRemedies;
     private Items<Remedy>? remedies;
 
-    internal Cause(Items<Finding> findings, Func<Cause, Items<Remedy>> findRemedies)
+    internal Cause(Items<Finding> findings, Func<Cause, CancellationToken, Items<Remedy>> findRemedies)
     {
         Findings = findings;
         List<string> subjects = [];
@@ -79,15 +80,17 @@ public sealed partial class Cause
     /// <summary>Where the rule comes from.</summary>
     public Citation Citation => Findings[0].Citation;
 
-    /// <summary>What would mend it, best first.</summary>
-    public Items<Remedy> Remedies
+    /// <summary>What would mend it, best first: <see cref="FindRemedies"/>, for as long as that takes.</summary>
+    public Items<Remedy> Remedies => FindRemedies(CancellationToken.None);
+
+    /// <summary>Looks for what would mend it, best first: once, and for at most <see cref="EvaluatorOptions.MostTriesForACause"/> tries. What isn't looked at says so.</summary>
+    /// <param name="cancellationToken">Ends it early; asked for again, they are looked for then.</param>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public Items<Remedy> FindRemedies(CancellationToken cancellationToken)
     {
-        get
+        lock (findRemedies)
         {
-            lock (findRemedies)
-            {
-                return remedies ??= NotJudgedBecause is null ? findRemedies(this) : default(Items<Remedy>);
-            }
+            return remedies ??= NotJudgedBecause is null ? findRemedies(this, cancellationToken) : default(Items<Remedy>);
         }
     }
 
@@ -108,7 +111,7 @@ public sealed partial class Cause
     internal bool IsLack => Findings[0].Space is { Moved: null };
 
     /// <summary>Groups findings by what they share.</summary>
-    internal static Items<Cause> Group(Items<Finding> findings, LayoutState state, Func<Cause, Items<Remedy>> findRemedies)
+    internal static Items<Cause> Group(Items<Finding> findings, LayoutState state, Func<Cause, CancellationToken, Items<Remedy>> findRemedies)
     {
         Dictionary<string, List<Finding>> shared = new(StringComparer.Ordinal);
         List<List<Finding>> inOrder = [];
