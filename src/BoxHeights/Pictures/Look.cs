@@ -37,6 +37,7 @@ internal enum Look
     Dimension,
     Uncovered,
     Served,
+    SwitchLeg,
     WallLine,
     Gap,
     Swing,

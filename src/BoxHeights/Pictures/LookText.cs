@@ -35,6 +35,7 @@ internal static class LookText
         Look.Grade => "grade",
         Look.Nosing => "stair",
         Look.Served => "served by a receptacle",
+        Look.SwitchLeg => "from a switch to what it controls",
         Look.Uncovered => "not served, or maybe not",
         Look.WallLine => "wall, by its framing face",
         Look.Swing => "door leaf and its swing",

@@ -77,6 +77,7 @@ internal sealed class Palette
         Look.Dimension => new(Faint, 500, "", null, FillPattern.None),
         Look.Uncovered => new(bad, 3000, Dotted, null, FillPattern.None),
         Look.Served => new(good, 1500, "", null, FillPattern.None),
+        Look.SwitchLeg => new(Text, 800, Dashes, null, FillPattern.None),
         Look.WallLine => new(Text, 3000, "", null, FillPattern.None),
         Look.Gap => new(Paper, 3400, "", null, FillPattern.None),
         Look.Swing => new(glass, 800, "", null, FillPattern.None),

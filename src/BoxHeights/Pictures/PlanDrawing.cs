@@ -60,6 +60,7 @@ internal sealed class PlanDrawing
 
         if (Shows(PictureLayers.Boxes))
         {
+            drawn.SwitchLegs(drawn.PlaceOf);
             drawn.Boxes();
         }
 

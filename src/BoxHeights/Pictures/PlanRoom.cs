@@ -172,6 +172,36 @@ internal sealed class PlanRoom(RoomView room, SvgPage page, PageNotes notes, Fun
         }
     }
 
+    /// <summary>A line from each switch to what it controls, as far as both are on the page.</summary>
+    /// <param name="placeOf">Where on the page a box is, by its id; null where it isn't on it.</param>
+    public void SwitchLegs(Func<string, (long X, long Y)?> placeOf)
+    {
+        foreach ((BoxView box, _) in AllBoxes())
+        {
+            foreach (string controlled in box.Source.Controls)
+            {
+                if (PlaceOf(box.Id) is { } from && placeOf(controlled) is { } to)
+                {
+                    page.Segment(from.X, from.Y, to.X, to.Y, Look.SwitchLeg, "switch-leg");
+                }
+            }
+        }
+    }
+
+    /// <summary>Where on the page a box of the room is; null where it has none of that id, or it isn't known where it is.</summary>
+    public (long X, long Y)? PlaceOf(string box)
+    {
+        foreach ((BoxView one, _) in AllBoxes())
+        {
+            if (one.Id == box && one.Plan is { } plan)
+            {
+                return at(plan);
+            }
+        }
+
+        return null;
+    }
+
     public IEnumerable<(BoxView Box, Look Look)> AllBoxes()
     {
         foreach (BoxView box in room.WallBoxes)

@@ -2,7 +2,7 @@ using System;
 
 namespace BoxHeights;
 
-/// <summary>A room from above, to scale: its walls with openings and swings, what stands in it, its boxes, and what of its walls isn't served.</summary>
+/// <summary>A room from above, to scale: its walls with openings and swings, what stands in it, its boxes with what switches control, and what of its walls isn't served.</summary>
 /// <remarks>Drawn from <see cref="Evaluation.Room"/>; it works nothing out of its own, and is no approval. The first wall lies at the top, seen from the room. See <see cref="WallElevation"/> for what the SVG is like; <c>data-left</c> and <c>data-top</c> are where the first wall's left end is.</remarks>
 public sealed partial class RoomPicture
 {

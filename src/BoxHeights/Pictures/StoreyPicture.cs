@@ -64,6 +64,12 @@ public sealed partial class StoreyPicture
             Draw(room, page, options);
         }
 
+        if (options.Shows(PictureLayers.Boxes))
+        {
+            rooms.ForEach(room => room.SwitchLegs(box => PlaceOf(rooms, box)));
+            rooms.ForEach(room => room.Boxes());
+        }
+
         if (options.Shows(PictureLayers.Names))
         {
             rooms.ForEach(room => Name(room, notes));
@@ -113,12 +119,21 @@ public sealed partial class StoreyPicture
             room.Openings();
         }
 
-        if (options.Shows(PictureLayers.Boxes))
+        page.Close();
+    }
+
+    /// <summary>Where a box of any of the rooms is: a switch may control a light of the next.</summary>
+    private static (long X, long Y)? PlaceOf(List<PlanRoom> rooms, string box)
+    {
+        foreach (PlanRoom room in rooms)
         {
-            room.Boxes();
+            if (room.PlaceOf(box) is { } place)
+            {
+                return place;
+            }
         }
 
-        page.Close();
+        return null;
     }
 
     private static void Name(PlanRoom room, PageNotes notes)

@@ -74,6 +74,22 @@ public sealed class RoomPictureTests
         Assert.Throws<ArgumentException>(() => RoomPicture.For(Evaluated(), "nowhere"));
     }
 
+    // The receptacle's box is at 10 in along the first wall, the light at 60 in right and 48 in in: one line joins them, whatever else is controlled isn't here.
+    [Fact]
+    public void SwitchLegs_GoFromASwitchToWhatItControls()
+    {
+        Dwelling house = Evaluated().Dwelling.WithBoxes(box => box.Id == "r1" ? box.WithControls(new[] { "light", "elsewhere" }) : box);
+        SvgReader svg = new(RoomPicture.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(house), "room").ToSvg());
+        string[] numbers = Assert.Single(svg.All, one => (string?)one.Attribute("class") == "bh-switch-leg").Attribute("d")!.Value
+            .Replace("M", "", StringComparison.Ordinal).Replace("L", "", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        decimal scale = svg.Data("scale") / 1000m;
+        string[] expected = ["10", "0", "60", "48"];
+        for (int i = 0; i < 4; i++)
+        {
+            Assert.InRange(CaseFile.Inches(expected[i]).Ticks - ((SvgReader.Thousandths(numbers[i]) - svg.Data(i % 2 == 0 ? "left" : "top")) * scale), -scale, scale);
+        }
+    }
+
     private static Evaluation Evaluated()
     {
         DwellingBuilder house = new("case");
