@@ -83,7 +83,7 @@ public sealed class BoundedWorkTests
     [Theory]
     [InlineData(1)]
     [InlineData(5)]
-    [InlineData(12)]
+    [InlineData(3)]
     public void Cancelled_InTheMiddleOfRemedies_AreTheSameTheNextTime(int judged)
     {
         Dwelling house = OrdinaryHouses.Make(7, 8);
