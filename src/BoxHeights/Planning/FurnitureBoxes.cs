@@ -6,23 +6,19 @@ namespace BoxHeights;
 /// <summary>Boxes beside or behind appliances and furniture, where practice ties them to it.</summary>
 internal sealed class FurnitureBoxes(RoughInDraft draft)
 {
-    private static readonly (BoxPurpose Purpose, FixtureKind Thing, DeviceKind Device)[] Machines =
-    [
-        (BoxPurpose.Refrigerator, FixtureKind.Refrigerator, DeviceKind.DuplexReceptacle),
-        (BoxPurpose.Range, FixtureKind.Range, DeviceKind.RangeReceptacle),
-        (BoxPurpose.Laundry, FixtureKind.Washer, DeviceKind.GfciReceptacle),
-        (BoxPurpose.Dryer, FixtureKind.Dryer, DeviceKind.DryerReceptacle),
-    ];
-
     /// <summary>The extras that some thing was described for.</summary>
     private readonly HashSet<BoxPurpose> tied = [];
 
-    /// <summary>A receptacle for each appliance of the room. The washer's is the laundry's too; the others serve one appliance alone.</summary>
+    /// <summary>A box for each appliance of the room that a row has one planned for; of several rows the last by its id first.</summary>
     public void Appliances(Room room)
     {
-        foreach ((BoxPurpose purpose, FixtureKind thing, DeviceKind device) in Machines)
+        IReadOnlyList<PlacementRule> rows = draft.State.Rules.Placement;
+        for (int i = rows.Count - 1; i >= 0; i--)
         {
-            Plan(room, new DeviceBox("appliance", purpose).WithDevices(new[] { device }).WithDedicated(purpose == BoxPurpose.Laundry ? null : thing.Name), thing.Name);
+            if (rows[i] is { PlannedFor: { } thing, Planned: { } box })
+            {
+                Plan(room, box, thing.Name);
+            }
         }
     }
 
@@ -31,10 +27,13 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     {
         foreach (BoxPurpose purpose in draft.Options.Extras)
         {
-            DeviceKind device = purpose == BoxPurpose.VanityLight || purpose == BoxPurpose.BedLight ? DeviceKind.Luminaire
-                : purpose == BoxPurpose.BedSwitch ? DeviceKind.ThreeWaySwitch
-                : DeviceKind.DuplexReceptacle;
-            if (Plan(room, new DeviceBox("extra", purpose).WithDevices(new[] { device }), null))
+            DeviceBox box = new("extra", purpose);
+            foreach ((PlacementRule rule, _) in RulesFor(purpose))
+            {
+                box = rule.Planned ?? box;
+            }
+
+            if (Plan(room, box.WithDedicated(null), null))
             {
                 tied.Add(purpose);
             }

@@ -145,7 +145,33 @@ internal static class TradePractice
     private static string PlaceId(BoxPurpose purpose) => purpose + "-place";
 
     private static AnchoredPlace Place(BoxPurpose purpose, PlaceAnchor anchor, string table) =>
-        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor) { OnItsWall = DeviceLists.AtAppliances.Contains(purpose), Scope = HabitScope(purpose) };
+        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor) 
+        {
+            OnItsWall = DeviceLists.AtAppliances.Contains(purpose),
+            Scope = HabitScope(purpose),
+            Planned = PlannedFor(purpose),
+            PlannedFor = ApplianceOf(purpose),
+        };
+
+    /// <summary>The washer's receptacle is the laundry's too; those of other appliances serve one alone.</summary>
+    private static DeviceBox PlannedFor(BoxPurpose purpose) => new DeviceBox("planned", purpose)
+        .WithDevices(new[]
+        {
+            purpose == BoxPurpose.Range ? DeviceKind.RangeReceptacle
+                : purpose == BoxPurpose.Dryer ? DeviceKind.DryerReceptacle
+                : purpose == BoxPurpose.Laundry ? DeviceKind.GfciReceptacle
+                : purpose == BoxPurpose.VanityLight || purpose == BoxPurpose.BedLight ? DeviceKind.Luminaire
+                : purpose == BoxPurpose.BedSwitch ? DeviceKind.ThreeWaySwitch
+                : DeviceKind.DuplexReceptacle,
+        })
+        .WithDedicated(purpose == BoxPurpose.Laundry ? null : ApplianceOf(purpose)?.Name);
+
+    private static FixtureKind? ApplianceOf(BoxPurpose purpose) =>
+        purpose == BoxPurpose.Refrigerator ? FixtureKind.Refrigerator
+        : purpose == BoxPurpose.Range ? FixtureKind.Range
+        : purpose == BoxPurpose.Laundry ? FixtureKind.Washer
+        : purpose == BoxPurpose.Dryer ? FixtureKind.Dryer
+        : null;
 
     private static RuleScope HabitScope(BoxPurpose purpose) => RuleScope.Walls with { Purposes = new[] { purpose }, ExceptExisting = true };
 

@@ -42,6 +42,10 @@ internal static class InventedCountry
         {
             Scope = new RuleScope { Rooms = new[] { RoomKind.LivingRoom } },
         },
+        new AnchoredPlace("beside-bed", "beside the bed", Severity.Note, Rules, new PlaceAnchor(new[] { "bed" }, Mm(500)).WithBeyond(Mm(100)))
+        {
+            Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Bedside } }, Planned = new DeviceBox("planned", BoxPurpose.Bedside).WithDevices(new[] { Socket }), PlannedFor = FixtureKind.Bed,
+        },
         new SpecifiedHeight("as-drawn", "at the height that is drawn", Severity.Advice, Rules, Mm(8)),
         new UniformLevel("one-line", "level with the others of its purpose", Severity.Advice, Rules, Mm(5)) { Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Switch } } },
         new FinishEdge("clear-of-frames", "clear of the frames of openings", Severity.Advice, Rules, EdgesOf.Openings) { Scope = RuleScope.Walls },
@@ -61,6 +65,7 @@ internal static class InventedCountry
         DwellingBuilder builder = new DwellingBuilder("Byland house").With(d => d.WithUnits(LengthUnits.Millimeters))
             .Add(new Storey("ground").WithLevelLine(new Level(Mm(1000), Datum.Subfloor)).WithCeiling(new Ceiling().WithFraming(Mm(2520)).WithBoard(Mm(13))));
         RoomBuilder bed = builder.Room("bed", RoomKind.Bedroom, "ground").With(r => r.WithFloor(FloorBuildup.Of(new FloorLayer("boards", Mm(20)))));
+        bed.Add(new Fixture("bed", FixtureKind.Bed).WithWall("north").WithLeft(Mm(2900)).WithRight(Mm(3800)));
         bed.Wall("south", Mm(4300)).Add(Door(700)).Add(Box("s1", BoxPurpose.Switch, DeviceKind.Switch, 1750, 1400));
         bed.Wall("east", Mm(3100)).Add(Box("p1", BoxPurpose.General, Socket, 1500, 300).WithRating("230 V 16 A").WithMeasured(new MeasuredHeight(BoxHeight.ToCenter(Mm(330), Datum.FinishedFloor)).WithWithin(Mm(2))));
         bed.Wall("north", Mm(4300)).Add(new Opening("window", OpeningKind.Window, Mm(1500), Mm(2700)).WithSill(new Level(Mm(900), Datum.FinishedFloor)).WithHead(new Level(Mm(2100), Datum.FinishedFloor)));

@@ -21,6 +21,12 @@ public abstract record PlacementRule : Rule
     /// <summary>The thing that its boxes are set beside or behind, for planners; null where the row ties them to none.</summary>
     public PlaceAnchor? Anchor { get; init; }
 
+    /// <summary>What a plan puts at the thing that the row ties boxes to, without place; a box without devices where nothing is said.</summary>
+    public DeviceBox? Planned { get; init; }
+
+    /// <summary>The thing for which a plan puts one of itself, as for an appliance; null where it is an extra that somebody has to ask for.</summary>
+    public FixtureKind? PlannedFor { get; init; }
+
     /// <summary>What lets the rule off a box that misses it: others nearby that meet it.</summary>
     public Relief Relief { get; init; }
 
