@@ -182,9 +182,24 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         }
     }
 
-    /// <summary>The openings that a room is entered by: a closet's door isn't one.</summary>
-    private List<RoomOpening> Own(Room room) =>
-        Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
+    /// <summary>The ways into a room: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, the first and the last of those.</summary>
+    private List<RoomOpening> Own(Room room)
+    {
+        List<RoomOpening> doors = Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
+        List<RoomOpening> ways = doors.FindAll(one => draft.Doors.OtherSide(one) is not { } other || Privacy(other.Room.Kind) <= Privacy(room.Kind));
+        return ways.Count > 0 ? ways : doors.Count < 3 ? doors : [doors[0], doors[doors.Count - 1]];
+    }
+
+    private int Privacy(RoomKind kind)
+    {
+        int rank = habit.Inward.Count - 1;
+        while (rank >= 0 && habit.Inward[rank] != kind)
+        {
+            rank--;
+        }
+
+        return rank;
+    }
 
     private static List<RoomOpening> Of(Room room, Items<OpeningKind> kinds)
     {

@@ -30,6 +30,7 @@ internal static class InEverySet
         Pack = Distance.FromInches(1, 1, 2),
         PackName = "2-by",
         Heights = new(Distance.FromInches(40), Distance.FromInches(52)),
+        Inward = new[] { RoomKind.Bedroom, RoomKind.Office, RoomKind.Laundry, RoomKind.Utility, RoomKind.Bathroom },
     };
 
     public static RuleSet Rows { get; } = new(

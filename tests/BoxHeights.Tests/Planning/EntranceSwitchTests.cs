@@ -69,6 +69,23 @@ public sealed class EntranceSwitchTests
             plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Switch).Select(placed => placed.Box.Devices.ToString()).Order(StringComparer.Ordinal));
     }
 
+    // Nobody comes into a hall from a bedroom or a bath without having walked through it: one light doesn't get a switch for each of their doors.
+    [Theory]
+    [InlineData(true, "switch")]
+    [InlineData(false, "three-way-switch three-way-switch")]
+    public void Plan_HallWithThreePrivateRooms_HasSwitchesAtTheWaysInAlone(bool hasWayIn, string expected)
+    {
+        Wall north = new Wall("north", In(300)).WithOpenings(new[] { 20, 120, 220 }.Select(left => Door("door-" + left, left, WallEnd.Left, DoorSwing.Away)).ToArray());
+        Wall south = new Wall("south", In(300)).WithOpenings(hasWayIn ? new[] { new Opening("way", OpeningKind.Cased, In(100), In(160)) } : []);
+        Room hall = new Room("hall", RoomKind.Hall, "first").WithWalls(new[] { north, new Wall("east", In(60)), south, new Wall("west", In(60)) });
+        Room Behind(string id, RoomKind kind, int from) => new Room(id, kind, "first")
+            .WithWalls(new[] { new Wall("north", In(100)), new Wall("east", In(140)), new Wall("south", In(100)).WithBackOf("hall/north").WithBackOffset(In(from - 200)), new Wall("west", In(140)) });
+        Dwelling house = new Dwelling("house").WithStoreys(new[] { new Storey("first") })
+            .WithRooms(new[] { hall, Behind("bed-1", RoomKind.Bedroom, 0), Behind("bed-2", RoomKind.Bedroom, 100), Behind("bath", RoomKind.Bathroom, 200) });
+        string[] switches = Switches(Planner.Plan(house));
+        Assert.Equal(expected, string.Join(" ", switches.Where(one => one.StartsWith("hall/", StringComparison.Ordinal)).Select(one => one.Split(' ')[^1])));
+    }
+
     // From the bedroom alone its closet's door is no entrance: two ways in, two switches.
     [Fact]
     public void Plan_OfTheRoomAlone_TakesAClosetsDoorForNoEntrance() => Assert.Equal(2, Switches(Planner.Plan(House(true), "bed")).Length);

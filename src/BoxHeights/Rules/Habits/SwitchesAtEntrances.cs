@@ -47,6 +47,9 @@ public sealed record SwitchesAtEntrances : HabitRule
     /// <summary>The heights over the floor at which switches are set: what surely ends below them or starts above isn't in their way. Null where everything is.</summary>
     public DistanceRange? Heights { get; init; }
 
+    /// <summary>Rooms that one walks into and not through, the most private last: a door to one is no way into a room that isn't named or comes before it.</summary>
+    public Items<RoomKind> Inward { get; init; }
+
     /// <inheritdoc/>
     public override string Numbers => Said(("of each entrance", WithinReach), ("off casing", CasingGap), ("beyond leaves", BeyondLeaf), ("for studs", StudsBeside), ("of board", Board), ("for each " + PackName + " packed on", Pack))
         + (Heights is { } heights ? "; between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + (AtEnds is { } ends ? ", " + ends + " at the first and last of several" : "") + (Between is { } between ? ", " + between + " between" : "");
