@@ -54,7 +54,7 @@ internal sealed class Workload
     public static RuleSet Rules()
     {
         RuleSet all = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
-        return new(System.Array.ConvertAll(RuleIds, id => Alone(all.Find(id))));
+        return new(System.Array.ConvertAll(RuleIds, id => Alone(all.Row(id))));
     }
 
     /// <summary>The row as it judges each box by itself, which is what all contenders do.</summary>

@@ -14,8 +14,8 @@ namespace BoxHeights.PlugIn
                 RuleSet practice = RuleSets.RoughInPractice;
                 return new RuleSet(new[]
                 {
-                    code.Find("box-fill"), code.Find("switch-reach"),
-                    practice.Find("board-seam"), practice.Find("uniform-level"), practice.Find("general-height"), practice.Find("specified-height"),
+                    code.Row("box-fill"), code.Row("switch-reach"),
+                    practice.Row("board-seam"), practice.Row("uniform-level"), practice.Row("general-height"), practice.Row("specified-height"),
                 }) + RuleSets.Ada2010;
             }
         }
@@ -55,7 +55,7 @@ namespace BoxHeights.PlugIn
             List<string> lines = new List<string>();
             foreach (Finding finding in new LayoutEvaluator(Rules).Evaluate(Build()).Findings)
             {
-                lines.Add(finding.Subject + "; " + finding.RuleId + "; " + finding.Outcome + "; " + finding.Severity + "; " + finding.Margin);
+                lines.Add(finding.Subject + "; " + finding.RuleId + "; " + finding.Verdict + "; " + finding.Severity + "; " + finding.Margin);
             }
 
             return lines;

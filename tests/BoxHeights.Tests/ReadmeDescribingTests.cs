@@ -91,7 +91,7 @@ public sealed class ReadmeDescribingTests
         Assert.True(Lacks(built.WithRooms(built.Rooms.Select(room => room.WithInFloor(Items<DeviceBox>.None)))));
 
         static bool Lacks(Dwelling house) => new LayoutEvaluator(RuleSets.UnitedStatesOutlets(NecEdition.Nec2017), EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(house)
-            .Findings.Any(finding => finding.Outcome == Outcome.Fails && finding.Subject.Contains("island", StringComparison.Ordinal));
+            .Findings.Any(finding => finding.Verdict == Verdict.Fails && finding.Subject.Contains("island", StringComparison.Ordinal));
     }
 
     [Fact]

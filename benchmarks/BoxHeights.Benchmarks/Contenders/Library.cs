@@ -20,7 +20,7 @@ internal sealed class LibraryFromObjects : Contender
     {
         foreach (Finding finding in findings)
         {
-            yield return (finding.Subject, finding.Outcome == Outcome.Fails ? finding.RuleId : finding.ToString());
+            yield return (finding.Subject, finding.Verdict == Verdict.Fails ? finding.RuleId : finding.ToString());
         }
     }
 }

@@ -31,9 +31,9 @@ public sealed class StairGeometry
     public StairGeometry(StairFlight flight, Distance subfloorToSubfloor, Distance floorBelow, Distance floorAbove)
     {
         Flight = flight ?? throw new ArgumentNullException(nameof(flight));
-        between = Valid.Positive(subfloorToSubfloor, nameof(subfloorToSubfloor));
-        below = Valid.NotNegative(floorBelow, nameof(floorBelow));
-        above = Valid.NotNegative(floorAbove, nameof(floorAbove));
+        between = Guard.Positive(subfloorToSubfloor, nameof(subfloorToSubfloor));
+        below = Guard.NotNegative(floorBelow, nameof(floorBelow));
+        above = Guard.NotNegative(floorAbove, nameof(floorAbove));
         cutBelow = flight.CutForFloorBelow ?? floorBelow;
         finish = flight.TreadFinish ?? Distance.Zero;
         oneOfAll = new(1, flight.Risers);

@@ -6,14 +6,14 @@ namespace BoxHeights;
 public sealed partial record BoxCompartment
 {
     /// <summary>How many of the box's devices are in it, 1 or more; none unless stated.</summary>
-    public int? Devices { get; init => field = Valid.Count(value, nameof(Devices)); }
+    public int? Devices { get; init => field = Guard.Count(value, nameof(Devices)); }
 
     /// <summary>How many of the box's cables enter it, 1 or more; none unless stated.</summary>
-    public int? Cables { get; init => field = Valid.Count(value, nameof(Cables)); }
+    public int? Cables { get; init => field = Guard.Count(value, nameof(Cables)); }
 
     /// <summary>How many entries of the box's list of conductors are in it, 1 or more; none unless stated.</summary>
-    public int? Conductors { get; init => field = Valid.Count(value, nameof(Conductors)); }
+    public int? Conductors { get; init => field = Guard.Count(value, nameof(Conductors)); }
 
     /// <summary>The room inside it, with rings and extensions over it; null where it isn't stated.</summary>
-    public Volume? Volume { get; init => field = Valid.Positive(value, nameof(Volume)); }
+    public Volume? Volume { get; init => field = Guard.Positive(value, nameof(Volume)); }
 }

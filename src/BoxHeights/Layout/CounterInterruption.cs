@@ -8,11 +8,11 @@ public sealed partial record CounterInterruption
     public InterruptionKind Kind { get; init; }
 
     /// <summary>Its left end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Left { get; init => field = Valid.NotNegative(value, nameof(Left)); }
+    public Distance Left { get; init => field = Guard.NotNegative(value, nameof(Left)); }
 
     /// <summary>Its right end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
+    public Distance Right { get; init => field = Guard.NotNegative(value, nameof(Right)); }
 
     /// <summary>How much counter is left behind it.</summary>
-    public Distance? Behind { get; init => field = Valid.NotNegative(value, nameof(Behind)); }
+    public Distance? Behind { get; init => field = Guard.NotNegative(value, nameof(Behind)); }
 }

@@ -5,7 +5,7 @@ namespace BoxHeights;
 public sealed partial record DeviceBox
 {
     /// <summary>The name it is addressed by; one of its kind in the dwelling.</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>What the box is for.</summary>
     public BoxPurpose Purpose { get; init; }
@@ -14,7 +14,7 @@ public sealed partial record DeviceBox
     public Items<DeviceKind> Devices { get; init; }
 
     /// <summary>How many device widths it has; as many as its devices need unless stated.</summary>
-    public int? Gangs { get; init => field = Valid.Count(value, nameof(Gangs)); }
+    public int? Gangs { get; init => field = Guard.Count(value, nameof(Gangs)); }
 
     /// <summary>The kind of box; a generic nail-on box unless stated.</summary>
     public BoxKind? Kind { get; init; }
@@ -23,7 +23,7 @@ public sealed partial record DeviceBox
     public BoxSize? Size { get; init; }
 
     /// <summary>The volume marked on it.</summary>
-    public Volume? Volume { get; init => field = Valid.Positive(value, nameof(Volume)); }
+    public Volume? Volume { get; init => field = Guard.Positive(value, nameof(Volume)); }
 
     /// <summary>The size of its cover plate; standard unless stated.</summary>
     public PlateKind? Plate { get; init; }
@@ -38,7 +38,7 @@ public sealed partial record DeviceBox
     public Mounting? Mounting { get; init; }
 
     /// <summary>Its center, along the wall from the wall's left end.</summary>
-    public Distance? At { get; init => field = Valid.NotNegative(value, nameof(At)); }
+    public Distance? At { get; init => field = Guard.NotNegative(value, nameof(At)); }
 
     /// <summary>Its center in plan, for boxes in a ceiling or floor.</summary>
     public PlanPoint? Plan { get; init; }
@@ -80,10 +80,10 @@ public sealed partial record DeviceBox
     public Items<BoxFitting> Fittings { get; init; }
 
     /// <summary>The volume marked on rings, extensions and domed covers that are assembled with it.</summary>
-    public Volume? Extension { get; init => field = Valid.Positive(value, nameof(Extension)); }
+    public Volume? Extension { get; init => field = Guard.Positive(value, nameof(Extension)); }
 
     /// <summary>How far its front edge, or that of its ring, stands out from the stud or joist.</summary>
-    public Distance? SetFor { get; init => field = Valid.NotNegative(value, nameof(SetFor)); }
+    public Distance? SetFor { get; init => field = Guard.NotNegative(value, nameof(SetFor)); }
 
     /// <summary>The rating of its receptacle ("125 V 20 A").</summary>
     public string? Rating { get; init; }
@@ -95,7 +95,7 @@ public sealed partial record DeviceBox
     public SwitchedPart? Switched { get; init; }
 
     /// <summary>The ids of the boxes whose lights or switched receptacles its switches control; none where that isn't stated.</summary>
-    public Items<string> Controls { get; init => field = Valid.Ids(value, nameof(Controls)); }
+    public Items<string> Controls { get; init => field = Guard.Ids(value, nameof(Controls)); }
 
     /// <summary>Whether it can hold a ceiling fan.</summary>
     public bool FanRated { get; init; }
@@ -104,14 +104,14 @@ public sealed partial record DeviceBox
     public FireProtection? FireProtection { get; init; }
 
     /// <summary>The widest gap, on any side, between its edge and the board, plaster or tile that it is set into; null where it isn't stated.</summary>
-    public Distance? BoardGap { get; init => field = Valid.NotNegative(value, nameof(BoardGap)); }
+    public Distance? BoardGap { get; init => field = Guard.NotNegative(value, nameof(BoardGap)); }
 
     /// <summary>How far each of its devices reaches back from its front edge, in their order; the catalog's where they aren't stated. Zero for one that stays in front of it.</summary>
-    public Items<Distance> DeviceDepths { get; init => field = Valid.NotNegative(value, nameof(DeviceDepths)); }
+    public Items<Distance> DeviceDepths { get; init => field = Guard.NotNegative(value, nameof(DeviceDepths)); }
 
     /// <summary>How many gangs each of its devices needs to be mounted, 1 or more, in their order.</summary>
     /// <remarks>Where they aren't stated a receptacle for a range or a dryer needs two and any other device of a known kind one; a single receptacle of more than 20 A, or a device of a kind of your own, may need what the others leave.</remarks>
-    public Items<int> DeviceGangs { get; init => field = Valid.Counts(value, nameof(DeviceGangs)); }
+    public Items<int> DeviceGangs { get; init => field = Guard.Counts(value, nameof(DeviceGangs)); }
 
     /// <summary>Whether wiring is known to enter at the center of its back, behind the devices.</summary>
     public bool BackEntry { get; init; }

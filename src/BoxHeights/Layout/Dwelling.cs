@@ -5,7 +5,7 @@ namespace BoxHeights;
 public sealed partial record Dwelling
 {
     /// <summary>What the dwelling is called; not empty.</summary>
-    public string Name { get; init => field = Valid.Text(value, nameof(Name)); }
+    public string Name { get; init => field = Guard.Text(value, nameof(Name)); }
 
     /// <summary>How marks and remedies are rounded and printed; inches unless stated.</summary>
     public LengthUnits Units { get; init; }

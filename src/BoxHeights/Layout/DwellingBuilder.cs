@@ -24,24 +24,24 @@ public sealed class DwellingBuilder
     /// <exception cref="ArgumentException"><paramref name="change"/> gives null.</exception>
     public DwellingBuilder With(Func<Dwelling, Dwelling> change)
     {
-        dwelling = Valid.Changed((change ?? throw new ArgumentNullException(nameof(change)))(dwelling), nameof(change));
+        dwelling = Guard.Changed((change ?? throw new ArgumentNullException(nameof(change)))(dwelling), nameof(change));
         return this;
     }
 
     /// <summary>Adds a storey.</summary>
     /// <param name="storey">The storey.</param>
     /// <exception cref="ArgumentNullException"><paramref name="storey"/> is null.</exception>
-    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.With(Valid.NotNull(storey, nameof(storey)))));
+    public DwellingBuilder Add(Storey storey) => With(d => d.WithStoreys(d.Storeys.With(Guard.NotNull(storey, nameof(storey)))));
 
     /// <summary>Adds a flight of stairs.</summary>
     /// <param name="flight">The flight.</param>
     /// <exception cref="ArgumentNullException"><paramref name="flight"/> is null.</exception>
-    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.With(Valid.NotNull(flight, nameof(flight)))));
+    public DwellingBuilder Add(StairFlight flight) => With(d => d.WithFlights(d.Flights.With(Guard.NotNull(flight, nameof(flight)))));
 
     /// <summary>Adds a face seen from outside.</summary>
     /// <param name="face">The face.</param>
     /// <exception cref="ArgumentNullException"><paramref name="face"/> is null.</exception>
-    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.With(Valid.NotNull(face, nameof(face)))));
+    public DwellingBuilder Add(OutsideFace face) => With(d => d.WithOutside(d.Outside.With(Guard.NotNull(face, nameof(face)))));
 
     /// <summary>Starts a room, which is part of the dwelling from now on. Each call makes another one: two of one id are a <see cref="LayoutFault"/> when the dwelling is evaluated.</summary>
     /// <param name="id">Its id.</param>
@@ -76,29 +76,29 @@ public sealed class RoomBuilder
     /// <exception cref="ArgumentException"><paramref name="change"/> gives null.</exception>
     public RoomBuilder With(Func<Room, Room> change)
     {
-        room = Valid.Changed((change ?? throw new ArgumentNullException(nameof(change)))(room), nameof(change));
+        room = Guard.Changed((change ?? throw new ArgumentNullException(nameof(change)))(room), nameof(change));
         return this;
     }
 
     /// <summary>Adds a fixture.</summary>
     /// <param name="fixture">The fixture.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is null.</exception>
-    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.With(Valid.NotNull(fixture, nameof(fixture)))));
+    public RoomBuilder Add(Fixture fixture) => With(r => r.WithFixtures(r.Fixtures.With(Guard.NotNull(fixture, nameof(fixture)))));
 
     /// <summary>Adds something that stands free.</summary>
     /// <param name="thing">The island, railing or half wall.</param>
     /// <exception cref="ArgumentNullException"><paramref name="thing"/> is null.</exception>
-    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.With(Valid.NotNull(thing, nameof(thing)))));
+    public RoomBuilder Add(Freestanding thing) => With(r => r.WithFreestanding(r.Freestanding.With(Guard.NotNull(thing, nameof(thing)))));
 
     /// <summary>Adds a box in the ceiling.</summary>
     /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
-    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.With(Valid.NotNull(box, nameof(box)))));
+    public RoomBuilder AddOverhead(DeviceBox box) => With(r => r.WithOverhead(r.Overhead.With(Guard.NotNull(box, nameof(box)))));
 
     /// <summary>Adds a box in the floor.</summary>
     /// <param name="box">The box, with its <see cref="DeviceBox.Plan"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
-    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.With(Valid.NotNull(box, nameof(box)))));
+    public RoomBuilder AddInFloor(DeviceBox box) => With(r => r.WithInFloor(r.InFloor.With(Guard.NotNull(box, nameof(box)))));
 
     /// <summary>Starts the room's next wall face, to the right of the last one. Each call makes another one: two of one id are a <see cref="LayoutFault"/> when the dwelling is evaluated.</summary>
     /// <param name="id">Its id within the room.</param>
@@ -123,7 +123,7 @@ public sealed class RoomBuilder
             throw new InvalidOperationException("The room has walls already: an outline is all of them.");
         }
 
-        RoomOutline outline = RoomOutline.Of(Valid.NotNull(points, nameof(points)));
+        RoomOutline outline = RoomOutline.Of(Guard.NotNull(points, nameof(points)));
         foreach (Wall wall in outline.Walls)
         {
             walls.Add(new(wall));
@@ -156,39 +156,39 @@ public sealed class WallBuilder
     /// <exception cref="ArgumentException"><paramref name="change"/> gives null.</exception>
     public WallBuilder With(Func<Wall, Wall> change)
     {
-        wall = Valid.Changed((change ?? throw new ArgumentNullException(nameof(change)))(wall), nameof(change));
+        wall = Guard.Changed((change ?? throw new ArgumentNullException(nameof(change)))(wall), nameof(change));
         return this;
     }
 
     /// <summary>Adds a box.</summary>
     /// <param name="box">The box.</param>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
-    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.With(Valid.NotNull(box, nameof(box)))));
+    public WallBuilder Add(DeviceBox box) => With(w => w.WithBoxes(w.Boxes.With(Guard.NotNull(box, nameof(box)))));
 
     /// <summary>Adds an opening.</summary>
     /// <param name="opening">The opening.</param>
     /// <exception cref="ArgumentNullException"><paramref name="opening"/> is null.</exception>
-    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.With(Valid.NotNull(opening, nameof(opening)))));
+    public WallBuilder Add(Opening opening) => With(w => w.WithOpenings(w.Openings.With(Guard.NotNull(opening, nameof(opening)))));
 
     /// <summary>Adds a counter.</summary>
     /// <param name="counter">The counter.</param>
     /// <exception cref="ArgumentNullException"><paramref name="counter"/> is null.</exception>
-    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.With(Valid.NotNull(counter, nameof(counter)))));
+    public WallBuilder Add(Counter counter) => With(w => w.WithCounters(w.Counters.With(Guard.NotNull(counter, nameof(counter)))));
 
     /// <summary>Adds a finish.</summary>
     /// <param name="finish">The finish.</param>
     /// <exception cref="ArgumentNullException"><paramref name="finish"/> is null.</exception>
-    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.With(Valid.NotNull(finish, nameof(finish)))));
+    public WallBuilder Add(Finish finish) => With(w => w.WithFinishes(w.Finishes.With(Guard.NotNull(finish, nameof(finish)))));
 
     /// <summary>Adds a covering.</summary>
     /// <param name="covering">The covering.</param>
     /// <exception cref="ArgumentNullException"><paramref name="covering"/> is null.</exception>
-    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.With(Valid.NotNull(covering, nameof(covering)))));
+    public WallBuilder Add(Covering covering) => With(w => w.WithCoverings(w.Coverings.With(Guard.NotNull(covering, nameof(covering)))));
 
     /// <summary>Adds a part in which no box can be set.</summary>
     /// <param name="part">The part.</param>
     /// <exception cref="ArgumentNullException"><paramref name="part"/> is null.</exception>
-    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.With(Valid.NotNull(part, nameof(part)))));
+    public WallBuilder Add(NoCavity part) => With(w => w.WithNoCavity(w.NoCavity.With(Guard.NotNull(part, nameof(part)))));
 
     internal Wall Build() => wall;
 }

@@ -5,16 +5,16 @@ namespace BoxHeights;
 public sealed partial record Finish
 {
     /// <summary>The name it is addressed by on its wall.</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>What it is.</summary>
     public FinishKind Kind { get; init; }
 
     /// <summary>Its left end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Left { get; init => field = Valid.NotNegative(value, nameof(Left)); }
+    public Distance Left { get; init => field = Guard.NotNegative(value, nameof(Left)); }
 
     /// <summary>Its right end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
+    public Distance Right { get; init => field = Guard.NotNegative(value, nameof(Right)); }
 
     /// <summary>Its lower edge; the floor unless stated.</summary>
     public Level? Bottom { get; init; }

@@ -5,7 +5,7 @@ namespace BoxHeights;
 public sealed partial record Fixture
 {
     /// <summary>The name it is addressed by in its room.</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>What it is.</summary>
     public FixtureKind Kind { get; init; }
@@ -14,13 +14,13 @@ public sealed partial record Fixture
     public string? Wall { get; init; }
 
     /// <summary>Its left end along that wall.</summary>
-    public Distance? Left { get; init => field = Valid.NotNegative(value, nameof(Left)); }
+    public Distance? Left { get; init => field = Guard.NotNegative(value, nameof(Left)); }
 
     /// <summary>Its right end along that wall.</summary>
-    public Distance? Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
+    public Distance? Right { get; init => field = Guard.NotNegative(value, nameof(Right)); }
 
     /// <summary>How far it reaches into the room.</summary>
-    public Distance? Depth { get; init => field = Valid.Positive(value, nameof(Depth)); }
+    public Distance? Depth { get; init => field = Guard.Positive(value, nameof(Depth)); }
 
     /// <summary>Two opposite corners of it in plan, where it stands free.</summary>
     public Items<PlanPoint> Plan { get; init; }

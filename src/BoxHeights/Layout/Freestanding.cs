@@ -5,7 +5,7 @@ namespace BoxHeights;
 public sealed partial record Freestanding
 {
     /// <summary>The name it is addressed by in its room.</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>What it is.</summary>
     public FreestandingKind Kind { get; init; }
@@ -20,5 +20,5 @@ public sealed partial record Freestanding
     public Level? Top { get; init; }
 
     /// <summary>How far its top reaches beyond its base.</summary>
-    public Distance? Overhang { get; init => field = Valid.NotNegative(value, nameof(Overhang)); }
+    public Distance? Overhang { get; init => field = Guard.NotNegative(value, nameof(Overhang)); }
 }

@@ -5,14 +5,14 @@ namespace BoxHeights;
 public sealed partial record JoistLayout
 {
     /// <summary>From middle to middle; more than zero.</summary>
-    public Distance Spacing { get; init => field = Valid.Positive(value, nameof(Spacing)); }
+    public Distance Spacing { get; init => field = Guard.Positive(value, nameof(Spacing)); }
 
     /// <summary>Which way they run.</summary>
     public JoistRun Runs { get; init; }
 
     /// <summary>From the room's first wall to the middle of the first joist where they run along it, else from that wall's left end; not negative.</summary>
     /// <remarks>Where that isn't stated, no joist is known to be anywhere.</remarks>
-    public Distance? First { get; init => field = Valid.NotNegative(value, nameof(First)); }
+    public Distance? First { get; init => field = Guard.NotNegative(value, nameof(First)); }
 
     /// <summary>How far a point in plan is across the joists, from where <see cref="First"/> is measured.</summary>
     internal Distance Across(PlanPoint point) => Runs == JoistRun.Along ? point.Into : point.Right;

@@ -8,5 +8,5 @@ public sealed partial record MeasuredHeight
     public BoxHeight Height { get; init; }
 
     /// <summary>How far off the reading may be; 1/8 in unless stated.</summary>
-    public Distance? Within { get; init => field = Valid.NotNegative(value, nameof(Within)); }
+    public Distance? Within { get; init => field = Guard.NotNegative(value, nameof(Within)); }
 }

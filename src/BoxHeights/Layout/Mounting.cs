@@ -8,11 +8,11 @@ public sealed partial record Mounting
     public MountingMethod How { get; init; }
 
     /// <summary>The stud it is on, counted from the left end of the wall, the first full stud being 1.</summary>
-    public int? Stud { get; init => field = Valid.Count(value, nameof(Stud)); }
+    public int? Stud { get; init => field = Guard.Count(value, nameof(Stud)); }
 
     /// <summary>The side of that stud.</summary>
     public StudSide? Side { get; init; }
 
     /// <summary>The clear bays that a bar, or a bracket held at both ends, spans from one stud's face to the next: a range for one that adjusts. As its maker states it.</summary>
-    public DistanceRange? Span { get; init => field = Valid.Positive(value, nameof(Span)); }
+    public DistanceRange? Span { get; init => field = Guard.Positive(value, nameof(Span)); }
 }

@@ -8,10 +8,10 @@ public sealed partial record NoCavity
     public NoCavityKind Kind { get; init; }
 
     /// <summary>Its left end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Left { get; init => field = Valid.NotNegative(value, nameof(Left)); }
+    public Distance Left { get; init => field = Guard.NotNegative(value, nameof(Left)); }
 
     /// <summary>Its right end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
+    public Distance Right { get; init => field = Guard.NotNegative(value, nameof(Right)); }
 
     /// <summary>Its lower edge; the floor unless stated.</summary>
     public Level? Bottom { get; init; }

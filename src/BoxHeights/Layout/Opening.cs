@@ -5,16 +5,16 @@ namespace BoxHeights;
 public sealed partial record Opening
 {
     /// <summary>The name it is addressed by on its wall.</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>What it is.</summary>
     public OpeningKind Kind { get; init; }
 
     /// <summary>Its left end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Left { get; init => field = Valid.NotNegative(value, nameof(Left)); }
+    public Distance Left { get; init => field = Guard.NotNegative(value, nameof(Left)); }
 
     /// <summary>Its right end along the wall, from the wall's left end (framing face).</summary>
-    public Distance Right { get; init => field = Valid.NotNegative(value, nameof(Right)); }
+    public Distance Right { get; init => field = Guard.NotNegative(value, nameof(Right)); }
 
     /// <summary>The bottom of the rough opening; the floor unless stated.</summary>
     public Level? Sill { get; init; }
@@ -23,7 +23,7 @@ public sealed partial record Opening
     public Level? Head { get; init; }
 
     /// <summary>The width of the door leaf.</summary>
-    public Distance? Leaf { get; init => field = Valid.Positive(value, nameof(Leaf)); }
+    public Distance? Leaf { get; init => field = Guard.Positive(value, nameof(Leaf)); }
 
     /// <summary>The side that the hinges are on, seen from this room; of a double door, the side of the leaf that is used first.</summary>
     public WallEnd? Hinge { get; init; }
@@ -32,13 +32,13 @@ public sealed partial record Opening
     public DoorSwing? Swing { get; init; }
 
     /// <summary>The width of its casing.</summary>
-    public Distance? Casing { get; init => field = Valid.NotNegative(value, nameof(Casing)); }
+    public Distance? Casing { get; init => field = Guard.NotNegative(value, nameof(Casing)); }
 
     /// <summary>From the jamb's edge to the casing.</summary>
-    public Distance? Reveal { get; init => field = Valid.NotNegative(value, nameof(Reveal)); }
+    public Distance? Reveal { get; init => field = Guard.NotNegative(value, nameof(Reveal)); }
 
     /// <summary>The thickness of the window stool.</summary>
-    public Distance? Stool { get; init => field = Valid.NotNegative(value, nameof(Stool)); }
+    public Distance? Stool { get; init => field = Guard.NotNegative(value, nameof(Stool)); }
 
     /// <summary>The side that a pocket door slides into; of a barn or sliding door, the side that its panel stands on when it is open.</summary>
     public WallEnd? PocketOn { get; init; }

@@ -5,7 +5,7 @@ namespace BoxHeights;
 public sealed partial record OutsideFace
 {
     /// <summary>The name it is addressed by; not empty, without "/".</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>The id of the storey whose subfloor its heights are taken from; the lowest unless stated.</summary>
     public string? Storey { get; init; }

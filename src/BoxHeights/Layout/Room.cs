@@ -5,13 +5,13 @@ namespace BoxHeights;
 public sealed partial record Room
 {
     /// <summary>The name it is addressed by; not empty, without "/".</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>What the room is for.</summary>
     public RoomKind Kind { get; init; }
 
     /// <summary>The id of its storey.</summary>
-    public string Storey { get; init => field = Valid.Id(value, nameof(Storey)); }
+    public string Storey { get; init => field = Guard.Id(value, nameof(Storey)); }
 
     /// <summary>How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated. The storey's level line and ceiling stay where they are.</summary>
     public Distance? SubfloorOffset { get; init; }

@@ -110,7 +110,7 @@ public sealed class RoomOutline
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> isn't more than zero, or so small that there would be more than 256 chords.</exception>
     public static Items<PlanPoint> Arc(PlanPoint from, PlanPoint through, PlanPoint to, Distance tolerance)
     {
-        _ = Valid.Positive(tolerance, nameof(tolerance));
+        _ = Guard.Positive(tolerance, nameof(tolerance));
         foreach (PlanPoint point in new[] { from, through, to })
         {
             RefuseFar(point, nameof(through));

@@ -8,5 +8,5 @@ public sealed partial record RoomPlace
     public PlanPoint Corner { get; init; }
 
     /// <summary>How far the first wall is turned, clockwise in degrees: 0 where it runs to the right with the room below it on the drawing, 90 where it runs down with the room to its left.</summary>
-    public decimal TurnDegrees { get; init => field = Valid.Turn(value, nameof(TurnDegrees)); }
+    public decimal TurnDegrees { get; init => field = Guard.Turn(value, nameof(TurnDegrees)); }
 }

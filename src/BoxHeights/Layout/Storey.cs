@@ -5,7 +5,7 @@ namespace BoxHeights;
 public sealed partial record Storey
 {
     /// <summary>The name it is addressed by; not empty, without "/".</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>The height of the line that the crew shoots through the storey, usually from its subfloor.</summary>
     public Level? LevelLine { get; init; }
@@ -14,7 +14,7 @@ public sealed partial record Storey
     public DistanceRange? GradeBelowSubfloor { get; init; }
 
     /// <summary>From the subfloor of the storey below up to this storey's subfloor.</summary>
-    public Distance? AboveBelow { get; init => field = Valid.NotNegative(value, nameof(AboveBelow)); }
+    public Distance? AboveBelow { get; init => field = Guard.NotNegative(value, nameof(AboveBelow)); }
 
     /// <summary>The ceiling of each room that doesn't state its own: one plane over all of them, measured from the storey's subfloor unless it says otherwise.</summary>
     public Ceiling? Ceiling { get; init; }

@@ -5,16 +5,16 @@ namespace BoxHeights;
 public sealed partial record StudLayout
 {
     /// <summary>From center to center.</summary>
-    public Distance? Spacing { get; init => field = Valid.Positive(value, nameof(Spacing)); }
+    public Distance? Spacing { get; init => field = Guard.Positive(value, nameof(Spacing)); }
 
     /// <summary>From the end that the layout was pulled from to the near face of the first stud; spacing less half a stud unless stated.</summary>
-    public Distance? FirstFace { get; init => field = Valid.NotNegative(value, nameof(FirstFace)); }
+    public Distance? FirstFace { get; init => field = Guard.NotNegative(value, nameof(FirstFace)); }
 
     /// <summary>The end that the layout was pulled from.</summary>
     public WallEnd From { get; init; }
 
     /// <summary>The thickness of a stud; 1-1/2 in unless stated.</summary>
-    public Distance? Thickness { get; init => field = Valid.Positive(value, nameof(Thickness)); }
+    public Distance? Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }
 
     /// <summary>The left faces of the studs themselves, from the wall's left end, where they are known one by one.</summary>
     public Items<Distance> Faces { get; init; }

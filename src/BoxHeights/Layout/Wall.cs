@@ -5,10 +5,10 @@ namespace BoxHeights;
 public sealed partial record Wall
 {
     /// <summary>The name it is addressed by within its room ("kitchen/north" is the wall "north" of the room "kitchen").</summary>
-    public string Id { get; init => field = Valid.Id(value, nameof(Id)); }
+    public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
     /// <summary>Its length between framing faces; more than zero.</summary>
-    public Distance Length { get; init => field = Valid.Positive(value, nameof(Length)); }
+    public Distance Length { get; init => field = Guard.Positive(value, nameof(Length)); }
 
     /// <summary>The turn from this face to the next, in degrees, −360 to 360: 90 is an inside corner, −90 an outside corner, 0 goes straight on.</summary>
     /// <remarks>
@@ -16,7 +16,7 @@ public sealed partial record Wall
     /// The walls of a room are taken to close where their turns make 360 degrees within that tolerance a corner and the last ends within 12 in of where the first begins; what lies
     /// across the room is judged where they do within 1 in. Common practice, no source.
     /// </remarks>
-    public decimal TurnDegrees { get; init => field = Valid.Turn(value, nameof(TurnDegrees)); } = 90m;
+    public decimal TurnDegrees { get; init => field = Guard.Turn(value, nameof(TurnDegrees)); } = 90m;
 
     /// <summary>Whether this side is open: no wall stands there.</summary>
     public bool Open { get; init; }
@@ -34,7 +34,7 @@ public sealed partial record Wall
     public Distance? BackOffset { get; init; }
 
     /// <summary>The depth of the stud cavity.</summary>
-    public Distance? Cavity { get; init => field = Valid.Positive(value, nameof(Cavity)); }
+    public Distance? Cavity { get; init => field = Guard.Positive(value, nameof(Cavity)); }
 
     /// <summary>The top of the framing where it isn't level, from left to right.</summary>
     public Items<WallTopPoint> Top { get; init; }

@@ -5,8 +5,8 @@ namespace BoxHeights;
 public sealed partial record WallTopPoint
 {
     /// <summary>From the wall's left end.</summary>
-    public Distance Along { get; init => field = Valid.NotNegative(value, nameof(Along)); }
+    public Distance Along { get; init => field = Guard.NotNegative(value, nameof(Along)); }
 
     /// <summary>From the subfloor.</summary>
-    public Distance Up { get; init => field = Valid.NotNegative(value, nameof(Up)); }
+    public Distance Up { get; init => field = Guard.NotNegative(value, nameof(Up)); }
 }

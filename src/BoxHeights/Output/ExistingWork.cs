@@ -23,7 +23,7 @@ public static class ExistingWork
     public static ExistingLevel? LevelOf(Dwelling dwelling, string roomOrStorey, BoxPurpose purpose, Distance tolerance)
     {
         SettledOptions options = SettledOptions.Usual(dwelling);
-        Valid.NotNegative(tolerance, nameof(tolerance));
+        Guard.NotNegative(tolerance, nameof(tolerance));
         bool isRoom = HasRoom(dwelling, roomOrStorey ?? throw new ArgumentNullException(nameof(roomOrStorey)));
         if (!isRoom && !HasStorey(dwelling, roomOrStorey))
         {

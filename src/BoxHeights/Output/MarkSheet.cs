@@ -248,7 +248,7 @@ public sealed partial class MarkSheet
 
             foreach (Finding finding in some.Findings)
             {
-                bool same = about.TryGetValue(finding.About, out List<Finding>? alike) && alike.Exists(other => other.Outcome == finding.Outcome);
+                bool same = about.TryGetValue(finding.About, out List<Finding>? alike) && alike.Exists(other => other.Verdict == finding.Verdict);
                 if (!same)
                 {
                     differs = true;

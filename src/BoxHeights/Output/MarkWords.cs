@@ -17,7 +17,7 @@ internal sealed class MarkWords
         foreach (Finding finding in (mended?.Evaluation ?? report).Findings)
         {
             // A habit that is missed is told in the report, and no reason not to set the box.
-            if (finding.Box >= 0 && !stops.ContainsKey(finding.Subject) && (finding.Outcome == Outcome.Unknown || finding.Severity > Severity.Note) && report.NumberOf(finding) is > 0 and int number)
+            if (finding.Box >= 0 && !stops.ContainsKey(finding.Subject) && (finding.Verdict == Verdict.Unknown || finding.Severity > Severity.Note) && report.NumberOf(finding) is > 0 and int number)
             {
                 stops.Add(finding.Subject, number);
             }

@@ -63,7 +63,7 @@ public sealed partial class PunchList
 
     private static PunchList For(Dwelling dwelling, Distance tolerance, SettledOptions options)
     {
-        Valid.NotNegative(tolerance, nameof(tolerance));
+        Guard.NotNegative(tolerance, nameof(tolerance));
         List<PunchRow> rows = [];
         List<string> clearlyIn = [];
         foreach (ResolvedBox box in Resolver.Resolve(dwelling, options.Catalog).Boxes)

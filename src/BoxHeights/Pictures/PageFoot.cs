@@ -36,7 +36,7 @@ internal static class PageFoot
         foreach (FindingPlace place in findings)
         {
             Finding finding = place.Finding;
-            string weight = finding.Outcome == Outcome.Unknown ? "UNKNOWN" : finding.Severity == Severity.Violation ? "VIOLATION" : finding.Severity == Severity.Advice ? "ADVICE" : "NOTE";
+            string weight = finding.Verdict == Verdict.Unknown ? "UNKNOWN" : finding.Severity == Severity.Violation ? "VIOLATION" : finding.Severity == Severity.Advice ? "ADVICE" : "NOTE";
             string body = finding.Text.Body(finding);
             int same = items.FindIndex(item => item.Number == place.Number && item.Weight == weight && item.Body == body);
             string subject = SvgText.Isolated(finding.Subject);
@@ -73,7 +73,7 @@ internal static class PageFoot
         foreach (FindingPlace place in findings)
         {
             Finding finding = place.Finding;
-            sign = place.Number != number || sign == '!' ? sign : finding.IsViolation ? '!' : finding.Outcome == Outcome.Unknown ? '?' : sign;
+            sign = place.Number != number || sign == '!' ? sign : finding.IsViolation ? '!' : finding.Verdict == Verdict.Unknown ? '?' : sign;
         }
 
         return sign + number.ToString(System.Globalization.CultureInfo.InvariantCulture);

@@ -95,5 +95,5 @@ internal sealed partial class RoughInDraft
 
     /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
     private static bool IsLacking(SpaceRule rule, Finding finding) =>
-        finding.Outcome == Outcome.Fails || (finding.Outcome == Outcome.Unknown && finding.Needs != Facts.None && finding.Needs == rule.PlannedDespite);
+        finding.Verdict == Verdict.Fails || (finding.Verdict == Verdict.Unknown && finding.Needs != Facts.None && finding.Needs == rule.PlannedDespite);
 }

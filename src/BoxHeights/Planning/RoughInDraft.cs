@@ -203,7 +203,7 @@ internal sealed partial class RoughInDraft
             }
         }
 
-        return found.ConvertAll(id => id + ": must be " + Asked(Evaluator.Rules.Find(id)) + " [" + Evaluator.Rules.Find(id).Citation + "]");
+        return found.ConvertAll(id => id + ": must be " + Asked(Evaluator.Rules.Row(id)) + " [" + Evaluator.Rules.Row(id).Citation + "]");
     }
 
     /// <summary>How measures are printed.</summary>

@@ -17,7 +17,7 @@ public sealed partial record RoughInOptions
     public Items<BoxPurpose> Extras { get; init; }
 
     /// <summary>How much wall is left at least between the plates of two boxes that are planned, side by side or over one another; not negative. Null for what the set says, which is 1/2 in in the published ones.</summary>
-    public Distance? PlateGap { get; init => field = value is { } gap ? Valid.NotNegative(gap, nameof(PlateGap)) : null; }
+    public Distance? PlateGap { get; init => field = value is { } gap ? Guard.NotNegative(gap, nameof(PlateGap)) : null; }
 
     /// <summary>How boxes are judged and marks rounded; as each dwelling is marked unless it states otherwise. A plan takes every box to be described.</summary>
     public EvaluatorOptions Evaluation { get; init; } = EvaluatorOptions.Default;

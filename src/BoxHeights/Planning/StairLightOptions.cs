@@ -13,7 +13,7 @@ public sealed partial record StairLightOptions
     public Distance BoxWidth { get; init => field = EvenSize.Check(value, nameof(BoxWidth)); } = Distance.FromInches(2, 1, 4);
 
     /// <summary>How far along the wall a box may be shifted from its exact place so as to be nailed to a stud; 1 in unless stated. Not negative.</summary>
-    public Distance Adjustment { get; init => field = Valid.NotNegative(value, nameof(Adjustment)); } = Distance.FromInches(1, 0, 1);
+    public Distance Adjustment { get; init => field = Guard.NotNegative(value, nameof(Adjustment)); } = Distance.FromInches(1, 0, 1);
 
     /// <summary>The lowest place on a tread: 0 at its nosing, 1 at the next; 1/4 unless stated.</summary>
     public Ratio LowestPhase { get; init => field = Phase(value, nameof(LowestPhase)); } = new(1, 4);
@@ -22,10 +22,10 @@ public sealed partial record StairLightOptions
     public Ratio HighestPhase { get; init => field = Phase(value, nameof(HighestPhase)); } = new(3, 4);
 
     /// <summary>The fewest treads from light to light; 2 unless stated. From 1.</summary>
-    public int FewestTreads { get; init => field = Valid.Count(value, nameof(FewestTreads)); } = 2;
+    public int FewestTreads { get; init => field = Guard.Count(value, nameof(FewestTreads)); } = 2;
 
     /// <summary>The most treads from light to light; 3 unless stated. From 1.</summary>
-    public int MostTreads { get; init => field = Valid.Count(value, nameof(MostTreads)); } = 3;
+    public int MostTreads { get; init => field = Guard.Count(value, nameof(MostTreads)); } = 3;
 
     /// <summary>How reasons print lengths; inches unless stated.</summary>
     public LengthUnits Units { get; init; }

@@ -74,7 +74,7 @@ public sealed class StairLightPlanner
             throw new ArgumentException("A flight of " + flight.Risers + " risers is larger than anything in a house.", nameof(flight));
         }
 
-        return Valid.WithinReason(new StairLightPlanner(flight, run!, studs, options).Best, "the flight", nameof(flight));
+        return Guard.WithinReason(new StairLightPlanner(flight, run!, studs, options).Best, "the flight", nameof(flight));
     }
 
     private StairLightPlan Best()

@@ -115,7 +115,7 @@ public sealed partial class SwitchSide
                 }
 
                 int index = i;
-                return Valid.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate, habit, units).Find(), "the room", nameof(room));
+                return Guard.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate, habit, units).Find(), "the room", nameof(room));
             }
         }
 

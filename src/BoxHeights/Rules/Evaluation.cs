@@ -31,7 +31,7 @@ public sealed partial class Evaluation
         foreach (Finding finding in found)
         {
             HasViolations |= finding.IsViolation;
-            HasUnknowns |= finding.Outcome == Outcome.Unknown;
+            HasUnknowns |= finding.Verdict == Verdict.Unknown;
             HasFaults |= finding.Fault is not null;
         }
     }

@@ -59,7 +59,7 @@ public sealed partial class LayoutSession
     public SessionChange Move(string id, Distance along, BoxHeight height)
     {
         int box = Find(id);
-        along = Valid.NotNegative(along, nameof(along));
+        along = Guard.NotNegative(along, nameof(along));
         if (!ResolvedBox.IsWithinReason(along))
         {
             throw NoHouse(nameof(along), along, along.ToString());

@@ -67,7 +67,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <exception cref="ArgumentException">There is no such row.</exception>
     public RuleSet Without(string id)
     {
-        _ = Find(id);
+        _ = Row(id);
         Dictionary<string, Rule> changed = new(rows, StringComparer.Ordinal);
         changed.Remove(id);
         return new(changed);
@@ -80,7 +80,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <exception cref="ArgumentOutOfRangeException">There is no such weight.</exception>
     public RuleSet WithSeverity(string id, Severity severity)
     {
-        Rule row = Find(id);
+        Rule row = Row(id);
         _ = Rule.Checked(severity, nameof(severity));
         return With(row with
         {
@@ -95,7 +95,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <exception cref="ArgumentException">There is no such row, or it has no such reading; the message lists those that it has.</exception>
     public RuleSet WithReading(string id, string reading)
     {
-        Rule row = Find(id);
+        Rule row = Row(id);
         if (row.ReadingId == reading)
         {
             return this;
@@ -122,10 +122,10 @@ public sealed class RuleSet : IEquatable<RuleSet>
             : With(chosen with { Id = id, ReadingId = reading, Readings = new(others) });
     }
 
-    /// <summary>Finds a row.</summary>
+    /// <summary>The row of an id.</summary>
     /// <param name="id">The row's id.</param>
     /// <exception cref="ArgumentException">There is no such row; the message lists those that there are.</exception>
-    public Rule Find(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
+    public Rule Row(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
         ? row
         : throw new ArgumentException("There is no row \"" + id + "\"; there are: " + this + ".", nameof(id));
 

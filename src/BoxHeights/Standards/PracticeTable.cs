@@ -44,7 +44,7 @@ public sealed partial record PracticeTable
     public static PracticeTable Usual => Standards.TradePractice.Usual;
 
     /// <summary>Whose table it is.</summary>
-    public string Name { get; init => field = Valid.Text(value, nameof(Name)); }
+    public string Name { get; init => field = Guard.Text(value, nameof(Name)); }
 
     /// <summary>The heights, one for each purpose.</summary>
     public Items<PracticeHeight> Heights { get; init; }

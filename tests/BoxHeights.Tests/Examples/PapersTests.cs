@@ -69,7 +69,7 @@ public class PapersTests
     [InlineData("type-a", "type-a-reach")]
     [InlineData("type-b", "type-b-reach")]
     [InlineData("california", "california-reach")]
-    public void Request_ForAReachDocument_AddsItsRow(string document, string row) => Assert.NotNull(Request.Parse(["--rules", document]).Rules.Find(row));
+    public void Request_ForAReachDocument_AddsItsRow(string document, string row) => Assert.NotNull(Request.Parse(["--rules", document]).Rules.Row(row));
 
     [Theory]
     [InlineData("ADA")]

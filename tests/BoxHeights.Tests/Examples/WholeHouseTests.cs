@@ -179,10 +179,10 @@ public class WholeHouseTests
     public void SecondBasin_IsOneInchTooFar()
     {
         Assert.Equal(Distance.Parse("37 in"), Quantity("hall-bath basin of vanity at 54-7/8 in"));
-        Outcome Nearer(Distance by) => new LayoutEvaluator(Rules).Evaluate(House.WithBoxes(box => box.Id == "W1" ? box.WithAt(box.At!.Value + by) : box))
-            .Findings.Single(finding => finding.RuleId == "bath-receptacle").Outcome;
-        Assert.Equal(Outcome.Fails, Nearer(Distance.Parse("1 in") - Distance.FromTicks(1)));
-        Assert.Equal(Outcome.Unknown, Nearer(Distance.Parse("1 in")));
+        Verdict Nearer(Distance by) => new LayoutEvaluator(Rules).Evaluate(House.WithBoxes(box => box.Id == "W1" ? box.WithAt(box.At!.Value + by) : box))
+            .Findings.Single(finding => finding.RuleId == "bath-receptacle").Verdict;
+        Assert.Equal(Verdict.Fails, Nearer(Distance.Parse("1 in") - Distance.FromTicks(1)));
+        Assert.Equal(Verdict.Unknown, Nearer(Distance.Parse("1 in")));
     }
 
     // The light on tread 8 belongs at 29 + 70 + 5 = 104 in.
@@ -192,6 +192,6 @@ public class WholeHouseTests
     private static Distance Quantity(string subject) => Assert.Single(Judged.Findings, finding => finding.Subject == subject).Measured.AsDistance();
 
     private static Items<string> Lines(NecEdition edition) => new LayoutEvaluator(Of(edition)).Evaluate(House).Causes
-        .Select(cause => cause.RuleId + " " + cause.Outcome + " " + cause.Subjects + ": " + Assert.Single(cause.Remedies).Text);
+        .Select(cause => cause.RuleId + " " + cause.Verdict + " " + cause.Subjects + ": " + Assert.Single(cause.Remedies).Text);
 }
 #endif

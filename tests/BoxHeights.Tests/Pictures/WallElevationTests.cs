@@ -177,7 +177,7 @@ public sealed class WallElevationTests
                 (Distance at, Distance center) = (Distance.FromInches(along, 1, 2), Distance.FromInches(up));
                 BandView band = Assert.Single(bands, one => one.Left < at && at < one.Right);
                 bool passes = (box with { Box = box.Box.WithAt(at).WithHeight(BoxHeight.To(Edge.Center, center, Datum.Subfloor)) }).Evaluate().Checks
-                    .Where(check => rules.Find(check.RuleId) is BoxHeights.Rules.PlacementRule { YieldsWhenForced: false }).All(check => check.Verdict == Verdict.Passes);
+                    .Where(check => rules.Row(check.RuleId) is BoxHeights.Rules.PlacementRule { YieldsWhenForced: false }).All(check => check.Verdict == Verdict.Passes);
                 Assert.True(band.Sure.Contains(center) == passes, at + " along, " + center + " up: " + band.Sure + " of " + band.LimitedBy);
                 (inside, outside) = passes ? (inside + 1, outside) : (inside, outside + 1);
             }

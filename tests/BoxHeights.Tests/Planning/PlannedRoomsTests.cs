@@ -33,7 +33,7 @@ public sealed class PlannedRoomsTests
         {
             string what = "seed " + seed + ", " + RandomRooms.KindOf(seed) + ": ";
             RoomPlan plan = planner.Plan(make(seed));
-            Finding[] left = evaluator.Evaluate(plan.Dwelling).Findings.Where(finding => finding.Severity > Severity.Note || finding.Outcome == Outcome.Unknown).ToArray();
+            Finding[] left = evaluator.Evaluate(plan.Dwelling).Findings.Where(finding => finding.Severity > Severity.Note || finding.Verdict == Verdict.Unknown).ToArray();
             Assert.True(left.Length == 0, what + string.Join("\n", left.Select(finding => finding.RuleId + ": " + finding.Message)));
             Assert.True(plan.Obstacles.Count == 0, what + plan.ToText());
             Assert.Equal(plan.Reasons.Count, plan.Dwelling.PlacedBoxes().Count);

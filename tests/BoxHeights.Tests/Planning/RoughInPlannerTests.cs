@@ -30,7 +30,7 @@ public sealed class RoughInPlannerTests
     {
         RoomPlan plan = Planner.Plan(Bare(one.Seed, one.Rooms));
         string what = "seed " + one.Seed + " " + one.Rooms + ": ";
-        Finding[] left = Evaluator.Evaluate(plan.Dwelling).Findings.Where(finding => finding.Severity > Severity.Note || finding.Outcome == Outcome.Unknown).ToArray();
+        Finding[] left = Evaluator.Evaluate(plan.Dwelling).Findings.Where(finding => finding.Severity > Severity.Note || finding.Verdict == Verdict.Unknown).ToArray();
         Assert.True(left.Length == 0, what + string.Join("\n", left.Select(finding => finding.RuleId + ": " + finding.Message)));
 
         // Under a slope there may be no height for a switch.
@@ -47,7 +47,7 @@ public sealed class RoughInPlannerTests
     {
         RoomPlan plan = Planner.Plan(Bare(seed, rooms));
         Assert.Empty(plan.Obstacles);
-        Assert.DoesNotContain(Evaluator.Evaluate(plan.Dwelling).Findings, finding => finding.Severity > Severity.Note || finding.Outcome == Outcome.Unknown);
+        Assert.DoesNotContain(Evaluator.Evaluate(plan.Dwelling).Findings, finding => finding.Severity > Severity.Note || finding.Verdict == Verdict.Unknown);
     }
 
     // Furring of 1-1/2 in with 1/2 in of board takes no box of 2-3/4 in: the receptacle that a basement has to have goes to another wall, or nowhere.

@@ -42,7 +42,7 @@ public sealed class SwitchSideTests
     public void For_RandomRooms_GivesPlacesThatTheRowsAccept() => Prop.ForAll(Rooms(), room =>
     {
         SwitchSide side = For(room, 1);
-        LayoutEvaluator practice = new(new RuleSet(AtDoors.Select(id => RuleSets.RoughInPractice.Find(id)!)));
+        LayoutEvaluator practice = new(new RuleSet(AtDoors.Select(id => RuleSets.RoughInPractice.Row(id)!)));
         foreach (SwitchPlace place in side.Places)
         {
             Room switched = room.WithWalls(room.Walls.Select(wall => room.Id + "/" + wall.Id == place.Wall

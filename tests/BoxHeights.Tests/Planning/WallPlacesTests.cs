@@ -30,7 +30,7 @@ public sealed class WallPlacesTests
             for (decimal at = 2; at <= 238; at += 0.5m)
             {
                 Distance along = Distance.FromInches(at);
-                bool isClean = !evaluator.Evaluate(house.WithBoxes(box => box.WithAt(along))).Findings.Any(finding => !Rules.Find(finding.RuleId).YieldsWhenForced);
+                bool isClean = !evaluator.Evaluate(house.WithBoxes(box => box.WithAt(along))).Findings.Any(finding => !Rules.Row(finding.RuleId).YieldsWhenForced);
                 Assert.True(isClean == clear.Contains(along), height + " in to the top at " + at + ": the evaluator says " + isClean);
                 good += isClean ? 1 : 0;
                 bad += isClean ? 0 : 1;

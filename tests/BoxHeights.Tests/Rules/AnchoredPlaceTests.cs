@@ -129,7 +129,7 @@ public sealed class AnchoredPlaceTests
     {
         PracticeHeight own = new PracticeHeight(BoxPurpose.Bedside, BoxHeight.Parse("28 in to bottom above subfloor")).WithAnchor(new PlaceAnchor(Nightstand, Distance.Zero));
         PracticeTable table = new PracticeTable("Alder crew").WithHeights(new[] { own });
-        Assert.Equal("within the outline of a nightstand", RuleSets.RoughInPracticeWith(table).Find("bedside-place").Numbers);
-        Assert.Throws<ArgumentException>(() => RuleSets.RoughInPracticeWith(table.WithHeights(new[] { own.WithAnchor(null) })).Find("bedside-place"));
+        Assert.Equal("within the outline of a nightstand", RuleSets.RoughInPracticeWith(table).Row("bedside-place").Numbers);
+        Assert.Throws<ArgumentException>(() => RuleSets.RoughInPracticeWith(table.WithHeights(new[] { own.WithAnchor(null) })).Row("bedside-place"));
     }
 }

@@ -21,7 +21,7 @@ public sealed class ApplianceCordTests
     public void Washer_RoundACorner_IsAsFarAsItsCordGoes(string toTheCorner, string fromTheCorner, bool near)
     {
         Dwelling house = Bent(false, CaseFile.Inches(toTheCorner), CaseFile.Inches(fromTheCorner));
-        Assert.Equal(near ? [] : [Outcome.Fails], Washers.Evaluate(house).Findings.Select(finding => finding.Outcome));
+        Assert.Equal(near ? [] : [Verdict.Fails], Washers.Evaluate(house).Findings.Select(finding => finding.Verdict));
     }
 
     [Fact]

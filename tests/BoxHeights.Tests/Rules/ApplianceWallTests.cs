@@ -40,7 +40,7 @@ public sealed class ApplianceWallTests
         DeviceBox box = new DeviceBox("B", new BoxPurpose(purpose)).WithAt(In(at)).WithHeight(BoxHeight.ToCenter(In(18), Datum.Subfloor));
         Counter counter = new Counter("top", CounterKind.Kitchen, In(0), In(120)).WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Sink, In(40), In(64)) });
         Wall Of(string id) => new Wall(id, In(144)).WithCounters(id == "north" ? new[] { counter } : Items<Counter>.None).WithBoxes(id == wall ? new[] { box } : Items<DeviceBox>.None);
-        return new LayoutEvaluator(new RuleSet([RuleSets.RoughInPractice.Find(row)!])).Evaluate(new Dwelling("House").WithStoreys(new[] { new Storey("first") }).WithRooms(new[]
+        return new LayoutEvaluator(new RuleSet([RuleSets.RoughInPractice.Row(row)!])).Evaluate(new Dwelling("House").WithStoreys(new[] { new Storey("first") }).WithRooms(new[]
         {
             new Room("kitchen", RoomKind.Kitchen, "first").WithWalls(new[] { Of("north"), Of("south") })
                 .WithFixtures(new[] { new Fixture("machine", new FixtureKind(fixture)).WithWall("north").WithLeft(In(40)).WithRight(In(64)) }),

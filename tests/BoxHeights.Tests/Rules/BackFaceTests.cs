@@ -22,7 +22,7 @@ public sealed class BackFaceTests
     public void Alarm_BesideABathDoor_IsFoundWhicheverFaceSaysWhatIsBehindIt(bool hallSays, bool bathSays)
     {
         Finding finding = Assert.Single(Alarms(Alarm(hallSays, bathSays, true, true, In("36") - Tick)));
-        Assert.Equal(("A", Outcome.Fails), (finding.Subject, finding.Outcome));
+        Assert.Equal(("A", Verdict.Fails), (finding.Subject, finding.Verdict));
         Assert.Empty(Alarms(Alarm(hallSays, bathSays, true, true, In("36"))));
     }
 
@@ -57,7 +57,7 @@ public sealed class BackFaceTests
     [Fact]
     public void Opening_OfTheOtherFace_IsWhereABoxOfThisFaceCannotGo()
     {
-        RuleSet rules = new([RuleSets.RoughInPractice.Find("trim-clearance")]);
+        RuleSet rules = new([RuleSets.RoughInPractice.Row("trim-clearance")]);
         Dwelling House(Distance at, bool said) => new SquareRoom
         {
             Kind = RoomKind.Bedroom,

@@ -6,14 +6,14 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Where cabinets stand under a counter no knees fit. 2010 ADA 308.2.2 and 308.3.2: over 25 in deep only a forward reach with knee space is left, over 24 in none from the side.</summary>
 public sealed class BaseCabinetTests
 {
-    private static readonly LayoutEvaluator Ada = new(new RuleSet([RuleSets.Ada2010.Find("ada-reach")!]));
+    private static readonly LayoutEvaluator Ada = new(new RuleSet([RuleSets.Ada2010.Row("ada-reach")!]));
 
     // A counter 25 in deep and 34 in high: forward 44 in, from the side none at that depth. Its left half has cabinets under it.
     [Theory]
-    [InlineData(20, true, Outcome.Fails)]
-    [InlineData(20, false, Outcome.Unknown)]
-    [InlineData(80, true, Outcome.Unknown)]
-    public void Counter_OverCabinets_IsReachedFromTheSideAlone(int at, bool cabinets, Outcome expected) => Assert.Equal(expected, Judged(At(at, cabinets, null)));
+    [InlineData(20, true, Verdict.Fails)]
+    [InlineData(20, false, Verdict.Unknown)]
+    [InlineData(80, true, Verdict.Unknown)]
+    public void Counter_OverCabinets_IsReachedFromTheSideAlone(int at, bool cabinets, Verdict expected) => Assert.Equal(expected, Judged(At(at, cabinets, null)));
 
     // Stated knee space is taken as it is stated.
     [Fact]
@@ -27,11 +27,11 @@ public sealed class BaseCabinetTests
         Dwelling house = At(20, true, null);
         Dwelling Bare(bool top) => house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithCounters(Items<Counter>.None)
             .WithCoverings(wall.Coverings.Select(cabinet => top ? cabinet : cabinet.WithTop(null)))))));
-        Assert.Equal(Outcome.Unknown, Judged(Bare(true)));
+        Assert.Equal(Verdict.Unknown, Judged(Bare(true)));
         Assert.Null(Judged(Bare(false)));
     }
 
-    private static Outcome? Judged(Dwelling house) => Ada.Evaluate(house).Findings.SingleOrDefault()?.Outcome;
+    private static Verdict? Judged(Dwelling house) => Ada.Evaluate(house).Findings.SingleOrDefault()?.Verdict;
 
     private static Dwelling At(int at, bool cabinets, int? knees)
     {

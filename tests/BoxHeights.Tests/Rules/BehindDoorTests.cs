@@ -11,7 +11,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Switches behind open leaves and panels; and in pockets, which is one fault and told once. Common practice, no source; recomputed by hand from jambs and leaves.</summary>
 public sealed class BehindDoorTests
 {
-    private static readonly RuleSet Rules = new(new[] { "behind-open-door", "behind-barn-door", "in-cavity" }.Select(id => RuleSets.RoughInPractice.Find(id)!));
+    private static readonly RuleSet Rules = new(new[] { "behind-open-door", "behind-barn-door", "in-cavity" }.Select(id => RuleSets.RoughInPractice.Row(id)!));
 
     private static Distance Tick => Distance.FromTicks(1);
 

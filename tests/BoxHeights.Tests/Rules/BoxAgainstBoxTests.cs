@@ -11,7 +11,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Boxes in each other's way, on one face and across a wall, and boxes deeper than their wall.</summary>
 public sealed class BoxAgainstBoxTests
 {
-    private static readonly LayoutEvaluator Practice = new(new RuleSet([RuleSets.RoughInPractice.Find("next-box"), RuleSets.RoughInPractice.Find("back-to-back")]));
+    private static readonly LayoutEvaluator Practice = new(new RuleSet([RuleSets.RoughInPractice.Row("next-box"), RuleSets.RoughInPractice.Row("back-to-back")]));
 
     [Fact]
     public void Depth_OfEachCase_HasItsVerdict()
@@ -102,7 +102,7 @@ public sealed class BoxAgainstBoxTests
     {
         Assert.Empty(Practice.Evaluate(TwoFaces(In(2.25m), In(2.25m))).Findings);
         Finding finding = Assert.Single(Practice.Evaluate(TwoFaces(In(2.25m) + Tick, In(2.25m))).Findings);
-        Assert.Equal(("back-to-back", Outcome.Fails, Severity.Advice, "B"), (finding.RuleId, finding.Outcome, finding.Severity, finding.Subject));
+        Assert.Equal(("back-to-back", Verdict.Fails, Severity.Advice, "B"), (finding.RuleId, finding.Verdict, finding.Severity, finding.Subject));
         Assert.Contains("back to back with A", finding.Message, StringComparison.Ordinal);
         MoveBoxes move = Assert.IsType<MoveBoxes>(Assert.Single(finding.Remedies));
         Assert.NotNull(move.Along);
@@ -122,17 +122,17 @@ public sealed class BoxAgainstBoxTests
 
     // Plastic bodies are 2-3/4 to 3-5/8 in deep (from memory): 5-1/2 in at least for two.
     [Theory]
-    [InlineData("3-1/2 in", null, null, Outcome.Fails)]
+    [InlineData("3-1/2 in", null, null, Verdict.Fails)]
     [InlineData("5-1/2 in", null, null, null)] // 5-1/2 to 7-1/4 in against 6-1/2 in: no depth is stated, nothing is said
-    [InlineData("5-1/2 in", "3-1/2 in", null, Outcome.Unknown)] // 6-1/4 to 7-1/8 in: it depends on the other box
+    [InlineData("5-1/2 in", "3-1/2 in", null, Verdict.Unknown)] // 6-1/4 to 7-1/8 in: it depends on the other box
     [InlineData("5-1/2 in", "2-3/4 in", null, null)]
     [InlineData(null, "4 in", "4 in", null)]
-    public void BackToBack_OfGenericDepths_SaysWhatIsSure(string? cavity, string? depth, string? other, Outcome? outcome)
+    public void BackToBack_OfGenericDepths_SaysWhatIsSure(string? cavity, string? depth, string? other, Verdict? outcome)
     {
         Dwelling dwelling = TwoFaces(depth is null ? null : Distance.Parse(depth), other is null ? null : Distance.Parse(other), cavity is null ? null : Distance.Parse(cavity));
         Finding? finding = Practice.Evaluate(dwelling).Findings.SingleOrDefault();
-        Assert.Equal(outcome, finding?.Outcome);
-        Assert.Equal(outcome == Outcome.Unknown ? Facts.BoxSize : Facts.None, finding?.Needs ?? Facts.None);
+        Assert.Equal(outcome, finding?.Verdict);
+        Assert.Equal(outcome == Verdict.Unknown ? Facts.BoxSize : Facts.None, finding?.Needs ?? Facts.None);
     }
 
     // The face is 144 in long: a place of 60 in on it is one of 84 in on the other, less what that starts further right.
@@ -190,7 +190,7 @@ public sealed class BoxAgainstBoxTests
         BoxHeight over = BoxHeight.ToTop(In(20), Datum.FinishedFloor);
         Assert.Empty(Practice.Evaluate(OneFace(low.WithHeight(BoxHeight.ToTop(In(15.5m), Datum.FinishedFloor)), Box("B", 60, 0).WithHeight(over))).Findings);
         Finding finding = Assert.Single(Practice.Evaluate(OneFace(low, Box("B", 60, 0).WithHeight(over))).Findings);
-        Assert.Equal((Outcome.Unknown, Facts.FloorFinish), (finding.Outcome, finding.Needs));
+        Assert.Equal((Verdict.Unknown, Facts.FloorFinish), (finding.Verdict, finding.Needs));
     }
 
     [Fact]

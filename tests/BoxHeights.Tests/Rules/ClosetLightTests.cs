@@ -26,7 +26,7 @@ public sealed class ClosetLightTests
                 DeviceBox light = Light(build, In("60"), In(row["limit"]) + Distance.FromTicks(ticks)).WithDevices(new[] { new DeviceKind(row["device"]) });
                 Evaluation evaluation = Evaluate(Closet(light, row["shelf"].Length == 0 ? null : In(row["shelf"])));
                 Assert.True((ticks < 0 ? 1 : 0) == evaluation.Findings.Count, row["id"]);
-                Assert.True(ticks >= 0 || evaluation.Findings[0].Outcome == Outcome.Fails, row["id"]);
+                Assert.True(ticks >= 0 || evaluation.Findings[0].Verdict == Verdict.Fails, row["id"]);
             }
         }
     }
@@ -65,7 +65,7 @@ public sealed class ClosetLightTests
         Evaluation nowhere = Evaluate(Closet(Light(LuminaireBuild.Enclosed, In("60"), In("20")).WithPlan(null)));
         Assert.Equal(LayoutFaultKind.NoPlace, Assert.Single(nowhere.Findings, one => one.Fault is not null).Fault!.Kind);
         Finding finding = Assert.Single(nowhere.Findings, one => one.Fault is null);
-        Assert.Equal((Outcome.Unknown, Severity.Violation, false), (finding.Outcome, finding.Severity, nowhere.HasViolations));
+        Assert.Equal((Verdict.Unknown, Severity.Violation, false), (finding.Verdict, finding.Severity, nowhere.HasViolations));
         Assert.Equal(finding.Subject + ": not judged, it isn't said where everything stands in plan, must be ", finding.Message[..(finding.Message.IndexOf("must be ", StringComparison.Ordinal) + 8)]);
         Room open = new SquareRoom { Kind = RoomKind.Closet, Overhead = [Light(LuminaireBuild.Enclosed, In("60"), In("20"))] }.Build();
         Evaluation evaluation = Evaluate(new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { open.WithWalls(new[] { open.Walls[0] }) }));

@@ -55,7 +55,7 @@ public sealed class CounterEdgeTests
     {
         OneBox across = Box(In(37)) with { Rules = All[set] };
         Evaluation evaluation = across.Evaluate();
-        Assert.Single(evaluation.Findings, finding => finding.RuleId == "counter-edge" && finding.Outcome == Outcome.Fails);
+        Assert.Single(evaluation.Findings, finding => finding.RuleId == "counter-edge" && finding.Verdict == Verdict.Fails);
         foreach (MoveBoxes move in evaluation.Causes.SelectMany(cause => cause.Remedies).OfType<MoveBoxes>().Where(move => move.Height.Datum == Datum.FinishedFloor))
         {
             Distance half = In(2.25m);

@@ -104,7 +104,7 @@ public sealed class DrawnRoomTests
     private static string[] Found(Dwelling house) => Evaluator.Evaluate(house).Findings.Select(finding => finding.ToString()).ToArray();
 
     private static string[] Lacking(string kind, string[] walls) =>
-        Evaluator.Evaluate(RoomSketch.House(kind, walls)).Findings.Where(finding => finding.RuleId == "wall-outlets").Select(finding => finding.Outcome + " " + finding.Measured).Order().ToArray();
+        Evaluator.Evaluate(RoomSketch.House(kind, walls)).Findings.Where(finding => finding.RuleId == "wall-outlets").Select(finding => finding.Verdict + " " + finding.Measured).Order().ToArray();
 
     /// <summary>A rectangle of whole inches, with a door, windows and boxes, and the same with each wall in two pieces.</summary>
     private static Arbitrary<(string[] Whole, string[] Pieces)> Rooms() => Arb.From(

@@ -58,7 +58,7 @@ internal static class DwellingGen
     public static string Line(Finding finding) =>
         Key(finding) + "|" + finding.Severity + "|" + finding.Margin + "|" + finding.Needs + "|" + string.Join(',', finding.DisputedBy);
 
-    public static string Key(Finding finding) => Subject(finding) + "|" + finding.Outcome;
+    public static string Key(Finding finding) => Subject(finding) + "|" + finding.Verdict;
 
     public static string Subject(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Fault?.Message;
 

@@ -39,7 +39,7 @@ public sealed class EvaluationFaceTests
     {
         Evaluation evaluation = new OneBox().Evaluate();
         Finding fault = Assert.Single(evaluation.Findings);
-        Assert.Equal((LayoutFaultKind.NoHeight, Severity.Violation, Outcome.Unknown), (fault.Fault!.Kind, fault.Severity, fault.Outcome));
+        Assert.Equal((LayoutFaultKind.NoHeight, Severity.Violation, Verdict.Unknown), (fault.Fault!.Kind, fault.Severity, fault.Verdict));
         Assert.Equal((false, false, true, true), (fault.IsViolation, evaluation.HasViolations, evaluation.HasUnknowns, evaluation.HasFaults));
         Assert.Equal((OneBox.WallAddress, "the-box (room/wall): it has no height"), (fault.Address, fault.Message));
         Assert.Equal([fault], evaluation.For("room"));

@@ -22,14 +22,14 @@ public sealed class EvaluationPropertyTests
             Assert.Contains(all, finding => finding.RuleId == rule);
         }
 
-        Assert.Contains(all, finding => finding.Outcome == Outcome.Unknown);
+        Assert.Contains(all, finding => finding.Verdict == Verdict.Unknown);
         Assert.Contains(all, finding => finding.Fault is not null);
     }
 
     /// <summary>A box that is added may have what is short of a violation in common with one that stands alike: of its purpose, at its height.</summary>
     private static bool IsShared(Remedy remedy, Evaluation before, Finding finding) =>
         remedy is AddBox add && !finding.IsViolation && add.Placed.FirstOrDefault(placed => placed.Box.Id == finding.Subject) is { } added
-        && before.Findings.Any(old => old.RuleId == finding.RuleId && old.Outcome >= finding.Outcome && before.Dwelling.FindBox(old.Subject) is { } like
+        && before.Findings.Any(old => old.RuleId == finding.RuleId && old.Verdict >= finding.Verdict && before.Dwelling.FindBox(old.Subject) is { } like
             && like.Box.Purpose == added.Box.Purpose && like.Box.Height == added.Box.Height);
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class EvaluationPropertyTests
                 Evaluation after = Evaluator.Evaluate(remedy.ApplyTo(before.Dwelling));
                 bool clears = !after.Findings.Any(finding => finding.RuleId == cause.RuleId && ids.Contains(finding.Subject) && cause.Subjects.Contains(finding.Subject));
                 bool addsNone = after.Findings.All(finding => (known.TryGetValue(DwellingGen.Subject(finding), out Finding? old)
-                    && finding.Outcome <= old.Outcome && finding.Severity <= old.Severity) || IsShared(remedy, before, finding));
+                    && finding.Verdict <= old.Verdict && finding.Severity <= old.Severity) || IsShared(remedy, before, finding));
                 if (!clears || !addsNone)
                 {
                     return false;
@@ -111,8 +111,8 @@ public sealed class EvaluationPropertyTests
     public void HasViolationsHasUnknowns_AnyDwelling_AgreeWithTheFindings() => Check(seed =>
     {
         Evaluation evaluation = Evaluator.Evaluate(DwellingGen.Dwelling(seed));
-        return evaluation.HasViolations == evaluation.Findings.Any(finding => finding.Outcome == Outcome.Fails && finding.Severity == Severity.Violation)
-            && evaluation.HasUnknowns == evaluation.Findings.Any(finding => finding.Outcome == Outcome.Unknown)
+        return evaluation.HasViolations == evaluation.Findings.Any(finding => finding.Verdict == Verdict.Fails && finding.Severity == Severity.Violation)
+            && evaluation.HasUnknowns == evaluation.Findings.Any(finding => finding.Verdict == Verdict.Unknown)
             && evaluation.IsClean == (evaluation.Findings.Count == 0)
             && evaluation.Causes.Sum(cause => cause.Findings.Count) == evaluation.Findings.Count
             && evaluation.Findings.All(finding => evaluation.For(finding.Subject).Any(one => DwellingGen.Line(one) == DwellingGen.Line(finding)));
@@ -124,8 +124,8 @@ public sealed class EvaluationPropertyTests
     {
         Evaluation evaluation = Evaluator.Evaluate(DwellingGen.Dwelling(seed));
         string[] checks = evaluation.Checks.Where(check => check.Verdict != Verdict.Passes).Select(check => check.RuleId + "|" + check.Subject + "|" + check.Verdict).Order(StringComparer.Ordinal).ToArray();
-        string[] findings = evaluation.Findings.Where(finding => finding is { Fault: null, NotJudgedBecause: null } && DwellingGen.Rules.Find(finding.RuleId) is PlacementRule or LimitRule)
-            .Select(finding => finding.RuleId + "|" + finding.Subject + "|" + finding.Outcome).Order(StringComparer.Ordinal).ToArray();
+        string[] findings = evaluation.Findings.Where(finding => finding is { Fault: null, NotJudgedBecause: null } && DwellingGen.Rules.Row(finding.RuleId) is PlacementRule or LimitRule)
+            .Select(finding => finding.RuleId + "|" + finding.Subject + "|" + finding.Verdict).Order(StringComparer.Ordinal).ToArray();
         return checks.SequenceEqual(findings);
     });
 
@@ -151,7 +151,7 @@ public sealed class EvaluationPropertyTests
     // A fault's message, and the name of a run, say the place from the left end, which moves.
     private static string[] Said(Dwelling dwelling) => Evaluator.Evaluate(dwelling).Findings
         .Select(finding => finding.Fault is { } fault ? fault.Kind + "|" + fault.Subject
-            : DwellingGen.IsOfARun(finding) ? finding.RuleId + "|" + finding.Outcome + "|" + finding.Measured
+            : DwellingGen.IsOfARun(finding) ? finding.RuleId + "|" + finding.Verdict + "|" + finding.Measured
             : DwellingGen.Line(finding)).Order(StringComparer.Ordinal).ToArray();
 
     private static void Check(Func<int, bool> holds) => Check(100, holds);

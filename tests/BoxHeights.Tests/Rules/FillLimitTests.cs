@@ -178,7 +178,7 @@ public sealed class FillLimitTests
 
         OneBox strict = box with { Rules = box.Rules.WithReading("box-fill", "flap-is-clamp") };
         Finding finding = strict.Evaluate().Findings.Single();
-        Assert.Equal(Outcome.Fails, finding.Outcome);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Equal(["default"], finding.DisputedBy.ToArray());
         Assert.Equal(Volume.FromCubicInches(20m), finding.Measured.AsVolume());
         Assert.Equal(Verdict.Passes, (strict with { Rules = strict.Rules.WithReading("box-fill", "default") }).Verdict());

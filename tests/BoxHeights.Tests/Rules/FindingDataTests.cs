@@ -95,7 +95,7 @@ public sealed class FindingDataTests
         Dwelling house = new OneBox().At(BoxHeight.Parse("16 in to top above subfloor")).Build();
         EvaluationStamp Of(RuleSet rules, EvaluatorOptions options) => new LayoutEvaluator(rules, options).Evaluate(house).Stamp;
         EvaluationStamp stamp = Of(RuleSets.Ada2010, EvaluatorOptions.Default);
-        Rule row = RuleSets.Ada2010.Find("ada-reach");
+        Rule row = RuleSets.Ada2010.Row("ada-reach");
         Assert.Equal(stamp, Of(RuleSets.Ada2010.With(row with { Summary = "otherwise put" }), EvaluatorOptions.Default.WithUnits(LengthUnits.Inches)));
         EvaluationStamp[] others =
         [

@@ -32,7 +32,7 @@ public sealed class FinishEdgeTests
         }
 
         Distance limit = Distance.Parse(center);
-        Assert.Equal(Outcome.Fails, At(limit - Tick)?.Outcome);
+        Assert.Equal(Verdict.Fails, At(limit - Tick)?.Verdict);
         Assert.Null(At(limit));
         Assert.Null(At(limit + Tick));
     }
@@ -57,13 +57,13 @@ public sealed class FinishEdgeTests
     }
 
     [Theory]
-    [InlineData("mirror", null, Outcome.Fails)]
-    [InlineData("wall-cabinet", null, Outcome.Unknown)]
-    [InlineData("wall-cabinet", false, Outcome.Fails)]
-    public void Covering_OverTheWholeBox_BuriesIt(string kind, bool? open, Outcome outcome)
+    [InlineData("mirror", null, Verdict.Fails)]
+    [InlineData("wall-cabinet", null, Verdict.Unknown)]
+    [InlineData("wall-cabinet", false, Verdict.Fails)]
+    public void Covering_OverTheWholeBox_BuriesIt(string kind, bool? open, Verdict outcome)
     {
         Finding finding = Assert.Single(Covered(kind, open).Findings, one => one.RuleId == "not-buried");
-        Assert.Equal(outcome, finding.Outcome);
+        Assert.Equal(outcome, finding.Verdict);
     }
 
     [Fact]

@@ -50,7 +50,7 @@ public sealed class FramingFitCaseTests
             Distance shift = CaseFile.Inches(row["shift"]);
             Verdict Within(Distance within)
             {
-                FramingFit rule = (FramingFit)Row.Find("framing-fit") with { Within = within };
+                FramingFit rule = (FramingFit)Row.Row("framing-fit") with { Within = within };
                 OneBox box = At(CaseFile.Inches("16"), CaseFile.Inches("1-1/2"), CaseFile.Inches("2-1/4"), "stud", CaseFile.Inches(row["at"]));
                 return (box with { Rules = new([rule]) }).Verdict();
             }
@@ -91,7 +91,7 @@ public sealed class FramingFitCaseTests
     {
         OneBox box = ByADoor(At(CaseFile.Inches("16"), CaseFile.Inches("1-1/2"), CaseFile.Inches("2-1/4"), "stud", CaseFile.Inches("69-1/8") + CaseFile.Inches(off)));
         Finding finding = Assert.Single(box.Evaluate().Findings);
-        Assert.Equal(("framing-fit", Outcome.Fails, Severity.Advice), (finding.RuleId, finding.Outcome, finding.Severity));
+        Assert.Equal(("framing-fit", Verdict.Fails, Severity.Advice), (finding.RuleId, finding.Verdict, finding.Severity));
         AddBlocking block = Assert.Single(finding.Remedies.OfType<AddBlocking>());
         Assert.Equal(text, block.Text);
         Assert.Empty(new LayoutEvaluator(Row).Evaluate(block.ApplyTo(box.Build())).Findings);

@@ -66,7 +66,7 @@ public sealed class FramingFitTests
     {
         OneBox box = FramingSketch.Plain("stud", 0) with
         {
-            Rules = new RuleSet([Row.Find("framing-fit"), Filled.Find("in-cavity")]),
+            Rules = new RuleSet([Row.Row("framing-fit"), Filled.Row("in-cavity")]),
             Wall = wall => wall.WithStuds(new StudLayout().WithFaces(new[] { FramingSketch.Eighths(64) }).WithKnown(StudKnowledge.Measured)).WithOpenings(new[]
             {
                 new Opening("pocket", OpeningKind.PocketDoor, FramingSketch.Eighths(640), FramingSketch.Eighths(880)).WithLeaf(FramingSketch.Eighths(240)).WithPocketOn(WallEnd.Left),
@@ -169,7 +169,7 @@ public sealed class FramingFitTests
     [Fact]
     public void Verdict_InAMirror_IsTheSame() => Prop.ForAll(FramingSketch.Any, sketch =>
     {
-        RuleSet rules = new([Row.Find("framing-fit"), Filled.Find("in-cavity"), Web.Find("web-side"), Bars.Find("bar-span")]);
+        RuleSet rules = new([Row.Row("framing-fit"), Filled.Row("in-cavity"), Web.Row("web-side"), Bars.Row("bar-span")]);
         Dwelling dwelling = sketch.Box(rules).Build();
         LayoutEvaluator evaluator = new(rules);
         return DwellingGen.Lines(evaluator.Evaluate(dwelling).Findings).SequenceEqual(DwellingGen.Lines(evaluator.Evaluate(Mirror.Of(dwelling)).Findings));

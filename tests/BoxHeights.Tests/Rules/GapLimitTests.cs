@@ -26,7 +26,7 @@ public sealed class GapLimitTests
         foreach (Dictionary<string, string> row in CaseFile.Table("board-gaps.csv"))
         {
             RuleSet rules = RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(row["edition"], CultureInfo.InvariantCulture));
-            Citation citation = rules.Find(row["rule"]).Citation;
+            Citation citation = rules.Row(row["rule"]).Citation;
             Assert.Equal((row["document"], row["section"], row["status"] == "memory"), (citation.Document, citation.Section, citation.Confidence == Confidence.FromMemory));
             foreach (int ticks in new[] { -1, 0, 1 })
             {
@@ -66,7 +66,7 @@ public sealed class GapLimitTests
         dwelling.Add(new Storey("ground"));
         dwelling.Room("room", RoomKind.Kitchen, "ground").With(room => room.WithOverhead(new[] { new DeviceBox("light", BoxPurpose.Light).WithKind(BoxKind.Octagon).WithBoardGap(CaseFile.Inches("3/16")) }));
         Finding finding = Assert.Single(new LayoutEvaluator(Rows).Evaluate(dwelling.Build()).Findings);
-        Assert.Equal(Outcome.Fails, finding.Outcome);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Contains("with a gap of 3/16 in round it", finding.Message, StringComparison.Ordinal);
         Assert.IsType<NoneFound>(finding.Remedies.Single());
     }

@@ -24,7 +24,7 @@ public sealed class GarageBayTests
     {
         Evaluation evaluation = Bays.Evaluate(Garage(north.Split(' ', StringSplitOptions.RemoveEmptyEntries), west).House());
         Assert.Equal(lacking, evaluation.Findings.Count);
-        Assert.True(evaluation.Findings.All(finding => finding.Outcome == Outcome.Fails));
+        Assert.True(evaluation.Findings.All(finding => finding.Verdict == Verdict.Fails));
     }
 
     [Theory]
@@ -53,20 +53,20 @@ public sealed class GarageBayTests
     {
         Dwelling house = Garage(["200", "201"], null).House().WithBoxes(box => box.Id == "n1" ? box.WithAt(null) : box);
         Finding finding = Assert.Single(Bays.Evaluate(house).Findings);
-        Assert.Equal((Outcome.Unknown, Facts.Along), (finding.Outcome, finding.Needs));
+        Assert.Equal((Verdict.Unknown, Facts.Along), (finding.Verdict, finding.Needs));
     }
 
     // Which bay it is in is known, only not whether it counts: it can't do for the other one.
     [Theory]
-    [InlineData("201", Outcome.Fails)]
-    [InlineData("60", Outcome.Unknown)]
-    public void ReceptacleThatMayBeTooHigh_MayServeItsOwnBayAlone(string at, Outcome expected)
+    [InlineData("201", Verdict.Fails)]
+    [InlineData("60", Verdict.Unknown)]
+    public void ReceptacleThatMayBeTooHigh_MayServeItsOwnBayAlone(string at, Verdict expected)
     {
         // A tape says 5 ft 6 in, give or take 1/8 in.
         MeasuredHeight tape = new(BoxHeight.ToCenter(In("66"), Datum.FinishedFloor));
         Dwelling house = Garage(["200", at], null).House().WithBoxes(box => box.Id == "n1" ? box.WithMeasured(tape) : box);
         Finding? finding = Bays.Evaluate(house).Findings.SingleOrDefault();
-        Assert.Equal(expected, finding?.Outcome);
+        Assert.Equal(expected, finding?.Verdict);
     }
 
     [Fact]

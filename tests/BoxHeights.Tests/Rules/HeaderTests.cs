@@ -10,16 +10,16 @@ namespace BoxHeights.Tests.Rules;
 public sealed class HeaderTests
 {
     private static readonly Distance Tick = Distance.FromTicks(1);
-    private static readonly LayoutEvaluator Row = new(new RuleSet([RuleSets.RoughInPractice.Find("in-cavity")!]));
+    private static readonly LayoutEvaluator Row = new(new RuleSet([RuleSets.RoughInPractice.Row("in-cavity")!]));
 
     // The box's bottom in inches over the head of a door: in the header, perhaps in it, over it.
     [Theory]
-    [InlineData("0 in", 0, Outcome.Fails)]
-    [InlineData("5-1/2 in", -1, Outcome.Fails)]
-    [InlineData("5-1/2 in", 0, Outcome.Unknown)]
-    [InlineData("11-1/4 in", -1, Outcome.Unknown)]
+    [InlineData("0 in", 0, Verdict.Fails)]
+    [InlineData("5-1/2 in", -1, Verdict.Fails)]
+    [InlineData("5-1/2 in", 0, Verdict.Unknown)]
+    [InlineData("11-1/4 in", -1, Verdict.Unknown)]
     [InlineData("11-1/4 in", 0, null)]
-    public void Header_OverADoorOfABearingWall_IsJudgedUnstated(string over, int ticks, Outcome? expected)
+    public void Header_OverADoorOfABearingWall_IsJudgedUnstated(string over, int ticks, Verdict? expected)
     {
         Distance bottom = In(82.5m) + Distance.Parse(over) + Distance.FromTicks(ticks);
         Assert.Equal(expected, Judged(Hall(true, bottom, In(60))));
@@ -29,8 +29,8 @@ public sealed class HeaderTests
     // The opening is 44 to 76 in; with the jacks 42-1/2 to 77-1/2 in, and a box of 2-1/4 in stands beside that.
     [Theory]
     [InlineData(-1, null)]
-    [InlineData(1, Outcome.Fails)]
-    public void Header_IsAsLongAsItsOpeningAndTheJacks(int ticks, Outcome? expected)
+    [InlineData(1, Verdict.Fails)]
+    public void Header_IsAsLongAsItsOpeningAndTheJacks(int ticks, Verdict? expected)
     {
         Assert.Equal(expected, Judged(Hall(true, In(84), In(42.5m) - In(1.125m) + Distance.FromTicks(ticks))));
         Assert.Equal(expected, Judged(Hall(true, In(84), In(77.5m) + In(1.125m) - Distance.FromTicks(ticks))));
@@ -43,7 +43,7 @@ public sealed class HeaderTests
         {
             new NoCavity(NoCavityKind.Header, In(42.5m), In(77.5m)).WithBottom(new(In(82.5m), Datum.Subfloor)).WithTop(new(In(91.75m), Datum.Subfloor)),
         }));
-        Assert.Equal(Outcome.Fails, Judged(Stated(In(91.75m) - Tick)));
+        Assert.Equal(Verdict.Fails, Judged(Stated(In(91.75m) - Tick)));
         Assert.Null(Judged(Stated(In(91.75m))));
     }
 
@@ -66,16 +66,16 @@ public sealed class HeaderTests
             new Room("bath", RoomKind.Bathroom, "first").WithWalls(new[] { behind }),
         });
         Assert.Null(Judged(House(other, null)));
-        Assert.Equal(Outcome.Fails, Judged(House(other, "bath/south")));
-        Assert.Equal(Outcome.Fails, Judged(House(other.WithBackOf("hall/north"), null)));
+        Assert.Equal(Verdict.Fails, Judged(House(other, "bath/south")));
+        Assert.Equal(Verdict.Fails, Judged(House(other.WithBackOf("hall/north"), null)));
 
         // Seen from the hall a duct at 50 to 64 in is at 56 to 70 in; a stringer lies on its own face.
         Assert.Null(Judged(House(other.WithBearing(false).WithNoCavity(new[] { duct.WithKind(NoCavityKind.Stringer) }), "bath/south")));
         Assert.Null(Judged(House(other.WithBearing(false).WithNoCavity(new[] { duct.WithLeft(In(61.125m)).WithRight(In(70)) }), "bath/south")));
-        Assert.Equal(Outcome.Fails, Judged(House(other.WithBearing(false).WithNoCavity(new[] { duct.WithLeft(In(61.125m) - Tick).WithRight(In(70)) }), "bath/south")));
+        Assert.Equal(Verdict.Fails, Judged(House(other.WithBearing(false).WithNoCavity(new[] { duct.WithLeft(In(61.125m) - Tick).WithRight(In(70)) }), "bath/south")));
     }
 
-    private static Outcome? Judged(Dwelling house) => Row.Evaluate(house).Findings.SingleOrDefault()?.Outcome;
+    private static Verdict? Judged(Dwelling house) => Row.Evaluate(house).Findings.SingleOrDefault()?.Verdict;
 
     private static Dwelling Hall(bool bearing, Distance bottom, Distance at, System.Func<Wall, Wall>? change = null)
     {

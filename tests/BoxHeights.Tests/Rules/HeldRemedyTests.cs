@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Remedies that bring a box to another stud name it; where a stud has to be packed out for a plate to clear its casing, they say so.</summary>
 public sealed class HeldRemedyTests
 {
-    private static readonly RuleSet FitAndCavity = new([RuleSets.RoughInPractice.Find("framing-fit"), RuleSets.RoughInPractice.Find("in-cavity")]);
+    private static readonly RuleSet FitAndCavity = new([RuleSets.RoughInPractice.Row("framing-fit"), RuleSets.RoughInPractice.Row("in-cavity")]);
     private static readonly StudLayout Sixteen = new StudLayout().WithSpacing(CaseFile.Inches("16")).WithKnown(StudKnowledge.Declared);
 
     // Stud 3 is centered on 48 in. A duct right of it takes the place of the box; on the stud's left side, 48 less 3/4 less 1-1/8, it is clear.

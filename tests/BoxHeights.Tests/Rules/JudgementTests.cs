@@ -20,12 +20,12 @@ public sealed class JudgementTests
         Finding[] told = evaluation.Judgements.Where(one => one.Finding is not null).Select(one => one.Finding!).ToArray();
         Assert.Equal(evaluation.Findings.Where(one => one.Fault is null).Select(one => one.Message).Order(StringComparer.Ordinal), told.Select(one => one.Message).Order(StringComparer.Ordinal));
         Assert.All(evaluation.Judgements, one => Assert.True(
-            one.Finding switch { null => one.State is not (Judged.NotMet or Judged.Unknown), { NotJudgedBecause: not null } => one.State == Judged.NotJudged, { Outcome: Outcome.Fails } => one.State == Judged.NotMet, _ => one.State == Judged.Unknown },
+            one.Finding switch { null => one.State is not (Judged.NotMet or Judged.Unknown), { NotJudgedBecause: not null } => one.State == Judged.NotJudged, { Verdict: Verdict.Fails } => one.State == Judged.NotMet, _ => one.State == Judged.Unknown },
             one.ToString()));
         Assert.All(evaluation.Judgements, one => Assert.True(
             (one.State is Judged.LetOff or Judged.NotJudged) == (one.Why is not null) || (one is { State: Judged.Met, RuleId: "counter-edge", Why: { } assumed } && assumed.Contains("assumed", StringComparison.Ordinal)), one.ToString()));
 
-        string[] met = evaluation.Judgements.Where(one => one.State == Judged.Met && DwellingGen.Rules.Find(one.RuleId) is PlacementRule or LimitRule).Select(one => one.RuleId + " " + one.Subject).Order(StringComparer.Ordinal).ToArray();
+        string[] met = evaluation.Judgements.Where(one => one.State == Judged.Met && DwellingGen.Rules.Row(one.RuleId) is PlacementRule or LimitRule).Select(one => one.RuleId + " " + one.Subject).Order(StringComparer.Ordinal).ToArray();
         Assert.Equal(evaluation.Checks.Where(check => check.Verdict == Verdict.Passes).Select(check => check.RuleId + " " + check.Subject).Order(StringComparer.Ordinal), met);
 
         // Each box and each rule about boxes once, whatever came of it; each space rule for each of its subjects at least once.

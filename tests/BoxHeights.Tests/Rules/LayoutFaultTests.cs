@@ -287,7 +287,7 @@ public sealed class LayoutFaultTests
     {
         Evaluation evaluation = Evaluator.Evaluate(House(wall => wall.Add(Counter("thin", "40", "40"))));
         Finding reach = evaluation.For("high").Single(finding => finding.RuleId == "ada-reach");
-        Assert.Equal(Outcome.Unknown, reach.Outcome);
+        Assert.Equal(Verdict.Unknown, reach.Verdict);
         Assert.Equal(Facts.BrokenPart, reach.Needs);
         Assert.Contains(evaluation.Checks, check => check.RuleId == "general-height" && check.Verdict == Verdict.Passes);
     }
@@ -400,7 +400,7 @@ public sealed class LayoutFaultTests
         Assert.Contains(words, finding.Message, StringComparison.Ordinal);
         Assert.True(evaluation.HasUnknowns && !evaluation.IsClean);
         Assert.Empty(finding.Remedies);
-        Assert.Contains(evaluation.For("high"), other => other.RuleId == "ada-reach" && (!othersAreJudged || other.Outcome == Outcome.Fails));
+        Assert.Contains(evaluation.For("high"), other => other.RuleId == "ada-reach" && (!othersAreJudged || other.Verdict == Verdict.Fails));
         return evaluation;
     }
 

@@ -70,7 +70,7 @@ public sealed class LightCenterTests
         Assert.All(evaluation.Findings, finding => Assert.Equal(Severity.Note, finding.Severity));
     }
 
-    private static LayoutEvaluator Of(string row) => new(new RuleSet([RuleSets.RoughInPractice.Find(row)!]));
+    private static LayoutEvaluator Of(string row) => new(new RuleSet([RuleSets.RoughInPractice.Row(row)!]));
 
     private static Dwelling Room(RoomKind kind, params PlanPoint[] lights) => House(new Room("room", kind, "first")
         .WithWalls(new[] { new Wall("north", In(144)), new Wall("east", In(120)), new Wall("south", In(144)), new Wall("west", In(120)) })

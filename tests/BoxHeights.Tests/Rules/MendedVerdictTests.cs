@@ -49,9 +49,9 @@ public sealed class MendedVerdictTests
         DeviceBox drawn = At("c", 80, "48 in to top above finished floor").WithSpecified(BoxHeight.EdgeUnstated(In(48), Datum.FinishedFloor));
         Wall wall = Wall(At("a", 20, "48 in to top above subfloor"), At("b", 50, "48 in to top above subfloor"), drawn).WithBoards(new BoardLayout().WithWidths(new[] { In(48), In(12), In(60) }));
         Room room = Room(wall).WithFloor(FloorBuildup.Of(new FloorLayer("wood", new DistanceRange(In(0), In(0.75m))))).WithCeiling(new Ceiling().WithFraming(new DistanceRange(In(120), In(121))).WithBoard(In(0.5m)));
-        RuleSet rows = new([House.Find("uniform-level"), House.Find("board-seam"), House.Find("specified-height")]);
+        RuleSet rows = new([House.Row("uniform-level"), House.Row("board-seam"), House.Row("specified-height")]);
         Finding finding = Assert.Single(Evaluate(rows, room).Findings, one => one.RuleId == "uniform-level");
-        Assert.Equal((Outcome.Unknown, "c", Facts.FloorFinish | Facts.EdgeMeant), (finding.Outcome, finding.Subject, finding.Needs));
+        Assert.Equal((Verdict.Unknown, "c", Facts.FloorFinish | Facts.EdgeMeant), (finding.Verdict, finding.Subject, finding.Needs));
     }
 
     [Fact]

@@ -10,7 +10,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Open sides of metal studs and spans of bars. That the web takes a screw and the open side wants a bracket is from memory; bays are computed.</summary>
 public sealed class MetalStudTests
 {
-    private static readonly RuleSet Practice = new(new[] { "framing-fit", "web-side", "bar-span", "in-cavity" }.Select(id => RuleSets.RoughInPractice.Find(id)!));
+    private static readonly RuleSet Practice = new(new[] { "framing-fit", "web-side", "bar-span", "in-cavity" }.Select(id => RuleSets.RoughInPractice.Row(id)!));
     private static readonly Distance Tick = Distance.FromTicks(1);
 
     // Flanges of 1-1/4 in, 16 in on center: the fourth stud's faces are at 63-3/8 and 64-5/8 in.
@@ -25,7 +25,7 @@ public sealed class MetalStudTests
     {
         Evaluation evaluation = OnStud(open, side).Evaluate();
         Assert.Equal(isFine ? [] : ["web-side"], evaluation.Findings.Select(finding => finding.RuleId));
-        Assert.All(evaluation.Findings, finding => Assert.Equal((Outcome.Fails, Severity.Advice), (finding.Outcome, finding.Severity)));
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Fails, Severity.Advice), (finding.Verdict, finding.Severity)));
     }
 
     // It counts as on the face up to 1/4 in off it, as for any nailed box.
@@ -108,7 +108,7 @@ public sealed class MetalStudTests
     {
         OneBox box = InBay(CaseFile.Table("bar-spans.csv")[1], new DistanceRange(CaseFile.Inches("14"), CaseFile.Inches("18"))) with { Rules = Practice };
         Finding finding = Assert.Single(box.Evaluate().Findings);
-        Assert.Equal(("bar-span", Outcome.Fails, Severity.Advice), (finding.RuleId, finding.Outcome, finding.Severity));
+        Assert.Equal(("bar-span", Verdict.Fails, Severity.Advice), (finding.RuleId, finding.Verdict, finding.Severity));
         Assert.Equal(
             ["take a bar for the-box that spans a clear bay of 22-1/2 in", "add a block 22-1/2 in long for the-box between the studs beside it, 72-3/4 in from the left end of its wall"],
             finding.Remedies.Select(remedy => remedy.Text));

@@ -25,7 +25,7 @@ internal sealed record OneBox
     public EvaluatorOptions Options { get; init; } = EvaluatorOptions.Default;
 
     /// <summary>The rules that one row makes alone.</summary>
-    public static RuleSet Only(RuleSet rules, string id) => new([rules.Find(id)]);
+    public static RuleSet Only(RuleSet rules, string id) => new([rules.Row(id)]);
 
     public static FloorBuildup Floor(DistanceRange thickness) => FloorBuildup.Of(new FloorLayer("floor", thickness));
 

@@ -24,7 +24,7 @@ public sealed class PairedSwitchTests
     {
         Evaluation evaluation = Mates.Evaluate(House(devices));
         Assert.Equal(found, evaluation.Findings.Count);
-        Assert.All(evaluation.Findings, finding => Assert.Equal((Outcome.Fails, Severity.Note), (finding.Outcome, finding.Severity)));
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Fails, Severity.Note), (finding.Verdict, finding.Severity)));
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public sealed class PairedSwitchTests
     [InlineData(true, 0)]
     public void TwoBoxes_OfWhichOneCannotBeSetLikeTheOther_ArentFound(bool mirror, int found)
     {
-        LayoutEvaluator both = new(new RuleSet([RuleSets.RoughInPractice.Find("room-level"), RuleSets.RoughInPractice.Find("not-buried")]));
+        LayoutEvaluator both = new(new RuleSet([RuleSets.RoughInPractice.Row("room-level"), RuleSets.RoughInPractice.Row("not-buried")]));
         DeviceBox[] boxes = [.. new[] { ("30", "44"), ("90", "46") }.Select(one => SquareRoom.Box("gfci-receptacle", "bath", In(one.Item1), In(one.Item2)).WithId("b" + one.Item1))];
         Dwelling house = new SquareRoom { Kind = RoomKind.Bathroom, North = boxes }.House();
         Covering glass = new Covering("mirror", CoveringKind.Mirror, In("20"), In("40")).WithBottom(new Level(In("46.5"), Datum.FinishedFloor)).WithTop(new Level(In("80"), Datum.FinishedFloor));

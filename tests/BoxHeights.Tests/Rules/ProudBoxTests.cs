@@ -21,7 +21,7 @@ public sealed class ProudBoxTests
         Assert.Equal(isNoted, evaluation.Findings.Count == 1);
         foreach (Finding finding in evaluation.Findings)
         {
-            Assert.Equal(("box-proud", Severity.Note, Outcome.Fails), (finding.RuleId, finding.Severity, finding.Outcome));
+            Assert.Equal(("box-proud", Severity.Note, Verdict.Fails), (finding.RuleId, finding.Severity, finding.Verdict));
             Assert.Equal(In(tiled ? 1 : 0.5m), Assert.IsType<SetProjection>(Assert.Single(finding.Remedies)).Projection);
         }
     }
@@ -29,11 +29,11 @@ public sealed class ProudBoxTests
     // Tile of any thickness: what stands 1/2 in past the board may yet be behind it.
     [Theory]
     [InlineData("9/16 in", null)]
-    [InlineData("1 in", Outcome.Unknown)]
-    public void Box_OnTileOfAnyThickness_IsKnownOnlyWhereItCannotStandOut(string setFor, Outcome? expected)
+    [InlineData("1 in", Verdict.Unknown)]
+    public void Box_OnTileOfAnyThickness_IsKnownOnlyWhereItCannotStandOut(string setFor, Verdict? expected)
     {
         Evaluation evaluation = Evaluated(Distance.Parse(setFor), new Finish("tile", FinishKind.Tile, Distance.Zero, In(120)));
-        Assert.Equal(expected, evaluation.Findings.Count == 0 ? null : evaluation.Findings[0].Outcome);
+        Assert.Equal(expected, evaluation.Findings.Count == 0 ? null : evaluation.Findings[0].Verdict);
     }
 
     private static Evaluation Evaluated(Distance setFor, Finish? finish)
@@ -42,7 +42,7 @@ public sealed class ProudBoxTests
         {
             new DeviceBox("R1", BoxPurpose.General).WithSize(new BoxSize(In(2.25m), In(3.75m))).WithAt(In(60)).WithHeight(BoxHeight.ToTop(In(16), Datum.Subfloor)).WithSetFor(setFor),
         });
-        return new LayoutEvaluator(new RuleSet([RuleSets.RoughInPractice.Find("box-proud")!])).Evaluate(new Dwelling("House")
+        return new LayoutEvaluator(new RuleSet([RuleSets.RoughInPractice.Row("box-proud")!])).Evaluate(new Dwelling("House")
             .WithStoreys(new[] { new Storey("first").WithBoards(new BoardLayout().WithThickness(In(0.5m))) })
             .WithRooms(new[] { new Room("hall", RoomKind.Hall, "first").WithWalls(new[] { wall }) }));
     }

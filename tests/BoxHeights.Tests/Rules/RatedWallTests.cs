@@ -51,7 +51,7 @@ public sealed class RatedWallTests
     public void Apart_TooNear_IsAViolationThatNamesTheOtherBox()
     {
         Finding finding = Assert.Single(Evaluate(In("24")).Findings);
-        Assert.Equal((Outcome.Fails, Severity.Violation), (finding.Outcome, finding.Severity));
+        Assert.Equal((Verdict.Fails, Severity.Violation), (finding.Verdict, finding.Severity));
         Assert.Contains("near " + (finding.Subject == "a" ? "b" : "a") + " on the other face", finding.Message, StringComparison.Ordinal);
     }
 
@@ -76,7 +76,7 @@ public sealed class RatedWallTests
     [Fact]
     public void Apart_AReadingThatSpeaksOfOtherBoxes_IsMetByThese()
     {
-        RatedSeparation row = (RatedSeparation)Separation.Find("rated-separation");
+        RatedSeparation row = (RatedSeparation)Separation.Row("rated-separation");
         RatedSeparation others = row with { Scope = new RuleScope { Purposes = new[] { BoxPurpose.Dryer } } };
         RuleSet rules = new([row with { Readings = new[] { new Reading("dryers-alone", "it speaks of dryers' boxes alone", others), new Reading("all-the-same", "as it is", row with { Readings = default }) } }]);
         Assert.Equal(["dryers-alone"], Assert.Single(Evaluate(In("10"), null, null, rules).Findings).DisputedBy);
@@ -99,13 +99,13 @@ public sealed class RatedWallTests
 
     [Fact]
     public void Protection_OnOneAlone_IsNotEnough() =>
-        Assert.Equal(Outcome.Fails, Assert.Single(Evaluate(Distance.Zero, null, box => box.WithFireProtection(box.Id == "a" ? FireProtection.PuttyPad : FireProtection.None)).Findings).Outcome);
+        Assert.Equal(Verdict.Fails, Assert.Single(Evaluate(Distance.Zero, null, box => box.WithFireProtection(box.Id == "a" ? FireProtection.PuttyPad : FireProtection.None)).Findings).Verdict);
 
     [Fact]
     public void Protection_NotStated_IsUnknownAndSaysSo()
     {
         Finding finding = Assert.Single(Evaluate(Distance.Zero, null, box => box.WithFireProtection(null)).Findings);
-        Assert.Equal((Outcome.Unknown, Facts.FireProtection), (finding.Outcome, finding.Needs));
+        Assert.Equal((Verdict.Unknown, Facts.FireProtection), (finding.Verdict, finding.Needs));
         Assert.Contains("how the boxes are protected", finding.Message, StringComparison.Ordinal);
     }
 

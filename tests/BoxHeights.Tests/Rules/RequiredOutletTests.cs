@@ -24,11 +24,11 @@ public sealed class RequiredOutletTests
             {
                 Evaluation evaluation = Evaluate(edition, row["rule"], House(row["what"], off));
                 bool lacks = gap ? !beyond : beyond;
-                Assert.True((evaluation.Findings.Count == 1 && evaluation.Findings[0].Outcome == Outcome.Fails) == lacks && evaluation.Findings.Count <= 1,
+                Assert.True((evaluation.Findings.Count == 1 && evaluation.Findings[0].Verdict == Verdict.Fails) == lacks && evaluation.Findings.Count <= 1,
                     string.Join(",", row.Values) + " at " + off + ": " + string.Join("\n", evaluation.Findings.Select(one => one.Message).Concat(evaluation.NotJudged)));
             }
 
-            Citation citation = RuleSets.UnitedStatesOutlets(edition).Find(row["rule"]).Citation;
+            Citation citation = RuleSets.UnitedStatesOutlets(edition).Row(row["rule"]).Citation;
             Assert.Equal((row["section"], row["status"] == "memory"), (citation.Section, citation.Confidence == Confidence.FromMemory));
         }
     }
@@ -165,7 +165,7 @@ public sealed class RequiredOutletTests
         Room other = new SquareRoom { Kind = RoomKind.Office, North = [Receptacle(In("60"), "14").WithId("far")] }.Build().WithId("other");
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, rule, room.House(other));
         Finding finding = Assert.Single(evaluation.Findings);
-        Assert.Equal(("square", Outcome.Fails), (finding.Subject, finding.Outcome));
+        Assert.Equal(("square", Verdict.Fails), (finding.Subject, finding.Verdict));
         Assert.True(Evaluate(NecEdition.Nec2023, rule, finding.Remedies[0].ApplyTo(evaluation.Dwelling)).IsClean);
     }
 
@@ -189,21 +189,21 @@ public sealed class RequiredOutletTests
     }
 
     [Theory]
-    [InlineData("bedroom", "room-light", "luminaire", Outcome.Fails)]
-    [InlineData("kitchen", "kitchen-bath-light", "luminaire", Outcome.Fails)]
-    [InlineData("hall", "passage-light", "luminaire", Outcome.Fails)]
-    [InlineData("garage", "passage-light", "luminaire", Outcome.Fails)]
-    [InlineData("hall", "passage-switch", "switch", Outcome.Unknown)]
-    [InlineData("stair", "passage-switch", "switch", Outcome.Unknown)]
-    [InlineData("garage", "passage-switch", "switch", Outcome.Unknown)]
-    [InlineData("laundry", "laundry-light", "luminaire", Outcome.Fails)]
-    [InlineData("laundry", "laundry-switch", "switch", Outcome.Unknown)]
-    [InlineData("basement", "service-light", "luminaire", Outcome.Fails)]
-    [InlineData("basement", "service-switch", "switch", Outcome.Unknown)]
-    [InlineData("utility", "service-light", "luminaire", Outcome.Fails)]
-    [InlineData("bedroom", "bedroom-alarm", "smoke-alarm", Outcome.Fails)]
-    [InlineData("bedroom", "room-switch", "switch", Outcome.Unknown)]
-    public void RoomThatAloneLacksIt_IsFound(string kind, string rule, string device, Outcome outcome)
+    [InlineData("bedroom", "room-light", "luminaire", Verdict.Fails)]
+    [InlineData("kitchen", "kitchen-bath-light", "luminaire", Verdict.Fails)]
+    [InlineData("hall", "passage-light", "luminaire", Verdict.Fails)]
+    [InlineData("garage", "passage-light", "luminaire", Verdict.Fails)]
+    [InlineData("hall", "passage-switch", "switch", Verdict.Unknown)]
+    [InlineData("stair", "passage-switch", "switch", Verdict.Unknown)]
+    [InlineData("garage", "passage-switch", "switch", Verdict.Unknown)]
+    [InlineData("laundry", "laundry-light", "luminaire", Verdict.Fails)]
+    [InlineData("laundry", "laundry-switch", "switch", Verdict.Unknown)]
+    [InlineData("basement", "service-light", "luminaire", Verdict.Fails)]
+    [InlineData("basement", "service-switch", "switch", Verdict.Unknown)]
+    [InlineData("utility", "service-light", "luminaire", Verdict.Fails)]
+    [InlineData("bedroom", "bedroom-alarm", "smoke-alarm", Verdict.Fails)]
+    [InlineData("bedroom", "room-switch", "switch", Verdict.Unknown)]
+    public void RoomThatAloneLacksIt_IsFound(string kind, string rule, string device, Verdict outcome)
     {
         DeviceBox box = SquareRoom.Box(device, device == "switch" ? "switch" : device == "luminaire" ? "light" : "alarm", In("40"), In("46"));
         SquareRoom with = new() { Kind = new RoomKind(kind), North = [box] };
@@ -211,8 +211,8 @@ public sealed class RequiredOutletTests
         Assert.True(Evaluate(NecEdition.Nec2023, rule, with.House()).IsClean);
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, rule, without.House(with.Build().WithId("other")));
         Finding finding = Assert.Single(evaluation.Findings);
-        Assert.Equal(("square", outcome), (finding.Subject, finding.Outcome));
-        if (outcome == Outcome.Fails)
+        Assert.Equal(("square", outcome), (finding.Subject, finding.Verdict));
+        if (outcome == Verdict.Fails)
         {
             Assert.True(Evaluate(NecEdition.Nec2023, rule, finding.Remedies[0].ApplyTo(evaluation.Dwelling)).IsClean);
         }
@@ -268,7 +268,7 @@ public sealed class RequiredOutletTests
         Dwelling house = foyer.House(switched).WithOutside(new[] { new OutsideFace("front").WithWalls(new[] { wall }) });
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "entrance-switch", house);
         Assert.Equal(found, evaluation.Findings.Count);
-        Assert.All(evaluation.Findings, finding => Assert.Equal((Outcome.Unknown, Facts.ServedFromOutside, "front"), (finding.Outcome, finding.Needs, finding.Subject)));
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Unknown, Facts.ServedFromOutside, "front"), (finding.Verdict, finding.Needs, finding.Subject)));
         Assert.Equal(who == "nobody says", evaluation.NotJudged.Contains("entrance-switch: it isn't said which room its entrance leads to (front)"));
     }
 
@@ -289,7 +289,7 @@ public sealed class RequiredOutletTests
     [Fact]
     public void RowsForLights_DontSayThatSwitchesWereLookedAt() => Assert.All(
         new[] { "kitchen-bath-light", "passage-light", "laundry-light", "service-light", "attic-light", "entrance-light" },
-        id => Assert.DoesNotContain("switch", RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Find(id).Summary, StringComparison.Ordinal));
+        id => Assert.DoesNotContain("switch", RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Row(id).Summary, StringComparison.Ordinal));
 
     // NEC 210.70(A)(1): a switched receptacle will do, but not in a kitchen or bath.
     [Theory]
@@ -361,7 +361,7 @@ public sealed class RequiredOutletTests
         Assert.True(Evaluate(NecEdition.Nec2017, "deck-receptacle", Deck(In("1"), null)).IsClean);
         Assert.Single(Evaluate(NecEdition.Nec2020, "deck-receptacle", Deck(In("1"), null)).Findings);
         Finding open = Assert.Single(Evaluate(NecEdition.Nec2023, "deck-receptacle", Deck(null, null)).Findings);
-        Assert.Equal((Outcome.Unknown, Facts.PlanPlace), (open.Outcome, open.Needs));
+        Assert.Equal((Verdict.Unknown, Facts.PlanPlace), (open.Verdict, open.Needs));
     }
 
     // From a deck nobody reaches what is under its surface.
@@ -390,7 +390,7 @@ public sealed class RequiredOutletTests
         Assert.Null(Found(BoxHeight.ToCenter(limit - Tick, Datum.Grade)));
         Assert.Null(Found(BoxHeight.ToCenter(limit, Datum.Grade)));
         Finding high = Found(BoxHeight.ToCenter(limit + Tick, Datum.Grade))!;
-        Assert.Equal((Outcome.Unknown, Facts.Datum), (high.Outcome, high.Needs));
+        Assert.Equal((Verdict.Unknown, Facts.Datum), (high.Verdict, high.Needs));
     }
 
     private static Dwelling House(string what, Distance off) => what switch

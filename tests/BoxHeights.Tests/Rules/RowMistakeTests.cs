@@ -102,7 +102,7 @@ public sealed class RowMistakeTests
     {
         if (mistake is null)
         {
-            Assert.Equal(row, new RuleSet([row]).Find(row.Id));
+            Assert.Equal(row, new RuleSet([row]).Row(row.Id));
             return;
         }
 

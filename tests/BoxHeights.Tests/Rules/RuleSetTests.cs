@@ -50,12 +50,12 @@ public sealed class RuleSetTests
     [Fact]
     public void With_ARowOfTheSameId_ReplacesIt()
     {
-        HeightBand band = (HeightBand)RuleSets.Ada2010.Find("ada-reach");
+        HeightBand band = (HeightBand)RuleSets.Ada2010.Row("ada-reach");
         RuleSet stricter = OneBox.Only(RuleSets.Ada2010, "ada-reach").With(band with { Low = CaseFile.Inches("18") });
         Assert.Single(stricter.Rules);
-        Assert.Equal(CaseFile.Inches("18"), ((HeightBand)stricter.Find("ada-reach")).Low);
+        Assert.Equal(CaseFile.Inches("18"), ((HeightBand)stricter.Row("ada-reach")).Low);
         Assert.NotEqual(OneBox.Only(RuleSets.Ada2010, "ada-reach").Fingerprint, stricter.Fingerprint);
-        Assert.Equal(CaseFile.Inches("15"), ((HeightBand)RuleSets.Ada2010.Find("ada-reach")).Low);
+        Assert.Equal(CaseFile.Inches("15"), ((HeightBand)RuleSets.Ada2010.Row("ada-reach")).Low);
     }
 
     [Fact]
@@ -89,14 +89,14 @@ public sealed class RuleSetTests
             foreach (Reading reading in row.Readings)
             {
                 RuleSet other = All.WithReading(row.Id, reading.Id);
-                Assert.Equal(reading.Id, other.Find(row.Id).ReadingId);
-                Assert.Equal(reading.Rule.Numbers, other.Find(row.Id).Numbers);
-                Assert.Contains(other.Find(row.Id).Readings, one => one.Id == row.ReadingId);
+                Assert.Equal(reading.Id, other.Row(row.Id).ReadingId);
+                Assert.Equal(reading.Rule.Numbers, other.Row(row.Id).Numbers);
+                Assert.Contains(other.Row(row.Id).Readings, one => one.Id == row.ReadingId);
                 Assert.NotEqual(All.Fingerprint, other.Fingerprint);
 
                 RuleSet back = other.WithReading(row.Id, row.ReadingId);
-                Assert.Equal(row.Numbers, back.Find(row.Id).Numbers);
-                Assert.Equal(row.Readings.Select(one => one.Id).Order(StringComparer.Ordinal), back.Find(row.Id).Readings.Select(one => one.Id).Order(StringComparer.Ordinal));
+                Assert.Equal(row.Numbers, back.Row(row.Id).Numbers);
+                Assert.Equal(row.Readings.Select(one => one.Id).Order(StringComparer.Ordinal), back.Row(row.Id).Readings.Select(one => one.Id).Order(StringComparer.Ordinal));
             }
 
             Assert.Same(All, All.WithReading(row.Id, row.ReadingId));
@@ -126,7 +126,7 @@ public sealed class RuleSetTests
     [Fact]
     public void Fingerprint_AnyNumberOfARowChanged_IsAnother()
     {
-        HeightBand band = (HeightBand)RuleSets.Ada2010.Find("ada-reach");
+        HeightBand band = (HeightBand)RuleSets.Ada2010.Row("ada-reach");
         Rule[] changed =
         [
             band with { Low = CaseFile.Inches("16") }, band with { High = CaseFile.Inches("47") }, band with { Datum = Datum.Subfloor },
@@ -145,7 +145,7 @@ public sealed class RuleSetTests
 
     [Fact]
     public void Find_NoSuchRow_NamesThoseThereAre() =>
-        Assert.Contains("ada-reach", Assert.Throws<ArgumentException>(() => RuleSets.Ada2010.Find("reach")).Message, StringComparison.Ordinal);
+        Assert.Contains("ada-reach", Assert.Throws<ArgumentException>(() => RuleSets.Ada2010.Row("reach")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Add_Null_Throws()

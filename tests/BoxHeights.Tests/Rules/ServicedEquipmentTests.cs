@@ -27,7 +27,7 @@ public sealed class ServicedEquipmentTests
         Dwelling house = new SquareRoom { Kind = RoomKind.Utility, Fixtures = [Furnace], North = [Switch] }.House(WithReceptacle(RoomKind.Hall, "upper"))
             .WithStoreys(new[] { SquareRoom.Storey, new Storey("upper") });
         Finding finding = Assert.Single(Indoors.Evaluate(house).Findings);
-        Assert.Equal(("square furnace", Outcome.Fails, Severity.Violation), (finding.Subject, finding.Outcome, finding.Severity));
+        Assert.Equal(("square furnace", Verdict.Fails, Severity.Violation), (finding.Subject, finding.Verdict, finding.Severity));
         Assert.True(Indoors.Evaluate(Assert.IsType<AddBox>(Assert.Single(finding.Remedies)).ApplyTo(house)).IsClean);
     }
 

@@ -73,7 +73,7 @@ public class SpaceRuleTests
     {
         Evaluation evaluation = Evaluator(OneLow).Evaluate(House(Bare));
         Finding finding = Assert.Single(evaluation.Findings);
-        Assert.Equal(("den", "den/north", Outcome.Fails), (finding.Subject, finding.Address, finding.Outcome));
+        Assert.Equal(("den", "den/north", Verdict.Fails), (finding.Subject, finding.Address, finding.Verdict));
         Assert.Equal("den: 0 low boxes, must be there at least 1 times, low [House rules 1]", finding.Message);
         Assert.Equal((Quantity.Of(0), "at least 1", Quantity.Of(-1)), (finding.Measured, finding.Allowed.ToString(), finding.Margin));
         Assert.True(evaluation.HasViolations);
@@ -88,9 +88,9 @@ public class SpaceRuleTests
     {
         // 16-1/2 in above the subfloor is 16 in above a floor of 1/2 in.
         DeviceBox box = Box("a", 30, 0).WithHeight(BoxHeight.ToCenter(Distance.FromInches(16, 1, 2), Datum.Subfloor));
-        Assert.Equal(Outcome.Unknown, Assert.Single(Evaluator(OneLow).Evaluate(House(FloorBuildup.NotChosen, box)).Findings).Outcome);
+        Assert.Equal(Verdict.Unknown, Assert.Single(Evaluator(OneLow).Evaluate(House(FloorBuildup.NotChosen, box)).Findings).Verdict);
         Assert.True(Evaluator(OneLow).Evaluate(House(FloorBuildup.Of(new FloorLayer("wood", Distance.FromInches(0, 1, 2))), box)).IsClean);
-        Assert.Equal(Outcome.Fails, Assert.Single(Evaluator(OneLow).Evaluate(House(Bare, box)).Findings).Outcome);
+        Assert.Equal(Verdict.Fails, Assert.Single(Evaluator(OneLow).Evaluate(House(Bare, box)).Findings).Verdict);
     }
 
     [Fact]
@@ -128,7 +128,7 @@ public class SpaceRuleTests
         house.Add(new Storey("main"));
         house.Room("den", RoomKind.Office, "main");
         Evaluation evaluation = Evaluator(OneLow).Evaluate(house.Build());
-        Assert.Equal(("one-low", "den", Outcome.Unknown, "no walls are described"), Assert.Single(evaluation.Findings) is var one ? (one.RuleId, one.Subject, one.Outcome, one.NotJudgedBecause) : default);
+        Assert.Equal(("one-low", "den", Verdict.Unknown, "no walls are described"), Assert.Single(evaluation.Findings) is var one ? (one.RuleId, one.Subject, one.Verdict, one.NotJudgedBecause) : default);
         Assert.Contains("one-low: no walls are described (den)", evaluation.NotJudged);
     }
 

@@ -35,7 +35,7 @@ public sealed class SpacingCaseTests
         Dwelling house = RoomSketch.House(one.GetProperty("kind").GetString()!, Strings(one, "walls"), Strings(one, "standing"), Strings(one, "flat"), metric);
         Finding[] found = new LayoutEvaluator(rules).Evaluate(house).Findings.ToArray();
         string said = string.Join("\n", found.Select(finding => finding.Message));
-        Assert.True(found.All(finding => finding.Outcome == Outcome.Fails), said);
+        Assert.True(found.All(finding => finding.Verdict == Verdict.Fails), said);
         if (one.TryGetProperty("found", out JsonElement count))
         {
             Assert.True(count.GetInt32() == found.Length, said);
@@ -75,7 +75,7 @@ public sealed class SpacingCaseTests
                 {
                     Finding[] found = new LayoutEvaluator(Only(row["set"], row["rule"], edition)).Evaluate(Site(row, tick)).Findings.ToArray();
                     string what = row["rule"] + " " + edition + " " + row["what"] + ", " + column + ": " + string.Join("; ", found.Select(finding => finding.Message));
-                    Assert.True(int.Parse(row[column], CultureInfo.InvariantCulture) == found.Length && found.All(finding => finding.Outcome == Outcome.Fails), what);
+                    Assert.True(int.Parse(row[column], CultureInfo.InvariantCulture) == found.Length && found.All(finding => finding.Verdict == Verdict.Fails), what);
                 }
             }
         }
@@ -97,7 +97,7 @@ public sealed class SpacingCaseTests
                 .WithDedicated(row["dedicated"].Length == 0 ? null : row["dedicated"])
                 .WithSwitched(row["switched"] switch { "all" => SwitchedPart.All, "half" => SwitchedPart.Half, "none" => SwitchedPart.None, _ => null }));
             Finding? found = new LayoutEvaluator(Only("us", row["rule"], 2023)).Evaluate(house).Findings.SingleOrDefault(finding => finding.Fault is null);
-            string said = found is null ? "counts" : found.Outcome == Outcome.Unknown ? "unknown" : "not";
+            string said = found is null ? "counts" : found.Verdict == Verdict.Unknown ? "unknown" : "not";
             Assert.True(row["expected"] == said, string.Join(",", row.Values) + ": " + said);
         }
     }

@@ -78,7 +78,7 @@ public sealed class SpacingRoadTests
 
     private static int[] Lacking(Evaluation evaluation)
     {
-        Assert.All(evaluation.Findings, finding => Assert.Equal(Outcome.Fails, finding.Outcome));
+        Assert.All(evaluation.Findings, finding => Assert.Equal(Verdict.Fails, finding.Verdict));
         return evaluation.Findings.Select(finding => (int)(finding.Measured.AsDistance().Ticks / Distance.FromInches(1).Ticks)).Order().ToArray();
     }
 

@@ -23,14 +23,14 @@ public sealed class SpacingUnknownTests
     {
         Finding? finding = Walls.Evaluate(RoomSketch.House("bedroom", [wall])).Findings.SingleOrDefault(one => one.Fault is null);
         Assert.Equal(needs, finding?.Needs ?? Facts.None);
-        Assert.True(finding is null || finding.Outcome == Outcome.Unknown);
+        Assert.True(finding is null || finding.Verdict == Verdict.Unknown);
     }
 
     [Fact]
     public void Opening_ThatMayBreakTheWall_DoesntHideWhatLacksEitherWay()
     {
         Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["300 door:0:50 odd-hole:90:100:unstated door:180:300"])).Findings, one => one.Fault is null);
-        Assert.Equal((Outcome.Fails, CaseFile.Inches("120")), (finding.Outcome, finding.Measured.AsDistance()));
+        Assert.Equal((Verdict.Fails, CaseFile.Inches("120")), (finding.Verdict, finding.Measured.AsDistance()));
     }
 
     [Fact]
@@ -38,28 +38,28 @@ public sealed class SpacingUnknownTests
     {
         Dwelling house = RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:100:300"]).WithBoxes(box => box.WithAt(null));
         Finding finding = Assert.Single(Walls.Evaluate(house).Findings);
-        Assert.Equal((Outcome.Unknown, Facts.Along), (finding.Outcome, finding.Needs));
+        Assert.Equal((Verdict.Unknown, Facts.Along), (finding.Verdict, finding.Needs));
 
         // Wherever it is, nothing else stands between the other two doors.
         house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("other", CaseFile.Inches("300")).WithOpenings(new[]
         {
             new Opening("a", OpeningKind.Door, CaseFile.Inches("0"), CaseFile.Inches("100")), new Opening("b", OpeningKind.Door, CaseFile.Inches("130"), CaseFile.Inches("300")),
         })))));
-        Assert.Contains(Walls.Evaluate(house).Findings, one => one.Outcome == Outcome.Fails && one.Measured == CaseFile.Inches("30"));
+        Assert.Contains(Walls.Evaluate(house).Findings, one => one.Verdict == Verdict.Fails && one.Measured == CaseFile.Inches("30"));
     }
 
     [Theory]
-    [InlineData("66", "0", "1", Outcome.Unknown)]
+    [InlineData("66", "0", "1", Verdict.Unknown)]
     [InlineData("65", "0", "1/2", null)]
-    [InlineData("67-1/2", "0", "1", Outcome.Fails)]
-    public void BoxAtALineOverAFloorNotChosen_IsUnknownWhereTheFloorDecides(string center, string least, string most, Outcome? expected)
+    [InlineData("67-1/2", "0", "1", Verdict.Fails)]
+    public void BoxAtALineOverAFloorNotChosen_IsUnknownWhereTheFloorDecides(string center, string least, string most, Verdict? expected)
     {
         // Above the subfloor: the finished floor takes something off.
         Dwelling house = RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:100:300"]).WithBoxes(box => box.WithHeight(BoxHeight.ToCenter(CaseFile.Inches(center) + CaseFile.Inches("1/2"), Datum.Subfloor)));
         house = house.WithRooms(house.Rooms.Select(room => room.WithFloor(OneBox.Floor(new DistanceRange(CaseFile.Inches(least), CaseFile.Inches(most))))));
         Finding? finding = Walls.Evaluate(house).Findings.SingleOrDefault();
-        Assert.Equal(expected, finding?.Outcome);
-        Assert.Equal(expected == Outcome.Unknown ? Facts.FloorFinish : Facts.None, finding?.Needs ?? Facts.None);
+        Assert.Equal(expected, finding?.Verdict);
+        Assert.Equal(expected == Verdict.Unknown ? Facts.FloorFinish : Facts.None, finding?.Needs ?? Facts.None);
     }
 
     // 60 in reaches to 132 of 160, and 192 across the doorway back to 120. Beyond 264 of 330 the walls don't go on.
@@ -98,7 +98,7 @@ public sealed class SpacingUnknownTests
     {
         Evaluation evaluation = Walls.Evaluate(RoomSketch.House("bedroom", []));
         Finding finding = Assert.Single(evaluation.Findings);
-        Assert.Equal(("wall-outlets", "room", Outcome.Unknown, "its walls aren't described"), (finding.RuleId, finding.Subject, finding.Outcome, finding.NotJudgedBecause));
+        Assert.Equal(("wall-outlets", "room", Verdict.Unknown, "its walls aren't described"), (finding.RuleId, finding.Subject, finding.Verdict, finding.NotJudgedBecause));
     }
 
     [Fact]
@@ -160,8 +160,8 @@ public sealed class SpacingUnknownTests
         Assert.Contains(silent.NotJudged, line => line.StartsWith("hall-outlet: it goes on into another passage", System.StringComparison.Ordinal));
         Assert.DoesNotContain(halls.Evaluate(Two("119", "living-room")).NotJudged, line => line.Contains("goes on", System.StringComparison.Ordinal));
         Finding open = Assert.Single(halls.Evaluate(Two("120", "hall")).Findings);
-        Assert.Equal((Outcome.Unknown, Facts.ServedFromOutside), (open.Outcome, open.Needs));
-        Assert.Equal(Outcome.Fails, Assert.Single(halls.Evaluate(Two("120", "living-room")).Findings).Outcome);
+        Assert.Equal((Verdict.Unknown, Facts.ServedFromOutside), (open.Verdict, open.Needs));
+        Assert.Equal(Verdict.Fails, Assert.Single(halls.Evaluate(Two("120", "living-room")).Findings).Verdict);
     }
 
     [Fact]
@@ -179,7 +179,7 @@ public sealed class SpacingUnknownTests
         LayoutEvaluator islands = new(SpacingCaseTests.Only("us", "island-outlets", 2020));
         Evaluation evaluation = islands.Evaluate(RoomSketch.House("kitchen", ["300"], ["peninsula 20 60 36 120"], ["on-island 28 62 36"]));
         Finding open = Assert.Single(evaluation.Findings);
-        Assert.Equal(("room/s1", Outcome.Unknown), (open.Subject, open.Outcome));
+        Assert.Equal(("room/s1", Verdict.Unknown), (open.Subject, open.Verdict));
         Assert.StartsWith("what s1 joins isn't described", open.NotJudgedBecause, System.StringComparison.Ordinal);
         Finding end = Assert.Single(islands.Evaluate(RoomSketch.House("kitchen", ["300 kitchen:0:100"], ["peninsula 20 26 36 80"], ["on-island 28 40 36"])).Findings);
         Assert.StartsWith("room/s2 outer end: no outlet that serves its top within 24 in of its outer end", end.Message, System.StringComparison.Ordinal);

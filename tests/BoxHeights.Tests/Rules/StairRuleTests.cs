@@ -121,8 +121,8 @@ public sealed class StairRuleTests
     // Cut for 3/4 in at the foot: with x laid there the first riser is x − 3/4 lower, or higher, than the others.
     [Theory]
     [InlineData(0, null)]
-    [InlineData(1, Outcome.Fails)]
-    public void Risers_OneTickAroundTheLimit_ChangeThere(int ticks, Outcome? outcome)
+    [InlineData(1, Verdict.Fails)]
+    public void Risers_OneTickAroundTheLimit_ChangeThere(int ticks, Verdict? outcome)
     {
         Distance limit = CaseFile.Inches(TrimmedOpeningTests.Limit("riser-variation"));
         foreach (int sign in new[] { 1, -1 })
@@ -138,8 +138,8 @@ public sealed class StairRuleTests
         Distance limit = CaseFile.Inches(TrimmedOpeningTests.Limit("riser-variation"));
         Distance cut = CaseFile.Inches("3/4");
         Assert.Null(Risers(new DistanceRange(cut - limit, cut + limit)));
-        Assert.Equal(Outcome.Unknown, Risers(new DistanceRange(cut, cut + limit + Tick)));
-        Assert.Equal(Outcome.Fails, Risers(new DistanceRange(cut + limit + Tick, cut + limit + limit)));
+        Assert.Equal(Verdict.Unknown, Risers(new DistanceRange(cut, cut + limit + Tick)));
+        Assert.Equal(Verdict.Fails, Risers(new DistanceRange(cut + limit + Tick, cut + limit + limit)));
     }
 
     [Fact]
@@ -204,7 +204,7 @@ public sealed class StairRuleTests
     [Fact]
     public void PathLights_OffTheirPlaceOrHeight_AreSetRightByTheirRemedy() => Prop.ForAll(Arb.From(Gen.Choose(-32, 32).ArrayOf(2)), n =>
     {
-        LayoutEvaluator evaluator = new(new RuleSet([RuleSets.RoughInPractice.Find("stair-path-lights")!]));
+        LayoutEvaluator evaluator = new(new RuleSet([RuleSets.RoughInPractice.Row("stair-path-lights")!]));
         foreach (bool mirrored in EitherWay)
         {
             Dwelling house = Lit(StairGeometryTests.Eighths(n[0]), StairGeometryTests.Eighths(n[1] / 6), mirrored);
@@ -275,13 +275,13 @@ public sealed class StairRuleTests
 
     private static string[] Notes(BoxHeight height)
     {
-        RuleSet row = new([RuleSets.RoughInPractice.Find("clear-of-handrail")!]);
+        RuleSet row = new([RuleSets.RoughInPractice.Row("clear-of-handrail")!]);
         return new LayoutEvaluator(row).Evaluate(House(Stair, [Switch("S").WithAt(CaseFile.Inches("65")).WithHeight(height)])).Findings.Select(finding => finding.RuleId).ToArray();
     }
 
-    private static Outcome? Risers(DistanceRange laid)
+    private static Verdict? Risers(DistanceRange laid)
     {
         Dwelling house = House(Stair.WithCutForFloorBelow(CaseFile.Inches("3/4")), [], null, FloorBuildup.Of(new FloorLayer("tile", laid)));
-        return new LayoutEvaluator(Code).Evaluate(house).Findings.SingleOrDefault(finding => finding.RuleId == "riser-variation")?.Outcome;
+        return new LayoutEvaluator(Code).Evaluate(house).Findings.SingleOrDefault(finding => finding.RuleId == "riser-variation")?.Verdict;
     }
 }

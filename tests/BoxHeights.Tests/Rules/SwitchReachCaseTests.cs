@@ -40,7 +40,7 @@ public sealed class SwitchReachCaseTests
         Assert.Equal(Verdict.Unknown, check.Verdict);
         Assert.Equal(Facts.FloorFinish, check.Needs);
         Finding finding = box.Evaluate().Findings.Single();
-        Assert.Equal(Outcome.Unknown, finding.Outcome);
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
         Assert.Contains("good for any floor of at least 5/8 in", finding.Message, StringComparison.Ordinal);
     }
 

@@ -95,7 +95,7 @@ public sealed class UnknownKindTests
         OneBox one = new() { Rules = RuleSets.UnitedStatesOutlets(NecEdition.Nec2023), Room = room => room.WithKind(new RoomKind(kind)) };
         Evaluation evaluation = one.At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate();
         Finding finding = Assert.Single(evaluation.Findings, one => one.Fault?.Kind is LayoutFaultKind.UnknownKind or LayoutFaultKind.MisspelledKind);
-        Assert.Equal((severity, "room", Outcome.Unknown, false), (finding.Severity, finding.Subject, finding.Outcome, evaluation.HasViolations));
+        Assert.Equal((severity, "room", Verdict.Unknown, false), (finding.Severity, finding.Subject, finding.Verdict, evaluation.HasViolations));
         Assert.DoesNotContain((one with { Options = EvaluatorOptions.Default.WithOwnKinds(new[] { kind }) }).At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate().Findings, one => one.Fault is not null);
     }
 

@@ -32,7 +32,7 @@ public sealed class UnstatedCounterTests
     public void CounterEdge_WithoutTop_AssumesTheUsualAndSaysSo()
     {
         Finding finding = Assert.Single(At(37, "ada", "counter-edge", null).Evaluate().Findings);
-        Assert.Equal(Outcome.Fails, finding.Outcome);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Contains("(counter c assumed 36 in above finished floor)", finding.Message, StringComparison.Ordinal);
         Evaluation clear = At(44, "ada", "counter-edge", null).Evaluate();
         Assert.Empty(clear.Findings);

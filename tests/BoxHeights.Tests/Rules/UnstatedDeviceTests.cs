@@ -18,15 +18,15 @@ public sealed class UnstatedDeviceTests
 
     // 2010 ADA 308: operable parts at most 48 in. Whatever it holds, a box for a switch or a receptacle is operated; a light isn't, and an appliance's is excepted.
     [Theory]
-    [InlineData("general", 40, Outcome.Unknown)]
-    [InlineData("switch", 90, Outcome.Unknown)]
+    [InlineData("general", 40, Verdict.Unknown)]
+    [InlineData("switch", 90, Verdict.Unknown)]
     [InlineData("light", 90, null)]
     [InlineData("range", 5, null)]
-    public void BoxWithoutItsDevice_UnderReach_IsUnknown(string purpose, int center, Outcome? expected)
+    public void BoxWithoutItsDevice_UnderReach_IsUnknown(string purpose, int center, Verdict? expected)
     {
         DeviceBox box = new DeviceBox("B", new BoxPurpose(purpose)).WithAt(Distance.FromInches(40)).WithHeight(BoxHeight.ToCenter(Distance.FromInches(center), Datum.FinishedFloor));
         Evaluation evaluation = new LayoutEvaluator(RuleSets.Ada2010).Evaluate(new SquareRoom { North = [box] }.House());
-        Assert.Equal(expected, evaluation.Findings.SingleOrDefault()?.Outcome);
+        Assert.Equal(expected, evaluation.Findings.SingleOrDefault()?.Verdict);
         Assert.All(evaluation.Findings, finding => Assert.Contains("which devices", finding.Message, System.StringComparison.Ordinal));
         Assert.All(evaluation.Findings, finding => Assert.StartsWith("find out first", Assert.Single(finding.Remedies).Text, System.StringComparison.Ordinal));
     }
@@ -39,7 +39,7 @@ public sealed class UnstatedDeviceTests
     {
         DeviceBox box = new DeviceBox("B", BoxPurpose.General).WithSize(new BoxSize(Distance.FromInches(2.25m), Distance.FromInches(3.75m))).WithAt(Distance.FromInches(40))
             .WithHeight(BoxHeight.ToCenter(Distance.FromInches(center), Datum.FinishedFloor));
-        Assert.Equal(found, new LayoutEvaluator(RuleSets.California).Evaluate(new SquareRoom { North = [box] }.House()).Findings.Count(finding => finding.Outcome == Outcome.Fails));
+        Assert.Equal(found, new LayoutEvaluator(RuleSets.California).Evaluate(new SquareRoom { North = [box] }.House()).Findings.Count(finding => finding.Verdict == Verdict.Fails));
     }
 
     private static string[] Lacking(DeviceBox alarm)

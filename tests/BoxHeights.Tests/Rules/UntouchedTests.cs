@@ -61,7 +61,7 @@ public sealed class UntouchedTests
 
         Assert.True(level.Evaluate(House(In("14-1/4"), true)).IsClean);
         Finding finding = Assert.Single(level.Evaluate(House(In("14-1/4") + Tick, true)).Findings);
-        Assert.Equal(("new", Outcome.Fails), (finding.Subject, finding.Outcome));
+        Assert.Equal(("new", Verdict.Fails), (finding.Subject, finding.Verdict));
 
         // Three that are off it themselves aren't found, though they are the ones that differ from what most have.
         Dwelling mixed = House(In("14"), true).WithBoxes(box => box.Id == "old30" ? box.WithHeight(BoxHeight.ToCenter(In("20"), Datum.FinishedFloor)) : box);

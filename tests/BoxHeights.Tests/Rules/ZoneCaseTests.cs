@@ -21,7 +21,7 @@ public sealed class ZoneCaseTests
             foreach ((string column, Distance off) in new[] { ("inside", limit + inward), ("at limit", limit), ("outside", limit - inward) })
             {
                 Evaluation evaluation = new LayoutEvaluator(rules).Evaluate(House(row, off));
-                string said = evaluation.Findings.Count == 0 ? "passes" : evaluation.Findings[0].Outcome == Outcome.Fails ? "fails" : "unknown";
+                string said = evaluation.Findings.Count == 0 ? "passes" : evaluation.Findings[0].Verdict == Verdict.Fails ? "fails" : "unknown";
                 Assert.True(row[column] == said, string.Join(",", row.Values) + ": " + column + " " + said + " " + string.Join("\n", evaluation.Findings.Select(finding => finding.Message).Concat(evaluation.NotJudged)));
             }
         }
@@ -32,7 +32,7 @@ public sealed class ZoneCaseTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("zones.csv").Where(row => row["section"].Length > 0))
         {
-            Citation citation = RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(row["edition"], CultureInfo.InvariantCulture)).Find(row["rule"]).Citation;
+            Citation citation = RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(row["edition"], CultureInfo.InvariantCulture)).Row(row["rule"]).Citation;
             Assert.Equal(("NEC " + row["edition"], row["section"], row["status"] == "memory"), (citation.Document, citation.Section, citation.Confidence == Confidence.FromMemory));
         }
     }
@@ -75,7 +75,7 @@ public sealed class ZoneCaseTests
     {
         Fixture tub = SquareRoom.Against("tub", FixtureKind.Tub, "north", In("0"), In("60"), In("30"));
         Finding finding = Assert.Single(Evaluate(NecEdition.Nec2023, "tub-receptacle", new SquareRoom { Fixtures = [tub], North = [SquareRoom.Box("gfci-receptacle", "bath", In("68"), In("44"))] }.House()).Findings);
-        Assert.Equal(Outcome.Fails, finding.Outcome);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Contains("that nothing fixed closes off", finding.Message, StringComparison.Ordinal);
     }
 
@@ -110,7 +110,7 @@ public sealed class ZoneCaseTests
         Fixture tub = SquareRoom.Against("tub", FixtureKind.Tub, "north", In("0"), In("60"), In("30")).WithScreen("none");
         Room room = new SquareRoom { Wide = In("60"), Deep = In("60"), Fixtures = [tub], North = [SquareRoom.Box("gfci-receptacle", "bath", In("30"), In("44"))] }.Build();
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "tub-receptacle", new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { room.WithWalls(new[] { room.Walls[0] }) }));
-        Assert.Equal(Outcome.Unknown, Assert.Single(evaluation.Findings).Outcome);
+        Assert.Equal(Verdict.Unknown, Assert.Single(evaluation.Findings).Verdict);
         Assert.Contains("tub-receptacle: its walls don't close, so that it may be larger than the zone (square/north)", evaluation.NotJudged);
     }
 
@@ -204,7 +204,7 @@ public sealed class ZoneCaseTests
     }
 
     private static string Said(NecEdition edition, string rule, Dwelling house) =>
-        Evaluate(edition, rule, house).Findings switch { { Count: 0 } => "passes", { } found => found[0].Outcome == Outcome.Fails ? "fails" : "unknown" };
+        Evaluate(edition, rule, house).Findings switch { { Count: 0 } => "passes", { } found => found[0].Verdict == Verdict.Fails ? "fails" : "unknown" };
 
     private static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(edition), rule)).Evaluate(house);
 

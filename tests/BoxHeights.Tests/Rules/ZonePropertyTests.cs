@@ -50,16 +50,16 @@ public sealed class ZonePropertyTests
     [Fact]
     public void Zone_InSquareRooms_IsThatOfThePoints()
     {
-        HashSet<Outcome?> seen = [];
+        HashSet<Verdict?> seen = [];
         Check(3000, seed =>
         {
             Plan plan = Rectilinear(new Random(seed));
-            Outcome? said = Said(plan.House());
+            Verdict? said = Said(plan.House());
             seen.Add(said);
             (bool near, bool seenNear, bool freely) = Look(plan);
-            Assert.True(said switch { null => !freely, Outcome.Fails => near && seenNear, _ => near }, plan + " says " + said);
+            Assert.True(said switch { null => !freely, Verdict.Fails => near && seenNear, _ => near }, plan + " says " + said);
         });
-        Assert.Contains(Outcome.Fails, seen);
+        Assert.Contains(Verdict.Fails, seen);
         Assert.Contains(null, seen);
     }
 
@@ -69,7 +69,7 @@ public sealed class ZonePropertyTests
     {
         Plan plan = Rectilinear(new Random(seed), corners: 4);
         (bool near, _, _) = Look(plan);
-        Assert.True(Said(plan.House()) == (near ? Outcome.Fails : null), plan.ToString());
+        Assert.True(Said(plan.House()) == (near ? Verdict.Fails : null), plan.ToString());
     });
 
     [Fact]
@@ -88,12 +88,12 @@ public sealed class ZonePropertyTests
             plan = plan with { TubLeft = left, TubRight = Math.Min(on, left + random.Next(400, 960)), BoxWall = random.Next(3) };
             plan = plan with { At = random.Next(2, plan.Walls[plan.BoxWall].Length - 2) };
             double off = Away(plan);
-            Outcome? said = Said(plan.House());
-            failed += said == Outcome.Fails ? 1 : 0;
-            unknown += said == Outcome.Unknown ? 1 : 0;
-            if (said != Outcome.Unknown && Math.Abs(off - Reach) > 0.001 && Front(plan) > 0.001)
+            Verdict? said = Said(plan.House());
+            failed += said == Verdict.Fails ? 1 : 0;
+            unknown += said == Verdict.Unknown ? 1 : 0;
+            if (said != Verdict.Unknown && Math.Abs(off - Reach) > 0.001 && Front(plan) > 0.001)
             {
-                Assert.True(said == (off < Reach ? Outcome.Fails : null), plan + " is " + (off / 16) + " in away, and says " + said);
+                Assert.True(said == (off < Reach ? Verdict.Fails : null), plan + " is " + (off / 16) + " in away, and says " + said);
             }
         });
 
@@ -108,8 +108,8 @@ public sealed class ZonePropertyTests
     {
         Plan plan = new([(2352, 58), (688, 32), (2352, 90), (2352, 90)], 0, 1918, 2352, 400, 2, 22);
         Assert.InRange(Away(plan) / 16, 26.15, 26.16);
-        Assert.Equal(Outcome.Fails, Said(plan.House()));
-        Assert.Equal(Outcome.Fails, Said(plan.House(mirrored: true)));
+        Assert.Equal(Verdict.Fails, Said(plan.House()));
+        Assert.Equal(Verdict.Fails, Said(plan.House(mirrored: true)));
     }
 
     [Fact]
@@ -120,10 +120,10 @@ public sealed class ZonePropertyTests
     });
 
     // Rooms that are drawn in part don't close: what that says is no answer of the zone.
-    private static Outcome? Said(Dwelling house) => Evaluator.Evaluate(house).Findings.Where(finding => finding.Fault is null).ToList() switch
+    private static Verdict? Said(Dwelling house) => Evaluator.Evaluate(house).Findings.Where(finding => finding.Fault is null).ToList() switch
     {
         { Count: 0 } => null,
-        { Count: 1 } one => one[0].Outcome,
+        { Count: 1 } one => one[0].Verdict,
         { } more => throw new InvalidOperationException(string.Join("\n", more.Select(finding => finding.Message))),
     };
 

@@ -77,7 +77,7 @@ public sealed class OrdinaryHousesTests
             Evaluation evaluation = (mistake.NeedsOutlets ? Whole : Boxes)[seed % Editions.Length].Evaluate(mistake.House);
             string found = "seed " + seed + ": " + Texts(evaluation);
             Assert.True(new HashSet<string>(mistake.Rules).SetEquals(evaluation.Findings.Select(finding => finding.RuleId)), found);
-            Assert.True(evaluation.Findings.All(finding => finding.Outcome == mistake.Outcome), found);
+            Assert.True(evaluation.Findings.All(finding => finding.Verdict == mistake.Verdict), found);
             Assert.True(mistake.NeedsOutlets || mistake.Boxes.SetEquals(evaluation.Findings.Select(finding => finding.Subject)), found);
             Assert.True(!mistake.IsOneStick || evaluation.Causes.Count == 1, found);
             Assert.True(mistake.Still is not { } still || Whole[seed % Editions.Length].Evaluate(still).IsClean, found);

@@ -41,7 +41,7 @@ internal static partial class PlantedMistakes
             [rule], [], false, true)
         {
             // A switch outside its door would do.
-            Outcome = Outcome.Unknown,
+            Verdict = Verdict.Unknown,
         };
     }
 

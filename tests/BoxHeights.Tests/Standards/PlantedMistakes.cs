@@ -14,7 +14,7 @@ namespace BoxHeights.Tests.Standards;
 internal sealed record Planted(Dwelling House, string[] Rules, HashSet<string> Boxes, bool IsOneStick = false, bool NeedsOutlets = false, Dwelling? Still = null)
 {
     /// <summary>What is said of it; unknown where it may be made up for somewhere else.</summary>
-    public Outcome Outcome { get; init; } = Outcome.Fails;
+    public Verdict Verdict { get; init; } = Verdict.Fails;
 }
 
 /// <summary>Stories that a builder believes, each put into an ordinary house. Where the house offers no place for one, there is none.</summary>

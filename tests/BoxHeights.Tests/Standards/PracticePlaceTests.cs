@@ -62,7 +62,7 @@ public sealed class PracticePlaceTests
     [InlineData("cabinet", "36")]
     public void AddedBox_InARoomWithout_GoesToTheFirstPlaceWithRoom(string atTheCorner, string expected)
     {
-        RuleSet rules = new([RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Find("laundry-receptacle"), RuleSets.RoughInPractice.Find("room-for-boxes")]);
+        RuleSet rules = new([RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Row("laundry-receptacle"), RuleSets.RoughInPractice.Row("room-for-boxes")]);
         DwellingBuilder house = new DwellingBuilder("case").Add(new Storey("ground"));
         RoomBuilder room = house.Room("laundry", RoomKind.Laundry, "ground");
         WallBuilder first = room.Wall("south", In("120"));

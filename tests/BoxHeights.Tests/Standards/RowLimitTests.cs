@@ -83,7 +83,7 @@ public sealed class RowLimitTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("row-limits.csv").Where(row => row["section"].Length > 0))
         {
-            Citation citation = SetOf(row["set"], row["reading"], row["edition"], row["rule"]).Find(row["rule"]).Citation;
+            Citation citation = SetOf(row["set"], row["reading"], row["edition"], row["rule"]).Row(row["rule"]).Citation;
             string what = string.Join(",", row.Values) + ": " + citation;
             Assert.True(citation.Section.Split(", ").Any(section => row["section"].StartsWith(section, StringComparison.Ordinal)), what);
             Assert.True((citation.Confidence == Confidence.FromMemory) == (row["status"] == "memory"), what);

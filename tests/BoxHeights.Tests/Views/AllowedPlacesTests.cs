@@ -238,15 +238,15 @@ public sealed class AllowedPlacesTests
         Evaluation there = Evaluator.Evaluate(dwelling.WithBoxes(box => box.Id == placed.Box.Id
             ? box.WithAt(along).WithHeight(height).WithMeasured(null).WithMounting(box.Mounting?.WithStud(null).WithSide(null))
             : box));
-        Outcome? worst = null;
+        Verdict? worst = null;
         foreach (Finding finding in there.Findings.Where(one => IsOfItsPlace(one, placed.Box.Id)))
         {
-            worst = worst == Outcome.Fails || finding.Outcome == Outcome.Fails || (finding.Fault is not null && finding.Subject == placed.Box.Id) ? Outcome.Fails : Outcome.Unknown;
+            worst = worst == Verdict.Fails || finding.Verdict == Verdict.Fails || (finding.Fault is not null && finding.Subject == placed.Box.Id) ? Verdict.Fails : Verdict.Unknown;
         }
 
         string what = placed.Box.Id + " at " + along + ", " + height + ": " + allowed + "; " + string.Join("; ", there.Findings.Where(one => IsOfItsPlace(one, placed.Box.Id)));
         Assert.True(allowed.Sure.Contains(asked) == (worst is null), what);
-        Assert.True(allowed.Possible.Contains(asked) == (worst != Outcome.Fails), what);
+        Assert.True(allowed.Possible.Contains(asked) == (worst != Verdict.Fails), what);
         if (there.Findings.Any(one => one.Fault is not null && one.Subject == placed.Box.Id))
         {
             return;
@@ -263,5 +263,5 @@ public sealed class AllowedPlacesTests
     private static bool IsOfItsPlace(Finding finding, string id) =>
         finding.Fault is { } fault ? fault.Subject == id
         : finding.NotJudgedBecause is null && (finding.Subject == id || finding.Involves.Contains(id))
-            && DwellingGen.Rules.Find(finding.RuleId) is PlacementRule or LimitRule or BoxAgainstBox;
+            && DwellingGen.Rules.Row(finding.RuleId) is PlacementRule or LimitRule or BoxAgainstBox;
 }

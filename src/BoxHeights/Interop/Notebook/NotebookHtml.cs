@@ -164,7 +164,7 @@ internal static class NotebookHtml
     }
 
     private static string[] Row(Finding finding) =>
-        [finding.Outcome == Outcome.Unknown ? "unknown" : finding.Severity.ToString().ToLowerInvariant(), finding.Subject, finding.Text.Body(finding), finding.Citation?.ToString() ?? ""];
+        [finding.Verdict == Verdict.Unknown ? "unknown" : finding.Severity.ToString().ToLowerInvariant(), finding.Subject, finding.Text.Body(finding), finding.Citation?.ToString() ?? ""];
 
     private static string[] Row(Cause cause)
     {

@@ -28,7 +28,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
             found.Add(FirstThatMends(cause, ways, boxes) ?? new NoneFound(
                 IdsOf(boxes),
                 new[] { cause.RuleId },
-                cause.Outcome == Outcome.Unknown ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
+                cause.Verdict == Verdict.Unknown ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
                     : ways.Count == 0 ? BothUnits.Of(rule.ElseDo, state.Options.Units)
                     : "nothing that mends " + IdsOf(boxes) + " does so without another finding"));
         }

@@ -46,7 +46,7 @@ internal sealed partial class RemedyFinder
         {
             return new Remedy[]
             {
-                new NoneFound(default, new[] { cause.RuleId }, cause.Outcome == Outcome.Unknown && cause.Findings[0].Needs != Facts.None
+                new NoneFound(default, new[] { cause.RuleId }, cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != Facts.None
                     ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
                     : "no place was found for a box that would surely mend it"),
             };

@@ -5,7 +5,7 @@ namespace BoxHeights.Rules;
 /// <content>Boxes that what they are on doesn't hold where they are, or that have to be held differently to go elsewhere.</content>
 internal sealed partial class RemedyFinder
 {
-    private HeldInstead WhatHoldsInstead(Cause cause) => state.Rules.Set.Find(cause.RuleId) is PlacementRule rule ? rule.HeldInstead : HeldInstead.Nothing;
+    private HeldInstead WhatHoldsInstead(Cause cause) => state.Rules.Set.Row(cause.RuleId) is PlacementRule rule ? rule.HeldInstead : HeldInstead.Nothing;
 
     /// <summary>A box goes to a stud's side that holds it, or gets something else to hold it where it is.</summary>
     private List<Remedy> Held(Cause cause, int box)
@@ -97,7 +97,7 @@ internal sealed partial class RemedyFinder
     /// </summary>
     private Remedy? Alone(Cause cause, int box)
     {
-        MoveBoxes? aside = state.Rules.Set.Find(cause.RuleId) is { MendsAside: true } ? Aside(cause, box) : null;
+        MoveBoxes? aside = state.Rules.Set.Row(cause.RuleId) is { MendsAside: true } ? Aside(cause, box) : null;
         MoveBoxes? move = IsNear(aside, box) ? aside : Single(cause, box) ?? aside;
         return move is { Along: null } || (WhatHoldsInstead(cause) & HeldInstead.PackedStud) == HeldInstead.Nothing ? move : (Remedy?)Packed(cause, box, move) ?? move;
     }

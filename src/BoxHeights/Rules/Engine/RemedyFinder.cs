@@ -70,7 +70,7 @@ internal sealed partial class RemedyFinder
         List<int> whole = levelOnly ? boxes.FindAll(sticks.IsFree) : sticks.SetWith(boxes[0]);
 
         // What is in the way of a few, or stands beside one, is no reason to set all others otherwise.
-        bool areFew = !levelOnly && (boxes.Count * 2 <= whole.Count || (boxes.Count == 1 && state.Rules.Set.Find(cause.RuleId) is { MendsAside: true }));
+        bool areFew = !levelOnly && (boxes.Count * 2 <= whole.Count || (boxes.Count == 1 && state.Rules.Set.Row(cause.RuleId) is { MendsAside: true }));
         List<Remedy>? alone = areFew ? OneByOne(cause, boxes) : null;
         if (alone?.TrueForAll(remedy => remedy is not NoneFound) == true)
         {
@@ -193,7 +193,7 @@ internal sealed partial class RemedyFinder
         bool one = ids.Count == 1;
         return new(ids, conflicting, stays
             ? ids + (one ? " has to stay where it is" : " have to stay where they are")
-            : cause.Outcome == Outcome.Unknown
+            : cause.Verdict == Verdict.Unknown
                 ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
                 : "no place for " + ids + " was found straight up or down, or along " + (one ? "its wall: " : "their walls: ")
                     + string.Join(" and ", conflicting) + (conflicting.Count == 1 ? " leaves none" : " leave none together"));

@@ -171,7 +171,7 @@ internal sealed class Trials
     {
         foreach (Finding one in ofBoxes.TryGetValue(finding.RuleId, out List<Finding>? about) ? about : [])
         {
-            if (one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose && one.Outcome >= finding.Outcome && one.Severity >= finding.Severity)
+            if (one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose && one.Verdict >= finding.Verdict && one.Severity >= finding.Severity)
             {
                 return true;
             }
@@ -265,7 +265,7 @@ internal sealed class Trials
     }
 
     private bool IsNew(Finding finding) => !known.TryGetValue(KeyOf(finding), out List<Finding>? before)
-        || !before.Exists(one => one.IsAbout(finding) && one.Outcome >= finding.Outcome && one.Severity >= finding.Severity);
+        || !before.Exists(one => one.IsAbout(finding) && one.Verdict >= finding.Verdict && one.Severity >= finding.Severity);
 
     private static (string RuleId, string Subject) KeyOf(Finding finding) => (finding.RuleId, finding.Subject);
 }

@@ -12,10 +12,10 @@ public sealed partial record PlaceAnchor
     public Items<string> Things { get; init => field = value.Count == 0 ? throw new System.ArgumentException("An anchor names some thing.", nameof(Things)) : value.Select(thing => KindName.Check(thing, nameof(Things))); }
 
     /// <summary>How far outside the outline the center may be at most.</summary>
-    public Distance UpTo { get; init => field = Valid.NotNegative(value, nameof(UpTo)); }
+    public Distance UpTo { get; init => field = Guard.NotNegative(value, nameof(UpTo)); }
 
     /// <summary>How far outside the outline the center is at least; null where it may be within it.</summary>
-    public Distance? Beyond { get; init => field = Valid.NotNegative(value, nameof(Beyond)); }
+    public Distance? Beyond { get; init => field = Guard.NotNegative(value, nameof(Beyond)); }
 
     /// <summary>The anchor in words: "2 in to 24 in beside a bed".</summary>
     public override string ToString() =>

@@ -134,7 +134,7 @@ internal sealed class Mending
 
         foreach (Finding finding in then.Findings)
         {
-            if (!known.TryGetValue(finding.About, out Finding? one) || one.Outcome < finding.Outcome || one.Severity < finding.Severity)
+            if (!known.TryGetValue(finding.About, out Finding? one) || one.Verdict < finding.Verdict || one.Severity < finding.Severity)
             {
                 return false;
             }

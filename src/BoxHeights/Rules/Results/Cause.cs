@@ -60,7 +60,7 @@ public sealed partial class Cause
     }
 
     /// <summary>Whether the rule isn't met, or can't be decided.</summary>
-    public Outcome Outcome => Findings[0].Outcome;
+    public Verdict Verdict => Findings[0].Verdict;
 
     /// <summary>How much the heaviest of the findings weighs.</summary>
     public Severity Severity
@@ -148,14 +148,14 @@ public sealed partial class Cause
         causes.RemoveAll(cause => cause.IsFault || cause.NotJudgedBecause is not null);
         foreach (Severity severity in new[] { Severity.Violation, Severity.Advice, Severity.Note })
         {
-            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Fails));
-            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Outcome == Outcome.Unknown));
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Verdict == Verdict.Fails));
+            sorted.AddRange(causes.FindAll(cause => cause.Severity == severity && cause.Verdict == Verdict.Unknown));
         }
 
         return new(sorted);
     }
 
-    private static bool IsHabit(Finding finding, LayoutState state) => finding.Box >= 0 && state.Rules.Set.Find(finding.RuleId) is { YieldsWhenForced: true };
+    private static bool IsHabit(Finding finding, LayoutState state) => finding.Box >= 0 && state.Rules.Set.Row(finding.RuleId) is { YieldsWhenForced: true };
 
     /// <summary>What first asks for each box to be moved with more weight than a habit has.</summary>
     private static Dictionary<int, Finding> FirstFirm(Items<Finding> findings, LayoutState state)
@@ -163,7 +163,7 @@ public sealed partial class Cause
         Dictionary<int, Finding> first = [];
         foreach (Finding finding in findings)
         {
-            if (finding.Box >= 0 && !first.ContainsKey(finding.Box) && finding.Outcome == Outcome.Fails
+            if (finding.Box >= 0 && !first.ContainsKey(finding.Box) && finding.Verdict == Verdict.Fails
                 && finding.Limit is null && !IsHabit(finding, state))
             {
                 first.Add(finding.Box, finding);
@@ -183,7 +183,7 @@ public sealed partial class Cause
 
         if (finding.Space is { } space)
         {
-            return finding.RuleId + "|" + finding.Outcome + "|" + space.Subject;
+            return finding.RuleId + "|" + finding.Verdict + "|" + space.Subject;
         }
 
         if (finding.Box < 0)
@@ -192,12 +192,12 @@ public sealed partial class Cause
         }
 
         ResolvedBox box = state.Boxes[finding.Box];
-        if (finding.Outcome == Outcome.Unknown && finding.Needs == Facts.BrokenPart)
+        if (finding.Verdict == Verdict.Unknown && finding.Needs == Facts.BrokenPart)
         {
             return "broken|" + box.Surface.Address;
         }
 
-        string who = finding.Outcome == Outcome.Unknown && finding.Needs == Facts.FloorFinish
+        string who = finding.Verdict == Verdict.Unknown && finding.Needs == Facts.FloorFinish
             ? box.Surface.Space.Id + "|" + box.Source.Purpose + "|" + finding.Height
             : finding.Group >= 0 && state.Groups[finding.Group].Rule.IsForEachAlone
 
@@ -206,6 +206,6 @@ public sealed partial class Cause
             : finding.Limit is not null
                 ? finding.Measured + " of " + finding.Allowed
                 : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.HeightMargin + "|" + finding.Text.Thing();
-        return finding.RuleId + "|" + finding.Outcome + "|" + finding.Needs + "|" + who;
+        return finding.RuleId + "|" + finding.Verdict + "|" + finding.Needs + "|" + who;
     }
 }

@@ -25,7 +25,7 @@ internal static class EvaluationText
         int number = 0;
         foreach (Cause cause in causes)
         {
-            text.Append('\n').Append(++number).Append(". ").Append(cause.NotJudgedBecause is not null ? "NOT JUDGED" : cause.Findings[0].Fault is not null ? "FAULT" : cause.Outcome == Outcome.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
+            text.Append('\n').Append(++number).Append(". ").Append(cause.NotJudgedBecause is not null ? "NOT JUDGED" : cause.Findings[0].Fault is not null ? "FAULT" : cause.Verdict == Verdict.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
                 .Append("  ").Append(cause.Title).Append('\n');
             if (cause.Subjects.Count > 1 && cause.NotJudgedBecause is null)
             {
@@ -81,7 +81,7 @@ internal static class EvaluationText
         foreach (Finding finding in findings)
         {
             int kind = finding.IsViolation ? 0 : finding.NotJudgedBecause is not null ? 1 : finding.Fault is not null ? 2
-                : finding.Outcome == Outcome.Unknown ? 3 : finding.Severity == Severity.Advice ? 4 : 5;
+                : finding.Verdict == Verdict.Unknown ? 3 : finding.Severity == Severity.Advice ? 4 : 5;
             all[kind].Count++;
         }
 

@@ -27,7 +27,7 @@ public sealed partial class Finding : IEquatable<Finding>
     {
         this.state = state;
         Fault = fault;
-        Outcome = Outcome.Unknown;
+        Verdict = Verdict.Unknown;
         details = FindingDetails.Of(fault);
     }
 
@@ -63,7 +63,7 @@ public sealed partial class Finding : IEquatable<Finding>
         Space = answer;
         involved = answer.Involves;
         NotJudgedBecause = answer.NotJudgedBecause;
-        Outcome = answer.Verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
+        Verdict = answer.Verdict == Verdict.Fails ? Verdict.Fails : Verdict.Unknown;
         details = FindingDetails.Of(state.Options.Units, rule, answer, disputedBy);
     }
 
@@ -80,7 +80,7 @@ public sealed partial class Finding : IEquatable<Finding>
         this.state = state;
         this.rule = rule;
         Box = box;
-        Outcome = verdict == Verdict.Fails ? Outcome.Fails : Outcome.Unknown;
+        Verdict = verdict == Verdict.Fails ? Verdict.Fails : Verdict.Unknown;
         Height = state.HeightOf(box);
         At = state.AtOf(box);
     }
@@ -89,16 +89,16 @@ public sealed partial class Finding : IEquatable<Finding>
     public string RuleId => rule?.Id ?? LayoutFaultId;
 
     /// <summary>Whether the rule isn't met, or can't be decided.</summary>
-    public Outcome Outcome { get; }
+    public Verdict Verdict { get; }
 
     /// <summary>How much it weighs. What can't be decided weighs what its rule does, and a fault of the description as much as a violation, since it may hide one.</summary>
     public Severity Severity => Fault is not null ? (Fault.Kind == LayoutFaultKind.UnknownKind ? Severity.Note : Severity.Violation)
         : rule is null ? Severity.Violation
-        : sites is not null && rule.NoteUnder is { } under && Outcome == Outcome.Fails && HeightMargin.Abs().AsDistance() < under ? Severity.Note
+        : sites is not null && rule.NoteUnder is { } under && Verdict == Verdict.Fails && HeightMargin.Abs().AsDistance() < under ? Severity.Note
         : rule.Severity;
 
     /// <summary>Whether a document of the rule set asks for something that isn't met: it fails, and weighs as a violation. Never true of a fault or of what can't be decided.</summary>
-    public bool IsViolation => Outcome == Outcome.Fails && Severity == Severity.Violation;
+    public bool IsViolation => Verdict == Verdict.Fails && Severity == Severity.Violation;
 
     /// <summary>The id of the box, the room, flight or stretch of wall that lacks something, or the address of the part at fault.</summary>
     public string Subject => Fault?.Subject ?? Space?.Subject ?? state.Boxes[Box].Source.Id;
@@ -126,7 +126,7 @@ public sealed partial class Finding : IEquatable<Finding>
     public LeastChange? LeastChange => Details.LeastChange;
 
     /// <summary>The same in height alone, which boxes that were set with one stick share.</summary>
-    internal Quantity HeightMargin => sites is null ? Margin : Distance.FromTicks(PlaceMargin.OfHeight(sites, placement, Outcome == Outcome.Fails ? Verdict.Fails : Verdict.Unknown, place));
+    internal Quantity HeightMargin => sites is null ? Margin : Distance.FromTicks(PlaceMargin.OfHeight(sites, placement, Verdict, place));
 
     /// <summary>What would have to be known to decide.</summary>
     public Facts Needs => Details.Needs;
@@ -198,7 +198,7 @@ public sealed partial class Finding : IEquatable<Finding>
     internal LimitRule? Limit => limit?.Rule;
 
     private FindingDetails Details => details ??= limit is null
-        ? FindingDetails.Of(state.Options.Units, sites!, placement, Outcome, place)
+        ? FindingDetails.Of(state.Options.Units, sites!, placement, Verdict, place)
         : FindingDetails.Of(state.Options.Units, limit, judged, place);
 
     /// <summary>The finding in one line.</summary>
@@ -212,7 +212,7 @@ public sealed partial class Finding : IEquatable<Finding>
 
     /// <summary>Whether another finding about the same says the same: of a run, in the words that a person reads, so that it doesn't change with each tick that a box is dragged.</summary>
     internal bool Agrees(Finding other) =>
-        Outcome == other.Outcome && Severity == other.Severity && Needs == other.Needs && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause
+        Verdict == other.Verdict && Severity == other.Severity && Needs == other.Needs && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause
         && (Space?.Gap is not null || (Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin)) && Space?.What() == other.Space?.What();
 
     /// <summary>Whether another finding is about the same, wherever it comes from, and says exactly the same of it.</summary>

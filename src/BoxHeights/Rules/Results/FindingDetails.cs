@@ -55,7 +55,7 @@ internal sealed class FindingDetails
     };
 
     /// <summary>Of a placement, told by the first edge that doesn't pass where the box's edge isn't stated.</summary>
-    public static FindingDetails Of(LengthUnits units, StatedSite[] sites, int placement, Outcome outcome, in Place place)
+    public static FindingDetails Of(LengthUnits units, StatedSite[] sites, int placement, Verdict verdict, in Place place)
     {
         int edge = 0;
         while (edge < sites.Length - 1 && SlabJudge.Verdict(sites[edge].Placements[placement].Slabs, place) == Verdict.Passes)
@@ -66,7 +66,7 @@ internal sealed class FindingDetails
         StatedPlacement stated = sites[edge].Placements[placement];
         Rules.Judgement judged = SlabJudge.Judge(stated.Slabs, place);
         List<string> disputed = [];
-        if (outcome == Outcome.Fails)
+        if (verdict == Verdict.Fails)
         {
             foreach ((string id, Slab[] slabs) in stated.Readings)
             {
@@ -77,14 +77,14 @@ internal sealed class FindingDetails
             }
         }
 
-        (long margin, LeastChange? change) = PlaceMargin.Of(sites, placement, outcome == Outcome.Fails ? Verdict.Fails : Verdict.Unknown, place);
+        (long margin, LeastChange? change) = PlaceMargin.Of(sites, placement, verdict, place);
         return new(FindingText.Of(units, sites, placement, place))
         {
             Measured = place.Readings.From,
             Allowed = judged.Allowed,
             Margin = Distance.FromTicks(margin),
             LeastChange = change,
-            Needs = outcome == Outcome.Fails ? Facts.None : judged.Needs | (sites.Length > 1 ? Facts.EdgeMeant : Facts.None),
+            Needs = verdict == Verdict.Fails ? Facts.None : judged.Needs | (sites.Length > 1 ? Facts.EdgeMeant : Facts.None),
             DisputedBy = new(disputed),
         };
     }

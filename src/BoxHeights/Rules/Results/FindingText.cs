@@ -67,7 +67,7 @@ internal sealed class FindingText
         what += rule is ProvisionRule ? ofThisBox : "";
         string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is PlacementRule placed && placed.AskedOf(sites[0].Site) is { } asked ? ", " + asked : "") + (thing.Length == 0 ? "" : " (" + thing + ")");
         string text;
-        if (finding.Outcome == Outcome.Unknown)
+        if (finding.Verdict == Verdict.Unknown)
         {
             text = Depends(finding) + ": " + what + must;
         }

@@ -170,7 +170,7 @@ internal sealed class JudgementList
 
             if (ofGroups.TryGetValue((group, box), out Finding? finding))
             {
-                found.Add(Of(rule, box, finding.Outcome == Outcome.Fails ? Judged.NotMet : Judged.Unknown, null, finding));
+                found.Add(Of(rule, box, finding.Verdict == Verdict.Fails ? Judged.NotMet : Judged.Unknown, null, finding));
             }
             else if (all || !said.IsSilent)
             {
@@ -187,7 +187,7 @@ internal sealed class JudgementList
         foreach (Finding finding in judged.Findings)
         {
             found.Add(new(judged.Rule, KindOf(finding.Subject), finding.Subject, finding.Address,
-                finding.NotJudgedBecause is not null ? Judged.NotJudged : finding.Outcome == Outcome.Fails ? Judged.NotMet : Judged.Unknown, finding.NotJudgedBecause, finding));
+                finding.NotJudgedBecause is not null ? Judged.NotJudged : finding.Verdict == Verdict.Fails ? Judged.NotMet : Judged.Unknown, finding.NotJudgedBecause, finding));
         }
 
         foreach (OpenPart open in said.Open)
@@ -226,7 +226,7 @@ internal sealed class JudgementList
         ofBoxes.TryGetValue((rule.Id, box), out Finding? finding);
         if (finding is { NotJudgedBecause: null })
         {
-            found.Add(Of(rule, box, finding.Outcome == Outcome.Fails ? Judged.NotMet : Judged.Unknown, null, finding));
+            found.Add(Of(rule, box, finding.Verdict == Verdict.Fails ? Judged.NotMet : Judged.Unknown, null, finding));
         }
         else if (all || judged != Judged.NotApplicable)
         {

@@ -14,7 +14,7 @@ public sealed record CasingGap : PlacementRule
         : base(id, summary, severity, citation) => Least = least;
 
     /// <summary>The narrowest strip of wall that does, itself allowed.</summary>
-    public Distance Least { get; init => field = Valid.Positive(value, nameof(Least)); }
+    public Distance Least { get; init => field = Guard.Positive(value, nameof(Least)); }
 
     /// <summary>A plate isn't sent onto the casing, whether or not the set has a row against that.</summary>
     internal override PlacementRule? ClearOf => new FinishEdge(Id, Summary, Severity, Citation, EdgesOf.Openings);

@@ -2,7 +2,7 @@ using System;
 
 namespace BoxHeights;
 
-/// <summary>What a rule says of a box or a group.</summary>
+/// <summary>What a rule says of a box, a group or a space. There are findings of <see cref="Unknown"/> and <see cref="Fails"/> alone.</summary>
 public enum Verdict
 {
     /// <summary>It meets the rule, whatever isn't known.</summary>
@@ -12,16 +12,6 @@ public enum Verdict
     Unknown = 1,
 
     /// <summary>It doesn't meet the rule, whatever isn't known.</summary>
-    Fails = 2,
-}
-
-/// <summary>Why there is a finding.</summary>
-public enum Outcome
-{
-    /// <summary>The verdict depends on something that isn't stated.</summary>
-    Unknown = 1,
-
-    /// <summary>The rule isn't met.</summary>
     Fails = 2,
 }
 

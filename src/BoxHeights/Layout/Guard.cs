@@ -4,7 +4,7 @@ using System.Globalization;
 namespace BoxHeights;
 
 /// <summary>Refuses values that are meaningless on their own, where they are given. What a check throws is told to callers by every member that uses it.</summary>
-internal static class Valid
+internal static class Guard
 {
     /// <exception cref="ArgumentException">It is empty.</exception>
     public static string Text(string value, string name) =>
