@@ -147,7 +147,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
                 // Where only a height is allowed at which an outlet doesn't count, there is no place for one.
                 BoxHeight height = heights.HeightAt(place.At);
-                if (probe is not null && rule.Outlets.Judge(probe.At(place.At, height).Box, out _) != Verdict.Fails)
+                if (probe is not null && rule.Outlets.Of(probe.At(place.At, height).Box, out _) != Verdict.Fails)
                 {
                     boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(height)));
                     candidates.Add(new(at, place.Rank));

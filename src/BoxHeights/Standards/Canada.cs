@@ -12,16 +12,9 @@ internal static class Canada
 
     private static Items<RoomKind> CounterRooms { get; } = new[] { RoomKind.Kitchen, new("kitchenette"), new("great-room") };
 
-    private static ServingReceptacles Outlets { get; } = new()
-    {
-        Devices = DeviceLists.GeneralReceptacles,
-        LowestVolts = DeviceLists.LeastUsualVolts,
-        HighestVolts = DeviceLists.MostUsualVolts,
-        Amperes = new[] { 15, 20 },
-        Highest = HighestThatCounts,
-    };
+    private static CountedOutlet Outlets { get; } = DeviceLists.Serving with { Highest = new Level(HighestThatCounts, Datum.FinishedFloor) };
 
-    private static ServingReceptacles CounterOutlets { get; } = Outlets with
+    private static CountedOutlet CounterOutlets { get; } = Outlets with
     {
         AboveCounter = Distance.MaxValue,
         ExceptDedicated = true,
@@ -127,18 +120,21 @@ internal static class Canada
             Scope = new() { Rooms = CounterRooms },
         };
 
-    private static IslandOutlets Island() =>
+    private static RequiredOutlet Island() =>
         new("canada-island-outlets", "served by an outlet", Severity.Violation, new(Code, "26-722 d), 26-712 d) before 2018", Confidence.FromMemory),
-            CounterOutlets with { AboveCounter = null, OnCabinets = true })
+            CounterOutlets with { AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } },
+            new IslandSubject
+            {
+                LongSide = Distance.FromMillimeters(600),
+                ShortSide = Distance.FromMillimeters(300),
+
+                // Nothing is said of how far above or below the top: anywhere on the island's sides.
+                Above = Distance.FromMillimeters(1000),
+                Below = Distance.FromMillimeters(1000),
+                OverhangAtMost = Distance.FromMillimeters(1000),
+            })
         {
             Scope = new() { Rooms = CounterRooms },
-            LongSide = Distance.FromMillimeters(600),
-            ShortSide = Distance.FromMillimeters(300),
-
-            // Nothing is said of how far above or below the top: anywhere on the island's sides.
-            Above = Distance.FromMillimeters(1000),
-            Below = Distance.FromMillimeters(1000),
-            OverhangAtMost = Distance.FromMillimeters(1000),
         };
 
     private static HeightBand Counting() =>

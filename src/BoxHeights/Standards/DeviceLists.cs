@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
 
@@ -39,6 +40,25 @@ internal static class DeviceLists
     /// <summary>Purposes of receptacles that an appliance or a sink has at its own wall, because its cord or its pipes are there.</summary>
     public static Items<BoxPurpose> AtAppliances { get; } = BehindAppliances.With(BoxPurpose.Laundry).With(BoxPurpose.Dryer);
 
+    /// <summary>Purposes for which a box that holds nothing known holds no receptacle.</summary>
+    public static Items<BoxPurpose> NeverReceptacles { get; } = new[]
+    {
+        BoxPurpose.Switch, BoxPurpose.BedSwitch, BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight, BoxPurpose.BedLight, BoxPurpose.Alarm, BoxPurpose.Thermostat,
+        BoxPurpose.Doorbell, BoxPurpose.Media,
+    };
+
+    /// <summary>Receptacles that serve what stands near them: of 15 or 20 A, at whatever drawings call 125 V.</summary>
+    public static CountedOutlet Serving { get; } = new("outlet that counts", GeneralReceptacles)
+    {
+        UnstatedMayBeOne = true,
+        NeverFor = NeverReceptacles,
+        Surfaces = new[] { BoxSurface.Wall },
+        LowestVolts = LeastUsualVolts,
+        HighestVolts = MostUsualVolts,
+        Amperes = new[] { 15, 20 },
+        ExceptSwitched = true,
+    };
+
     /// <summary>Openings that a person walks through; sliding closet doors and bifolds are read as such too.</summary>
     public static Items<OpeningKind> Doorways { get; } = new[]
     {
@@ -54,6 +74,9 @@ internal static class DeviceLists
 
     /// <summary>Doors that vehicles go through.</summary>
     public static Items<OpeningKind> VehicleDoors { get; } = new[] { OpeningKind.GarageDoor, OpeningKind.OverheadDoor };
+
+    /// <summary>Walls, ceilings, floors and cabinets.</summary>
+    public static Items<BoxSurface> Anywhere { get; } = new[] { BoxSurface.Wall, BoxSurface.Ceiling, BoxSurface.Floor, BoxSurface.Cabinet };
 
     /// <summary>Heating and cooling equipment that somebody has to service.</summary>
     public static Items<FixtureKind> ServicedEquipment { get; } = new FixtureKind[]

@@ -15,7 +15,7 @@ internal static class NecLighting
     private static CountedOutlet Light { get; } = new("light", DeviceLists.Lights)
     {
         Purposes = new[] { BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.StairLight },
-        InCabinets = true,
+        Surfaces = DeviceLists.Anywhere,
     };
 
     private static CountedOutlet SwitchedReceptacle { get; } = new("switched receptacle", DeviceLists.Receptacles) { OnlySwitched = true };
@@ -38,7 +38,7 @@ internal static class NecLighting
 
         yield return Lit("room-light", "there at least once, or a receptacle that a switch controls", rooms, DeviceLists.Habitable) with
         {
-            Instead = SwitchedReceptacle,
+            Of = new RoomSubject { Instead = SwitchedReceptacle },
 
             // These are the rooms where the box may come to hold a fan.
             Cure = InCeiling.WithKind(BoxKind.FanRated).WithFanRated(true),
@@ -66,18 +66,18 @@ internal static class NecLighting
         yield return Switched("service-switch", "there for its light", service, stores) with { LeavesOut = Other + "; lights with a switch of their own" };
         yield return Lit("attic-light", "there at least once where equipment has to be serviced", service, new RoomKind[] { RoomKind.Attic, new("crawl-space") }) with
         {
-            OnlyWith = DeviceLists.ServicedEquipment,
+            Of = new RoomSubject { OnlyWith = DeviceLists.ServicedEquipment },
             LeavesOut = "whether it is used for storage; how it is switched",
         };
-        yield return new FaceOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light, FacePart.Entrances)
+        yield return new RequiredOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light,
+            new FaceSubject { AtEntrances = true, ExceptOpenings = DeviceLists.VehicleDoors })
         {
             Cure = InCeiling.WithKind(null).WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
-            ExceptOpenings = DeviceLists.VehicleDoors,
             LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
         };
-        yield return new EntranceSwitch("entrance-switch", "there for the light at the entrance, in the room that it leads to", Severity.Violation, passages, Light, Switch)
+        yield return new RequiredOutlet("entrance-switch", "there for the light at the entrance, in the room that it leads to", Severity.Violation, passages, Switch,
+            new EntranceSubject(Light) { ExceptOpenings = DeviceLists.VehicleDoors })
         {
-            ExceptOpenings = DeviceLists.VehicleDoors,
             LeavesOut = Other,
         };
 
@@ -85,9 +85,9 @@ internal static class NecLighting
             new("NEC " + (int)edition, section, isRead && edition != NecEdition.Nec2026 ? Confidence.Confirmed : Confidence.FromMemory);
     }
 
-    private static RoomOutlet Lit(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
-        new(id, summary, Severity.Violation, citation, Light) { Scope = new RuleScope { Rooms = rooms }, Cure = InCeiling };
+    private static RequiredOutlet Lit(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
+        new(id, summary, Severity.Violation, citation, Light, new RoomSubject()) { Scope = new RuleScope { Rooms = rooms }, Cure = InCeiling };
 
-    private static RoomOutlet Switched(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
-        new(id, summary, Severity.Violation, citation, Switch) { Scope = new RuleScope { Rooms = rooms }, Unless = Facts.ServedFromOutside, LeavesOut = Other };
+    private static RequiredOutlet Switched(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
+        new(id, summary, Severity.Violation, citation, Switch, new RoomSubject { Unless = Facts.ServedFromOutside }) { Scope = new RuleScope { Rooms = rooms }, LeavesOut = Other };
 }

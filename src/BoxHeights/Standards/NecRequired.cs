@@ -15,11 +15,14 @@ internal static class NecRequired
     };
 
     /// <summary>What 210.52 counts: 125 V receptacles for general use, not above 5 ft 6 in.</summary>
-    private static CountedOutlet Receptacle { get; } = new("receptacle", DeviceLists.GeneralReceptacles)
+    private static CountedOutlet Receptacle { get; } = DeviceLists.Serving with
     {
+        Name = "receptacle",
+        UnstatedMayBeOne = false,
+        NeverFor = default,
         Purposes = new[] { BoxPurpose.General, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.Basement, BoxPurpose.Exterior, BoxPurpose.Counter },
-        IsForGeneralUse = true,
-        RatedAs = NecSpacing.Outlets,
+        Surfaces = new[] { BoxSurface.Wall, BoxSurface.Floor },
+        ExceptDedicated = true,
         Highest = new Level(NecSpacing.HighestThatCounts, Datum.FinishedFloor),
     };
 
@@ -40,36 +43,36 @@ internal static class NecRequired
             });
         }
 
-        return new(rows);
+        return new(rows.ConvertAll(row => row with { Covers = "other required outlets" }));
     }
 
     private delegate Citation Cited(string section, bool isRead = true);
 
     private static IEnumerable<Rule> Receptacles(NecEdition edition, Cited section)
     {
-        FixtureOutlet basin = new(
+        FixtureSubject basins = new(new() { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromFeetInches(3, 0)) { MostBelowTop = Distance.FromInches(12, 0, 1) };
+        RequiredOutlet basin = new(
             "bath-receptacle", "within 3 ft in plan of the outside edge of each basin", Severity.Violation, section("210.52(D)"),
-            Receptacle with { InCabinets = true }, new RoomAnchor { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromFeetInches(3, 0))
+            Receptacle with { Surfaces = Receptacle.Surfaces.With(BoxSurface.Cabinet) }, basins)
         {
-            MostBelowTop = Distance.FromInches(12, 0, 1),
             Scope = In(RoomKind.Bathroom),
             Cure = Box("receptacle", BoxPurpose.Bath, DeviceKind.GfciReceptacle, 44),
             LeavesOut = "whether it is on a wall, counter or cabinet that adjoins the basin",
         };
         yield return basin with
         {
-            Readings = new[] { new Reading("not-across-a-basin", "one that is reached only across another basin doesn't serve", basin with { NotAcrossAnother = true }) },
+            Readings = new[] { new Reading("not-across-a-basin", "one that is reached only across another basin doesn't serve", basin with { Of = basins with { NotAcrossAnother = true } }) },
         };
-        yield return new RoomOutlet("laundry-receptacle", "there at least once where laundry equipment is meant to be", Severity.Violation, section("210.52(F)", false), Receptacle)
+        yield return new RequiredOutlet("laundry-receptacle", "there at least once where laundry equipment is meant to be", Severity.Violation, section("210.52(F)", false), Receptacle, new RoomSubject())
         {
             Scope = In(RoomKind.Laundry),
             Cure = Box("receptacle", BoxPurpose.Laundry, DeviceKind.DuplexReceptacle, 44),
             LeavesOut = "multifamily dwellings with a common laundry",
         };
-        RoomOutlet garage = new("garage-bay", "there at least once for each vehicle bay, no higher than 5 ft 6 in above the floor", Severity.Violation, section("210.52(G)(1)"), Receptacle)
+        OutletCount bays = new() { OneForEach = DeviceLists.VehicleDoors, TwoBeyond = Distance.FromFeetInches(12, 0) };
+        RequiredOutlet garage = new("garage-bay", "there at least once for each vehicle bay, no higher than 5 ft 6 in above the floor", Severity.Violation, section("210.52(G)(1)"), Receptacle, new RoomSubject())
         {
-            OneForEach = DeviceLists.VehicleDoors,
-            TwoBeyond = Distance.FromFeetInches(12, 0),
+            Count = bays,
             Occupancies = edition == NecEdition.Nec2017 ? OneAndTwoFamily : default,
             Scope = In(RoomKind.Garage),
             Cure = Box("receptacle", BoxPurpose.Garage, DeviceKind.GfciReceptacle, 44),
@@ -78,27 +81,31 @@ internal static class NecRequired
         yield return garage with
         {
             ReadingId = "wide-door-two-bays",
-            Readings = new[] { new Reading("one-bay-a-door", "a door of any width leads to one bay", garage with { TwoBeyond = null }) },
+            Readings = new[] { new Reading("one-bay-a-door", "a door of any width leads to one bay", garage with { Count = bays with { TwoBeyond = null } }) },
         };
-        yield return new RoomOutlet("basement-receptacle", "there at least once in each unfinished part of a basement", Severity.Violation, section("210.52(G)(3)"), Receptacle)
+        yield return new RequiredOutlet("basement-receptacle", "there at least once in each unfinished part of a basement", Severity.Violation, section("210.52(G)(3)"), Receptacle, new RoomSubject())
         {
             Scope = In(RoomKind.Basement),
             Cure = Box("receptacle", BoxPurpose.Basement, DeviceKind.GfciReceptacle, 44),
         };
+        // An arm's length beyond its end, common practice.
+        PlatformSubject decks = new()
+        {
+            MostGap = edition == NecEdition.Nec2017 ? null : Distance.FromInches(4, 0, 1),
+            NeedsDoor = edition == NecEdition.Nec2017,
+            Beyond = Distance.FromFeetInches(2, 0),
+        };
         CountedOutlet outdoors = Receptacle with { Highest = new Level(Distance.FromFeetInches(6, 6), Datum.Grade) };
         DeviceBox outside = new DeviceBox("receptacle", BoxPurpose.Exterior).WithDevices(new[] { DeviceKind.GfciReceptacle })
             .WithHeight(BoxHeight.ToBottom(Distance.FromInches(18, 0, 1), Datum.Grade));
-        yield return new FaceOutlet("front-and-back", "there at the front and at the back, no higher than 6 ft 6 in above grade", Severity.Violation, section("210.52(E)(1)"), outdoors, FacePart.Face)
+        yield return new RequiredOutlet("front-and-back", "there at the front and at the back, no higher than 6 ft 6 in above grade", Severity.Violation, section("210.52(E)(1)"), outdoors, new FaceSubject { Faces = new[] { "front", "back", "rear" } })
         {
-            Faces = new[] { "front", "back", "rear" },
             Occupancies = OneAndTwoFamily,
             Cure = outside,
             LeavesOut = "faces with other ids than front, back and rear; whether one is readily reached from grade",
         };
-        yield return new FaceOutlet("deck-receptacle", "within reach of each deck, porch or balcony, no higher than 6 ft 6 in above it", Severity.Violation, section("210.52(E)(3)"), outdoors, FacePart.Platforms)
+        yield return new RequiredOutlet("deck-receptacle", "within reach of each deck, porch or balcony, no higher than 6 ft 6 in above it", Severity.Violation, section("210.52(E)(3)"), outdoors, decks)
         {
-            MostGap = edition == NecEdition.Nec2017 ? null : Distance.FromInches(4, 0, 1),
-            NeedsDoor = edition == NecEdition.Nec2017,
             Cure = outside,
             LeavesOut = "whether one that is low above the ground is under a deck whose surface isn't stated",
         };
@@ -113,32 +120,32 @@ internal static class NecRequired
         yield return Appliance("range-receptacle", FixtureKind.Range, BoxPurpose.Range);
 
         // "Within 25 ft" of the equipment isn't said to be by a cord: it is measured straight. Evaporative coolers of one- and two-family dwellings are excepted, and aren't listed.
-        FixtureOutlet Serviced(string id, bool isOutside, DeviceBox cure) =>
+        RequiredOutlet Serviced(string id, bool isOutside, DeviceBox cure) =>
             new(id, "within 25 ft of heating and cooling equipment, on its level", Severity.Violation, section(edition == NecEdition.Nec2017 ? "210.63" : "210.63(A)", false),
-                Receptacle with { IsForGeneralUse = false, Highest = null, InCabinets = true }, new RoomAnchor { Fixtures = DeviceLists.ServicedEquipment }, Distance.FromFeet(25))
+                Receptacle with { ExceptDedicated = false, ExceptSwitched = false, Highest = null, Surfaces = DeviceLists.Anywhere },
+                new FixtureSubject(new() { Fixtures = DeviceLists.ServicedEquipment }, Distance.FromFeet(25))
+                {
+                    Outside = isOutside,
+                    AnywhereOnItsLevel = true,
+                    OwnLevels = new[] { RoomKind.Attic, new("crawl-space") },
+                })
             {
-                Outside = isOutside,
-                AnywhereOnItsLevel = true,
-                OwnLevels = new[] { RoomKind.Attic, new("crawl-space") },
                 Cure = cure,
             };
 
         // From where on the appliance isn't said: its nearest edge, or strictly its middle. What plugs in at 120 V may use another box that is near.
-        FixtureOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null, Items<RoomKind> always = default)
+        RequiredOutlet Appliance(string id, FixtureKind appliance, BoxPurpose purpose, BoxPurpose? other = null, Items<RoomKind> always = default)
         {
-            FixtureOutlet row = new(
+            Items<BoxPurpose> own = new[] { purpose };
+            Items<BoxPurpose> too = other is { } near ? new[] { near } : default(Items<BoxPurpose>);
+            FixtureSubject byItsEdge = new(new() { Fixtures = new[] { appliance } }, SixFeet) { Serving = own, ServingToo = too, AlwaysIn = always, ByCord = true };
+            RequiredOutlet row = new(
                 id, "within 6 ft of the " + appliance + " by its cord", Severity.Violation, section("210.50(C)"),
-                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = other is { } near ? new[] { purpose, near } : new[] { purpose }, InCabinets = true }, new RoomAnchor { Fixtures = new[] { appliance } }, SixFeet)
-            {
-                Serving = new[] { purpose },
-                ServingToo = other is { } too ? new[] { too } : default(Items<BoxPurpose>),
-                AlwaysIn = always,
-                ByCord = true,
-            };
+                new CountedOutlet("receptacle for it", DeviceLists.Receptacles.With(DeviceKind.FloorReceptacle)) { Purposes = new([.. own, .. too]), Surfaces = DeviceLists.Anywhere }, byItsEdge);
             return row with
             {
                 ReadingId = "nearest-edge",
-                Readings = new[] { new Reading("middle", "measured from the middle of the appliance", row with { FromMiddle = true }) },
+                Readings = new[] { new Reading("middle", "measured from the middle of the appliance", row with { Of = byItsEdge with { FromMiddle = true } }) },
             };
         }
     }
@@ -148,28 +155,29 @@ internal static class NecRequired
         get
         {
             Citation places = new("International Residential Code", "R314.3");
-            yield return new RoomOutlet("bedroom-alarm", "there in each sleeping room", Severity.Violation, places, SmokeAlarm)
+            StoreySubject outsideBedrooms = new()
+            {
+                WhereThereIs = new[] { RoomKind.Bedroom },
+                NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
+            };
+            yield return new RequiredOutlet("bedroom-alarm", "there in each sleeping room", Severity.Violation, places, SmokeAlarm, new RoomSubject())
             {
                 Scope = In(RoomKind.Bedroom),
                 Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
             };
-            yield return new StoreyOutlet("bedroom-hall-alarm", "there outside the sleeping rooms", Severity.Violation, places, SmokeAlarm)
+            yield return new RequiredOutlet("bedroom-hall-alarm", "there outside the sleeping rooms", Severity.Violation, places, SmokeAlarm, outsideBedrooms)
             {
                 Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
-                WhereThereIs = new[] { RoomKind.Bedroom },
-                NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
                 LeavesOut = "how near the bedrooms it is, and whether they are in several areas",
             };
-            yield return new StoreyOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm)
+            yield return new RequiredOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm,
+                new StoreySubject { NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet } })
             {
                 Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
-                NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet },
             };
-            yield return new StoreyOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
-                new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, DeviceKind.SmokeCoAlarm }))
+            yield return new RequiredOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
+                new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, DeviceKind.SmokeCoAlarm }), outsideBedrooms)
             {
-                WhereThereIs = new[] { RoomKind.Bedroom },
-                NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
                 OnlyWhereListed = true,
                 LeavesOut = "whether one is needed: dwellings that list none aren't judged",
             };

@@ -42,23 +42,17 @@ internal static class NecSpacing
         Tops = new[] { FreestandingKind.Peninsula, FreestandingKind.Bar, FreestandingKind.Island },
     };
 
-    /// <summary>125 V, 15 or 20 A, by whichever nominal voltage a drawing calls that.</summary>
-    internal static ServingReceptacles Outlets { get; } = new()
+    private static CountedOutlet Outlets { get; } = DeviceLists.Serving with
     {
-        Devices = DeviceLists.GeneralReceptacles,
-        LowestVolts = DeviceLists.LeastUsualVolts,
-        HighestVolts = DeviceLists.MostUsualVolts,
-        Amperes = new[] { 15, 20 },
-        Highest = HighestThatCounts,
+        Highest = new Level(HighestThatCounts, Datum.FinishedFloor),
+        Surfaces = new[] { BoxSurface.Wall, BoxSurface.Floor },
         InFloorWithin = Distance.FromInches(18),
     };
 
-    private static ServingReceptacles WallOutlets { get; } = Outlets with { OnDividers = true, CountersApartIn = CounterRooms };
+    private static CountedOutlet WallOutlets { get; } = Outlets with { OnDividers = true, CountersApartIn = CounterRooms };
 
-    private static ServingReceptacles CounterOutlets { get; } = Outlets with
+    private static CountedOutlet CounterOutlets { get; } = DeviceLists.Serving with
     {
-        Highest = null,
-        InFloorWithin = null,
         AboveCounter = AboveCounter,
         ExceptDedicated = true,
         ExceptPurposes = DeviceLists.BehindAppliances,
@@ -135,10 +129,11 @@ internal static class NecSpacing
         };
     }
 
-    private static PassageOutlet Hall(Citation citation) =>
-        new("hall-outlet", "with an outlet that counts from 10 ft of length on", Severity.Violation, citation, Distance.FromFeet(10), Walls, Outlets, WallBox)
+    private static RequiredOutlet Hall(Citation citation) =>
+        new("hall-outlet", "with an outlet that counts from 10 ft of length on", Severity.Violation, citation, Outlets, new PassageSubject(Distance.FromFeet(10), Walls))
         {
             Scope = new() { Rooms = new[] { RoomKind.Hall, new("corridor") } },
+            Cure = WallBox,
         };
 
     private static Coverage Foyer(Citation citation) =>
@@ -150,60 +145,62 @@ internal static class NecSpacing
             FloorOverSquareFeet = 60m,
         };
 
-    private static ServingReceptacles IslandCounting { get; } = CounterOutlets with { AboveCounter = null, OnCabinets = true };
+    private static CountedOutlet IslandCounting { get; } = CounterOutlets with { AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } };
 
-    private static IslandOutlets Island(Citation citation) =>
-        new("island-outlets", "served by outlets at its top, or up to 12 in below one that reaches out no more than 6 in", Severity.Violation, citation, IslandCounting)
+    private static IslandSubject Islands { get; } = new()
+    {
+        Above = AboveCounter,
+        Below = Distance.FromInches(12),
+        OverhangAtMost = Distance.FromInches(6),
+        Peninsulas = PeninsulaMeasure.ConnectedWall,
+        WallServes = true,
+    };
+
+    /// <summary>An outlet on the wall that a peninsula joins may serve it, or the wall's counter alone.</summary>
+    private static RequiredOutlet Island(Citation citation, IslandSubject islands, OutletCount count, params (string Id, string Summary, IslandSubject Islands)[] readings)
+    {
+        RequiredOutlet row = new("island-outlets", "served by outlets at its top, or up to 12 in below one that reaches out no more than 6 in", Severity.Violation, citation, IslandCounting, islands)
         {
+            Count = count,
             Scope = new() { Rooms = CounterRooms },
-            Above = AboveCounter,
-            Below = Distance.FromInches(12),
-            OverhangAtMost = Distance.FromInches(6),
-            Peninsulas = PeninsulaMeasure.ConnectedWall,
-            WallServes = true,
             LeavesOut = "what else allows outlets below the top",
         };
+        (string, string, IslandSubject) own = ("own-outlets", "an outlet on the wall that a peninsula joins serves the wall's counter alone", islands with { WallServes = false });
+        List<Reading> all = [];
+        foreach ((string id, string summary, IslandSubject read) in (List<(string, string, IslandSubject)>)[own, .. readings])
+        {
+            all.Add(new(id, summary, row with { Of = read }));
+        }
+
+        return row with { ReadingId = "from-the-wall", Readings = new(all) };
+    }
 
     /// <summary>2017: one for a top with sides of 24 by 12 in, or for each part of it beside a sink or range with little behind it.</summary>
     /// <remarks>Until 2014 a peninsula was measured from its connecting edge; since 2017 from the wall, so that by some accounts an outlet on that wall serves it too.</remarks>
-    private static IslandOutlets BySides(Citation citation)
+    private static RequiredOutlet BySides(Citation citation)
     {
-        IslandOutlets row = Island(citation) with
+        IslandSubject bySides = Islands with
         {
             LongSide = Distance.FromInches(24),
             ShortSide = Distance.FromInches(12),
             Dividing = new[] { FixtureKind.Sink, FixtureKind.Cooktop, FixtureKind.Range },
             DividedBelow = Distance.FromInches(12),
         };
-        return row with
-        {
-            ReadingId = "from-the-wall",
-            Readings = new[]
-            {
-                OwnOutlets(row),
-                new Reading("connecting-edge", "a peninsula is measured from its connecting edge, and what is on the wall serves the wall's counter alone",
-                    row with { Peninsulas = PeninsulaMeasure.ConnectingEdge, WallServes = false }),
-            },
-        };
+        return Island(citation, bySides, OutletCount.One,
+            ("connecting-edge", "a peninsula is measured from its connecting edge, and what is on the wall serves the wall's counter alone",
+                bySides with { Peninsulas = PeninsulaMeasure.ConnectingEdge, WallServes = false }));
     }
 
     /// <summary>2020: by the area of the top, nothing taken off for what is set into it; of a peninsula's, one near its outer end.</summary>
-    private static IslandOutlets ByArea(Citation citation)
-    {
-        IslandOutlets row = Island(citation) with { FirstSquareFeet = 9m, EachSquareFeet = 18m, EndWithin = Distance.FromFeet(2) };
-        return row with { ReadingId = "from-the-wall", Readings = new[] { OwnOutlets(row) } };
-    }
+    private static RequiredOutlet ByArea(Citation citation) => Island(citation, Islands with { EndWithin = Distance.FromFeet(2) }, new() { First = SquareFeet(9), Each = SquareFeet(18) });
 
-    private static Reading OwnOutlets(IslandOutlets row) =>
-        new("own-outlets", "an outlet on the wall that a peninsula joins serves the wall's counter alone", row with { WallServes = false });
+    private static Quantity SquareFeet(int count) => Quantity.Area(Distance.FromFeet(1), Distance.FromFeet(count));
 
     /// <summary>From 2023 on an outlet is the owner's choice: without one, there has to be provision for it, which a layout can't show.</summary>
-    private static IslandOutlets Provision(Citation citation, NecEdition edition) =>
-        new("island-provision", "with an outlet that serves its top, or with " + (edition == NecEdition.Nec2026 ? "an electrical " : "") + "provision for one", Severity.Note, citation, IslandCounting)
+    private static RequiredOutlet Provision(Citation citation, NecEdition edition) =>
+        new("island-provision", "with an outlet that serves its top, or with " + (edition == NecEdition.Nec2026 ? "an electrical " : "") + "provision for one", Severity.Note, citation, IslandCounting,
+            Islands with { Below = Distance.Zero, OverhangAtMost = Distance.Zero })
         {
             Scope = new() { Rooms = CounterRooms },
-            Above = AboveCounter,
-            Peninsulas = PeninsulaMeasure.ConnectedWall,
-            WallServes = true,
         };
 }

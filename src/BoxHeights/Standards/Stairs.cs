@@ -45,15 +45,17 @@ internal static class Stairs
         new("riser-variation", "with its largest finished riser at most 3/8 in higher than its smallest", Severity.Violation, new(Residential, "R311.7.5"), Distance.FromInches(0, 3, 8));
 
     /// <summary>"At each floor level" is the text; that it be at the stair is how it is mostly read, and always built.</summary>
-    private static StairSwitches Switches(NecEdition edition)
+    private static RequiredOutlet Switches(NecEdition edition)
     {
         Citation section = new("NEC " + (int)edition, "210.70(A)(2)", edition == NecEdition.Nec2026 ? Confidence.FromMemory : Confidence.Confirmed);
-        StairSwitches row = new("stair-switches", "with a wall switch at each floor that it joins, as for six risers or more", Severity.Violation, section, 6)
+        FlightSubject atTheStair = new(6);
+        RequiredOutlet row = new("stair-switches", "with a wall switch at each floor that it joins, as for six risers or more", Severity.Violation, section,
+            new CountedOutlet("wall switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch }, Surfaces = new[] { BoxSurface.Wall } }, atTheStair)
         {
             ReadingId = "at-the-stair",
             Cure = new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch }).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)),
             LeavesOut = "landings between floors that have an entryway; which lights a switch controls",
         };
-        return row with { Readings = new[] { new Reading("anywhere-on-that-floor", "a switch in any room of that floor counts", row with { AnywhereOnLevel = true }) } };
+        return row with { Readings = new[] { new Reading("anywhere-on-that-floor", "a switch in any room of that floor counts", row with { Of = atTheStair with { AnywhereOnLevel = true } }) } };
     }
 }

@@ -17,8 +17,8 @@ public sealed class AddedBoxTrialTests
 
     private static readonly RuleSet Rows = new(
     [
-        new RoomOutlet("bedroom-co", "there in each bedroom", Severity.Violation, House, CoAlarm) { Scope = new() { Rooms = new[] { RoomKind.Bedroom } }, Cure = CoBox },
-        new StoreyOutlet("storey-co", "there on each storey", Severity.Violation, House, CoAlarm) { OnlyWhereListed = true },
+        new RequiredOutlet("bedroom-co", "there in each bedroom", Severity.Violation, House, CoAlarm, new RoomSubject()) { Scope = new() { Rooms = new[] { RoomKind.Bedroom } }, Cure = CoBox },
+        new RequiredOutlet("storey-co", "there on each storey", Severity.Violation, House, CoAlarm, new StoreySubject()) { OnlyWhereListed = true },
     ]);
 
     private static readonly EvaluatorOptions Whole = EvaluatorOptions.Default.WithAllBoxesAreDescribed(true);

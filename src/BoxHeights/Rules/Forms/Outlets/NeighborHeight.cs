@@ -9,20 +9,20 @@ internal static class NeighborHeight
     /// <summary>The height that most boxes of its purpose in the room share; where it has none, in the storey; the added box's own where that has none either.</summary>
     /// <param name="space">The room.</param>
     /// <param name="added">The box to add.</param>
-    /// <param name="counts">Whether a box is one to go by.</param>
-    public static BoxHeight? Of(SpaceView space, DeviceBox added, Predicate<SpaceBox> counts)
+    /// <param name="counts">The boxes to go by.</param>
+    public static BoxHeight? Of(SpaceView space, DeviceBox added, CountedOutlet counts)
     {
         return Shared(space.Boxes, IsLike) ?? Shared(space.Whole.Boxes, box => box.StoreyId == space.Room?.Storey && IsLike(box)) ?? added.Height;
 
-        bool IsLike(SpaceBox box) => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts(box);
+        bool IsLike(SpaceBox box) => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts.Of(box, out _) == Verdict.Passes;
     }
 
     /// <summary>The height that most boxes of its purpose in the room or on the face share; the added box's own where there are none: elsewhere they are set by other things.</summary>
     /// <param name="space">The room or face.</param>
     /// <param name="added">The box to add.</param>
-    /// <param name="counts">Whether a box is one to go by.</param>
-    public static BoxHeight? InItsRoom(SpaceView space, DeviceBox added, Predicate<SpaceBox> counts) =>
-        Shared(space.Boxes, box => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts(box)) ?? added.Height;
+    /// <param name="counts">The boxes to go by.</param>
+    public static BoxHeight? InItsRoom(SpaceView space, DeviceBox added, CountedOutlet counts) =>
+        Shared(space.Boxes, box => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts.Of(box, out _) == Verdict.Passes) ?? added.Height;
 
     /// <summary>Of several that as many share, the one that is listed first.</summary>
     private static BoxHeight? Shared(IEnumerable<SpaceBox> boxes, Predicate<SpaceBox> isLike)

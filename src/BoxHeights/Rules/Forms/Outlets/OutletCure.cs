@@ -6,13 +6,16 @@ namespace BoxHeights.Rules;
 /// <summary>Looks for the place where one box that a room lacks could go: on the wall where it is nearest to something, or in the ceiling. <see cref="RunCure"/> spreads boxes along a run instead.</summary>
 internal static class OutletCure
 {
+    // Beyond any wall of a house, so that the search ends.
+    private const long MostAlong = 1L << 33;
+
     /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure.</summary>
     /// <param name="space">The room or face.</param>
-    /// <param name="plan">Its plan.</param>
     /// <param name="box">The box, without its place.</param>
     /// <param name="far">How far a place is off, the least being best; null where it won't do.</param>
-    public static Items<PlacedBox> OnWall(SpaceView space, WallPlan plan, DeviceBox box, Func<int, Distance, decimal?> far)
+    public static Items<PlacedBox> OnWall(SpaceView space, DeviceBox box, Func<int, Distance, decimal?> far)
     {
+        WallPlan plan = RoomInPlan.Of(space).Plan;
         if (plan.IsTooLarge)
         {
             return default;
@@ -26,7 +29,7 @@ internal static class OutletCure
         {
             Wall wall = plan.WallOf(face);
             DistanceSet free = FreePlaces.On(space, wall, box);
-            for (Distance at = fromEnds; at <= wall.Length - fromEnds && at.Ticks < 1L << 33; at += space.TryStep)
+            for (Distance at = fromEnds; at <= wall.Length - fromEnds && at.Ticks < MostAlong; at += space.TryStep)
             {
                 Distance marked = at.RoundNearest(space.AlongStep);
                 if (free.Contains(marked) && far(face, marked) is { } off && off < least)
@@ -38,6 +41,34 @@ internal static class OutletCure
         }
 
         return best is null ? default : new[] { best };
+    }
+
+    /// <summary>A box on the first wall of an outside face, at the first place from the left that is free.</summary>
+    /// <param name="space">The face.</param>
+    /// <param name="cure">The box, with its height and without its place.</param>
+    /// <param name="left">Where it may be at the least, along the wall.</param>
+    /// <param name="right">Where it may be at the most.</param>
+    /// <param name="surface">What its height is taken from instead; null for the box's own datum.</param>
+    public static Items<PlacedBox> OnFace(SpaceView space, DeviceBox cure, Distance left, Distance right, Level? surface)
+    {
+        if (cure is not { Height: { Edge: { } edge } height } || space.Face is not { Walls.Count: > 0 } face)
+        {
+            return default;
+        }
+
+        Wall wall = face.Walls[0];
+        Distance fromEnds = space.RoomForBoxes.FromEnds;
+        DeviceBox box = surface is { } walked ? cure.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : cure;
+        DistanceSet free = FreePlaces.On(space, wall, box);
+        for (Distance at = Distance.Max(left, Distance.Zero) + fromEnds; at < wall.Length - fromEnds && at <= right && at.Ticks < MostAlong; at += space.TryStep * 4)
+        {
+            if (at.RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
+            {
+                return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), box.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(marked)) };
+            }
+        }
+
+        return default;
     }
 
     /// <summary>A box in the ceiling; where the walls close, at a part of the room's length and depth: 2 for the middle.</summary>

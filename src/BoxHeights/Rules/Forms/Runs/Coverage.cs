@@ -21,7 +21,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     public RunSpaces Spaces { get; init; }
 
     /// <summary>What counts as an outlet.</summary>
-    public ServingReceptacles Outlets { get; init; }
+    public CountedOutlet Outlets { get; init; }
 
     /// <summary>The shortest run that has to be served, itself included.</summary>
     public Distance Shortest { get; init; }

@@ -33,10 +33,10 @@ internal static class RunCure
 
     /// <summary>The boxes that would close the gaps: set like those of their purpose nearby, under ids that the dwelling doesn't have.</summary>
     public static Items<PlacedBox> Boxes(
-        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, DeviceBox usual, ServingReceptacles outlets)
+        SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, DeviceBox usual, CountedOutlet outlets)
     {
         Room room = space.Room!;
-        BoxHeight? height = NeighborHeight.Of(space, usual, box => outlets.Judge(box, out _) == Verdict.Passes);
+        BoxHeight? height = NeighborHeight.Of(space, usual, outlets);
         List<PlacedBox> boxes = [];
         foreach (Distance at in Find(space, run, gaps, reach, clearBelow, space.AlongStep, usual.WithHeight(height)))
         {

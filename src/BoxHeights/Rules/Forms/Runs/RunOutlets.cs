@@ -22,7 +22,7 @@ internal sealed class RunOutlets
     /// <param name="count">What counts.</param>
     /// <param name="runs">Its runs.</param>
     /// <param name="nextSpaces">Whether an outlet serves beyond what breaks its run, measured along the wall line across the break.</param>
-    public void Take(SpaceView space, ServingReceptacles count, RoomRuns runs, bool nextSpaces)
+    public void Take(SpaceView space, CountedOutlet count, RoomRuns runs, bool nextSpaces)
     {
         inFloorWithin = count.InFloorWithin;
         this.runs = runs;
@@ -37,7 +37,7 @@ internal sealed class RunOutlets
 
         foreach (SpaceBox box in space.Boxes)
         {
-            Verdict verdict = count.Judge(box, out Facts needs);
+            Verdict verdict = count.Of(box, out Facts needs);
             if (verdict != Verdict.Fails)
             {
                 if (box.Traits.IsListedFlat)

@@ -56,7 +56,7 @@ public interface IServesRuns
     RunSpaces Spaces { get; }
 
     /// <summary>What counts as an outlet.</summary>
-    ServingReceptacles Outlets { get; }
+    CountedOutlet Outlets { get; }
 
     /// <summary>The shortest run that has to be served, itself included.</summary>
     Distance Shortest { get; }

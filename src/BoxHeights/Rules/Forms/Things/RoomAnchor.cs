@@ -1,8 +1,12 @@
+using System;
 namespace BoxHeights.Rules;
 
 /// <summary>What in a room a zone is tied to. Everything that is named counts; with nothing named, the whole room is the zone.</summary>
 public sealed record RoomAnchor
 {
+    // 100 ft is beyond any house.
+    private static readonly Distance MostReach = Distance.FromFeetInches(100, 0);
+
     /// <summary>Nothing: the whole room.</summary>
     public static RoomAnchor WholeRoom { get; } = new();
 
@@ -20,6 +24,10 @@ public sealed record RoomAnchor
 
     /// <summary>The names of kinds that it speaks of.</summary>
     internal Items<string> KindsNamed => KindNames.Joined(Fixtures.Select(kind => kind.Name), Interruptions.Select(kind => kind.Name), DoorsToRoomsWith.Select(kind => kind.Name));
+
+    internal static Distance CheckReach(Distance reach, string name) => reach < Distance.Zero || reach > MostReach
+        ? throw new ArgumentOutOfRangeException(name, reach, "What is taken from things in a room reaches from zero to 100 ft.")
+        : reach;
 
     /// <summary>What it is tied to, in words.</summary>
     public override string ToString()

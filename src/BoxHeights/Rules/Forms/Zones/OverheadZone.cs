@@ -18,7 +18,7 @@ public sealed record OverheadZone : SpaceRule
         : base(id, summary, severity, citation)
     {
         Around = around ?? throw new ArgumentNullException(nameof(around));
-        Reach = Zone.CheckReach(reach, nameof(reach));
+        Reach = RoomAnchor.CheckReach(reach, nameof(reach));
     }
 
     /// <summary>What the zone is tied to.</summary>

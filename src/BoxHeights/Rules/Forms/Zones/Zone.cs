@@ -13,9 +13,6 @@ public sealed record Zone : PlacementRule
     /// <summary>How high a rim or threshold may be that isn't stated: the floor to 24 in. Common practice, no source.</summary>
     private static readonly DistanceRange UsualRim = new(Distance.Zero, Distance.FromInches(24, 0, 1));
 
-    /// <summary>The furthest reach that a zone may have.</summary>
-    internal static readonly Distance MostReach = Distance.FromFeetInches(100, 0);
-
     /// <summary>Describes a zone.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -28,7 +25,7 @@ public sealed record Zone : PlacementRule
         : base(id, summary, severity, citation)
     {
         Around = around ?? throw new ArgumentNullException(nameof(around));
-        Reach = CheckReach(reach, nameof(reach));
+        Reach = RoomAnchor.CheckReach(reach, nameof(reach));
     }
 
     /// <summary>What the zone is tied to.</summary>
@@ -121,10 +118,6 @@ public sealed record Zone : PlacementRule
             State(site, statement, plan, face, thing);
         }
     }
-
-    internal static Distance CheckReach(Distance reach, string name) => reach < Distance.Zero || reach > MostReach
-        ? throw new ArgumentOutOfRangeException(name, reach, "A zone reaches from zero to 100 ft.")
-        : reach;
 
     /// <summary>What can't be meant of the heights between which a zone lies.</summary>
     internal static IEnumerable<string> MistakesOf(Level? bottom, Level? top)

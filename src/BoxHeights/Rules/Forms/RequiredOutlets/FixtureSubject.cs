@@ -3,28 +3,18 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Each thing of a kind in a room, or before an outside face, has an outlet within reach, straight in plan from the outlet's center to the thing's nearest edge.</summary>
-public sealed record FixtureOutlet : SpaceRule
+/// <summary>Each thing of a kind in a room, or before an outside face, needs an outlet within reach, straight in plan from the outlet's center to the thing's nearest edge.</summary>
+public sealed record FixtureSubject : OutletSubject
 {
-    /// <summary>Describes what is required.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is required, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where it is required.</param>
-    /// <param name="outlet">What counts.</param>
+    /// <summary>Names the things.</summary>
     /// <param name="around">The things.</param>
     /// <param name="reach">How far an outlet may be off, itself allowed; zero to 100 ft.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
-    public FixtureOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet, RoomAnchor around, Distance reach)
-        : base(id, summary, severity, citation)
+    public FixtureSubject(RoomAnchor around, Distance reach)
     {
-        Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
         Around = around ?? throw new ArgumentNullException(nameof(around));
-        Reach = Zone.CheckReach(reach, nameof(reach));
+        Reach = RoomAnchor.CheckReach(reach, nameof(reach));
     }
-
-    /// <summary>What counts.</summary>
-    public CountedOutlet Outlet { get; init; }
 
     /// <summary>The things.</summary>
     public RoomAnchor Around { get; init; }
@@ -62,39 +52,31 @@ public sealed record FixtureOutlet : SpaceRule
     /// <summary>Rooms of these kinds are a level of their own within their storey.</summary>
     public Items<RoomKind> OwnLevels { get; init; }
 
-    /// <summary>A box that would do, without its place; null where none is offered.</summary>
-    public DeviceBox? Cure { get; init; }
+    /// <inheritdoc/>
+    public override SpaceKind Kind => Outside ? SpaceKind.OutsideFace : SpaceKind.Room;
 
     /// <inheritdoc/>
-    public override bool LooksAtOwnBoxesOnly => true;
-
-    /// <inheritdoc/>
-    public override SpaceKind Subject => Outside ? SpaceKind.OutsideFace : SpaceKind.Room;
-
-    /// <inheritdoc/>
-    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Around.KindsNamed, Serving.Select(kind => kind.Name), ServingToo.Select(kind => kind.Name), AlwaysIn.Select(kind => kind.Name));
-
-    /// <inheritdoc/>
-    public override bool IsPlannedFirst => true;
-
-    /// <inheritdoc/>
-    public override Facts PlannedDespite => Facts.PlanPlace;
-
-    /// <inheritdoc/>
-    public override string Numbers => Outlet.Numbers + " within " + Reach + " in plan of " + (FromMiddle ? "the middle of " : "") + Around
+    public override string Numbers => "each " + Around + (Outside ? " outside" : "") + ", within " + Reach + " in plan" + (FromMiddle ? " of its middle" : "")
         + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (AlwaysIn.Count == 0 ? "" : ", always in " + AlwaysIn) + (ByCord ? ", by a cord that goes through no wall" : "")
         + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "")
-        + (Outside ? ", outside" : "") + (AnywhereOnItsLevel ? ", in any room of its level" : "") + (OwnLevels.Count == 0 ? "" : "; levels of their own: " + OwnLevels);
+        + (AnywhereOnItsLevel ? ", in any room of its level" : "") + (OwnLevels.Count == 0 ? "" : "; levels of their own: " + OwnLevels);
 
-    /// <inheritdoc/>
-    public override void Judge(SpaceView space, SpaceStatement statement)
+    internal override Items<string> KindsNamed => KindNames.Joined(Around.KindsNamed, Serving.Select(kind => kind.Name), ServingToo.Select(kind => kind.Name), AlwaysIn.Select(kind => kind.Name));
+
+    /// <summary>What a thing needs beside it may serve the room as well; the other way round it may not.</summary>
+    internal override bool IsPlannedFirst => true;
+
+    /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
+    internal override Facts PlannedDespite => Facts.PlanPlace;
+
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;
         List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
         bool any = Serving.Count == 0 || (!ServesAny(space) && space.Room is { } room && AlwaysIn.Contains(room.Kind));
         if (things.Count == 0 || (!any && !ServesAny(space)))
         {
-            if (Serving.Count == 0 && Scope.Rooms.Count > 0)
+            if (Serving.Count == 0 && row.Scope.Rooms.Count > 0)
             {
                 statement.LeavesOpen("nothing that needs one is described");
             }
@@ -102,7 +84,7 @@ public sealed record FixtureOutlet : SpaceRule
             return;
         }
 
-        if (!RoomOutlet.IsDescribed(space, Outlet, statement))
+        if (!row.IsDescribed(space, statement))
         {
             return;
         }
@@ -123,7 +105,7 @@ public sealed record FixtureOutlet : SpaceRule
                 continue;
             }
 
-            Judge(space, statement, plan, things, thing, any);
+            Judge(row, space, statement, plan, things, thing, any);
         }
     }
 
@@ -140,7 +122,7 @@ public sealed record FixtureOutlet : SpaceRule
         return false;
     }
 
-    private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
+    private void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {
         Verdict best = Verdict.Fails;
         Facts needs = Facts.None;
@@ -152,22 +134,22 @@ public sealed record FixtureOutlet : SpaceRule
                 continue;
             }
 
-            Verdict one = Outlet.Of(box, out Facts missing);
+            Verdict one = row.Outlet.Of(box, out Facts missing);
             one = one.And(Within(space, plan, box, thing, ref missing, out Distance? gap));
             one = one == Verdict.Fails ? one : one.And(HighEnough(box, thing, ref missing));
             one = one == Verdict.Fails || !NotAcrossAnother || !IsAcross(space, box, things, thing) ? one : Verdict.Fails;
             best = one < best ? one : best;
             needs |= one == Verdict.Unknown ? missing : Facts.None;
-            nearest = gap is { } off && (nearest is not { } least || off < least) && Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
+            nearest = gap is { } off && (nearest is not { } least || off < least) && row.Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
         }
 
-        if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(space))
+        if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(row.Outlet, space))
         {
             statement.LeavesOpen("how far what is in other rooms of its level is from it isn't described", thing.In(space.Id));
         }
         else if (best != Verdict.Passes)
         {
-            Finds(space, statement, plan, thing, best, nearest, needs);
+            Finds(row, space, statement, plan, thing, best, nearest, needs);
         }
         else if (statement.TellsAll)
         {
@@ -175,33 +157,33 @@ public sealed record FixtureOutlet : SpaceRule
         }
     }
 
-    private void Finds(SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
+    private void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
         statement.Finds(
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
-            () => nearest is { } off ? "the nearest " + Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + (ByCord ? " away as its cord goes" : " away in plan") : "no " + Outlet.Name + " that counts",
-            verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(space, plan, thing),
+            () => nearest is { } off ? "the nearest " + row.Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + (ByCord ? " away as its cord goes" : " away in plan") : "no " + row.Outlet.Name + " that counts",
+            verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(row, space, plan, thing),
             thing.Fixture is { } it ? new[] { SurfaceAddress.Of(space.Id, it.Id) } : default(Items<string>));
 
     /// <summary>Whether any other room of its level, or outdoors any other face of its storey, lists such an outlet.</summary>
-    private bool IsOneElsewhereOnLevel(SpaceView space)
+    private bool IsOneElsewhereOnLevel(IBoxKind outlet, SpaceView space)
     {
         foreach (OutsideFace other in space.Face is null ? default : space.Dwelling.Outside)
         {
-            if (other.Id != space.Id && DwellingAddresses.StoreyOf(space.Dwelling, other) == DwellingAddresses.StoreyOf(space.Dwelling, space.Face!) && Outlet.IsListedIn(other))
+            if (other.Id != space.Id && DwellingAddresses.StoreyOf(space.Dwelling, other) == DwellingAddresses.StoreyOf(space.Dwelling, space.Face!) && outlet.IsListedIn(other))
             {
-                return space.Whole.Some(Outlet);
+                return space.Whole.Some(outlet);
             }
         }
 
         foreach (Room other in space.Room is not { } room || OwnLevels.Contains(room.Kind) ? default : space.Dwelling.Rooms)
         {
-            if (other.Id != space.Id && other.Storey == space.Room!.Storey && !OwnLevels.Contains(other.Kind) && Outlet.IsListedIn(other))
+            if (other.Id != space.Id && other.Storey == space.Room!.Storey && !OwnLevels.Contains(other.Kind) && outlet.IsListedIn(other))
             {
-                return space.Whole.Some(Outlet);
+                return space.Whole.Some(outlet);
             }
         }
 
-        return space.Whole.None(Outlet, space.Id);
+        return space.Whole.None(outlet, space.Id);
     }
 
     private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
@@ -275,13 +257,11 @@ public sealed record FixtureOutlet : SpaceRule
             && (at.Ticks <= other.Possible.Left ? other.Possible.Right <= thing.Possible.Left : at.Ticks >= other.Possible.Right && other.Possible.Left >= thing.Possible.Right));
     }
 
-    /// <inheritdoc/>
-    public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered)
+    internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered)
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;
         ThingInPlan? thing = RoomInPlan.Of(space).Things(Around).Find(one => one.In(space.Id) == lacking);
-        return thing is { HasPlace: true } && box.Along is { } at && plan.IndexOf(box.WallId) is >= 0 and var face && Serves(plan, face, at, thing, out _)
-            && Outlet.Of(box, out _) != Verdict.Fails;
+        return thing is { HasPlace: true } && box.Along is { } at && plan.IndexOf(box.WallId) is >= 0 and var face && Serves(plan, face, at, thing, out _);
     }
 
     private bool Serves(WallPlan plan, int face, Distance at, ThingInPlan thing, out PlanGap gap)
@@ -290,15 +270,15 @@ public sealed record FixtureOutlet : SpaceRule
         return gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible);
     }
 
-    private Items<PlacedBox> CureFor(SpaceView space, WallPlan plan, ThingInPlan thing)
+    private Items<PlacedBox> CureFor(RequiredOutlet row, SpaceView space, WallPlan plan, ThingInPlan thing)
     {
-        if (Cure is not { } cure)
+        if (row.Cure is not { } cure)
         {
             return default;
         }
 
         DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
-        box = box.WithHeight(NeighborHeight.InItsRoom(space, box, one => Outlet.Of(one, out _) == Verdict.Passes));
-        return OutletCure.OnWall(space, plan, box, (face, at) => Serves(plan, face, at, thing, out PlanGap gap) ? gap.RoundedDown.Ticks : null);
+        return OutletCure.OnWall(
+            space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), (face, at) => Serves(plan, face, at, thing, out PlanGap gap) ? gap.RoundedDown.Ticks : null);
     }
 }

@@ -2,33 +2,13 @@ using System;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Islands and peninsulas have a number of outlets that serve their tops, by their sides or by their area.</summary>
+/// <summary>Each island and peninsula needs outlets that serve its top, by its sides or by its area.</summary>
 /// <remarks>
 /// A box on an island is listed under the room's floor, sits on the cabinet, and has its place in plan on the island's outline or within it. What is set into a
 /// top is a fixture of the room with its corners in plan.
 /// </remarks>
-public sealed record IslandOutlets : SpaceRule
+public sealed record IslandSubject : OutletSubject
 {
-    private const int InchesToTheFoot = 12;
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="outlets">What counts as an outlet, apart from where it is.</param>
-    public IslandOutlets(string id, string summary, Severity severity, Citation citation, ServingReceptacles outlets)
-        : base(id, summary, severity, citation) => Outlets = outlets;
-
-    /// <inheritdoc/>
-    public override bool LooksAtOwnBoxesOnly => true;
-
-    /// <inheritdoc/>
-    public override SpaceKind Subject => SpaceKind.Room;
-
-    /// <summary>What counts as an outlet, apart from where it is.</summary>
-    public ServingReceptacles Outlets { get; init; }
-
     /// <summary>What it speaks of.</summary>
     public Items<FreestandingKind> Kinds { get; init; } = new[] { FreestandingKind.Island, FreestandingKind.Peninsula };
 
@@ -37,12 +17,6 @@ public sealed record IslandOutlets : SpaceRule
 
     /// <summary>The shortest short side that asks for an outlet, itself included.</summary>
     public Distance ShortSide { get; init; }
-
-    /// <summary>The area that the first outlet serves, in square feet; null where the area doesn't matter.</summary>
-    public decimal? FirstSquareFeet { get; init; }
-
-    /// <summary>The area beyond that for which there is one more each, or for a part of it, in square feet.</summary>
-    public decimal EachSquareFeet { get; init; } = 1m;
 
     /// <summary>How far above its top an outlet may be, itself allowed.</summary>
     public Distance Above { get; init; }
@@ -69,18 +43,18 @@ public sealed record IslandOutlets : SpaceRule
     public Distance? DividedBelow { get; init; }
 
     /// <inheritdoc/>
-    public override Items<string> KindsNamed => KindNames.Joined(Kinds.Select(kind => kind.Name), Dividing.Select(kind => kind.Name));
+    public override SpaceKind Kind => SpaceKind.Room;
+
+    internal override Items<string> KindsNamed => KindNames.Joined(Kinds.Select(kind => kind.Name), Dividing.Select(kind => kind.Name));
 
     /// <inheritdoc/>
-    public override string Numbers => Kinds + " of " + LongSide + " by " + ShortSide + " or more"
-        + (FirstSquareFeet is { } first ? FormattableString.Invariant($"; one for {first} ft², one more for each {EachSquareFeet} ft² or part") : "; one")
-        + "; up to " + Above + " above the top, " + Below + " below it where it reaches out " + OverhangAtMost + " or less; outlets: " + Outlets.Numbers
+    public override string Numbers => "each " + Kinds + " of " + LongSide + " by " + ShortSide + " or more"
+        + "; up to " + Above + " above the top, " + Below + " below it where it reaches out " + OverhangAtMost + " or less"
         + Peninsulas switch { PeninsulaMeasure.ConnectedWall => "; peninsulas from the wall", PeninsulaMeasure.ConnectingEdge => "; peninsulas from their connecting edge", _ => "" }
         + (WallServes ? "; on that wall too" : "") + (EndWithin is { } end ? "; one within " + end + " of a peninsula's outer end" : "")
         + (DividedBelow is { } behind ? "; parted by " + Dividing + " with less than " + behind + " behind" : "");
 
-    /// <inheritdoc/>
-    public override void Judge(SpaceView space, SpaceStatement statement)
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
         foreach (Freestanding one in space.Room?.Freestanding ?? default)
         {
@@ -102,8 +76,8 @@ public sealed record IslandOutlets : SpaceRule
             {
                 bool isWhole = from == top.From && to == top.To;
                 part++;
-                int needed = Needed(top, from, to);
-                int sure = Count(space, one, top, from, to, out int may, out Facts needs);
+                int needed = Needed(row.Count, top, from, to);
+                int sure = Count(row.Outlet, space, one, top, from, to, out int may, out Facts needs);
                 serves |= needed > 0 && sure > 0;
                 if (needed > 0 && sure >= needed && statement.TellsAll)
                 {
@@ -113,27 +87,27 @@ public sealed record IslandOutlets : SpaceRule
                 if (sure < needed)
                 {
                     // A part is counted and not measured in its name: where a peninsula begins is a matter of how the text is read.
-                    Finds(statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? Facts.None : needs,
+                    Finds(row, statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? Facts.None : needs,
                         () => sure + " of " + needed + " outlets that serve its top" + (isWhole ? "" : " from " + Printed.Of(from, space.Units) + " to " + Printed.Of(to, space.Units) + " along it"));
                 }
             }
 
             if (EndWithin is { } within && one.Kind == FreestandingKind.Peninsula && serves)
             {
-                End(space, one, top, within, subject, statement);
+                End(row, space, one, top, within, subject, statement);
             }
         }
     }
 
-    private void End(SpaceView space, Freestanding one, IslandTop top, Distance within, string subject, SpaceStatement statement)
+    private void End(RequiredOutlet row, SpaceView space, Freestanding one, IslandTop top, Distance within, string subject, SpaceStatement statement)
     {
         if (!top.IsJoined)
         {
             statement.NotJudged("what " + one.Id + " joins isn't described, so that its outer end isn't known", subject);
         }
-        else if (Count(space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
+        else if (Count(row.Outlet, space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
         {
-            Finds(statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
+            Finds(row, statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
                 () => "no outlet that serves its top within " + Printed.Of(within, space.Units) + " of its outer end");
         }
         else if (statement.TellsAll)
@@ -142,24 +116,17 @@ public sealed record IslandOutlets : SpaceRule
         }
     }
 
-    private static void Finds(SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<string> what) =>
-        statement.Finds(address + part, address, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, needs);
+    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<string> what) =>
+        row.Lacks(statement, address + part, address, sure, needed, needs, what);
 
-    private int Needed(IslandTop top, Distance from, Distance to)
+    private int Needed(OutletCount count, IslandTop top, Distance from, Distance to)
     {
         (Distance longSide, Distance shortSide) = top.Sides(from, to);
-        if (longSide < LongSide || shortSide < ShortSide)
-        {
-            return 0;
-        }
-
-        decimal foot = Distance.FromInches(InchesToTheFoot).Ticks;
-        decimal over = FirstSquareFeet is { } first ? (top.Area / foot / foot) - first : 0m;
-        return 1 + (over > 0m ? (int)Math.Min(1000m, Math.Ceiling(over / EachSquareFeet)) : 0);
+        return longSide < LongSide || shortSide < ShortSide ? 0 : count.For(top.Area);
     }
 
     /// <summary>How many outlets surely serve a part of a top, and how many may.</summary>
-    private int Count(SpaceView space, Freestanding island, IslandTop top, Distance from, Distance to, out int may, out Facts needs)
+    private int Count(CountedOutlet outlet, SpaceView space, Freestanding island, IslandTop top, Distance from, Distance to, out int may, out Facts needs)
     {
         int sure = 0;
         may = 0;
@@ -167,7 +134,7 @@ public sealed record IslandOutlets : SpaceRule
         foreach (SpaceBox box in space.Boxes)
         {
             Facts missing = Facts.None;
-            Verdict verdict = Serves(space, box, island, top, from, to, ref missing);
+            Verdict verdict = Serves(outlet, space, box, island, top, from, to, ref missing);
             sure += verdict == Verdict.Passes ? 1 : 0;
             may += verdict != Verdict.Fails ? 1 : 0;
             needs |= verdict == Verdict.Unknown ? missing : Facts.None;
@@ -176,7 +143,7 @@ public sealed record IslandOutlets : SpaceRule
         return sure;
     }
 
-    private Verdict Serves(SpaceView space, SpaceBox box, Freestanding island, IslandTop top, Distance from, Distance to, ref Facts needs)
+    private Verdict Serves(CountedOutlet outlet, SpaceView space, SpaceBox box, Freestanding island, IslandTop top, Distance from, Distance to, ref Facts needs)
     {
         bool onIt = box.Traits.IsListedFlat && box.Traits.Surface == BoxSurface.Cabinet;
         if (!(onIt ? IsOnTop(box, top, out Distance? place) : IsOnItsWall(space, box, top, out place)) || place < from || place > to)
@@ -184,7 +151,7 @@ public sealed record IslandOutlets : SpaceRule
             return Verdict.Fails;
         }
 
-        Verdict verdict = Outlets.Judge(box, out Facts missing);
+        Verdict verdict = outlet.Of(box, out Facts missing);
         if (verdict == Verdict.Fails)
         {
             return verdict;

@@ -1,43 +1,32 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A flight with many risers has a wall switch at each of the floors that it joins.</summary>
+/// <summary>A flight with many risers needs outlets, such as a wall switch, at each of the floors that it joins.</summary>
 /// <remarks>
 /// What a switch controls isn't described, so a switch counts by where it is: in the room that the flight's wall is in, else in the halls of that storey, or, under a
 /// wider reading, anywhere on it. A level of which no such room with boxes is described isn't judged. Landings between floors aren't described.
 /// </remarks>
-public sealed record StairSwitches : SpaceRule
+public sealed record FlightSubject : OutletSubject
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is asked for, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
+    /// <summary>Describes flights.</summary>
     /// <param name="fewestRisers">The number of risers from which it is asked for, itself included.</param>
-    public StairSwitches(string id, string summary, Severity severity, Citation citation, int fewestRisers)
-        : base(id, summary, severity, citation) => FewestRisers = fewestRisers;
+    public FlightSubject(int fewestRisers) => FewestRisers = fewestRisers;
 
-    /// <summary>The number of risers from which a switch is asked for at each level, itself included.</summary>
+    /// <summary>The number of risers from which it is asked for at each level, itself included.</summary>
     public int FewestRisers { get; init; }
 
-    /// <summary>Whether a switch anywhere on the storey counts.</summary>
+    /// <summary>Whether one anywhere on the storey counts.</summary>
     public bool AnywhereOnLevel { get; init; }
 
-    /// <summary>A switch that would do, without its place; null where none is offered.</summary>
-    public DeviceBox? Cure { get; init; }
+    /// <inheritdoc/>
+    public override SpaceKind Kind => SpaceKind.Flight;
 
     /// <inheritdoc/>
-    public override bool LooksAtOwnBoxesOnly => true;
+    public override string Numbers => "each floor of a flight from " + FewestRisers + " risers on" + (AnywhereOnLevel ? ", anywhere on that floor" : ", in the room at the stair");
 
-    /// <inheritdoc/>
-    public override SpaceKind Subject => SpaceKind.Flight;
-
-    /// <inheritdoc/>
-    public override string Numbers => "a wall switch at each floor from " + FewestRisers + " risers on" + (AnywhereOnLevel ? ", anywhere on that floor" : ", in the room at the stair");
-
-    /// <inheritdoc/>
-    public override void Judge(SpaceView space, SpaceStatement statement)
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
         if (space.Flight is not { } flight || flight.Risers < FewestRisers)
         {
@@ -47,13 +36,16 @@ public sealed record StairSwitches : SpaceRule
         foreach (string storey in new[] { flight.From, flight.To })
         {
             int boxes = 0;
-            int switches = 0;
+            int sure = 0;
+            Facts needs = Facts.None;
             foreach (string room in RoomsOn(space.Dwelling, flight, storey))
             {
                 foreach (SpaceBox box in space.BoxesIn(room))
                 {
                     boxes++;
-                    switches += IsWallSwitch(box.Traits) ? 1 : 0;
+                    Verdict counts = row.Outlet.Of(box, out Facts missing);
+                    sure += counts == Verdict.Passes ? 1 : 0;
+                    needs |= counts == Verdict.Unknown ? missing : Facts.None;
                 }
             }
 
@@ -61,9 +53,9 @@ public sealed record StairSwitches : SpaceRule
             {
                 statement.LeavesOpen("no room with boxes is described at the stair on \"" + storey + "\"", flight.Id + " on " + storey);
             }
-            else if (switches == 0)
+            else if (sure < row.Count.Least)
             {
-                Lacks(space, flight, storey, statement);
+                Lacks(row, space, flight, storey, sure, needs, statement);
             }
             else if (statement.TellsAll)
             {
@@ -72,27 +64,10 @@ public sealed record StairSwitches : SpaceRule
         }
     }
 
-    private void Lacks(SpaceView space, StairFlight flight, string storey, SpaceStatement statement) =>
-        statement.Finds(
-            flight.Id + " on " + storey, flight.Wall ?? flight.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1),
-            () => flight.Risers + " risers and no wall switch at the stair on \"" + storey + "\"", Facts.None, () => CureOf(space, flight, storey));
-
-    /// <summary>A box on a wall that holds a switch, or that is for one and holds nothing else that is known.</summary>
-    private static bool IsWallSwitch(BoxTraits box)
-    {
-        bool isKnown = false;
-        foreach (DeviceKind device in box.Devices)
-        {
-            if (device.IsSwitch && box.Surface == BoxSurface.Wall)
-            {
-                return true;
-            }
-
-            isKnown |= device.IsKnown;
-        }
-
-        return !isKnown && box.Purpose == BoxPurpose.Switch && box.Surface == BoxSurface.Wall;
-    }
+    private void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, Facts needs, SpaceStatement statement) =>
+        row.Lacks(
+            statement, flight.Id + " on " + storey, flight.Wall ?? flight.Id, sure, row.Count.Least, needs,
+            () => flight.Risers + " risers and no " + row.Outlet.Name + " at the stair on \"" + storey + "\"", cure => CureOf(space, cure, flight, storey));
 
     private HashSet<string> RoomsOn(Dwelling dwelling, StairFlight flight, string storey)
     {
@@ -109,16 +84,11 @@ public sealed record StairSwitches : SpaceRule
     }
 
     /// <summary>
-    /// The switch on the flight's own wall, before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
+    /// On the flight's own wall, before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
     /// storey the flight arrives isn't described: there it goes where their walls first have room.
     /// </summary>
-    private Items<PlacedBox> CureOf(SpaceView space, StairFlight flight, string storey)
+    private Items<PlacedBox> CureOf(SpaceView space, DeviceBox offered, StairFlight flight, string storey)
     {
-        if (Cure is not { } offered)
-        {
-            return default;
-        }
-
         bool atHead = storey == flight.To;
         PlacedBox? cure = null;
         foreach (Room room in StairGeometry.RoomsAt(space.Dwelling, flight, storey))

@@ -1,0 +1,168 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Each outside face needs outlets: for itself, or for the entrances in it.</summary>
+public sealed record FaceSubject : OutletSubject
+{
+    /// <summary>The ids of the faces that the row speaks of; every face where none is named.</summary>
+    public Items<string> Faces { get; init; }
+
+    /// <summary>Whether only faces with an entrance need it, and it goes beside that.</summary>
+    public bool AtEntrances { get; init; }
+
+    /// <summary>Doors of these kinds are no entrances.</summary>
+    public Items<OpeningKind> ExceptOpenings { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Kind => SpaceKind.OutsideFace;
+
+    /// <inheritdoc/>
+    public override string Numbers => (AtEntrances ? "the entrances of a face" : "a face") + (Faces.Count == 0 ? "" : " named " + Faces) + (ExceptOpenings.Count == 0 ? "" : ", not " + ExceptOpenings);
+
+    internal override Items<string> KindsNamed => ExceptOpenings.Select(kind => kind.Name);
+
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
+    {
+        // A light goes beside its entrance; what serves the face as a whole goes anywhere on it.
+        Opening? entrance = null;
+        if (space.Face is not { } face || (Faces.Count > 0 && !Faces.Contains(face.Id)) || (AtEntrances && (entrance = EntranceOf(face, ExceptOpenings)) is null)
+            || !row.IsDescribed(space, statement))
+        {
+            return;
+        }
+
+        int sure = Count(space, row.Outlet, out int possible, out Facts needs);
+        if (sure >= row.Count.Least)
+        {
+            statement.Meets(face.Id, face.Id);
+            return;
+        }
+
+        row.Lacks(
+            statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least ? needs : Facts.None, () => "no " + row.Outlet.Name,
+            cure => OutletCure.OnFace(space, cure, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
+    }
+
+    /// <summary>The first entrance in a face.</summary>
+    internal static Opening? EntranceOf(OutsideFace face, Items<OpeningKind> except)
+    {
+        foreach (Wall wall in face.Walls)
+        {
+            foreach (Opening opening in wall.Openings)
+            {
+                if (ThingInPlan.IsDoorway(opening) && !except.Contains(opening.Kind))
+                {
+                    return opening;
+                }
+            }
+        }
+
+        return null;
+    }
+}
+
+/// <summary>Each deck, porch and balcony before an outside face needs outlets within reach.</summary>
+public sealed record PlatformSubject : OutletSubject
+{
+    /// <summary>The widest gap to the wall with which a platform counts, itself included; null where any does.</summary>
+    public Distance? MostGap { get; init; }
+
+    /// <summary>Whether only platforms that a door leads to count.</summary>
+    public bool NeedsDoor { get; init; }
+
+    /// <summary>How far beyond a platform's end an outlet on its wall is still reached from it, itself allowed.</summary>
+    public Distance Beyond { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Kind => SpaceKind.OutsideFace;
+
+    /// <inheritdoc/>
+    public override string Numbers => "each platform, up to " + Beyond + " beyond its ends" + (MostGap is { } gap ? ", no further than " + gap + " from the wall" : "") + (NeedsDoor ? ", that a door leads to" : "");
+
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
+    {
+        if (space.Face is not { Platforms.Count: > 0 } face || !row.IsDescribed(space, statement))
+        {
+            return;
+        }
+
+        foreach (Platform platform in face.Platforms)
+        {
+            if (!(platform.Gap > MostGap) && face.Walls.Count > 0 && (!NeedsDoor || HasDoor(face.Walls[0], platform)))
+            {
+                Judge(row, space, face, platform, statement);
+            }
+        }
+    }
+
+    private void Judge(RequiredOutlet row, SpaceView space, OutsideFace face, Platform platform, SpaceStatement statement)
+    {
+        string address = SurfaceAddress.Of(face.Id, face.Walls[0].Id);
+        int sure = 0;
+        Facts needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Facts missing = Facts.None;
+            Verdict counts = box.Address == address ? row.Outlet.Of(box, null, out missing) : Verdict.Fails;
+            counts = counts == Verdict.Fails ? counts : counts.And(LowEnough(row.Outlet, box, platform, ref missing));
+            if (counts != Verdict.Fails && !(box.Along is { } at && (at < platform.Left - Beyond || at > platform.Right + Beyond)))
+            {
+                missing |= box.Along is null ? Facts.Along : Facts.None;
+                sure += counts == Verdict.Passes && box.Along is not null ? 1 : 0;
+                needs |= missing;
+            }
+        }
+
+        if (sure < row.Count.Least)
+        {
+            // Whether it is near enough to need one isn't always said.
+            Lacks(row, space, platform, address, sure, needs | (MostGap is not null && platform.Gap is null ? Facts.PlanPlace : Facts.None), statement);
+        }
+        else if (statement.TellsAll)
+        {
+            statement.Meets(face.Id + " " + platform.Id, address);
+        }
+    }
+
+    private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, Facts needs, SpaceStatement statement) =>
+        row.Lacks(
+            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, needs, () => "no " + row.Outlet.Name,
+            cure => OutletCure.OnFace(space, cure, platform.Left, platform.Right, platform.Surface));
+
+    /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
+    private static Verdict LowEnough(CountedOutlet outlet, SpaceBox box, Platform platform, ref Facts needs)
+    {
+        if (outlet.Highest is not { } highest)
+        {
+            return Verdict.Passes;
+        }
+
+        if (platform.Surface is { } surface)
+        {
+            return box.IsWithin(TargetLine.Center, surface.Datum, surface.Offset, surface.Offset + highest.Offset, ref needs);
+        }
+
+        Facts unknown = Facts.None;
+        if (box.IsWithin(TargetLine.Center, highest.Datum, Distance.MinValue, highest.Offset, ref unknown) == Verdict.Passes)
+        {
+            return Verdict.Passes;
+        }
+
+        needs |= Facts.Datum;
+        return Verdict.Unknown;
+    }
+
+    private static bool HasDoor(Wall wall, Platform platform)
+    {
+        foreach (Opening opening in wall.Openings)
+        {
+            if (ThingInPlan.IsDoorway(opening) && opening.Left < platform.Right && platform.Left < opening.Right)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,148 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Something has so many outlets of a kind: a room, a storey, an outside face, a passage, an island, a fixture, a flight of stairs.</summary>
+/// <remarks>
+/// Where no box of the subject is described, or none of the kind in the whole dwelling, most subjects aren't judged: someone who describes receptacles alone
+/// asks nothing about lights.
+/// </remarks>
+public sealed record RequiredOutlet : SpaceRule
+{
+    /// <summary>Describes what is required.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is required, in one plain phrase.</param>
+    /// <param name="severity">How much a finding weighs.</param>
+    /// <param name="citation">Where it is required.</param>
+    /// <param name="outlet">What counts.</param>
+    /// <param name="of">What needs it.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> or <paramref name="of"/> is null.</exception>
+    public RequiredOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet, OutletSubject of)
+        : base(id, summary, severity, citation)
+    {
+        Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
+        Of = of ?? throw new ArgumentNullException(nameof(of));
+    }
+
+    /// <summary>What counts. For platforms its highest is taken above the platform's own surface.</summary>
+    public CountedOutlet Outlet { get; init; }
+
+    /// <summary>What needs it.</summary>
+    public OutletSubject Of { get; init; }
+
+    /// <summary>How many each needs; one unless a row says otherwise.</summary>
+    public OutletCount Count { get; init; } = OutletCount.One;
+
+    /// <summary>Dwellings that the row speaks of, where theirs is stated; every dwelling where none is named.</summary>
+    public Items<Occupancy> Occupancies { get; init; }
+
+    /// <summary>Whether it says nothing of dwellings that list no such outlet, even where every box is described: whether one is needed can't be told.</summary>
+    public bool OnlyWhereListed { get; init; }
+
+    /// <summary>A box that would do, without its place; null where none is offered.</summary>
+    public DeviceBox? Cure { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Subject => Of.Kind;
+
+    /// <inheritdoc/>
+    public override bool LooksAtOwnBoxesOnly => Of.LooksAtOwnBoxesOnly;
+
+    /// <inheritdoc/>
+    public override bool IsPlannedFirst => Of.IsPlannedFirst;
+
+    /// <inheritdoc/>
+    public override Facts PlannedDespite => Of.PlannedDespite;
+
+    /// <inheritdoc/>
+    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Count.OneForEach.Select(kind => kind.Name), Of.KindsNamed);
+
+    /// <inheritdoc/>
+    public override string Numbers => Count + " " + Outlet.Numbers + (OnlyWhereListed ? " where one is listed" : "") + " for " + Of.Numbers + (Occupancies.Count == 0 ? "" : "; in " + Occupancies);
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes() => Of.Mistakes;
+
+    /// <inheritdoc/>
+    public override void Judge(SpaceView space, SpaceStatement statement)
+    {
+        if (Occupancies.Count == 0 || space.Dwelling.Occupancy is not { } of || Occupancies.Contains(of))
+        {
+            Of.Judge(this, space, statement);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) =>
+        Of.ServesFrom(this, space, lacking, box, offered) && Outlet.Of(box, out _) != Verdict.Fails;
+
+    /// <summary>Whether enough is described for something to be lacking; what isn't is told.</summary>
+    internal bool IsDescribed(SpaceView space, SpaceStatement statement)
+    {
+        string? missing = space.IsWhole && !OnlyWhereListed ? null
+            : space.Boxes.Count == 0 ? "no box is described there"
+            : space.Face is not null && !space.Whole.ListsOutside(Outlet) ? "no such outlet is described outside"
+            : space.Whole.Lists(Outlet) ? null : "no such outlet is described in the dwelling";
+        if (missing is not null)
+        {
+            statement.LeavesOpen(missing);
+        }
+
+        return missing is null;
+    }
+
+    /// <summary>Says what is lacking of a part. The box to add is looked for when somebody asks.</summary>
+    internal void Lacks(SpaceStatement statement, string subject, string address, int sure, int needed, Facts needs, Func<string> what, Func<DeviceBox, Items<PlacedBox>>? cure = null) =>
+        statement.Finds(
+            subject, address, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, needs,
+            () => Cure is { } box && cure is not null ? cure(box) : default);
+}
+
+/// <summary>What needs outlets: row data. Each kind of it says which boxes serve it, and where one could be added.</summary>
+public abstract record OutletSubject
+{
+    private protected OutletSubject()
+    {
+    }
+
+    /// <summary>What is judged, one after another.</summary>
+    public abstract SpaceKind Kind { get; }
+
+    /// <summary>What needs the outlets, in words.</summary>
+    public abstract string Numbers { get; }
+
+    /// <summary>What it is, in words.</summary>
+    public override string ToString() => Numbers;
+
+    internal virtual Items<string> KindsNamed => default;
+
+    internal virtual IEnumerable<string> Mistakes => [];
+
+    internal virtual bool LooksAtOwnBoxesOnly => true;
+
+    internal virtual bool IsPlannedFirst => false;
+
+    internal virtual Facts PlannedDespite => Facts.None;
+
+    internal abstract void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement);
+
+    internal virtual bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered) => false;
+
+    /// <summary>How many boxes of a space surely count, and how many may.</summary>
+    internal static int Count(SpaceView space, CountedOutlet outlet, out int possible, out Facts needs)
+    {
+        int sure = 0;
+        possible = 0;
+        needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Verdict counts = outlet.Of(box, out Facts missing);
+            sure += counts == Verdict.Passes ? 1 : 0;
+            possible += counts == Verdict.Fails ? 0 : 1;
+            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+        }
+
+        return sure;
+    }
+}

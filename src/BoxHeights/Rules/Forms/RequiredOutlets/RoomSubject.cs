@@ -1,0 +1,139 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Each room of the kinds in the row's scope needs outlets, by its number, its openings or its floor.</summary>
+public sealed record RoomSubject : OutletSubject
+{
+    /// <summary>One of these does as well; null where nothing else does.</summary>
+    public CountedOutlet? Instead { get; init; }
+
+    /// <summary>Rooms without a fixture of one of these kinds aren't asked; every room is where none is named.</summary>
+    public Items<FixtureKind> OnlyWith { get; init; }
+
+    /// <summary>What may make it good that the room has none; nothing where nothing does.</summary>
+    public Facts Unless { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Kind => SpaceKind.Room;
+
+    /// <inheritdoc/>
+    public override string Numbers => "a room" + (OnlyWith.Count == 0 ? "" : " with " + OnlyWith) + (Instead is null ? "" : ", or " + Instead.Numbers)
+        + (Unless == Facts.None ? "" : ", unless by " + FactText.Of(Unless));
+
+    internal override Items<string> KindsNamed => Instead?.KindsNamed ?? default;
+
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
+    {
+        if (space.Room is not { } room || (OnlyWith.Count > 0 && !HasOne(room)) || !row.IsDescribed(space, statement))
+        {
+            return;
+        }
+
+        int needed = row.Count.For(room);
+        if (row.Count.Each is not null)
+        {
+            if (RoomInPlan.Of(space).Plan.Area is not { } area)
+            {
+                statement.LeavesOpen("its walls don't close, so that its floor isn't known");
+                return;
+            }
+
+            needed = Math.Max(needed, row.Count.For(area));
+        }
+
+        int sure = Count(space, row.Outlet, out int possible, out Facts needs);
+        if (needed > 1 && BaysOf(row, space) is { } bays)
+        {
+            Judge(row, space, bays, statement);
+            return;
+        }
+
+        if (sure >= needed || (Instead is not null && Count(space, Instead, out _, out _) > 0))
+        {
+            statement.Meets(space.Id, space.Id);
+            return;
+        }
+
+        if ((Unless & Facts.ServedFromOutside) != 0 && HasStair(space, room))
+        {
+            statement.LeavesOpen("the switches of its stair, which another row asks for, may serve it");
+            return;
+        }
+
+        bool fails = possible < needed && Unless == Facts.None;
+        Finds(row, space, statement, sure, needed, fails ? Facts.None : needs | Unless, null);
+    }
+
+    /// <summary>Near the place that is offered, and in its bay.</summary>
+    internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered)
+    {
+        if (box.Along is not { } at || (at - offered).Abs() > space.RoomForBoxes.Aside)
+        {
+            return false;
+        }
+
+        int face = RoomInPlan.Of(space).Plan.IndexOf(box.WallId);
+        return BaysOf(row, space) is not { } bays || (bays.BayAt(face, at, out bool isOnTheLine) == bays.BayAt(face, offered, out _) && !isOnTheLine);
+    }
+
+    private static VehicleBays? BaysOf(RequiredOutlet row, SpaceView space) =>
+        row.Count.OneForEach.Count == 0 ? null : VehicleBays.Of(RoomInPlan.Of(space).Plan, row.Count.OneForEach, row.Count.TwoBeyond);
+
+    /// <summary>Each bay has one of its own.</summary>
+    private static void Judge(RequiredOutlet row, SpaceView space, VehicleBays bays, SpaceStatement statement)
+    {
+        List<int> without = bays.Without(space, row.Outlet, out bool canBeServed, out Facts needs);
+        if (without.Count == 0)
+        {
+            statement.Meets(space.Id, space.Id);
+            return;
+        }
+
+        Finds(row, space, statement, bays.Count - without.Count, bays.Count, canBeServed ? needs : Facts.None,
+            (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
+    }
+
+    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, Facts needs, Func<int, Distance, bool>? where) =>
+        row.Lacks(
+            statement, space.Id, space.Id, sure, needed, needs,
+            () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + row.Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : "")
+                + (where is null ? "" : ", one to a bay"),
+            cure => CureIn(row, space, cure, where));
+
+    private static Items<PlacedBox> CureIn(RequiredOutlet row, SpaceView space, DeviceBox cure, Func<int, Distance, bool>? where)
+    {
+        DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
+        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2)
+            : OutletCure.OnWall(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), (face, at) => where is null || where(face, at) ? face : null);
+    }
+
+    /// <summary>Whether a flight climbs along one of its walls.</summary>
+    private static bool HasStair(SpaceView space, Room room)
+    {
+        foreach (StairFlight flight in space.Dwelling.Flights)
+        {
+            if (flight.Wall is { } wall && SurfaceAddress.Read(wall).IsPartOf(room.Id))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool HasOne(Room room)
+    {
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            if (OnlyWith.Contains(fixture.Kind))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

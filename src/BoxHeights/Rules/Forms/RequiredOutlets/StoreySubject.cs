@@ -1,0 +1,88 @@
+namespace BoxHeights.Rules;
+
+/// <summary>Each storey needs outlets in its rooms, or in those of them that aren't left out.</summary>
+public sealed record StoreySubject : OutletSubject
+{
+    /// <summary>The row speaks of storeys with a room of one of these kinds; of every storey with a room of another kind than <see cref="NotIn"/> where none is named.</summary>
+    public Items<RoomKind> WhereThereIs { get; init; }
+
+    /// <summary>Outlets in rooms of these kinds don't count.</summary>
+    public Items<RoomKind> NotIn { get; init; }
+
+    /// <inheritdoc/>
+    public override SpaceKind Kind => SpaceKind.Storey;
+
+    /// <inheritdoc/>
+    public override string Numbers => "a storey" + (WhereThereIs.Count == 0 ? "" : " where there is a " + WhereThereIs) + (NotIn.Count == 0 ? "" : ", not in a " + NotIn);
+
+    internal override Items<string> KindsNamed => KindNames.Joined(WhereThereIs.Select(kind => kind.Name), NotIn.Select(kind => kind.Name));
+
+    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
+    {
+        bool speaks = false;
+        bool hasOther = false;
+        foreach (Room room in space.Dwelling.Rooms)
+        {
+            speaks |= room.Storey == space.Id && (WhereThereIs.Count == 0 ? !NotIn.Contains(room.Kind) : WhereThereIs.Contains(room.Kind));
+            hasOther |= room.Storey == space.Id && !NotIn.Contains(room.Kind);
+        }
+
+        if (!speaks)
+        {
+            return;
+        }
+
+        if (!hasOther)
+        {
+            statement.LeavesOpen("no room is described there that one could be in");
+            return;
+        }
+
+        if (!row.IsDescribed(space, statement))
+        {
+            return;
+        }
+
+        int sure = 0;
+        Facts needs = Facts.None;
+        foreach (SpaceBox box in space.Boxes)
+        {
+            Facts missing = Facts.None;
+            Verdict counts = NotIn.Contains(box.Room) ? Verdict.Fails : row.Outlet.Of(box, out missing);
+            sure += counts == Verdict.Passes ? 1 : 0;
+            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+        }
+
+        if (sure >= row.Count.Least)
+        {
+            statement.Meets(space.Id, space.Id);
+            return;
+        }
+
+        Lacks(row, space, sure, needs, statement);
+    }
+
+    // On its own, because what a lambda captures is allocated where its method begins.
+    private void Lacks(RequiredOutlet row, SpaceView space, int sure, Facts needs, SpaceStatement statement) =>
+        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs, () => (sure == 0 ? "no" : sure.ToString(System.Globalization.CultureInfo.InvariantCulture)) + " " + row.Outlet.Name, cure => CureOn(space, cure));
+
+    /// <summary>In a hall of the storey, or the first room that will do.</summary>
+    private Items<PlacedBox> CureOn(SpaceView space, DeviceBox cure)
+    {
+        Items<PlacedBox> first = default;
+        foreach (Room room in space.Dwelling.Rooms)
+        {
+            if (room.Storey == space.Id && !NotIn.Contains(room.Kind) && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
+            {
+                if (room.Kind == RoomKind.Hall)
+                {
+                    return box;
+                }
+
+                first = first.Count == 0 ? box : first;
+            }
+        }
+
+        return first;
+    }
+}
