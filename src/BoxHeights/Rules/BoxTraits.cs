@@ -83,6 +83,12 @@ public sealed class BoxTraits
     /// <summary>How it is held; null where it isn't stated.</summary>
     public MountingMethod? Mounting => Source.Mounting?.How;
 
+    /// <summary>Whether it is set into a wall or a ceiling, so that the surface ends at its edge, and not onto it.</summary>
+    public bool IsFlush => Surface is BoxSurface.Wall or BoxSurface.Ceiling && Mounting is not (MountingMethod.Surface or MountingMethod.Cabinet);
+
+    /// <summary>Whether its body is in the cavity of a wall.</summary>
+    public bool IsRecessed => Surface == BoxSurface.Wall && IsFlush;
+
     /// <summary>The clear bays that its bar or bracket spans; null where that isn't stated.</summary>
     public DistanceRange? Span => Source.Mounting?.Span;
 

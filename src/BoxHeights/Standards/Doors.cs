@@ -10,11 +10,12 @@ internal static class Doors
 
     public static RuleSet Rows { get; } = new(
     [
-        new CasingGap("casing-gap", "with 1/4 in or more of wall to be seen between plate and casing", Severity.Note, Citation.CommonPractice, Distance.FromInches(0, 1, 4))
+        new KeepClear("casing-gap", "with 1/4 in or more of wall to be seen between plate and casing", Severity.Note, Citation.CommonPractice, WallPieces.Casings)
         {
+            Least = Distance.FromInches(0, 1, 4),
             Scope = RuleScope.Walls with { ExceptExisting = true },
         },
-        new BehindDoor("behind-open-door", "clear of the door that opens onto the wall", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Leaf) { Scope = UsedAtTheDoor },
-        new BehindDoor("behind-barn-door", "clear of the wall that a barn door's panel covers when it is open", Severity.Advice, Citation.CommonPractice, DoorCoverKind.Panel) { Scope = UsedAtTheDoor },
+        new KeepClear("behind-open-door", "clear of the door that opens onto the wall", Severity.Advice, Citation.CommonPractice, WallPieces.OpenLeaves) { Covers = "door swings", Scope = UsedAtTheDoor },
+        new KeepClear("behind-barn-door", "clear of the wall that a barn door's panel covers when it is open", Severity.Advice, Citation.CommonPractice, WallPieces.OpenPanels) { Covers = "door swings", Scope = UsedAtTheDoor },
     ]);
 }

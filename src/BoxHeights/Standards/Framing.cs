@@ -11,17 +11,16 @@ internal static class Framing
     public static RuleSet Rows { get; } = new(
     [
         // 1/2 in is what a cut-in box's ears need.
-        new FramingFit("framing-fit", "where its way of mounting can hold it", Severity.Advice, Citation.CommonPractice, OnTheFace, Distance.FromInches(0, 1, 2)) { Scope = OnWalls },
+        new HeldByFraming("framing-fit", "where its way of mounting can hold it", Severity.Advice, Citation.CommonPractice, FramingHold.Mounting) { Within = OnTheFace, Clear = Distance.FromInches(0, 1, 2), Scope = OnWalls },
 
         // From memory: the web takes a screw, the open side wants a bracket.
-        new WebSide("web-side", "on the web of a metal stud, not on its open side", Severity.Advice, Citation.CommonPractice, OnTheFace) { Scope = OnWalls },
-        new BarSpan("bar-span", "in a bay that its bar spans", Severity.Advice, Citation.CommonPractice) { Scope = OnWalls },
+        new HeldByFraming("web-side", "on the web of a metal stud, not on its open side", Severity.Advice, Citation.CommonPractice, FramingHold.Web) { Within = OnTheFace, Scope = OnWalls },
+        new HeldByFraming("bar-span", "in a bay that its bar spans", Severity.Advice, Citation.CommonPractice, FramingHold.Bay) { Scope = OnWalls },
 
         // Of two-bys, a 2 × 6 to a 2 × 12 on edge.
-        new InCavity("in-cavity", "clear of what fills the wall: headers, posts, ducts, pockets", Severity.Advice, Citation.CommonPractice)
+        new KeepClear("in-cavity", "clear of what fills the wall: headers, posts, ducts, pockets", Severity.Advice, Citation.CommonPractice, WallPieces.FilledCavity)
         {
-            LeastHeader = Distance.FromInches(5, 1, 2),
-            MostHeader = Distance.FromInches(11, 1, 4),
+            Headers = new(Distance.FromInches(5, 1, 2), Distance.FromInches(11, 1, 4)),
             Scope = OnWalls,
         },
         new CavityDepth("cavity-depth", "no deeper than the wall", Severity.Advice, Citation.CommonPractice) { Scope = OnWalls },

@@ -35,9 +35,10 @@ internal static class InEverySet
 
     public static RuleSet Rows { get; } = new(
     [
-        new CounterEdge("counter-edge", "with its box and plate over or under a countertop and on or off its splash, not across an edge, where the counter can't be set",
-            Severity.Advice, Citation.CommonPractice)
+        new KeepClear("counter-edge", "with its box and plate over or under a countertop and on or off its splash, not across an edge, where the counter can't be set",
+            Severity.Advice, Citation.CommonPractice, WallPieces.Countertops)
         {
+            UsualTopThickness = new(Distance.FromInches(0, 1, 4), Distance.FromInches(1, 1, 2)),
             Scope = RuleScope.Walls,
         },
         new RoomForBoxes("room-for-boxes", "6 in or more from openings and other boxes, and 8 in from the ends of its wall, where it is added", Citation.CommonPractice)

@@ -113,9 +113,9 @@ internal static class TradePractice
         yield return Control("light-has-switch", "controlled by a switch", ControlAsked.OfEachLight);
         yield return Control("switch-serves", "said to control a light or a receptacle", ControlAsked.OfEachSwitch);
         yield return Control("control-ways", "controlled by one single-pole switch, or from several places by two three-way switches with four-way ones between", ControlAsked.OfWays);
-        yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", EdgesOf.Finishes);
-        yield return Edges("not-buried", "clear of what covers the wall", EdgesOf.Coverings);
-        yield return Edges("trim-clearance", "with its plate clear of openings and their casing", EdgesOf.Openings);
+        yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", WallPieces.Finishes);
+        yield return Edges("not-buried", "clear of what covers the wall", WallPieces.Coverings);
+        yield return Edges("trim-clearance", "with its plate clear of openings and their casing", WallPieces.Openings);
         yield return new WallTop("under-wall-top", "with its plate under the top of a low or sloped wall", Severity.Advice, Citation.CommonPractice) { Scope = RuleScope.Walls };
         foreach (PracticeHeight habit in Usual.Heights)
         {
@@ -126,10 +126,14 @@ internal static class TradePractice
         }
     }
 
+<<<<<<< HEAD
     private static ControlledLights Control(string id, string summary, ControlAsked asked) =>
         new(id, summary, Severity.Advice, Citation.CommonPractice, DeviceLists.Lights, asked) { LeavesOut = "control by sensors and from afar" };
 
     private static FinishEdge Edges(string id, string summary, EdgesOf against) =>
+=======
+    private static KeepClear Edges(string id, string summary, WallPieces against) =>
+>>>>>>> 60fd83e (One KeepClear for pieces of a wall, one HeldByFraming; allowed zones, corners, local levels, strict limits and limits in a room)
         new(id, summary, Severity.Advice, Citation.CommonPractice, against) { Scope = RuleScope.Walls };
 
     private static PracticeHeight Habit(BoxPurpose purpose, (Edge, int) aim, (Edge, int) low, (Edge, int) high, Datum datum = Datum.Subfloor)

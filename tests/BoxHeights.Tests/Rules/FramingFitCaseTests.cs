@@ -50,7 +50,7 @@ public sealed class FramingFitCaseTests
             Distance shift = CaseFile.Inches(row["shift"]);
             Verdict Within(Distance within)
             {
-                FramingFit rule = (FramingFit)Row.Row("framing-fit") with { Within = within };
+                HeldByFraming rule = (HeldByFraming)Row.Row("framing-fit") with { Within = within };
                 OneBox box = At(CaseFile.Inches("16"), CaseFile.Inches("1-1/2"), CaseFile.Inches("2-1/4"), "stud", CaseFile.Inches(row["at"]));
                 return (box with { Rules = new([rule]) }).Verdict();
             }

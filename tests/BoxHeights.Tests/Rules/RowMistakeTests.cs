@@ -48,6 +48,22 @@ public sealed class RowMistakeTests
     public void Zone_FromALocalDatum_IsRefused(string top, string? mistake) =>
         Expect(mistake, new Zone("own", "outside", Severity.Advice, House, new RoomAnchor { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36")) { Top = Level.Parse(top) });
 
+    // What is set into a counter has its countertop.
+    [Fact]
+    public void Zone_FromTheTopOfACooktop_CanBeMeant() =>
+        Expect(null, new Zone("own", "outside", Severity.Advice, House, new RoomAnchor { Interruptions = new[] { InterruptionKind.Cooktop } }, Distance.Zero) { Bottom = Level.Parse("0 in above countertop") });
+
+    [Theory]
+    [InlineData(WallPieces.None, "0", "it keeps clear of nothing")]
+    [InlineData(WallPieces.Casings, "0", "it doesn't say how far")]
+    [InlineData(WallPieces.Openings, "1", "it speaks of neither")]
+    [InlineData(WallPieces.InsideCorners, "1", null)]
+    public void KeepClear_WithoutWhatItMeasures_IsRefused(WallPieces of, string least, string? mistake) =>
+        Expect(mistake, new KeepClear("own", "clear", Severity.Advice, House, of) { Least = CaseFile.Inches(least) });
+
+    [Fact]
+    public void HeightBand_OfOneHeightThatIsntAllowed_IsRefused() => Expect("is above its High", Good with { Low = Good.High, HighIsStrict = true });
+
     [Fact]
     public void Zone_WhoseBottomIsItsTop_IsRefused() => Expect("its Bottom, ", new Zone("own", "outside", Severity.Advice, House, new RoomAnchor { Fixtures = new[] { FixtureKind.Tub } }, CaseFile.Inches("36"))
     {

@@ -35,7 +35,7 @@ internal sealed class CompiledRules
         Set = rules;
         RoomForBoxes = HabitOf<RoomForBoxes>() ?? RoomForBoxes.None;
         Placement = placement.ToArray();
-        HasRelief = placement.Exists(rule => rule.Relief != Relief.None);
+        HasRelief = placement.Exists(rule => rule.MayLetOff);
         Limit = limit.ToArray();
         Provision = provision.ToArray();
         Space = space.ToArray();

@@ -38,6 +38,11 @@ internal sealed partial class LayoutState
     /// <param name="rule">The rule.</param>
     public bool IsLetOff(ResolvedBox box, int index, Distance? along, PlacementRule rule)
     {
+        if (rule.LetsOffInARoom > 0 && CompanionsIn(box.Surface.Space).FindAll(other => other != index && Meets(other, rule, out bool meets) && !meets).Count < rule.LetsOffInARoom)
+        {
+            return true;
+        }
+
         if (rule.Relief == Relief.None || !MayBeLetOff(box, rule))
         {
             return false;

@@ -36,6 +36,12 @@ public abstract record PlacementRule : Rule
     /// <summary>The counters over which one box may be let off; every counter where none is named.</summary>
     public Items<CounterKind> ReliefOver { get; init; }
 
+    /// <summary>How many boxes of a room that miss the rule are let off; where more miss it, none is. Zero, unless a row says otherwise.</summary>
+    public int LetsOffInARoom { get; init; }
+
+    /// <summary>Whether any box may be let off for the sake of others.</summary>
+    internal bool MayLetOff => Relief != Relief.None || LetsOffInARoom > 0;
+
     /// <summary>Whether the rule reads what is on the wall (counters, finishes, coverings, openings), and so can't decide where that is at fault.</summary>
     public virtual bool ReadsWallParts => true;
 

@@ -54,7 +54,7 @@ public sealed record BoxAgainstBox : ProvisionRule
     public override string? GroupOf(BoxTraits box, GroupPlace place) =>
         box.Surface != BoxSurface.Wall ? null
         : Pairs == BoxPairs.OnOneFace ? place.Wall
-        : BodyClear.IsRecessed(box) ? place.WholeWall : null;
+        : box.IsRecessed ? place.WholeWall : null;
 
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)

@@ -39,7 +39,7 @@ public sealed record GapLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Box.Source.BoardGap is not { } gap || !SetbackLimit.IsFlush(site.Box) || site.IsOutside)
+        if (site.Box.Source.BoardGap is not { } gap || !site.Box.IsFlush || site.IsOutside)
         {
             return;
         }

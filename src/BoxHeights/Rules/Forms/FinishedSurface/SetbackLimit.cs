@@ -30,7 +30,7 @@ public sealed record SetbackLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Box.SetFor is not { } setFor || !IsFlush(site.Box) || site.IsOutside)
+        if (site.Box.SetFor is not { } setFor || !site.Box.IsFlush || site.IsOutside)
         {
             return;
         }
@@ -56,10 +56,6 @@ public sealed record SetbackLimit : LimitRule
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
         box.SetFor is { } setFor ? [box.Source.WithSetFor(setFor + measured.AsDistance())] : [];
-
-    /// <summary>Whether a box is set into its surface, so that the surface ends at its edge.</summary>
-    internal static bool IsFlush(BoxTraits box) =>
-        box.Surface is BoxSurface.Wall or BoxSurface.Ceiling && box.Mounting is not (MountingMethod.Surface or MountingMethod.Cabinet);
 
     private void State(FinishLayer layer, Distance setFor, LengthUnits units, LimitStatement statement)
     {

@@ -7,9 +7,6 @@ namespace BoxHeights.Rules;
 /// </remarks>
 internal static class BodyClear
 {
-    /// <summary>Whether a box is set into the wall and not onto its face.</summary>
-    public static bool IsRecessed(BoxTraits box) => box.Surface == BoxSurface.Wall && box.Mounting is not (MountingMethod.Surface or MountingMethod.Cabinet);
-
     /// <summary>States the places that are clear of a piece.</summary>
     /// <param name="site">The box, whose size is stated.</param>
     /// <param name="statement">Takes the slabs.</param>

@@ -14,7 +14,7 @@ internal static class CavityReach
     public static bool TryOf(BoxTraits box, ResolvedSurface surface, out DistanceRange reach)
     {
         reach = default;
-        if (box.Depth is not { } deep || (box.Size.Depth is null && !IsOfKnownKind(box)) || surface.Space.IsOutside || !BodyClear.IsRecessed(box) || box.Mounting == MountingMethod.Masonry)
+        if (box.Depth is not { } deep || (box.Size.Depth is null && !IsOfKnownKind(box)) || surface.Space.IsOutside || !box.IsRecessed || box.Mounting == MountingMethod.Masonry)
         {
             return false;
         }

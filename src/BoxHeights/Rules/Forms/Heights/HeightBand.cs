@@ -5,6 +5,8 @@ namespace BoxHeights.Rules;
 /// <summary>A band of heights above a datum: a low line at least so high, a high line at most so high, with other limits where something is reached over.</summary>
 public sealed record HeightBand : PlacementRule
 {
+    private static readonly Distance Tick = Distance.FromTicks(1);
+
     /// <summary>Describes a band.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -29,6 +31,12 @@ public sealed record HeightBand : PlacementRule
     /// <summary>The upper limit, itself allowed; null for none.</summary>
     public Distance? High { get; init; }
 
+    /// <summary>Whether the lower limit itself isn't allowed.</summary>
+    public bool LowIsStrict { get; init; }
+
+    /// <summary>Whether the upper limit itself isn't allowed.</summary>
+    public bool HighIsStrict { get; init; }
+
     /// <summary>Whether the band is forbidden instead: the low line at or over its top, or the high line at or under its bottom.</summary>
     public bool IsKeepOut { get; init; }
 
@@ -46,7 +54,12 @@ public sealed record HeightBand : PlacementRule
             yield return "it has neither a Low nor a High, and nothing that it aims at";
         }
 
-        if (Low > High)
+        if (IsKeepOut && (LowIsStrict || HighIsStrict))
+        {
+            yield return "the ends of a band that is kept out of are allowed";
+        }
+
+        if (Low > High || (Low == High && Low is not null && (LowIsStrict || HighIsStrict)))
         {
             yield return "its Low, " + Low + ", is above its High, " + High;
         }
@@ -65,9 +78,9 @@ public sealed record HeightBand : PlacementRule
 
     /// <inheritdoc/>
     public override string Numbers =>
-        (IsKeepOut ? "not: " : "") + (Low is { } low ? LowLine.Words() + " at least " + low : "")
+        (IsKeepOut ? "not: " : "") + (Low is { } low ? LowLine.Words() + (LowIsStrict ? " more than " : " at least ") + low : "")
         + (Low is not null && High is not null ? ", " : "")
-        + (High is { } high ? HighLine.Words() + " at most " + high : "")
+        + (High is { } high ? HighLine.Words() + (HighIsStrict ? " less than " : " at most ") + high : "")
         + " " + DatumText.Print(Datum, false)
         + (Over is null ? "" : "; " + Over)
         + (Preferred is { } aim ? "; aims at " + aim : "");
@@ -139,8 +152,8 @@ public sealed record HeightBand : PlacementRule
             return high is { } top ? under | site.AtLeast(LowLine, zero + top, datum) : under;
         }
 
-        AllowedHeights allowed = Low is { } low ? site.AtLeast(LowLine, zero + low, datum) : AllowedHeights.Anything;
-        return high is { } limit ? allowed & site.AtMost(HighLine, zero + limit, datum) : allowed;
+        AllowedHeights allowed = Low is { } low ? site.AtLeast(LowLine, zero + low + (LowIsStrict ? Tick : Distance.Zero), datum) : AllowedHeights.Anything;
+        return high is { } limit ? allowed & site.AtMost(HighLine, zero + limit - (HighIsStrict ? Tick : Distance.Zero), datum) : allowed;
     }
 
     /// <summary>A band above a countertop holds over each counter, from that counter's own top.</summary>

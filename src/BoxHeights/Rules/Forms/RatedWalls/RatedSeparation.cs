@@ -39,7 +39,7 @@ public sealed record RatedSeparation : ProvisionRule
 
     /// <inheritdoc/>
     public override string? GroupOf(BoxTraits box, GroupPlace place) =>
-        box.Surface == BoxSurface.Wall && BodyClear.IsRecessed(box) ? place.WholeWall : null;
+        box.Surface == BoxSurface.Wall && box.IsRecessed ? place.WholeWall : null;
 
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)

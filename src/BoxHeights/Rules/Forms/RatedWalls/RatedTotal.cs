@@ -117,7 +117,7 @@ public sealed partial record RatedTotal : SpaceRule
         {
             foreach (SpaceBox box in space.Boxes)
             {
-                if (box.Address != address || !BodyClear.IsRecessed(box.Traits) || !RatedOpening.IsOfSteel(box.Traits))
+                if (box.Address != address || !box.Traits.IsRecessed || !RatedOpening.IsOfSteel(box.Traits))
                 {
                     continue;
                 }

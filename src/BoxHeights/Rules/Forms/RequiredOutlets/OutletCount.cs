@@ -14,6 +14,9 @@ public sealed record OutletCount
     /// <summary>The least number, itself enough; 1 unless stated.</summary>
     public int Least { get; init => field = Valid.Count(value, nameof(Least)); } = 1;
 
+    /// <summary>The most that there may be, itself allowed; null where there may be any number.</summary>
+    public int? AtMost { get; init => field = Valid.Count(value, nameof(AtMost)); }
+
     /// <summary>Openings of these kinds each ask for one, in the bay that they lead to where all are in one wall.</summary>
     public Items<OpeningKind> OneForEach { get; init; }
 
@@ -29,7 +32,7 @@ public sealed record OutletCount
     /// <summary>The count in words.</summary>
     public override string ToString() => "at least " + Least
         + (OneForEach.Count == 0 ? "" : ", and 1 for each of " + OneForEach + (TwoBeyond is { } wide ? ", 2 for one wider than " + wide : ""))
-        + (Each is { } each ? ", and 1 for each " + each + " or part" + (First is { } first ? " beyond " + first : "") : "");
+        + (Each is { } each ? ", and 1 for each " + each + " or part" + (First is { } first ? " beyond " + first : "") : "") + (AtMost is { } most ? ", at most " + most : "");
 
     /// <summary>The number for an area in squares of a tick, or for a length in ticks.</summary>
     internal int For(decimal measure)

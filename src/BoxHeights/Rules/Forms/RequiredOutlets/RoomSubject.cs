@@ -51,6 +51,13 @@ public sealed record RoomSubject : OutletSubject
             return;
         }
 
+        if (row.Count.AtMost is { } most && possible > most)
+        {
+            statement.Finds(space.Id, space.Id, sure > most ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure > most ? sure : possible), QuantitySet.AtMost(Quantity.Of(most)),
+                () => (sure > most ? sure : possible).ToString(CultureInfo.InvariantCulture) + " × " + row.Outlet.Name, sure > most ? Facts.None : needs);
+            return;
+        }
+
         if (sure >= needed || (Instead is not null && Count(space, Instead, out _, out _) > 0))
         {
             statement.Meets(space.Id, space.Id);

@@ -45,7 +45,7 @@ public sealed record OverheadZone : SpaceRule
     /// <inheritdoc/>
     protected override IEnumerable<string> Mistakes()
     {
-        return Zone.MistakesOf(null, Top);
+        return Zone.MistakesOf(Around, null, Top);
     }
 
     /// <inheritdoc/>
@@ -157,8 +157,11 @@ public sealed record OverheadZone : SpaceRule
 
         if (Top is { } top)
         {
-            (DistanceRange offset, Datum datum, Facts unstated) = Zone.Anchored(top, thing);
-            if (!space.Levels.TryOffset(datum, Datum.FinishedCeiling, out DistanceRange ceiling))
+            if (Zone.Anchored(top, thing) is not var (offset, datum, unstated))
+            {
+                (verdict, needs) = (Verdict.Unknown, needs | Facts.ObstructionHeight);
+            }
+            else if (!space.Levels.TryOffset(datum, Datum.FinishedCeiling, out DistanceRange ceiling))
             {
                 (verdict, needs) = (Verdict.Unknown, needs | Facts.Ceiling);
             }

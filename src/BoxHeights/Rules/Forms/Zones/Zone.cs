@@ -40,6 +40,9 @@ public sealed record Zone : PlacementRule
     /// <summary>The height that it ends at, above a datum or the fixture's own rim; null where it reaches up without end.</summary>
     public Level? Top { get; init; }
 
+    /// <summary>Coverings over the thing, by kind, at whose bottom the zone ends where that is lower than <see cref="Top"/>: a hood over a cooktop.</summary>
+    public Items<CoveringKind> EndsBelow { get; init; }
+
     /// <summary>The line of the box that has to be outside it.</summary>
     public TargetLine Line { get; init; } = TargetLine.Center;
 
@@ -53,12 +56,12 @@ public sealed record Zone : PlacementRule
     public Items<BoxPurpose> FurthestWallFor { get; init; }
 
     /// <inheritdoc/>
-    public override Items<string> KindsNamed => Around.KindsNamed;
+    public override Items<string> KindsNamed => KindNames.Joined(Around.KindsNamed, EndsBelow.Select(kind => kind.Name));
 
     /// <inheritdoc/>
     protected override IEnumerable<string> Mistakes()
     {
-        foreach (string mistake in MistakesOf(Bottom, Top))
+        foreach (string mistake in MistakesOf(Around, Bottom, Top))
         {
             yield return mistake;
         }
@@ -68,7 +71,7 @@ public sealed record Zone : PlacementRule
     public override string? Covers { get; init; } = "tub and shower zones";
 
     /// <inheritdoc/>
-    public override string Numbers => "outside " + Words(Around, Reach) + (Bottom is { } low ? ", from " + low : "") + (Top is { } high ? ", up to " + high : "")
+    public override string Numbers => "outside " + Words(Around, Reach) + (Bottom is { } low ? ", from " + low : "") + (Top is { } high ? ", up to " + high : "") + (EndsBelow.Count == 0 ? "" : ", no further up than the bottom of a " + EndsBelow + " over it")
         + (Bottom is null && Top is null ? "" : ", to its " + Line.Words()) + (EndsAtBarriers ? ", ended by fixed barriers" : "")
         + (AllowsFurthestWall ? "; in a room that lies in it altogether, on the furthest wall" + (FurthestWallFor.Count == 0 ? "" : " for " + FurthestWallFor) : "");
 
@@ -120,13 +123,13 @@ public sealed record Zone : PlacementRule
     }
 
     /// <summary>What can't be meant of the heights between which a zone lies.</summary>
-    internal static IEnumerable<string> MistakesOf(Level? bottom, Level? top)
+    internal static IEnumerable<string> MistakesOf(RoomAnchor around, Level? bottom, Level? top)
     {
         foreach (Level? line in new[] { bottom, top })
         {
-            if (line is { } level && level.Datum != Datum.Rim && ResolvedSurface.IsOfAThing(level.Datum))
+            if (line is { Datum: not Datum.Rim } level && !(level.Datum == Datum.Countertop && around.Interruptions.Count > 0) && ResolvedSurface.IsOfAThing(level.Datum))
             {
-                yield return "it is measured " + DatumText.Print(level.Datum, false) + ", which isn't the same all over a zone; only the rim of what it is tied to is";
+                yield return "it is measured " + DatumText.Print(level.Datum, false) + ", which isn't the same all over a zone; only the rim of what it is tied to is, or the top that it is set into";
             }
         }
 
@@ -142,7 +145,7 @@ public sealed record Zone : PlacementRule
     private void State(PlacementSite site, PlacementStatement statement, WallPlan plan, int face, ThingInPlan thing)
     {
         // Within the fixture a screen protects nothing.
-        State(statement, plan, face, thing, EndsAtBarriers && IsClosedOff(thing) ? Distance.Zero : Reach, Outside(site, thing));
+        State(statement, plan, face, thing, EndsAtBarriers && IsClosedOff(thing) ? Distance.Zero : Reach, Outside(site, face, thing));
     }
 
     /// <summary>Whether it is stated that something fixed closes a fixture off: a curtain doesn't, and where nothing is stated nothing does.</summary>
@@ -172,20 +175,26 @@ public sealed record Zone : PlacementRule
     }
 
     /// <summary>The heights below where the zone begins and above where it ends.</summary>
-    private AllowedHeights Outside(PlacementSite site, ThingInPlan thing)
+    private AllowedHeights Outside(PlacementSite site, int face, ThingInPlan thing)
     {
         AllowedHeights over = AllowedHeights.Nothing;
         AllowedHeights under = AllowedHeights.Nothing;
         if (Top is { } top)
         {
-            (DistanceRange offset, Datum datum, Facts needs) = Anchored(top, thing);
-            over = With(site.AtLeast(Line, offset, datum), needs);
+            over = Anchored(top, thing) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
+        }
+
+        foreach (Covering hood in EndsBelow.Count == 0 ? default : site.Wall!.Coverings)
+        {
+            if (EndsBelow.Contains(hood.Kind) && face == thing.Possible.Frame && hood.Left.Ticks < thing.Possible.Right && thing.Possible.Left < hood.Right.Ticks)
+            {
+                over |= hood.Bottom is { } end ? site.AtLeast(Line, end, hood.Left, hood.Right) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
+            }
         }
 
         if (Bottom is { } bottom)
         {
-            (DistanceRange offset, Datum datum, Facts needs) = Anchored(bottom, thing);
-            under = With(site.AtMost(Line, offset, datum), needs);
+            under = Anchored(bottom, thing) is var (offset, datum, needs) ? With(site.AtMost(Line, offset, datum), needs) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
         }
 
         return over | under;
@@ -193,9 +202,10 @@ public sealed record Zone : PlacementRule
         static AllowedHeights With(in AllowedHeights allowed, Facts needs) => new(allowed.Sure, allowed.Possible, allowed.Needs | needs);
     }
 
-    /// <summary>A line above the rim is one above whatever the rim is taken from.</summary>
-    internal static (DistanceRange Offset, Datum Datum, Facts Needs) Anchored(Level line, ThingInPlan thing) =>
-        line.Datum != Datum.Rim ? (line.Offset, line.Datum, Facts.None)
+    /// <summary>A line above the rim, or above a thing's own top, is one above whatever that is taken from; null where the top isn't stated.</summary>
+    internal static (DistanceRange Offset, Datum Datum, Facts Needs)? Anchored(Level line, ThingInPlan thing) =>
+        line.Datum == Datum.Countertop ? (thing.Top is { Datum: not Datum.Countertop } own ? (own.Offset + line.Offset, own.Datum, Facts.None) : null)
+        : line.Datum != Datum.Rim ? (line.Offset, line.Datum, Facts.None)
         : thing.Fixture?.Rim is { } rim && rim.Datum != Datum.Rim ? (rim.Offset + line.Offset, rim.Datum, Facts.None)
         : (UsualRim + line.Offset, Datum.FinishedFloor, Facts.Rim);
 

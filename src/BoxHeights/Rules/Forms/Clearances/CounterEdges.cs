@@ -1,28 +1,20 @@
 namespace BoxHeights.Rules;
 
-/// <summary>A box and its plate are wholly over or wholly under a countertop, and wholly on or wholly off the splash on it: across an edge the counter can't be set. Touching an edge is fine.</summary>
-/// <remarks>A counter whose top isn't stated is taken to be 36 in high, which findings say. At a range or a refrigerator there is no countertop. What the base under it hides isn't this rule's concern.</remarks>
-[Row]
-public sealed partial record CounterEdge : PlacementRule
+/// <summary>A box and its plate wholly over or wholly under a countertop, and wholly on or wholly off the splash on it: across an edge the counter can't be set.</summary>
+/// <remarks>A counter whose top isn't stated is taken to be 36 in high, which findings say. At a range or a refrigerator there is no countertop. What the base under it hides isn't its concern.</remarks>
+internal static class CounterEdges
 {
-    /// <summary>How thick countertops are that aren't stated: 1/4 to 1-1/2 in. Common practice, no source.</summary>
-    private static readonly DistanceRange UsualThickness = new(Distance.FromInches(0, 1, 4), Distance.FromInches(1, 1, 2));
-
-    /// <inheritdoc/>
-    public override string Numbers => "the box and its plate across no edge of: countertops (" + UsualThickness + " thick unless stated), splashes";
-
-    /// <inheritdoc/>
-    public override void State(PlacementSite site, PlacementStatement statement)
+    /// <summary>States the places that are clear of countertops and splashes.</summary>
+    /// <param name="site">The box and its surroundings.</param>
+    /// <param name="wall">Its wall.</param>
+    /// <param name="usual">How thick tops are that aren't stated.</param>
+    /// <param name="statement">Takes the slabs.</param>
+    public static void State(PlacementSite site, Wall wall, DistanceRange usual, PlacementStatement statement)
     {
-        if (site.Wall is not { } wall)
-        {
-            return;
-        }
-
         foreach (Counter counter in wall.Counters)
         {
             statement.About = counter;
-            State(site, statement, counter);
+            Along(counter, Clear(site, counter, usual), site, statement);
         }
 
         foreach (Finish finish in wall.Finishes)
@@ -30,13 +22,13 @@ public sealed partial record CounterEdge : PlacementRule
             if (IsSplash(wall, finish))
             {
                 statement.About = finish;
-                FinishEdge.Region(site, statement, finish.Left, finish.Right, OnUsualCounter(site, finish, finish.Bottom), OnUsualCounter(site, finish, finish.Top), inside => inside);
+                PlateEdges.Region(site, statement, finish.Left, finish.Right, OnUsualCounter(site, finish, finish.Bottom), OnUsualCounter(site, finish, finish.Top), inside => inside);
             }
         }
     }
 
     /// <summary>Whether a finish begins at a countertop, or ends at a height above one.</summary>
-    internal static bool IsSplash(Wall wall, Finish finish)
+    public static bool IsSplash(Wall wall, Finish finish)
     {
         foreach (Counter counter in wall.Counters)
         {
@@ -50,8 +42,8 @@ public sealed partial record CounterEdge : PlacementRule
         return false;
     }
 
-    /// <inheritdoc/>
-    public override string? Assumes(PlacementSite site, DistanceRange along)
+    /// <summary>The counter at a place whose height is only assumed; null where it is stated.</summary>
+    public static string? AssumedTop(PlacementSite site, DistanceRange along)
     {
         foreach (Counter counter in site.Wall?.Counters ?? default)
         {
@@ -70,9 +62,8 @@ public sealed partial record CounterEdge : PlacementRule
             ? new Level(top.Offset + above.Offset, top.Datum)
             : edge;
 
-    private static void State(PlacementSite site, PlacementStatement statement, Counter counter)
+    private static void Along(Counter counter, in AllowedHeights clear, PlacementSite site, PlacementStatement statement)
     {
-        AllowedHeights clear = Clear(site, counter);
         Distance half = Distance.Max(Distance.Max(site.Box.Plate?.HalfWidth ?? Distance.Zero, site.Box.Size.HalfWidth) - Distance.FromTicks(1), Distance.Zero);
         Distance from = counter.Left;
         while (from < counter.Right)
@@ -108,7 +99,7 @@ public sealed partial record CounterEdge : PlacementRule
         return next;
     }
 
-    private static AllowedHeights Clear(PlacementSite site, Counter counter)
+    private static AllowedHeights Clear(PlacementSite site, Counter counter, DistanceRange usual)
     {
         Level top = ResolvedSurface.UsualTopOf(counter);
         if (top.Datum == Datum.Countertop)
@@ -116,7 +107,7 @@ public sealed partial record CounterEdge : PlacementRule
             return AllowedHeights.DependsOn(Facts.ObstructionHeight);
         }
 
-        DistanceRange thick = counter.Thickness is { } stated ? stated : UsualThickness;
+        DistanceRange thick = counter.Thickness is { } stated ? stated : usual;
         AllowedHeights over = AllowedHeights.Anything;
         AllowedHeights under = AllowedHeights.Anything;
         if (site.Box.Plate is not null)

@@ -1,0 +1,161 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Pieces of a wall, and what stands before it, that a box or its plate keeps clear of.</summary>
+[Flags]
+public enum WallPieces
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>Finishes on the wall: wainscot, tile, chair rail; not the splash on a counter. A plate may lie wholly on one, never across its edge.</summary>
+    Finishes = 1,
+
+    /// <summary>What hides the wall: cabinets, mirrors, panels. A plate may be wholly inside one only if it can be reached there, never across its edge.</summary>
+    Coverings = 2,
+
+    /// <summary>Openings with their casing, reveal and stool. No plate lies on one.</summary>
+    Openings = 4,
+
+    /// <summary>Casing that is stated: between it and a plate some wall is seen, <see cref="KeepClear.Least"/> of it. A plate that laps onto it is <see cref="Openings"/>' concern.</summary>
+    Casings = 8,
+
+    /// <summary>Countertops and the splashes on them: box and plate lie over or under, on or off, never across, where the counter couldn't be set.</summary>
+    Countertops = 16,
+
+    /// <summary>What fills the cavity: headers, posts, ducts, the pocket of a pocket door, headers of bearing walls. The body of a box that is set into the wall isn't in it.</summary>
+    FilledCavity = 32,
+
+    /// <summary>The wall that the leaf of an open door stands before: no center of a device is behind it.</summary>
+    OpenLeaves = 64,
+
+    /// <summary>The wall that the panel of an open barn door covers.</summary>
+    OpenPanels = 128,
+
+    /// <summary>Corners that a room's walls turn inward at: the center of a box is <see cref="KeepClear.Least"/> away from them along its wall.</summary>
+    InsideCorners = 256,
+}
+
+/// <summary>A box, its plate or its devices are clear of pieces of the wall. Touching is fine.</summary>
+/// <remarks>
+/// An edge that isn't stated is where the wall ends: at the floor, at the ceiling, in the corner. Only what is stated is known to be there: no header is made up
+/// over an opening of a wall that isn't said to bear, no casing round one, and a door whose hinges, swing or leaf aren't stated hides nothing.
+/// </remarks>
+[Row(nameof(Of))]
+public sealed partial record KeepClear : PlacementRule
+{
+    /// <summary>What it keeps clear of.</summary>
+    public WallPieces Of { get; init; }
+
+    /// <summary>How far from casings and corners, itself allowed; not negative.</summary>
+    public Distance Least { get; init => field = Valid.NotNegative(value, nameof(Least)); }
+
+    /// <summary>How thick countertops are that aren't stated.</summary>
+    public DistanceRange UsualTopThickness { get; init; }
+
+    /// <summary>How tall the headers are, at the least and at the most, that stand over the openings of a bearing wall.</summary>
+    public DistanceRange Headers { get; init; }
+
+    /// <summary>A plate isn't sent onto the casing, whether or not the set has a row against that.</summary>
+    internal override PlacementRule? ClearOf => Has(WallPieces.Casings) ? new KeepClear(Id, Summary, Severity, Citation, WallPieces.Openings) : null;
+
+    /// <summary>What it collides with stands beside it; a countertop lies under or over it.</summary>
+    public override bool MendsAside => Of != WallPieces.Countertops;
+
+    /// <inheritdoc/>
+    public override bool AsksForAPlace => Of == WallPieces.FilledCavity;
+
+    /// <inheritdoc/>
+    public override HeldInstead HeldInstead =>
+        Has(WallPieces.Finishes | WallPieces.Coverings | WallPieces.Openings | WallPieces.Casings) ? HeldInstead.PackedStud : HeldInstead.Nothing;
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Of == WallPieces.None)
+        {
+            yield return "it keeps clear of nothing";
+        }
+
+        if (Has(WallPieces.Casings | WallPieces.InsideCorners) != Least > Distance.Zero)
+        {
+            yield return Least > Distance.Zero ? "its Least says how far from casings or corners, and it speaks of neither" : "it doesn't say how far from casings or corners";
+        }
+    }
+
+    /// <inheritdoc/>
+    public override string Numbers => "clear of " + Of.ToString().ToLowerInvariant() + (Least > Distance.Zero ? " by " + Least + " or more" : "")
+        + (Has(WallPieces.FilledCavity) ? " (headers of bearing walls " + Headers + " tall)" : "")
+        + (Has(WallPieces.Countertops) ? " (tops " + UsualTopThickness + " thick unless stated)" : "");
+
+    /// <inheritdoc/>
+    public override void State(PlacementSite site, PlacementStatement statement)
+    {
+        if (site.Wall is not { } wall)
+        {
+            return;
+        }
+
+        if (Has(WallPieces.Finishes))
+        {
+            PlateEdges.OfFinishes(site, wall, statement);
+        }
+
+        if (Has(WallPieces.Coverings))
+        {
+            PlateEdges.OfCoverings(site, wall, statement);
+        }
+
+        if (Has(WallPieces.Openings))
+        {
+            PlateEdges.OfOpenings(site, wall, statement);
+        }
+
+        if (Has(WallPieces.Casings))
+        {
+            CasingStrips.State(site, wall, Least, statement);
+        }
+
+        if (Has(WallPieces.Countertops))
+        {
+            CounterEdges.State(site, wall, UsualTopThickness, statement);
+        }
+
+        if (Has(WallPieces.FilledCavity))
+        {
+            FilledCavity.State(site, wall, Headers, statement);
+        }
+
+        if (Has(WallPieces.InsideCorners))
+        {
+            foreach ((Distance left, Distance right, bool isSure) in InsideCorners.Strips(site, Distance.Zero, Least - Distance.FromTicks(1)))
+            {
+                statement.Within(left, right, isSure ? AllowedHeights.Nothing : AllowedHeights.DependsOn(Facts.PlanPlace));
+            }
+        }
+
+        BehindDoors(site, statement);
+    }
+
+    /// <inheritdoc/>
+    public override string? Assumes(PlacementSite site, DistanceRange along) => Has(WallPieces.Countertops) ? CounterEdges.AssumedTop(site, along) : null;
+
+    /// <summary>A box is behind a leaf or a panel when the center of one of its devices is. Over the head nothing is hidden; where that isn't stated the door reaches as high as any box.</summary>
+    private void BehindDoors(PlacementSite site, PlacementStatement statement)
+    {
+        foreach (DoorCover cover in Has(WallPieces.OpenLeaves | WallPieces.OpenPanels) ? site.DoorCovers : default)
+        {
+            if ((cover.Kind == DoorCoverKind.Leaf && Has(WallPieces.OpenLeaves)) || (cover.Kind == DoorCoverKind.Panel && Has(WallPieces.OpenPanels)))
+            {
+                statement.About = cover;
+                Distance inside = (EvenSize.Half(site.Box.GangPitch) * (site.Box.Gangs - 1)) - Distance.FromTicks(1);
+                AllowedHeights over = cover.Opening.Head is { } head ? site.AtLeast(TargetLine.BoxBottom, head, cover.Left, cover.Right) : AllowedHeights.Nothing;
+                statement.Within(cover.Left - inside, cover.Right + inside, over);
+            }
+        }
+    }
+
+    private bool Has(WallPieces some) => (Of & some) != WallPieces.None;
+}
