@@ -31,6 +31,30 @@ public sealed class ArchitectureTests
         ["Interop"] = ["Measures", "Boxes", "Heights", "Layout", "Framing", "Resolving", "Rules", "Views", "Standards", "Planning", "Output", "Pictures", "Booklets"],
     };
 
+    /// <summary>The folders inside of Rules, by the files in them: forms know no engine, and nobody knows a form. "Rules" are the files that lie in no folder there.</summary>
+    private static readonly Dictionary<string, string[]> InRules = new(StringComparer.Ordinal)
+    {
+        ["Terms"] = [],
+        ["Families"] = ["Terms"],
+        ["Forms/Things"] = ["Terms", "Families"],
+        ["Forms/Outlets"] = ["Terms", "Families", "Forms/Things"],
+        ["Forms/Fill"] = ["Terms", "Families", "Forms/Outlets"],
+        ["Forms/Framing"] = ["Terms", "Families", "Forms/Fill"],
+        ["Forms/FinishedSurface"] = ["Terms", "Families"],
+        ["Forms/Clearances"] = ["Terms", "Families", "Forms/Framing"],
+        ["Forms/Heights"] = ["Terms", "Families"],
+        ["Forms/Zones"] = ["Terms", "Families", "Forms/Things", "Forms/Clearances"],
+        ["Forms/Runs"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets"],
+        ["Forms/RequiredOutlets"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets", "Forms/Runs"],
+        ["Forms/Stairs"] = ["Terms", "Families"],
+        ["Forms/RatedWalls"] = ["Terms", "Families"],
+        ["Forms/Circuits"] = ["Terms", "Families"],
+        ["Engine"] = ["Terms", "Families", "Results", "Rules"],
+        ["Results"] = ["Terms", "Families", "Engine", "Rules"],
+        ["Mending"] = ["Terms", "Families", "Engine", "Results", "Rules"],
+        ["Rules"] = ["Terms", "Families", "Engine", "Results", "Mending"],
+    };
+
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");
 
     [Fact]
@@ -41,39 +65,45 @@ public sealed class ArchitectureTests
     }
 
     [Fact]
-    public void Rooms_UseOnlyWhatIsAboveThem()
+    public void Rooms_UseOnlyWhatIsAboveThem() => Assert.Empty(Wrong(MayUse, RoomOf, 1000));
+
+    [Fact]
+    public void FoldersOfRules_UseOnlyWhatIsAboveThem()
+    {
+        Assert.Empty(Files().Select(FolderInRules).Where(folder => folder.Length > 0).Except(InRules.Keys));
+        Assert.Empty(Wrong(InRules, FolderInRules, 200));
+    }
+
+    [Fact]
+    public void Forms_AreNamedInTheirFolderAndInStandardsAlone()
     {
         CSharpCompilation compilation = Compile();
-        SortedSet<string> wrong = new(StringComparer.Ordinal);
-        int seen = 0;
-        ILookup<string, string> declared = compilation.SyntaxTrees.SelectMany(Declared).Distinct().ToLookup(pair => pair.Room, pair => pair.Name);
-        foreach (SyntaxTree tree in compilation.SyntaxTrees)
+        Dictionary<string, string> forms = new(StringComparer.Ordinal);
+        foreach (SyntaxTree tree in compilation.SyntaxTrees.Where(tree => FolderInRules(tree.FilePath).StartsWith("Forms/", StringComparison.Ordinal)))
         {
-            string room = RoomOf(tree.FilePath);
-            if (room.Length == 0)
+            foreach (TypeDeclarationSyntax type in tree.GetRoot().DescendantNodes().OfType<TypeDeclarationSyntax>())
             {
-                continue;
-            }
-
-            // Only names that a forbidden room declares can be wrong: asking what every name means takes most of a minute.
-            HashSet<string> suspects = MayUse.Keys.Where(other => other != room && !MayUse[room].Contains(other)).SelectMany(other => declared[other]).ToHashSet();
-            SemanticModel model = compilation.GetSemanticModel(tree);
-            foreach (SimpleNameSyntax name in tree.GetRoot().DescendantNodes().OfType<SimpleNameSyntax>().Where(name => suspects.Contains(name.Identifier.ValueText)))
-            {
-                ISymbol? symbol = model.GetSymbolInfo(name).Symbol;
-                ITypeSymbol? type = symbol as ITypeSymbol ?? symbol?.ContainingType;
-                foreach (string used in type?.OriginalDefinition.DeclaringSyntaxReferences.Select(reference => RoomOf(reference.SyntaxTree.FilePath)).Distinct() ?? [])
+                if (compilation.GetSemanticModel(tree).GetDeclaredSymbol(type) is INamedTypeSymbol { IsAbstract: false, BaseType.Name: "PlacementRule" or "LimitRule" or "ProvisionRule" or "SpaceRule" } form)
                 {
-                    seen++;
-                    if (used.Length > 0 && used != room && !MayUse[room].Contains(used) && !IsBorderHalf(type!, room))
-                    {
-                        wrong.Add(Path.GetRelativePath(Source, tree.FilePath) + " uses " + type!.Name + " of " + used);
-                    }
+                    forms[form.Name] = FolderInRules(tree.FilePath);
                 }
             }
         }
 
-        Assert.True(seen > 1000, "The compiler resolved only " + seen + " names: the test looks at nothing.");
+        Assert.InRange(forms.Count, 15, 60);
+        SortedSet<string> wrong = new(StringComparer.Ordinal);
+        foreach (SyntaxTree tree in compilation.SyntaxTrees.Where(tree => RoomOf(tree.FilePath) != "Standards"))
+        {
+            foreach (SimpleNameSyntax name in tree.GetRoot().DescendantNodes().OfType<SimpleNameSyntax>())
+            {
+                if (forms.TryGetValue(name.Identifier.ValueText, out string? home) && home != FolderInRules(tree.FilePath)
+                    && compilation.GetSemanticModel(tree).GetSymbolInfo(name).Symbol is ITypeSymbol type && type.Name == name.Identifier.ValueText)
+                {
+                    wrong.Add(Path.GetRelativePath(Source, tree.FilePath) + " names " + type.Name);
+                }
+            }
+        }
+
         Assert.Empty(wrong);
     }
 
@@ -87,14 +117,47 @@ public sealed class ArchitectureTests
         Assert.Empty(strangers);
     }
 
-    // A partial type that has a face in Interop is still the type of its own room, or of all where it stands at the top.
-    private static bool IsBorderHalf(ITypeSymbol type, string room) =>
-        type.DeclaringSyntaxReferences.Select(reference => RoomOf(reference.SyntaxTree.FilePath)).Any(home => home.Length == 0 || home == room || (MayUse.TryGetValue(room, out string[]? may) && may.Contains(home)));
+    /// <summary>Every use of a type of a room by one that may not use it.</summary>
+    private static SortedSet<string> Wrong(Dictionary<string, string[]> mayUse, Func<string, string> roomOf, int least)
+    {
+        CSharpCompilation compilation = Compile();
+        SortedSet<string> wrong = new(StringComparer.Ordinal);
+        int seen = 0;
+        ILookup<string, string> declared = compilation.SyntaxTrees.SelectMany(tree => Declared(tree, roomOf)).Distinct().ToLookup(pair => pair.Room, pair => pair.Name);
+        foreach (SyntaxTree tree in compilation.SyntaxTrees)
+        {
+            string room = roomOf(tree.FilePath);
+            if (room.Length == 0)
+            {
+                continue;
+            }
+
+            // Only names that a forbidden room declares can be wrong: asking what every name means takes most of a minute.
+            HashSet<string> suspects = mayUse.Keys.Where(other => other != room && !mayUse[room].Contains(other)).SelectMany(other => declared[other]).ToHashSet();
+            SemanticModel model = compilation.GetSemanticModel(tree);
+            foreach (SimpleNameSyntax name in tree.GetRoot().DescendantNodes().OfType<SimpleNameSyntax>().Where(name => suspects.Contains(name.Identifier.ValueText)))
+            {
+                ISymbol? symbol = model.GetSymbolInfo(name).Symbol;
+                ITypeSymbol? type = symbol as ITypeSymbol ?? symbol?.ContainingType;
+                string[] homes = type?.OriginalDefinition.DeclaringSyntaxReferences.Select(reference => roomOf(reference.SyntaxTree.FilePath)).Distinct().ToArray() ?? [];
+                seen += homes.Length;
+
+                // A partial type that has a face in another room is still the type of its own.
+                if (!homes.Any(home => home.Length == 0 || home == room || mayUse[room].Contains(home)) && homes.Length > 0)
+                {
+                    wrong.Add(Path.GetRelativePath(Source, tree.FilePath) + " uses " + type!.Name + " of " + homes[0]);
+                }
+            }
+        }
+
+        Assert.True(seen > least, "The compiler resolved only " + seen + " names: the test looks at nothing.");
+        return wrong;
+    }
 
     // What a file declares that others could name: types and their members.
-    private static IEnumerable<(string Room, string Name)> Declared(SyntaxTree tree)
+    private static IEnumerable<(string Room, string Name)> Declared(SyntaxTree tree, Func<string, string> roomOf)
     {
-        string room = RoomOf(tree.FilePath);
+        string room = roomOf(tree.FilePath);
         return tree.GetRoot().DescendantNodes().Select(node => node switch
         {
             BaseTypeDeclarationSyntax type => type.Identifier.ValueText,
@@ -116,6 +179,13 @@ public sealed class ArchitectureTests
     {
         string[] parts = Path.GetRelativePath(Source, file).Split(Path.DirectorySeparatorChar);
         return parts.Length > 1 && parts[0] != ".." ? parts[0] : "";
+    }
+
+    /// <summary>The folder of a file of Rules: "Forms/Fill"; "Rules" for one in none, empty elsewhere.</summary>
+    private static string FolderInRules(string file)
+    {
+        string[] parts = Path.GetRelativePath(Source, file).Split(Path.DirectorySeparatorChar);
+        return parts[0] != "Rules" ? "" : parts.Length == 2 ? "Rules" : string.Join("/", parts.Skip(1).Take(parts.Length - 2));
     }
 
     private static CSharpCompilation Compile()

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using BoxHeights.Rules;
 using FsCheck;
 using FsCheck.Fluent;
 using Xunit;
@@ -31,7 +32,7 @@ public sealed class AllowedZonesTests
         Prop.ForAll(Seeds, seed =>
         {
             Random random = new(seed);
-            int left = random.Next(200, 2000);
+            int left = random.Next(400, 2000);
             int right = left + random.Next(600, 1200);
             bool isDoor = random.Next(3) > 0;
             int at = Near(random, [100, 350, Wide - 100, Wide - 350, left - 100, left - 300, right + 100, right + 300], Wide);
@@ -79,7 +80,7 @@ public sealed class AllowedZonesTests
         new SquareRoom { Kind = RoomKind.Bedroom, Wide = Mm(Wide), North = [SquareRoom.Box("duplex-receptacle", "general", at, height)], NorthOpenings = openings }.House();
 
     /// <summary>Often right at an edge or a millimeter beside it.</summary>
-    private static int Near(Random random, int[] edges, int most) => random.Next(2) == 0 ? random.Next(0, most) : edges[random.Next(edges.Length)] + random.Next(-1, 2);
+    private static int Near(Random random, int[] edges, int most) => random.Next(2) == 0 ? random.Next(80, most - 80) : edges[random.Next(edges.Length)] + random.Next(-1, 2);
 
     private static Distance Mm(int millimeters) => Distance.FromMillimeters(millimeters);
 }

@@ -1,4 +1,5 @@
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
@@ -43,7 +44,7 @@ public sealed class OwnRuleTests
             }
 
             DeviceBox box = new DeviceBox("sensor", BoxPurpose.Thermostat).WithDevices(new[] { DeviceKind.Thermostat }).WithAt(CaseFile.Inches("72")).WithHeight(BoxHeight.ToCenter(CaseFile.Inches("60"), Datum.Subfloor));
-            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(Quantity.Of(1)), () => "no sensor", Facts.None, new[] { new PlacedBox("room/wall", box) });
+            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no sensor", Facts.None, new[] { new PlacedBox("room/wall", box) });
         }
 
         public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => lacking == "room" && box.Along > offered && box.Traits.Devices.Contains(DeviceKind.Thermostat);
@@ -59,7 +60,7 @@ public sealed class OwnRuleTests
     [Fact]
     public void HeldInstead_OffersBlockingWhereTheRuleAllowsIt()
     {
-        OneBox box = new() { Rules = new([new LeftHalf()]), Wall = wall => wall.WithStuds(new StudLayout(CaseFile.Inches("16"))) };
+        OneBox box = new() { Rules = new([new LeftHalf()]), Wall = wall => wall.WithStuds(new StudLayout().WithSpacing(CaseFile.Inches("16")).WithKnown(StudKnowledge.Declared)) };
         box = box with { Box = box.Box.WithAt(CaseFile.Inches("100")).WithMounting(new Mounting(MountingMethod.Stud)).WithHeight(BoxHeight.ToCenter(CaseFile.Inches("16"), Datum.Subfloor)) };
         Cause cause = Assert.Single(box.Evaluate().Causes);
         Assert.IsType<MoveBoxes>(cause.Remedies[0]);

@@ -50,7 +50,7 @@ internal sealed partial class LayoutState
             : null;
 
     /// <summary>Where along a surface every placement rule surely allows a box like one at its height, habits yielding; everywhere where nothing can be stated of it.</summary>
-    public DistanceSet PlacesFor(string address, DeviceBox box) => SiteFor(address, box) is { } site ? site.PlacesAt(box.Height!.Value.Value) : DistanceSet.All;
+    public override DistanceSet PlacesFor(string address, DeviceBox box) => SiteFor(address, box) is { } site ? site.PlacesAt(box.Height!.Value.Value) : DistanceSet.All;
 
     /// <summary>How a box that may be added is held at a place: by the stud and side that it is then nailed to.</summary>
     public Mounting? HeldAt(PlacedBox placed, Distance along)

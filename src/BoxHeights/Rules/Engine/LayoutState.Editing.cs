@@ -27,7 +27,7 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>Whether a box comes before another in the dwelling's order: boxes that join a surface come behind those that were there.</summary>
-    public int InOrder(int one, int other) =>
+    public override int InOrder(int one, int other) =>
         Boxes[one].Surface.Index != Boxes[other].Surface.Index ? Boxes[one].Surface.Index.CompareTo(Boxes[other].Surface.Index) : one.CompareTo(other);
 
     /// <summary>Puts a box more on a surface, and gathers what was found around it before and what is found now.</summary>

@@ -87,7 +87,7 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>Whether where a box is along its wall is only assumed, because a stud of a layout that nobody has seen tells it.</summary>
-    public bool IsPlacedByAssumedStud(int box) => Boxes[box].Source.At is null && Boxes[box].Surface.Studs is { Known: StudKnowledge.Assumed }
+    public override bool IsPlacedByAssumedStud(int box) => Boxes[box].Source.At is null && Boxes[box].Surface.Studs is { Known: StudKnowledge.Assumed }
         && Boxes[box].TryAlong(Options.Catalog, out Distance along) && along == AtOf(box);
 
     private static int CountOf(List<Finding>? findings) => findings is null ? 0 : findings.Count;

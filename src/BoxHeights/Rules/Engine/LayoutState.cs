@@ -10,7 +10,7 @@ namespace BoxHeights.Rules;
 /// asks. All that a passing box costs when it moves is then a comparison with the rectangle of places around it that every placement rule surely allows;
 /// only a box outside its rectangle is judged rule by rule.
 /// </remarks>
-internal sealed partial class LayoutState
+internal sealed partial class LayoutState : BoxesNow
 {
     private const long NotKnown = long.MinValue;
 
@@ -116,20 +116,42 @@ internal sealed partial class LayoutState
     /// <summary>What is stated for a box: one site, three where its edge isn't stated, none where a fault keeps it from being judged.</summary>
     public StatedSite[] SitesOf(int box) => sites[box];
 
+    public override LengthUnits Units => Options.Units;
+
+    public override bool IsWhole => Options.AllBoxesAreDescribed;
+
+    public override Distance AlongStep => Options.AlongStep;
+
+    public override Distance AlongMargin => Options.AlongMargin;
+
+    public override PartsCatalog Catalog => Options.Catalog;
+
+    public override RoomForBoxes RoomForBoxes => Rules.RoomForBoxes;
+
+    public override ResolvedBox BoxAt(int box) => Boxes[box];
+
+    public override int EdgesOf(int box) => sites[box].Length;
+
+    public override PlacementSite SiteAt(int box, int edge) => sites[box][edge].Site;
+
+    public override Facts NeedsOfCenter(int box) => sites[box][0].CenterNeeds;
+
+    public override void NoteReader(int box) => Spaces.Readers?.Note(box);
+
     public BoxSize SizeOf(int box) => sites[box].Length > 0 ? sites[box][0].Site.Box.Size : default;
 
-    public Distance? AtOf(int box) => at[box] == NotKnown ? null : Distance.FromTicks(at[box]);
+    public override Distance? AtOf(int box) => at[box] == NotKnown ? null : Distance.FromTicks(at[box]);
 
     /// <summary>Whether a box's height was read from a tape, with the tape's error.</summary>
-    public bool IsMeasured(int box) => Boxes[box].Spread != Distance.Zero;
+    public override bool IsMeasured(int box) => Boxes[box].Spread != Distance.Zero;
 
-    public bool HasReading(int box) => reading[box] != NotKnown;
+    public override bool HasReading(int box) => reading[box] != NotKnown;
 
     /// <summary>The height a box is at now, in the terms in which it was given; null where it has none.</summary>
-    public BoxHeight? HeightOf(int box) => HasReading(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
+    public override BoxHeight? HeightOf(int box) => HasReading(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
 
     /// <summary>Where a box is: anywhere along its wall if that isn't known, within the tape's error if it was measured, anywhere at all if it has no height.</summary>
-    public Place PlaceOf(int box)
+    public override Place PlaceOf(int box)
     {
         if (!HasReading(box))
         {
@@ -236,14 +258,14 @@ internal sealed partial class LayoutState
     public static bool LeavesRoomFor(StatedPlacement habit, StatedSite site, long along) => !(site.SureOfFirmRulesAt(along) & SlabJudge.PossibleAt(habit.Slabs, along)).IsEmpty;
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
-    public bool TryCenter(int box, out DistanceRange above)
+    public override bool TryCenter(int box, out DistanceRange above)
     {
         above = center[box].GetValueOrDefault();
         return center[box].HasValue;
     }
 
     /// <summary>The height of a box's center above the storey's subfloor as it was read, whatever the tape's error.</summary>
-    public bool TryNominalCenter(int box, out Distance above)
+    public override bool TryNominalCenter(int box, out Distance above)
     {
         above = default;
         if (center[box] is null || !sites[box][0].CenterAboveReading.IsExact)
@@ -256,7 +278,7 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>Whether the placement rules let a box have its center at some of these heights, where it is along its wall.</summary>
-    public Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs)
+    public override Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs)
     {
         needs = Facts.None;
         if (at[box] == NotKnown)

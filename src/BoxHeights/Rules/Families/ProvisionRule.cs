@@ -31,7 +31,7 @@ public abstract record ProvisionRule : Rule
 /// <summary>A group of boxes that a provision rule judges together.</summary>
 public sealed class ProvisionGroup
 {
-    private readonly LayoutState state;
+    private readonly BoxesNow state;
     private int[] members;
     private long[] exact;
     private long[] places = [];
@@ -39,7 +39,7 @@ public sealed class ProvisionGroup
     private int[] before = [];
     private int placed;
 
-    internal ProvisionGroup(LayoutState state, int[] members)
+    internal ProvisionGroup(BoxesNow state, int[] members)
     {
         this.state = state;
         this.members = members;
@@ -85,11 +85,11 @@ public sealed class ProvisionGroup
 
     /// <summary>A box's id.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
-    public string IdOf(int index) => state.Boxes[members[index]].Source.Id;
+    public string IdOf(int index) => state.BoxAt(members[index]).Source.Id;
 
     /// <summary>A box, without its position.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
-    public BoxTraits BoxOf(int index) => state.SitesOf(members[index])[0].Site.Box;
+    public BoxTraits BoxOf(int index) => state.SiteAt(members[index], 0).Box;
 
     /// <summary>The address of the surface that a box is on.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
@@ -200,14 +200,14 @@ public sealed class ProvisionGroup
     internal Facts TapeOf(int index) => state.IsMeasured(members[index]) ? Facts.TapeReading : Facts.None;
 
     /// <summary>How the studs are assumed to stand that alone tell where a box is, in brackets; empty where its place is known.</summary>
-    internal string AssumedStudsOf(int index) => state.IsPlacedByAssumedStud(members[index]) ? AssumedStuds.InBrackets(SurfaceOf(index), state.Options.Units) : "";
+    internal string AssumedStudsOf(int index) => state.IsPlacedByAssumedStud(members[index]) ? AssumedStuds.InBrackets(SurfaceOf(index), state.Units) : "";
 
-    internal ResolvedSurface SurfaceOf(int index) => state.Boxes[members[index]].Surface;
+    internal ResolvedSurface SurfaceOf(int index) => state.BoxAt(members[index]).Surface;
 
-    internal bool IsFixed(int index) => state.Boxes[members[index]] is { IsExisting: true } or { Source.Pinned: true };
+    internal bool IsFixed(int index) => state.BoxAt(members[index]) is { IsExisting: true } or { Source.Pinned: true };
 
     /// <summary>Whether a box is no part of this work, so that of two the other is at fault.</summary>
-    internal bool IsUntouched(int index) => state.Boxes[members[index]].IsUntouched;
+    internal bool IsUntouched(int index) => state.BoxAt(members[index]).IsUntouched;
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
@@ -292,7 +292,7 @@ public sealed class ProvisionGroup
 
     /// <summary>What isn't known about the height of a box's center.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
-    public Facts NeedsOf(int index) => state.SitesOf(members[index])[0].CenterNeeds;
+    public Facts NeedsOf(int index) => state.NeedsOfCenter(members[index]);
 }
 
 /// <summary>Takes what a provision rule states about a group.</summary>

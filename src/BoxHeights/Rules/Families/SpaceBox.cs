@@ -4,37 +4,37 @@ namespace BoxHeights.Rules;
 /// <remarks>Whatever tells where it is has to note who asks: see <see cref="SpaceReaders"/>.</remarks>
 public sealed class SpaceBox
 {
-    private readonly LayoutState state;
+    private readonly BoxesNow state;
 
-    internal SpaceBox(LayoutState state, int index)
+    internal SpaceBox(BoxesNow state, int index)
     {
         this.state = state;
         Index = index;
     }
 
     /// <summary>Everything about it except where it is.</summary>
-    public BoxTraits Traits => state.SitesOf(Index)[0].Site.Box;
+    public BoxTraits Traits => state.SiteAt(Index, 0).Box;
 
     /// <summary>Its id.</summary>
-    public string Id => state.Boxes[Index].Source.Id;
+    public string Id => state.BoxAt(Index).Source.Id;
 
     /// <summary>The id of its room or outside face.</summary>
-    public string SpaceId => state.Boxes[Index].Surface.Space.Id;
+    public string SpaceId => state.BoxAt(Index).Surface.Space.Id;
 
     /// <summary>The kind of its room; the empty kind outside.</summary>
-    public RoomKind Room => state.Boxes[Index].Surface.RoomKind;
+    public RoomKind Room => state.BoxAt(Index).Surface.RoomKind;
 
     /// <summary>The address of the wall, ceiling or floor that it is listed under.</summary>
-    public string Address => state.Boxes[Index].Surface.Address;
+    public string Address => state.BoxAt(Index).Surface.Address;
 
     /// <summary>The id of the wall that it is listed under; empty elsewhere.</summary>
-    internal string WallId => state.Boxes[Index].Surface.Wall?.Id ?? "";
+    internal string WallId => state.BoxAt(Index).Surface.Wall?.Id ?? "";
 
     /// <summary>Its center along its wall; null where that isn't known.</summary>
     public Distance? Along => state.AtOf(Read);
 
     /// <summary>Where it is in plan, on a ceiling or a floor; null where that isn't stated.</summary>
-    public PlanPoint? Plan => state.Boxes[Index].Source.Plan;
+    public PlanPoint? Plan => state.BoxAt(Index).Source.Plan;
 
     internal int Index { get; }
 
@@ -49,23 +49,23 @@ public sealed class SpaceBox
     {
         get
         {
-            state.Spaces.Readers?.Note(Index);
+            state.NoteReader(Index);
             return Index;
         }
     }
 
     /// <summary>Whether it is seen from outside the building.</summary>
-    internal bool IsOutside => state.Boxes[Index].Surface.Space.IsOutside;
+    internal bool IsOutside => state.BoxAt(Index).Surface.Space.IsOutside;
 
     /// <summary>The storey that it is on.</summary>
-    internal string StoreyId => state.Boxes[Index].Surface.Space.StoreyId;
+    internal string StoreyId => state.BoxAt(Index).Surface.Space.StoreyId;
 
     /// <summary>Its height as it is now, in the terms in which it was given; null where it has none.</summary>
     internal BoxHeight? Height => state.HeightOf(Read);
 
     /// <summary>The top of the counter that stands where it is on its wall; null where none does, or its top isn't known.</summary>
     internal Level? CounterTop =>
-        Along is { } along && state.Boxes[Index].Surface.CounterOn(along, along) is { Top: { } top } && top.Datum != Datum.Countertop ? top : null;
+        Along is { } along && state.BoxAt(Index).Surface.CounterOn(along, along) is { Top: { } top } && top.Datum != Datum.Countertop ? top : null;
 
     /// <summary>How far one of its lines lies above a datum.</summary>
     /// <param name="line">The line.</param>
@@ -77,18 +77,18 @@ public sealed class SpaceBox
     {
         height = default;
         needs = Facts.None;
-        if (!state.HasReading(Read) || !state.SitesOf(Index)[0].Site.TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
+        if (!state.HasReading(Read) || !state.SiteAt(Index, 0).TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
         {
             return false;
         }
 
         height = state.PlaceOf(Index).Readings - zero;
-        if (state.SitesOf(Index) is { Length: > 1 } edges)
+        if (state.EdgesOf(Index) is > 1 and var edges)
         {
             // The edge isn't stated: anywhere from what the first means to what the last does.
-            foreach (StatedSite edge in edges)
+            for (int edge = 0; edge < edges; edge++)
             {
-                if (!edge.Site.TryReading(line, Distance.Zero, datum, out zero, out Facts more))
+                if (!state.SiteAt(Index, edge).TryReading(line, Distance.Zero, datum, out zero, out Facts more))
                 {
                     return false;
                 }

@@ -8,17 +8,14 @@ namespace BoxHeights.Rules;
 public sealed class SpaceView
 {
     private readonly Dictionary<Type, object> prepared = [];
-    private readonly SettledOptions options;
     private readonly SpaceBoxes boxes;
+    private readonly BoxesNow state;
 
-    private readonly LayoutState state;
-
-    internal SpaceView(LayoutState state, SpaceKind kind, string id, DwellingMemo whole, Levels levels, SpaceBoxes boxes)
+    internal SpaceView(BoxesNow state, SpaceKind kind, string id, DwellingMemo whole, Levels levels, SpaceBoxes boxes)
     {
         Whole = whole;
         this.boxes = boxes;
         this.state = state;
-        options = state.Options;
         Kind = kind;
         Id = id;
         Levels = levels;
@@ -55,10 +52,10 @@ public sealed class SpaceView
     public Items<SpaceBox> Boxes => Whole.Read(boxes);
 
     /// <summary>Whether every box that there will be is described, so that what isn't described is lacking.</summary>
-    public bool IsWhole => options.AllBoxesAreDescribed;
+    public bool IsWhole => state.IsWhole;
 
     /// <summary>The units in which findings are printed.</summary>
-    public LengthUnits Units => options.Units;
+    public LengthUnits Units => state.Units;
 
     /// <summary>The boxes of a room or outside face: a rule that asks for those of a few rooms isn't judged again for what is added elsewhere.</summary>
     internal Items<SpaceBox> BoxesIn(string space) => Whole.BoxesIn(space);
@@ -70,19 +67,19 @@ public sealed class SpaceView
     internal DwellingMemo Whole { get; }
 
     /// <summary>What places of boxes to add are rounded to along a wall.</summary>
-    internal Distance AlongStep => options.AlongStep;
+    internal Distance AlongStep => state.AlongStep;
 
     /// <summary>From one place that is tried for a box to the next: no finer than the slack that is kept along a wall.</summary>
-    internal Distance TryStep => Distance.Max(options.AlongMargin, options.AlongStep);
+    internal Distance TryStep => Distance.Max(state.AlongMargin, state.AlongStep);
 
     /// <summary>How much room an added box is given.</summary>
-    internal RoomForBoxes RoomForBoxes => state.Rules.RoomForBoxes;
+    internal RoomForBoxes RoomForBoxes => state.RoomForBoxes;
 
     /// <summary>Where along a wall every row surely allows a box at the height that it has; everywhere where nothing is stated of it.</summary>
     internal DistanceSet PlacesFor(string address, DeviceBox box) => state.PlacesFor(address, box);
 
     /// <summary>How wide a box or its plate is, whichever is wider; zero where neither is known.</summary>
-    internal Distance WidthOf(DeviceBox box) => Distance.Max(ResolvedBox.SizeOf(box, options.Catalog).Width, ResolvedBox.PlateOf(box, options.Catalog)?.Width ?? Distance.Zero);
+    internal Distance WidthOf(DeviceBox box) => Distance.Max(ResolvedBox.SizeOf(box, state.Catalog).Width, ResolvedBox.PlateOf(box, state.Catalog)?.Width ?? Distance.Zero);
 
     /// <summary>Which faces of the dwelling are two sides of one wall.</summary>
     internal BackFaces Backs { get; init; } = BackFaces.None;

@@ -62,7 +62,7 @@ public sealed record EntranceSubject : OutletSubject
         }
         else
         {
-            row.Lacks(statement, face.Id, face.Id, 0, 1, Facts.ServedFromOutside, () => "no " + row.Outlet.Name + " in " + string.Join(", ", without));
+            row.Lacks(statement, face.Id, face.Id, 0, 1, true, Facts.ServedFromOutside, () => "no " + row.Outlet.Name + " in " + string.Join(", ", without));
         }
     }
 }

@@ -40,7 +40,7 @@ public sealed record FaceSubject : OutletSubject
         }
 
         row.Lacks(
-            statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least ? needs : Facts.None, () => "no " + row.Outlet.Name,
+            statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least, needs, () => "no " + row.Outlet.Name,
             cure => OutletCure.OnFace(space, cure, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
     }
 
@@ -100,6 +100,7 @@ public sealed record PlatformSubject : OutletSubject
     {
         string address = SurfaceAddress.Of(face.Id, face.Walls[0].Id);
         int sure = 0;
+        int possible = 0;
         Facts needs = Facts.None;
         foreach (SpaceBox box in space.Boxes)
         {
@@ -111,13 +112,15 @@ public sealed record PlatformSubject : OutletSubject
                 missing |= box.Along is null ? Facts.Along : Facts.None;
                 sure += counts == Verdict.Passes && box.Along is not null ? 1 : 0;
                 needs |= missing;
+                possible++;
             }
         }
 
         if (sure < row.Count.Least)
         {
             // Whether it is near enough to need one isn't always said.
-            Lacks(row, space, platform, address, sure, needs | (MostGap is not null && platform.Gap is null ? Facts.PlanPlace : Facts.None), statement);
+            bool isNear = MostGap is null || platform.Gap is not null;
+            Lacks(row, space, platform, address, sure, possible >= row.Count.Least || !isNear, needs | (isNear ? Facts.None : Facts.PlanPlace), statement);
         }
         else if (statement.TellsAll)
         {
@@ -125,9 +128,9 @@ public sealed record PlatformSubject : OutletSubject
         }
     }
 
-    private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, Facts needs, SpaceStatement statement) =>
+    private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, bool mayBeMet, Facts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, needs, () => "no " + row.Outlet.Name,
+            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, mayBeMet, needs, () => "no " + row.Outlet.Name,
             cure => OutletCure.OnFace(space, cure, platform.Left, platform.Right, platform.Surface));
 
     /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>

@@ -117,7 +117,7 @@ public sealed record IslandSubject : OutletSubject
     }
 
     private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<string> what) =>
-        row.Lacks(statement, address + part, address, sure, needed, needs, what);
+        row.Lacks(statement, address + part, address, sure, needed, needs != Facts.None, needs, what);
 
     private int Needed(OutletCount count, IslandTop top, Distance from, Distance to)
     {

@@ -92,7 +92,7 @@ public sealed record PassageSubject : OutletSubject
 
     private void Lacks(RequiredOutlet row, SpaceView space, RoomRuns runs, Distance middle, int sure, int needed, Facts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, space.Id, space.Id, sure, needed, needs, () => (sure == 0 ? "no outlet that counts" : sure + " of " + needed + " outlets that count") + " in a passage " + Printed.Of(middle, space.Units) + " long",
+            statement, space.Id, space.Id, sure, needed, needs != Facts.None, needs, () => (sure == 0 ? "no outlet that counts" : sure + " of " + needed + " outlets that count") + " in a passage " + Printed.Of(middle, space.Units) + " long",
             cure => needs == Facts.None ? CureIn(row, space, cure, runs) : default);
 
     private Items<PlacedBox> CureIn(RequiredOutlet row, SpaceView space, DeviceBox cure, RoomRuns runs)

@@ -47,7 +47,7 @@ public sealed record RequiredOutlet : SpaceRule
     public override SpaceKind Subject => Of.Kind;
 
     /// <inheritdoc/>
-    public override bool LooksAtOwnBoxesOnly => Of.LooksAtOwnBoxesOnly;
+    public override bool LooksAtOwnBoxesOnly => true;
 
     /// <inheritdoc/>
     public override bool IsPlannedFirst => Of.IsPlannedFirst;
@@ -93,9 +93,10 @@ public sealed record RequiredOutlet : SpaceRule
     }
 
     /// <summary>Says what is lacking of a part. The box to add is looked for when somebody asks.</summary>
-    internal void Lacks(SpaceStatement statement, string subject, string address, int sure, int needed, Facts needs, Func<string> what, Func<DeviceBox, Items<PlacedBox>>? cure = null) =>
+    internal void Lacks(
+        SpaceStatement statement, string subject, string address, int sure, int needed, bool mayBeMet, Facts needs, Func<string> what, Func<DeviceBox, Items<PlacedBox>>? cure = null) =>
         statement.Finds(
-            subject, address, needs == Facts.None ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, needs,
+            subject, address, mayBeMet ? Verdict.Unknown : Verdict.Fails, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, mayBeMet ? needs : Facts.None,
             () => Cure is { } box && cure is not null ? cure(box) : default);
 }
 
@@ -118,8 +119,6 @@ public abstract record OutletSubject
     internal virtual Items<string> KindsNamed => default;
 
     internal virtual IEnumerable<string> Mistakes => [];
-
-    internal virtual bool LooksAtOwnBoxesOnly => true;
 
     internal virtual bool IsPlannedFirst => false;
 

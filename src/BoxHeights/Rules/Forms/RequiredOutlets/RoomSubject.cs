@@ -53,7 +53,7 @@ public sealed record RoomSubject : OutletSubject
 
         if (row.Count.AtMost is { } most && possible > most)
         {
-            statement.Finds(space.Id, space.Id, sure > most ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure > most ? sure : possible), QuantitySet.AtMost(Quantity.Of(most)),
+            statement.Finds(space.Id, space.Id, sure > most ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure > most ? sure : possible), QuantitySet.AtMost(most),
                 () => (sure > most ? sure : possible).ToString(CultureInfo.InvariantCulture) + " × " + row.Outlet.Name, sure > most ? Facts.None : needs);
             return;
         }
@@ -70,8 +70,7 @@ public sealed record RoomSubject : OutletSubject
             return;
         }
 
-        bool fails = possible < needed && Unless == Facts.None;
-        Finds(row, space, statement, sure, needed, fails ? Facts.None : needs | Unless, null);
+        Finds(row, space, statement, sure, needed, possible >= needed || Unless != Facts.None, needs | Unless, null);
     }
 
     /// <summary>Near the place that is offered, and in its bay.</summary>
@@ -99,13 +98,13 @@ public sealed record RoomSubject : OutletSubject
             return;
         }
 
-        Finds(row, space, statement, bays.Count - without.Count, bays.Count, canBeServed ? needs : Facts.None,
+        Finds(row, space, statement, bays.Count - without.Count, bays.Count, canBeServed, needs,
             (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
     }
 
-    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, Facts needs, Func<int, Distance, bool>? where) =>
+    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, bool mayBeMet, Facts needs, Func<int, Distance, bool>? where) =>
         row.Lacks(
-            statement, space.Id, space.Id, sure, needed, needs,
+            statement, space.Id, space.Id, sure, needed, mayBeMet, needs,
             () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + row.Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : "")
                 + (where is null ? "" : ", one to a bay"),
             cure => CureIn(row, space, cure, where));

@@ -64,7 +64,7 @@ public sealed record StoreySubject : OutletSubject
 
     // On its own, because what a lambda captures is allocated where its method begins.
     private void Lacks(RequiredOutlet row, SpaceView space, int sure, Facts needs, SpaceStatement statement) =>
-        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs, () => (sure == 0 ? "no" : sure.ToString(System.Globalization.CultureInfo.InvariantCulture)) + " " + row.Outlet.Name, cure => CureOn(space, cure));
+        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != Facts.None, needs, () => (sure == 0 ? "no" : sure.ToString(System.Globalization.CultureInfo.InvariantCulture)) + " " + row.Outlet.Name, cure => CureOn(space, cure));
 
     /// <summary>In a hall of the storey, or the first room that will do.</summary>
     private Items<PlacedBox> CureOn(SpaceView space, DeviceBox cure)

@@ -249,7 +249,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, Facts needs, SpaceStatement statement)
     {
         LengthUnits units = space.Units;
-        Lazy<RunGap> gap = new(() => new(run, gaps, outlets));
+        Lazy<RunGap> gap = new(() => RunWords.GapOf(run, gaps, outlets));
         statement.Finds(
             run.NameIn(space.Dwelling.Units),
             run.Stretches[0].Address,

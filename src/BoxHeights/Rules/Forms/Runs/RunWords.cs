@@ -22,12 +22,9 @@ internal static class RunWords
         return Printed.OffBy(lacking, units) + " of it is further than " + Printed.Of(far, units) + " from an outlet that counts (" + where + "), worst "
             + Printed.OffBy(worst.Away, units) + " away at " + worst.Address + " " + Printed.Of(worst.Along, units);
     }
-}
 
-/// <summary>What of a run isn't reached: its stretches on the walls, and the point that is furthest from every outlet.</summary>
-internal sealed class RunGap
-{
-    public RunGap(Run run, IReadOnlyList<DistanceRange> gaps, IReadOnlyList<DistanceRange> outlets)
+    /// <summary>The stretches of a run that aren't reached, and the point that is furthest from every outlet.</summary>
+    public static RunGap GapOf(Run run, IReadOnlyList<DistanceRange> gaps, IReadOnlyList<DistanceRange> outlets)
     {
         List<WallStretch> stretches = [];
         foreach (DistanceRange gap in gaps)
@@ -38,16 +35,8 @@ internal sealed class RunGap
             }
         }
 
-        Stretches = new(stretches);
-        if (RunCover.TryWorst(run, gaps, outlets, out Distance worst, out Distance away))
-        {
-            RunStretch at = run.At(worst, out Distance along);
-            Worst = new(at.Address, along, away);
-        }
+        return RunCover.TryWorst(run, gaps, outlets, out Distance worst, out Distance away)
+            ? new(new(stretches), new(run.At(worst, out Distance along).Address, along, away))
+            : new(new(stretches), null);
     }
-
-    public Items<WallStretch> Stretches { get; }
-
-    /// <summary>Null where there is no outlet to be far from.</summary>
-    public WorstPoint? Worst { get; }
 }

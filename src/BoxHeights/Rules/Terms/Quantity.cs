@@ -123,6 +123,10 @@ public readonly record struct QuantitySet
         ? new(QuantityKind.Area, DistanceSet.AtMost(Distance.FromTicks(most.Raw)))
         : throw new ArgumentException("Only areas are compared like this.", nameof(most));
 
+    /// <summary>So many things or fewer.</summary>
+    /// <param name="most">The largest number allowed.</param>
+    public static QuantitySet AtMost(int most) => new(QuantityKind.Count, DistanceSet.AtMost(Distance.FromTicks(most)));
+
     /// <summary>So many things or more.</summary>
     /// <param name="fewest">The smallest number allowed.</param>
     public static QuantitySet AtLeast(int fewest) => new(QuantityKind.Count, DistanceSet.AtLeast(Distance.FromTicks(fewest)));
