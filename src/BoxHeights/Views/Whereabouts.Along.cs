@@ -135,9 +135,9 @@ internal sealed partial class Whereabouts
         }
 
         StatedSite[] sites = SitesAt(Distance.Zero);
-        foreach ((BoxAgainstBox rule, ProvisionGroup group) in Neighbors(sites))
+        foreach ((ProvisionRule rule, ProvisionGroup group) in Neighbors(sites))
         {
-            rule.AddEdgesTo(edges, group, index, sites[0]);
+            rule.AddEdgesTo(edges, group, index, sites[0].Site);
         }
 
         edges.RemoveAll(edge => edge < 0 || edge > length);

@@ -75,9 +75,12 @@ internal sealed partial class Whereabouts
             rules.Add(new(limit.Rule, allowed, false));
         }
 
-        foreach ((BoxAgainstBox rule, ProvisionGroup group) in Neighbors(sites))
+        foreach ((ProvisionRule rule, ProvisionGroup group) in Neighbors(sites))
         {
-            rules.Add(new(rule, rule.Around(group, index, sites[0], along), false));
+            if (rule.Around(group, index, sites[0].Site, along) is { } left)
+            {
+                rules.Add(new(rule, left, false));
+            }
         }
 
         foreach ((Rule rule, string why) in sites[0].NotJudged)
@@ -105,14 +108,14 @@ internal sealed partial class Whereabouts
     private static AllowedHeights AnyOf(in AllowedHeights one, in AllowedHeights other) => AllowedHeights.OneOf(one, other, Facts.EdgeMeant);
 
     /// <summary>The boxes that it may be in the way of, by the rules that say so.</summary>
-    private IEnumerable<(BoxAgainstBox Rule, ProvisionGroup Group)> Neighbors(StatedSite[] sites)
+    private IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> Neighbors(StatedSite[] sites)
     {
         ProvisionRule[] rules = state.Rules.Provision;
         for (int i = 0; sites.Length == 1 && i < rules.Length; i++)
         {
-            if (rules[i] is BoxAgainstBox rule && state.Groups.WithWhom(i, sites[0], rules) is { } group)
+            if (state.Groups.WithWhom(i, sites[0], rules) is { } group)
             {
-                yield return (rule, group);
+                yield return (rules[i], group);
             }
         }
     }

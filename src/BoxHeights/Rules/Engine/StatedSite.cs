@@ -29,8 +29,8 @@ internal sealed class StatedSite
         Nosing = nosing;
         Likeness = likeness;
         Limits = limits;
-        HasCenter = site.Levels.TryGet(site.Box.Datum, out DistanceRange datum);
-        CenterAboveReading = datum + CenterAboveEdge(site.Box);
+        HasCenter = site.TryCenterAboveReading(out DistanceRange center);
+        CenterAboveReading = center;
         CenterNeeds = HasCenter ? CenterAboveReading.IsExact ? Facts.None : Facts.FloorFinish : Facts.Datum;
     }
 
@@ -166,14 +166,6 @@ internal sealed class StatedSite
 
     private (Rule Rule, string Why)[] Joined((Rule Rule, string Why)[] placements) =>
         placements.Length == 0 ? limitsNotJudged : limitsNotJudged.Length == 0 ? placements : [.. placements, .. limitsNotJudged];
-
-    /// <summary>From the edge that a box is set by up to its center, by its nominal size: boxes of a kind are of one size, whichever that is.</summary>
-    private static Distance CenterAboveEdge(BoxTraits box) => box.Edge switch
-    {
-        Edge.Bottom => box.Size.HalfHeight,
-        Edge.Top => -box.Size.HalfHeight,
-        _ => Distance.Zero,
-    };
 }
 
 /// <summary>What one placement rule states at a site, under each of its readings.</summary>

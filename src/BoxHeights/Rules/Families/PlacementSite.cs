@@ -116,6 +116,22 @@ public sealed class PlacementSite
         return true;
     }
 
+    /// <summary>From the stick's reading up to the center's height above the storey's subfloor; false where that can't be told.</summary>
+    internal bool TryCenterAboveReading(out DistanceRange above)
+    {
+        bool isKnown = Levels.TryGet(Box.Datum, out DistanceRange datum);
+        above = datum + CenterAboveEdge(Box);
+        return isKnown;
+    }
+
+    /// <summary>From the edge that a box is set by up to its center, by its nominal size: boxes of a kind are of one size, whichever that is.</summary>
+    private static Distance CenterAboveEdge(BoxTraits box) => box.Edge switch
+    {
+        Edge.Bottom => box.Size.HalfHeight,
+        Edge.Top => -box.Size.HalfHeight,
+        _ => Distance.Zero,
+    };
+
     /// <summary>The reading of the stick at which a line of the box lies at an offset above a datum.</summary>
     internal bool TryReading(TargetLine line, DistanceRange offset, Datum datum, out DistanceRange reading, out Facts needs)
     {

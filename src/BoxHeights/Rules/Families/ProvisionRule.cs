@@ -16,6 +16,18 @@ public abstract record ProvisionRule : Rule
     /// <summary>Whether what is found of a box is no other's concern: of two in each other's way it isn't shared by a third elsewhere.</summary>
     public virtual bool IsForEachAlone => false;
 
+    /// <summary>What the boxes of a group, where they are, leave a box at a place along its wall, as readings of its stick; null where the rule states nothing of the kind.</summary>
+    /// <param name="group">The boxes.</param>
+    /// <param name="except">The box itself, where it is among them.</param>
+    /// <param name="site">The box that is asked about.</param>
+    /// <param name="along">The place.</param>
+    internal virtual AllowedHeights? Around(ProvisionGroup group, int except, PlacementSite site, Distance along) => null;
+
+    /// <summary>Adds the places along the wall at which that changes.</summary>
+    internal virtual void AddEdgesTo(List<long> edges, ProvisionGroup group, int except, PlacementSite site)
+    {
+    }
+
     /// <summary>The group that a box belongs to.</summary>
     /// <param name="box">The box.</param>
     /// <param name="place">What it belongs to.</param>
@@ -183,16 +195,16 @@ public sealed class ProvisionGroup
     }
 
     /// <summary>How far the center of a box that isn't where it is described would lie above that of one of the group, more than what its stick reads.</summary>
-    internal bool TryAbove(StatedSite site, int other, out DistanceRange above)
+    internal bool TryAbove(PlacementSite site, int other, out DistanceRange above)
     {
         above = default;
-        if (!TryCenter(other, out DistanceRange center))
+        if (!TryCenter(other, out DistanceRange center) || !site.TryCenterAboveReading(out DistanceRange own))
         {
             return false;
         }
 
-        bool alike = site.Site.Box.Datum == BoxOf(other).Datum && site.Site.Surface.Space == SurfaceOf(other).Space && site.CenterAboveReading.Width == center.Width && !state.IsMeasured(members[other]);
-        above = alike ? site.CenterAboveReading.From - center.From : site.CenterAboveReading - center;
+        bool alike = site.Box.Datum == BoxOf(other).Datum && site.Surface.Space == SurfaceOf(other).Space && own.Width == center.Width && !state.IsMeasured(members[other]);
+        above = alike ? own.From - center.From : own - center;
         return true;
     }
 

@@ -42,7 +42,7 @@ public sealed class SpaceBox
     internal int InOrder(SpaceBox other) => state.InOrder(Index, other.Index);
 
     /// <summary>The box as it is described.</summary>
-    internal DeviceBox Source => state.Boxes[Index].Source;
+    internal DeviceBox Source => state.BoxAt(Index).Source;
 
     /// <summary>Its index, for whoever asks where it is: they have to be judged again when it moves.</summary>
     private int Read

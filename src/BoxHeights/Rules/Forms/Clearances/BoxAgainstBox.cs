@@ -144,38 +144,34 @@ public sealed record BoxAgainstBox : ProvisionRule
         return meet ? deep : Verdict.Unknown;
     }
 
-    /// <summary>What the boxes of a group, where they are, leave a box at a place along its wall, as readings of its stick. Where nothing can be said, any height.</summary>
-    /// <param name="group">The boxes.</param>
-    /// <param name="except">The box itself, where it is among them.</param>
-    /// <param name="site">The box that is asked about.</param>
-    /// <param name="along">The place.</param>
-    internal AllowedHeights Around(ProvisionGroup group, int except, StatedSite site, Distance along)
+    /// <inheritdoc/>
+    internal override AllowedHeights? Around(ProvisionGroup group, int except, PlacementSite site, Distance along)
     {
         AllowedHeights all = AllowedHeights.Anything;
-        BoxTraits one = site.Site.Box;
-        Distance place = site.Site.Surface.Body?.Along(along) ?? along;
-        for (int j = 0; j < group.Count && site.HasCenter; j++)
+        BoxTraits one = site.Box;
+        Distance place = site.Surface.Body?.Along(along) ?? along;
+        for (int j = 0; j < group.Count; j++)
         {
             BoxTraits other = group.BoxOf(j);
             Distance between = IsOther(group, j, except, site, out Distance otherPlace) ? Apart(one, other, (place - otherPlace).Abs()) : Distance.Zero;
             if (between == Distance.Zero || !group.TryAbove(site, j, out DistanceRange above)
-                || Depths(one, site.Site.Surface, other, group.SurfaceOf(j)) is not { } deep || deep == Verdict.Passes)
+                || Depths(one, site.Surface, other, group.SurfaceOf(j)) is not { } deep || deep == Verdict.Passes)
             {
                 continue;
             }
 
             DistanceSet sure = DistanceSet.AtMost(-between - above.To) | DistanceSet.AtLeast(between - above.From);
             DistanceSet possible = deep == Verdict.Fails ? DistanceSet.AtMost(-between - above.From) | DistanceSet.AtLeast(between - above.To) : DistanceSet.All;
-            all &= new AllowedHeights(sure, possible, (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (above.IsExact ? Facts.None : site.CenterNeeds | group.NeedsOf(j) | group.TapeOf(j)));
+            all &= new AllowedHeights(sure, possible, (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (above.IsExact ? Facts.None : Facts.FloorFinish | group.NeedsOf(j) | group.TapeOf(j)));
         }
 
         return all;
     }
 
-    /// <summary>Adds the places along the wall at which a box begins and ceases to be beside one of a group.</summary>
-    internal void AddEdgesTo(List<long> edges, ProvisionGroup group, int except, StatedSite site)
+    /// <inheritdoc/>
+    internal override void AddEdgesTo(List<long> edges, ProvisionGroup group, int except, PlacementSite site)
     {
-        BoxTraits one = site.Site.Box;
+        BoxTraits one = site.Box;
         for (int j = 0; j < group.Count; j++)
         {
             if (IsOther(group, j, except, site, out Distance place))
@@ -188,17 +184,17 @@ public sealed record BoxAgainstBox : ProvisionRule
 
         void Add(Distance place, Distance off)
         {
-            edges.Add((site.Site.Surface.Body?.OnFace(place - off) ?? place - off).Ticks);
-            edges.Add((site.Site.Surface.Body?.OnFace(place + off) ?? place + off).Ticks);
+            edges.Add((site.Surface.Body?.OnFace(place - off) ?? place - off).Ticks);
+            edges.Add((site.Surface.Body?.OnFace(place + off) ?? place + off).Ticks);
         }
     }
 
     /// <summary>Whether a box of a group is one that another may be in the way of, and where it is along the wall.</summary>
-    private bool IsOther(ProvisionGroup group, int index, int except, StatedSite site, out Distance place)
+    private bool IsOther(ProvisionGroup group, int index, int except, PlacementSite site, out Distance place)
     {
         place = default;
         return group.Member(index) != except && group.TryAlong(index, out place, out bool isBack)
-            && (isBack != site.Site.Surface.Body is { IsBack: true }) == (Pairs == BoxPairs.BackToBack) && !(site.Site.Box.IsExisting && group.BoxOf(index).IsExisting);
+            && (isBack != site.Surface.Body is { IsBack: true }) == (Pairs == BoxPairs.BackToBack) && !(site.Box.IsExisting && group.BoxOf(index).IsExisting);
     }
 
     /// <summary>How far apart in height two boxes have to be that are so far apart along the wall; zero where they aren't in each other's way.</summary>
