@@ -49,10 +49,11 @@ public sealed class ArchitectureTests
         ["Forms/Stairs"] = ["Terms", "Families"],
         ["Forms/RatedWalls"] = ["Terms", "Families"],
         ["Forms/Circuits"] = ["Terms", "Families"],
-        ["Engine"] = ["Terms", "Families", "Results", "Rules"],
-        ["Results"] = ["Terms", "Families", "Engine", "Rules"],
-        ["Mending"] = ["Terms", "Families", "Engine", "Results", "Rules"],
-        ["Rules"] = ["Terms", "Families", "Engine", "Results", "Mending"],
+        ["Habits"] = ["Terms", "Families"],
+        ["Engine"] = ["Terms", "Families", "Habits", "Results", "Rules"],
+        ["Results"] = ["Terms", "Families", "Habits", "Engine", "Rules"],
+        ["Mending"] = ["Terms", "Families", "Habits", "Engine", "Results", "Rules"],
+        ["Rules"] = ["Terms", "Families", "Habits", "Engine", "Results", "Mending"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");
