@@ -37,11 +37,11 @@ public sealed partial class PunchList
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
     public static PunchList For(Evaluation evaluation)
     {
-        foreach (Rule rule in (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).State.Rules.Placement)
+        foreach (PlacementRule rule in (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).State.Rules.Placement)
         {
-            if (rule is SpecifiedHeight specified)
+            if (rule.OffTheDrawing is { } within)
             {
-                return For(evaluation, specified.Within);
+                return For(evaluation, within);
             }
         }
 

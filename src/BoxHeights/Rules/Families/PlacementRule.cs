@@ -51,6 +51,9 @@ public abstract record PlacementRule : Rule
     /// <summary>What mends a box that misses the rule besides a move: something else that holds it where it is, or near.</summary>
     public virtual HeldInstead HeldInstead => HeldInstead.Nothing;
 
+    /// <summary>How far off the height on its drawing a box may be, itself allowed; null where the rule doesn't go by that.</summary>
+    public virtual Distance? OffTheDrawing => null;
+
     /// <summary>What else a place has to be clear of before a box is sent there, of which this rule itself doesn't speak; null where that is nothing.</summary>
     internal virtual PlacementRule? ClearOf => null;
 

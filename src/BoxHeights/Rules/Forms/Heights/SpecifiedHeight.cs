@@ -16,6 +16,9 @@ public sealed record SpecifiedHeight : PlacementRule
     public Distance Within { get; init; }
 
     /// <inheritdoc/>
+    public override Distance? OffTheDrawing => Within;
+
+    /// <inheritdoc/>
     public override bool ReadsWallParts => false;
 
     /// <inheritdoc/>
