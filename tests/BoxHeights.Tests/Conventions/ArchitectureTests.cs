@@ -44,6 +44,7 @@ public sealed class ArchitectureTests
         ["Forms/Clearances"] = ["Terms", "Families", "Forms/Framing"],
         ["Forms/Heights"] = ["Terms", "Families"],
         ["Forms/Zones"] = ["Terms", "Families", "Forms/Things", "Forms/Clearances"],
+        ["Forms/Lights"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets"],
         ["Forms/Runs"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets"],
         ["Forms/RequiredOutlets"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets", "Forms/Runs"],
         ["Forms/Stairs"] = ["Terms", "Families"],

@@ -31,14 +31,14 @@ internal static class InventedCountry
         {
             Scope = new RuleScope { Rooms = new[] { RoomKind.Bedroom } },
         },
-        new FixtureOutlet("basin-socket", "within 1500 mm of a basin", Severity.Violation, new("Byland Wiring Rules", "5.2"), Counted, new RoomAnchor { Fixtures = new[] { FixtureKind.Basin } }, Mm(1500))
+        new RequiredOutlet("basin-socket", "within 1500 mm of a basin", Severity.Violation, new("Byland Wiring Rules", "5.2"), Counted, new FixtureSubject(new RoomAnchor { Fixtures = new[] { FixtureKind.Basin } }, Mm(1500)))
         {
             Scope = new RuleScope { Rooms = new[] { RoomKind.Bathroom } },
             Cure = SocketBox.WithHeight(BoxHeight.ToCenter(Mm(1100), Datum.FinishedFloor)),
         },
         new Coverage("wall-sockets", "within 2500 mm of a socket, all along the wall", Severity.Violation, new("Byland Wiring Rules", "5.3"),
             new WallSpaces { Doorways = new[] { OpeningKind.Door } },
-            new ServingReceptacles { Devices = new[] { Socket }, LowestVolts = 220, HighestVolts = 240, Amperes = new[] { 16 } }, Mm(1000), Mm(2500), SocketBox.WithHeight(BoxHeight.ToCenter(Mm(300), Datum.FinishedFloor)))
+            new CountedOutlet("socket", new[] { Socket }) { UnstatedMayBeOne = true, Surfaces = new[] { BoxSurface.Wall }, LowestVolts = 220, HighestVolts = 240, Amperes = new[] { 16 } }, Mm(1000), Mm(2500), SocketBox.WithHeight(BoxHeight.ToCenter(Mm(300), Datum.FinishedFloor)))
         {
             Scope = new RuleScope { Rooms = new[] { RoomKind.LivingRoom } },
         },
@@ -48,9 +48,9 @@ internal static class InventedCountry
         },
         new SpecifiedHeight("as-drawn", "at the height that is drawn", Severity.Advice, Rules, Mm(8)),
         new UniformLevel("one-line", "level with the others of its purpose", Severity.Advice, Rules, Mm(5)) { Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Switch } } },
-        new FinishEdge("clear-of-frames", "clear of the frames of openings", Severity.Advice, Rules, EdgesOf.Openings) { Scope = RuleScope.Walls },
+        new KeepClear("clear-of-frames", "clear of the frames of openings", Severity.Advice, Rules, WallPieces.Openings) { Scope = RuleScope.Walls },
         new BoxAgainstBox("clear-of-boxes", "clear of other boxes", Severity.Advice, Rules, BoxPairs.OnOneFace) { Scope = RuleScope.Walls },
-        new BehindDoor("behind-leaf", "clear of an open leaf", Severity.Advice, Rules, DoorCoverKind.Leaf) { Scope = RuleScope.Walls },
+        new KeepClear("behind-leaf", "clear of an open leaf", Severity.Advice, Rules, WallPieces.OpenLeaves) { Scope = RuleScope.Walls },
         new RoomForBoxes("room-for-sockets", "100 mm or more from openings", Rules) { Beside = Mm(100), FromEnds = Mm(150), Aside = Mm(800), BetweenPlates = Mm(10), NextBay = Mm(600) },
         new SwitchesAtEntrances("door-switches", "beside the latch", Rules, new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithHeight(BoxHeight.ToCenter(Mm(1000), Datum.FinishedFloor)))
         {

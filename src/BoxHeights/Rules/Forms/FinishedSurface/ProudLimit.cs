@@ -18,7 +18,7 @@ public sealed partial record ProudLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Box.SetFor is { } setFor && SetbackLimit.IsFlush(site.Box) && !site.IsOutside && !site.Surface.HasBrokenParts)
+        if (site.Box.SetFor is { } setFor && site.Box.IsFlush && !site.IsOutside && !site.Surface.HasBrokenParts)
         {
             State(site, setFor, statement);
         }
