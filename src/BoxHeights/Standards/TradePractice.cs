@@ -126,14 +126,10 @@ internal static class TradePractice
         }
     }
 
-<<<<<<< HEAD
     private static ControlledLights Control(string id, string summary, ControlAsked asked) =>
         new(id, summary, Severity.Advice, Citation.CommonPractice, DeviceLists.Lights, asked) { LeavesOut = "control by sensors and from afar" };
 
-    private static FinishEdge Edges(string id, string summary, EdgesOf against) =>
-=======
     private static KeepClear Edges(string id, string summary, WallPieces against) =>
->>>>>>> 60fd83e (One KeepClear for pieces of a wall, one HeldByFraming; allowed zones, corners, local levels, strict limits and limits in a room)
         new(id, summary, Severity.Advice, Citation.CommonPractice, against) { Scope = RuleScope.Walls };
 
     private static PracticeHeight Habit(BoxPurpose purpose, (Edge, int) aim, (Edge, int) low, (Edge, int) high, Datum datum = Datum.Subfloor)

@@ -117,7 +117,7 @@ public sealed partial class Evaluation
         {
             foreach (SpaceIndex.Judged one in state.Spaces.OfSpace(space.Id))
             {
-                if (one.Rule is Coverage rule && rule.ServedIn(one.View) is var (served, open) && served.Count + open.Count > 0)
+                if (one.Rule is var rule && rule.ServedIn(one.View) is var (served, open) && served.Count + open.Count > 0)
                 {
                     found.Add(new(rule.Id, new(served), new(open)));
                 }

@@ -126,7 +126,7 @@ internal sealed partial class LayoutState
 
     /// <summary>A thing without a place is a finding itself.</summary>
     private bool IsBlocked(int box, Rule rule, string why) => rule is PlacementRule { Severity: Severity.Violation }
-        && !(ReferenceEquals(why, ThingInPlan.NoPlace) && Boxes[box].Surface.Space is { Room: { } room, Plan: { } plan } && ThingInPlan.AnyIsToldToLack(room, plan));
+        && !(ReferenceEquals(why, UnplacedThings.NoPlace) && Boxes[box].Surface.Space is { Room: { } room, Plan: { } plan } && UnplacedThings.AnyIsToldToLack(room, plan));
 
     /// <summary>The findings of one box by itself.</summary>
     public void CollectOwn(int box, List<Finding> findings)

@@ -41,6 +41,9 @@ public abstract record SpaceRule : Rule
         return DistanceSet.All;
     }
 
+    /// <summary>The stretches of a room's runs that it speaks of: those that are served whatever isn't known, and the rest.</summary>
+    internal virtual (List<WallStretch> Served, List<WallStretch> Open) ServedIn(SpaceView space) => ([], []);
+
     /// <summary>Whether a box that isn't where a finding offers it gives what is lacking all the same. A planner asks for places nearby; never, unless a form says otherwise.</summary>
     /// <param name="space">The subject.</param>
     /// <param name="lacking">What the finding is about: its subject.</param>

@@ -93,13 +93,13 @@ public sealed record FixtureSubject : OutletSubject
         {
             if (plan.IsTooLarge || !thing.HasPlace)
             {
-                if (thing.Fixture is { } lost && ThingInPlan.IsToldToLack(lost, plan))
+                if (thing.Fixture is { } lost && UnplacedThings.IsToldToLack(lost, plan))
                 {
-                    statement.LeavesOpen(ThingInPlan.NoPlace, thing.In(space.Id));
+                    statement.LeavesOpen(UnplacedThings.NoPlace, thing.In(space.Id));
                 }
                 else
                 {
-                    statement.NotJudged(ThingInPlan.NoPlace, thing.In(space.Id));
+                    statement.NotJudged(UnplacedThings.NoPlace, thing.In(space.Id));
                 }
 
                 continue;

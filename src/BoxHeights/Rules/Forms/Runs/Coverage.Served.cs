@@ -5,8 +5,8 @@ namespace BoxHeights.Rules;
 /// <content>What of a room's runs is served, for whoever looks at it.</content>
 public sealed partial record Coverage
 {
-    /// <summary>The stretches of a room's runs that it speaks of: those that are served whatever isn't known, and the rest.</summary>
-    internal (List<WallStretch> Served, List<WallStretch> Open) ServedIn(SpaceView space)
+    /// <inheritdoc/>
+    internal override (List<WallStretch> Served, List<WallStretch> Open) ServedIn(SpaceView space)
     {
         List<WallStretch> served = [];
         List<WallStretch> open = [];

@@ -109,26 +109,6 @@ internal sealed class ThingInPlan
             fixture);
     }
 
-    /// <summary>Why a rule can't judge where something isn't placed.</summary>
-    public const string NoPlace = "it isn't said where everything stands in plan";
-
-    /// <summary>Whether the fault of the description that a thing has no place is a finding itself: then it isn't told a second time.</summary>
-    public static bool IsToldToLack(Fixture fixture, WallPlan plan) => fixture.Plan.Count == 0 && fixture.Wall is null && plan.Closes;
-
-    /// <summary>Whether a room has such a thing.</summary>
-    public static bool AnyIsToldToLack(Room room, WallPlan plan)
-    {
-        foreach (Fixture fixture in room.Fixtures)
-        {
-            if (IsToldToLack(fixture, plan))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>Whether a person walks through it.</summary>
     public static bool IsDoorway(Opening opening) =>
         opening.Kind != OpeningKind.Window && opening.Kind != OpeningKind.PassThrough && (opening.Sill is not { } sill || sill.Offset <= Distance.Zero);

@@ -62,11 +62,11 @@ public sealed partial record ClosetLight : SpaceRule
             if (box.Plan is null && plan.Closes)
             {
                 // The fault is a finding itself.
-                statement.LeavesOpen(ThingInPlan.NoPlace, box.Id);
+                statement.LeavesOpen(UnplacedThings.NoPlace, box.Id);
             }
             else if (plan.IsTooLarge || box.Plan is not { } point || !WallPlan.IsInAHouse(point))
             {
-                statement.NotJudged(ThingInPlan.NoPlace, box.Id);
+                statement.NotJudged(UnplacedThings.NoPlace, box.Id);
             }
             else if (!plan.Closes)
             {

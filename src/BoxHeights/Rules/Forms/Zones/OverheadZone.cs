@@ -82,13 +82,13 @@ public sealed record OverheadZone : SpaceRule
 
             if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
             {
-                if (things.TrueForAll(thing => thing.HasPlace || (thing.Fixture is { } lost && ThingInPlan.IsToldToLack(lost, plan))) && !plan.IsTooLarge)
+                if (things.TrueForAll(thing => thing.HasPlace || (thing.Fixture is { } lost && UnplacedThings.IsToldToLack(lost, plan))) && !plan.IsTooLarge)
                 {
-                    statement.LeavesOpen(ThingInPlan.NoPlace);
+                    statement.LeavesOpen(UnplacedThings.NoPlace);
                 }
                 else
                 {
-                    statement.NotJudged(ThingInPlan.NoPlace);
+                    statement.NotJudged(UnplacedThings.NoPlace);
                 }
 
                 return;
@@ -99,11 +99,11 @@ public sealed record OverheadZone : SpaceRule
                 if (box.Plan is null && plan.Closes)
                 {
                     // The fault is a finding itself.
-                    statement.LeavesOpen(ThingInPlan.NoPlace, box.Id);
+                    statement.LeavesOpen(UnplacedThings.NoPlace, box.Id);
                 }
                 else
                 {
-                    statement.NotJudged(ThingInPlan.NoPlace, box.Id);
+                    statement.NotJudged(UnplacedThings.NoPlace, box.Id);
                 }
 
                 continue;

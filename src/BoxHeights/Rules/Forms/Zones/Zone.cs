@@ -98,7 +98,7 @@ public sealed record Zone : PlacementRule
 
         if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
         {
-            statement.NotJudged(ThingInPlan.NoPlace);
+            statement.NotJudged(UnplacedThings.NoPlace);
             return;
         }
 
