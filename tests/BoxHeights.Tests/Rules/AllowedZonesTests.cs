@@ -59,9 +59,9 @@ public sealed class AllowedZonesTests
     // At an outside corner no strip begins; where the walls don't go round, nobody knows what the wall meets.
     [Theory]
     [InlineData(90, 4, null)]
-    [InlineData(90, 1, Outcome.Unknown)]
-    [InlineData(-90, 1, Outcome.Fails)]
-    public void Corners_CountWhereTheyTurnInward(int turn, int walls, Outcome? said)
+    [InlineData(90, 1, Verdict.Unknown)]
+    [InlineData(-90, 1, Verdict.Fails)]
+    public void Corners_CountWhereTheyTurnInward(int turn, int walls, Verdict? said)
     {
         List<Wall> all = [];
         for (int i = 0; i < walls; i++)
@@ -71,7 +71,7 @@ public sealed class AllowedZonesTests
 
         Room room = new Room("room", RoomKind.Bedroom, "ground").WithFloor(OneBox.Floor(Distance.Zero)).WithWalls(all.ToArray());
         Items<Finding> found = Evaluator.Evaluate(new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { room })).Findings;
-        Assert.Equal(said, found.Count == 0 ? null : found[0].Outcome);
+        Assert.Equal(said, found.Count == 0 ? null : found[0].Verdict);
     }
 
     private static Items<Finding> Found(Distance at, Distance height) => Evaluator.Evaluate(House(at, height)).Findings;

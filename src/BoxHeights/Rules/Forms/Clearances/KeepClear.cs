@@ -50,7 +50,7 @@ public sealed partial record KeepClear : PlacementRule
     public WallPieces Of { get; init; }
 
     /// <summary>How far from casings and corners, itself allowed; not negative.</summary>
-    public Distance Least { get; init => field = Valid.NotNegative(value, nameof(Least)); }
+    public Distance Least { get; init => field = Guard.NotNegative(value, nameof(Least)); }
 
     /// <summary>How thick countertops are that aren't stated.</summary>
     public DistanceRange UsualTopThickness { get; init; }

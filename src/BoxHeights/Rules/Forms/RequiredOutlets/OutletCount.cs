@@ -12,10 +12,10 @@ public sealed record OutletCount
     public static OutletCount One { get; } = new();
 
     /// <summary>The least number, itself enough; 1 unless stated.</summary>
-    public int Least { get; init => field = Valid.Count(value, nameof(Least)); } = 1;
+    public int Least { get; init => field = Guard.Count(value, nameof(Least)); } = 1;
 
     /// <summary>The most that there may be, itself allowed; null where there may be any number.</summary>
-    public int? AtMost { get; init => field = Valid.Count(value, nameof(AtMost)); }
+    public int? AtMost { get; init => field = Guard.Count(value, nameof(AtMost)); }
 
     /// <summary>Openings of these kinds each ask for one, in the bay that they lead to where all are in one wall.</summary>
     public Items<OpeningKind> OneForEach { get; init; }
