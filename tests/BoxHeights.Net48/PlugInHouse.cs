@@ -61,6 +61,51 @@ namespace BoxHeights.PlugIn
             return lines;
         }
 
+        /// <summary>What was resolved, where a box may go, and findings as data: the rest that a plug-in draws from.</summary>
+        public static List<string> Answers()
+        {
+            List<string> lines = new List<string>();
+            Evaluation evaluation = new LayoutEvaluator(Rules).Evaluate(Build());
+            WallView wall = evaluation.Wall("den/north");
+            lines.Add(wall.Address + ", " + wall.Length);
+            foreach (BoxView box in wall.Boxes)
+            {
+                lines.Add(box.Id + " at " + box.Along + ", center " + box.Center);
+            }
+
+            BoxHeight height = BoxHeight.ToTop(Inches(20), Datum.Subfloor);
+            PlacedBox ghost = new PlacedBox("den/north", Receptacle("ghost", 60, Inches(20)).WithMounting(new Mounting(MountingMethod.Bracket)));
+            LayoutSession session = new LayoutEvaluator(Rules).Open(Build());
+            lines.Add("allowed: " + session.AllowedAt(ghost, Inches(60)));
+            foreach (RuleAllows rule in session.AllowedAt(ghost, Inches(60)).Rules)
+            {
+                lines.Add(rule + " [" + rule.Severity + "]");
+            }
+
+            lines.Add("along: " + evaluation.AllowedAlong("den-drawing", height));
+            lines.Add("nearest: " + (session.TryNearest(ghost, Inches(61), height, out var nearest) ? nearest.ToString() : "none"));
+            lines.Add("reach: " + Rules.Allowed("ada-reach", DeviceKind.Switch).Sure.RoundInward(Inches(0, 1, 8)));
+            foreach (Finding finding in evaluation.For("den/north"))
+            {
+                lines.Add(finding.Key + "; allowed " + finding.Allowed + "; needs " + finding.Needs + "; involves " + finding.Involves);
+            }
+
+            SessionState before = session.State;
+            lines.Add("moved: " + session.Move("den-floor", height));
+            lines.Add("undone: " + session.Restore(before));
+            lines.Add("differs: " + session.Evaluate().DiffFrom(evaluation));
+            lines.Add("as data: " + EvaluationReport.Of(evaluation));
+            return lines;
+        }
+
+        /// <summary>All that the console prints.</summary>
+        public static List<string> Lines()
+        {
+            List<string> lines = Findings();
+            lines.AddRange(Answers());
+            return lines;
+        }
+
         private static DeviceBox Switch(string id, int at, BoxHeight height)
         {
             return new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(Inches(at)).WithHeight(height);

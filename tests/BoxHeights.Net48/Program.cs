@@ -8,14 +8,16 @@ namespace BoxHeights.PlugIn
     {
         public static int Main()
         {
+#if NET48
             string[] libraries = Directory.GetFiles(AppDomain.CurrentDomain.BaseDirectory, "*.dll");
             if (libraries.Length != 1 || Path.GetFileName(libraries[0]) != "BoxHeights.dll")
             {
                 Console.Error.WriteLine("Expected BoxHeights.dll alone, found: " + string.Join(", ", libraries));
                 return 1;
             }
+#endif
 
-            List<string> findings = PlugInHouse.Findings();
+            List<string> findings = PlugInHouse.Lines();
             Console.WriteLine(string.Join(Environment.NewLine, findings));
             using (StreamReader expected = new StreamReader(typeof(Program).Assembly.GetManifestResourceStream("expected-findings.txt")))
             {
@@ -27,7 +29,7 @@ namespace BoxHeights.PlugIn
                 }
             }
 
-            Console.WriteLine(findings.Count + " findings, as expected.");
+            Console.WriteLine(findings.Count + " lines, as expected.");
             return 0;
         }
     }

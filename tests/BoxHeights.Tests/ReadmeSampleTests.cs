@@ -8,7 +8,7 @@ using Xunit;
 
 namespace BoxHeights.Tests;
 
-/// <summary>Each sample of the README compiles as it is pasted; the plug-in's by C# 7.3, within a method.</summary>
+/// <summary>Each sample of the README compiles as it is pasted; the plug-in's by C# 7.3, within a method, and the rule by C# 9.</summary>
 public class ReadmeSampleTests
 {
     private static readonly string[] Samples = Repository.Read("README.md").Split("```").Where((_, index) => index % 2 == 1)
@@ -16,7 +16,7 @@ public class ReadmeSampleTests
         .Select(block => block[(block.IndexOf('\n', StringComparison.Ordinal) + 1)..]).ToArray();
 
     [Fact]
-    public void Samples_AreFive() => Assert.Equal(5, Samples.Length);
+    public void Samples_AreSeven() => Assert.Equal(7, Samples.Length);
 
     [Theory]
     [InlineData(0)]
@@ -24,10 +24,13 @@ public class ReadmeSampleTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
     public void Sample_AsPasted_Compiles(int sample)
     {
         // What begins with #: is for the SDK, not for the compiler.
         string code = string.Join('\n', Samples[sample].Split('\n').Where(line => !line.StartsWith("#:", StringComparison.Ordinal)));
+        bool isRule = code.Contains(": PlacementRule", StringComparison.Ordinal);
         bool isPlugIn = code.Contains("From the host", StringComparison.Ordinal);
         if (isPlugIn)
         {
@@ -39,9 +42,9 @@ public class ReadmeSampleTests
         string platform = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
         CSharpCompilation compilation = CSharpCompilation.Create(
             "Pasted",
-            [CSharpSyntaxTree.ParseText(code, new CSharpParseOptions(isPlugIn ? LanguageVersion.CSharp7_3 : LanguageVersion.Preview))],
+            [CSharpSyntaxTree.ParseText(code, new CSharpParseOptions(isPlugIn ? LanguageVersion.CSharp7_3 : isRule ? LanguageVersion.CSharp9 : LanguageVersion.Preview))],
             platform.Split(Path.PathSeparator).Append(typeof(Distance).Assembly.Location).Distinct().Select(path => MetadataReference.CreateFromFile(path)),
-            new CSharpCompilationOptions(isPlugIn ? OutputKind.DynamicallyLinkedLibrary : OutputKind.ConsoleApplication));
+            new CSharpCompilationOptions(isPlugIn || isRule ? OutputKind.DynamicallyLinkedLibrary : OutputKind.ConsoleApplication));
         Assert.Empty(compilation.GetDiagnostics().Where(one => one.Severity >= DiagnosticSeverity.Warning).Select(one => one.ToString()));
     }
 }

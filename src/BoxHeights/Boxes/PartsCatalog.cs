@@ -86,6 +86,18 @@ public sealed class PartsCatalog
     /// <summary>The rows of how kinds of boxes are built.</summary>
     public Items<KindPart> Kinds => kinds.Rows;
 
+    /// <summary>The row of a kind of box with so many gangs.</summary>
+    /// <param name="kind">The kind of box.</param>
+    /// <param name="gangs">How many devices side by side.</param>
+    /// <exception cref="ArgumentException">The catalog has no such row; see <see cref="TryFindBox"/>.</exception>
+    public BoxPart FindBox(BoxKind kind, int gangs) => TryFindBox(kind, gangs, out BoxPart? part) ? part : throw NoSuch("box", kind.Name, gangs, nameof(kind));
+
+    /// <summary>The row of a kind of plate for so many gangs.</summary>
+    /// <param name="kind">The kind of plate.</param>
+    /// <param name="gangs">How many devices side by side.</param>
+    /// <exception cref="ArgumentException">The catalog has no such row; see <see cref="TryFindPlate"/>.</exception>
+    public PlatePart FindPlate(PlateKind kind, int gangs) => TryFindPlate(kind, gangs, out PlatePart? part) ? part : throw NoSuch("plate", kind.Name, gangs, nameof(kind));
+
     /// <summary>This catalog with a box row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
@@ -154,4 +166,7 @@ public sealed class PartsCatalog
 
     private static T NotNull<T>(T row)
         where T : class => row ?? throw new ArgumentNullException(nameof(row));
+
+    private static ArgumentException NoSuch(string what, string kind, int gangs, string name) =>
+        new("The catalog has no " + what + " \"" + kind + "\" of " + gangs.ToString(CultureInfo.InvariantCulture) + " gangs.", name);
 }

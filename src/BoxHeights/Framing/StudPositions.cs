@@ -35,6 +35,21 @@ public sealed class StudPositions
     /// <summary>How many studs there are between the corners.</summary>
     public int Count => faces.Length;
 
+    /// <summary>From the left to the right face of each, from the wall's left end.</summary>
+    public Items<DistanceRange> Faces
+    {
+        get
+        {
+            List<DistanceRange> both = [];
+            foreach (long face in faces)
+            {
+                both.Add(new(Distance.FromTicks(face), Distance.FromTicks(face + thickness)));
+            }
+
+            return new(both);
+        }
+    }
+
     /// <summary>Works out the studs of a wall.</summary>
     /// <param name="layout">Their layout.</param>
     /// <param name="wallLength">The wall's length between framing faces.</param>

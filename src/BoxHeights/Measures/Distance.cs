@@ -205,6 +205,29 @@ public readonly partial record struct Distance : IComparable<Distance>, ICompara
         return split;
     }
 
+    /// <summary>The middles of so many parts that add up to this distance: where to hang as many things, evenly, with half a part left at each end.</summary>
+    /// <param name="parts">How many: 1 or more.</param>
+    /// <returns>From the start of the distance.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="parts"/> is below 1, or more than there are ticks for.</exception>
+    public Distance[] SplitCenters(int parts)
+    {
+        if (parts is < 1 or > int.MaxValue / 2)
+        {
+            throw new ArgumentOutOfRangeException(nameof(parts), parts, "There is 1 part or more.");
+        }
+
+        Distance[] halves = Split(2 * parts);
+        Distance[] centers = new Distance[parts];
+        Distance at = Zero;
+        for (int i = 0; i < parts; i++)
+        {
+            centers[i] = at + halves[2 * i];
+            at = centers[i] + halves[(2 * i) + 1];
+        }
+
+        return centers;
+    }
+
     /// <summary>How many times the other distance this one is, exactly.</summary>
     /// <param name="other">Any distance but zero.</param>
     /// <exception cref="DivideByZeroException">The other distance is zero.</exception>

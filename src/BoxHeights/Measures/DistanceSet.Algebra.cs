@@ -144,6 +144,22 @@ public readonly partial record struct DistanceSet
         ? throw new ArgumentOutOfRangeException(nameof(margin), margin, "A margin is zero or more.")
         : MoveEnds(margin.Ticks, checked(-margin.Ticks));
 
+    /// <summary>The set with its limits rounded inward to what a tape shows: a lower limit up, an upper one down, so that whatever is marked within it is allowed. An end without bound stays.</summary>
+    /// <param name="step">More than zero, such as 1/8 in.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step isn't more than zero.</exception>
+    /// <exception cref="OverflowException">A rounded end is beyond the scale.</exception>
+    public DistanceSet RoundInward(Distance step)
+    {
+        Gatherer gathered = default;
+        for (int i = 0; i < count; i++)
+        {
+            long low = LowTicks(i), high = HighTicks(i);
+            gathered.Append(low == Lowest ? low : Distance.FromTicks(low).RoundUp(step).Ticks, high == Highest ? high : Distance.FromTicks(high).RoundDown(step).Ticks);
+        }
+
+        return gathered.ToSet();
+    }
+
     /// <summary>Every distance moved by the same shift.</summary>
     /// <param name="shift">What is added to each distance.</param>
     /// <exception cref="OverflowException">A moved end is beyond the scale.</exception>

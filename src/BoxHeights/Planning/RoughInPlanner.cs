@@ -13,7 +13,7 @@ namespace BoxHeights;
 /// no finding with it. The plan is the same each time, and a room seen in a mirror gets the mirrored plan, but where several places do equally well: then the box
 /// goes to the leftmost of them, seen from inside the room. It is a proposal: the authority having jurisdiction and licensed practice decide.
 /// </remarks>
-public sealed class RoughInPlanner
+public sealed partial class RoughInPlanner
 {
     private readonly RuleSet rules;
     private readonly RoughInOptions options;

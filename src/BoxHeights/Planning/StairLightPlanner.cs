@@ -50,7 +50,7 @@ public sealed class StairLightPlanner
     /// <param name="studs">The studs of that wall.</param>
     /// <param name="options">What the flight doesn't state; null for the usual.</param>
     /// <exception cref="ArgumentNullException"><paramref name="flight"/> or <paramref name="studs"/> is null.</exception>
-    /// <exception cref="ArgumentException">The flight states no first nosing, or neither tread nor run; the options leave no phase or no interval; no tread would get a light; or the flight is larger than anything in a house.</exception>
+    /// <exception cref="ArgumentException">The flight states no first nosing, or neither tread nor run; the options leave no phase or no interval; no tread would get a light; no interval gives as many lights as are asked for; or the flight is larger than anything in a house.</exception>
     public static StairLightPlan Plan(StairFlight flight, StudPositions studs, StairLightOptions? options = null)
     {
         if (flight is null || studs is null)
@@ -86,19 +86,24 @@ public sealed class StairLightPlanner
         }
 
         Candidate? best = null;
-        int fewest = Math.Min(flight.Lights?.Every ?? options.FewestTreads, MostRisers);
-        int most = Math.Max(fewest, Math.Min(flight.Lights?.Every ?? options.MostTreads, flight.Risers));
+        int fewest = Math.Min(flight.Lights?.Every ?? (options.Count is null ? options.FewestTreads : 1), MostRisers);
+        int most = Math.Max(fewest, Math.Min(flight.Lights?.Every ?? (options.Count is null ? options.MostTreads : MostRisers), flight.Risers));
         for (int every = fewest; every <= most; every++)
         {
             // Further up than one interval the first light would leave treads below it dark.
             for (int start = stated ?? 1; start <= (stated ?? Math.Min(every, flight.Risers - 1)); start++)
             {
+                if (options.Count is { } count && count != ((flight.Risers - 1 - start) / every) + 1)
+                {
+                    continue;
+                }
+
                 Candidate one = BestOf(every, start);
                 best = best is null || one.IsBetterInterval(best) ? one : best;
             }
         }
 
-        return Written(best!);
+        return Written(best ?? throw new ArgumentException("No interval gives a flight of " + flight.Risers + " risers " + options.Count + " lights.", nameof(options)));
     }
 
     private Candidate BestOf(int every, int start)

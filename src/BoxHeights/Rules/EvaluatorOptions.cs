@@ -54,7 +54,12 @@ public sealed partial record EvaluatorOptions
     /// <summary>So many remedies are tried out for one cause; what is left after that says so. More than zero.</summary>
     public int MostTriesForACause { get; init; } = 2_000;
 
-    internal EvaluatorOptions Checked()
+    /// <exception cref="ArgumentException">They don't do; the message says all that is wrong with them.</exception>
+    internal EvaluatorOptions Checked() =>
+        Faults() is { Count: > 0 } faults ? throw new ArgumentException("These options don't do: " + string.Join("; ", faults) + ".", "options") : this;
+
+    /// <summary>All that is wrong with them.</summary>
+    internal List<string> Faults()
     {
         List<string> faults = [];
         void Require(bool good, string fault)
@@ -76,6 +81,6 @@ public sealed partial record EvaluatorOptions
         Require(MostPartsOfARoom > 0, "MostPartsOfARoom isn't more than zero");
         Require(MostPartsOfADwelling > 0, "MostPartsOfADwelling isn't more than zero");
         Require(MostTriesForACause > 0, "MostTriesForACause isn't more than zero");
-        return faults.Count == 0 ? this : throw new ArgumentException("These options don't do: " + string.Join("; ", faults) + ".", "options");
+        return faults;
     }
 }

@@ -52,6 +52,9 @@ public sealed class LayoutEvaluator
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
     public LayoutSession Open(Dwelling dwelling) => new(this, StateOf(dwelling));
 
+    /// <summary>The same with other rules.</summary>
+    internal LayoutEvaluator With(RuleSet rules) => new(rules, options);
+
     internal LayoutState StateOf(Dwelling dwelling, CancellationToken cancellation = default) =>
         new(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), rules, SettledOptions.Of(options, dwelling), cancellation);
 }

@@ -19,13 +19,20 @@ public sealed partial class LayoutSession
     /// <param name="address">The surface it goes on: "room/wall", "room/ceiling" or "room/floor".</param>
     /// <param name="box">The box.</param>
     /// <returns>What changed.</returns>
-    /// <exception cref="ArgumentException">There is no such surface.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no such surface, or there is a box of its id: two couldn't be told apart any more.</exception>
     public SessionChange Add(string address, DeviceBox box)
     {
         PlacedBox placed = new(address, box);
+        if (indexOf.ContainsKey(box.Id))
+        {
+            throw new ArgumentException("There is a box \"" + box.Id + "\" already.", nameof(box));
+        }
+
+        held = null;
         List<Finding> before = [];
         List<Finding> after = [];
-        if (indexOf.ContainsKey(box.Id) || (namesOfParts ??= DwellingAddresses.NamesOfParts(state.Dwelling)).Contains(box.Id) || !state.TryJoin(placed, before, after))
+        if ((namesOfParts ??= DwellingAddresses.NamesOfParts(state.Dwelling)).Contains(box.Id) || !state.TryJoin(placed, before, after))
         {
             return Reopen(ToDwelling().WithBox(placed));
         }
@@ -39,11 +46,14 @@ public sealed partial class LayoutSession
     /// <param name="id">The box.</param>
     /// <returns>What changed.</returns>
     /// <exception cref="ArgumentException">There is no such box.</exception>
+    /// <exception cref="InvalidOperationException">It is pinned.</exception>
     public SessionChange Remove(string id)
     {
+        int box = Movable(id);
+        held = null;
         List<Finding> before = [];
         List<Finding> after = [];
-        if (!indexOf.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out int box) || unused == MostUnused || !state.TryLeave(box, before, after))
+        if (unused == MostUnused || !state.TryLeave(box, before, after))
         {
             return Reopen(ToDwelling().WithoutBox(id));
         }

@@ -8,7 +8,7 @@ namespace BoxHeights;
 /// <remarks>It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing.</remarks>
 public sealed partial class LayoutSession
 {
-    private readonly LayoutEvaluator evaluator;
+    private LayoutEvaluator evaluator;
     private readonly Dictionary<string, int> indexOf = new(StringComparer.Ordinal);
     private LayoutState state;
     private bool[] moved;
@@ -40,10 +40,11 @@ public sealed partial class LayoutSession
     /// <param name="height">Its height. <c>default</c> is 0 in to bottom above subfloor, as any other height.</param>
     /// <returns>What changed.</returns>
     /// <exception cref="ArgumentException">There is no such box.</exception>
+    /// <exception cref="InvalidOperationException">It is pinned.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="height"/> is larger than anything in a house.</exception>
     public SessionChange Move(string id, BoxHeight height)
     {
-        int box = Find(id);
+        int box = Movable(id);
         return state.AtOf(box) is { } along ? Move(id, along, height)
             : ResolvedBox.IsWithinReason(height.Value) ? ReopenWith(id, null, height)
             : throw NoHouse(nameof(height), height, height.ToString());
@@ -55,10 +56,11 @@ public sealed partial class LayoutSession
     /// <param name="height">Its height. <c>default</c> is 0 in to bottom above subfloor, as any other height.</param>
     /// <returns>What changed.</returns>
     /// <exception cref="ArgumentException">There is no such box.</exception>
+    /// <exception cref="InvalidOperationException">It is pinned.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="along"/> is negative, or one of the two is larger than anything in a house.</exception>
     public SessionChange Move(string id, Distance along, BoxHeight height)
     {
-        int box = Find(id);
+        int box = Movable(id);
         along = Guard.NotNegative(along, nameof(along));
         if (!ResolvedBox.IsWithinReason(along))
         {
@@ -84,6 +86,7 @@ public sealed partial class LayoutSession
 
         state.Put(box, height, along);
         moved[box] = true;
+        held = null;
         state.JudgeAfterMove(box);
         if (before is null && !state.HasFindingsAround(box))
         {
@@ -115,6 +118,7 @@ public sealed partial class LayoutSession
     private void Take(LayoutState taken)
     {
         state = taken;
+        held = null;
         state.Evaluation = Evaluate;
         state.Spaces.NoteReaders();
         state.JudgeEntered();

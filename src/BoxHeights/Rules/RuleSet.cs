@@ -7,7 +7,7 @@ namespace BoxHeights;
 
 /// <summary>A set of rows: documents, editions, amendments and practice, joined with <c>+</c>.</summary>
 /// <remarks>Immutable. Rows are kept by id, so the order in which sets are joined never matters.</remarks>
-public sealed class RuleSet : IEquatable<RuleSet>
+public sealed partial class RuleSet : IEquatable<RuleSet>
 {
     private readonly Dictionary<string, Rule> rows;
     private string? fingerprint;

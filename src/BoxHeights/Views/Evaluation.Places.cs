@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -95,7 +96,7 @@ public sealed partial class Evaluation
     /// <returns>False where there is none on the whole wall.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
     /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
-    public bool TryNearest(string box, Distance along, BoxHeight height, out NearestPlace? nearest)
+    public bool TryNearest(string box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest)
     {
         lock (state)
         {
@@ -111,7 +112,7 @@ public sealed partial class Evaluation
     /// <returns>False where there is none on the whole wall.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
-    public bool TryNearest(PlacedBox box, Distance along, BoxHeight height, out NearestPlace? nearest)
+    public bool TryNearest(PlacedBox box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest)
     {
         lock (state)
         {

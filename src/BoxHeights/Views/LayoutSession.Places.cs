@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 
 namespace BoxHeights;
 
@@ -28,11 +29,11 @@ public sealed partial class LayoutSession
     public AllowedView AllowedAlong(PlacedBox box, BoxHeight height) => At(box, height).Along(height.Value);
 
     /// <inheritdoc cref="Evaluation.TryNearest(string, Distance, BoxHeight, out NearestPlace?)"/>
-    public bool TryNearest(string box, Distance along, BoxHeight height, out NearestPlace? nearest) =>
+    public bool TryNearest(string box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest) =>
         (nearest = Whereabouts.Of(state, Find(box), height).Nearest(along, height)) is not null;
 
     /// <inheritdoc cref="Evaluation.TryNearest(PlacedBox, Distance, BoxHeight, out NearestPlace?)"/>
-    public bool TryNearest(PlacedBox box, Distance along, BoxHeight height, out NearestPlace? nearest) => (nearest = At(box, height).Nearest(along, height)) is not null;
+    public bool TryNearest(PlacedBox box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest) => (nearest = At(box, height).Nearest(along, height)) is not null;
 
     private Whereabouts At(PlacedBox box, BoxHeight? terms) =>
         Whereabouts.Of(state, box ?? throw new ArgumentNullException(nameof(box)), terms) ?? throw new ArgumentException("The dwelling has no surface \"" + box.Address + "\".", nameof(box));

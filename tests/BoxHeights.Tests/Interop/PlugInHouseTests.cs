@@ -13,6 +13,6 @@ public class PlugInHouseTests
         using Stream? stream = typeof(PlugInHouseTests).Assembly.GetManifestResourceStream("expected-findings.txt");
         Assert.NotNull(stream);
         using StreamReader reader = new(stream);
-        Assert.Equal(reader.ReadToEnd(), string.Join("\n", PlugInHouse.Findings()) + "\n");
+        Assert.Equal(reader.ReadToEnd(), string.Join("\n", PlugInHouse.Lines()) + "\n");
     }
 }

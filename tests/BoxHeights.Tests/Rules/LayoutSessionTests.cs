@@ -139,15 +139,20 @@ public sealed class LayoutSessionTests
 
     private static SessionChange Change(LayoutSession session, Dwelling now, Random random, int step)
     {
-        IReadOnlyList<PlacedBox> boxes = now.PlacedBoxes();
-        PlacedBox one = boxes[random.Next(boxes.Count)];
+        PlacedBox[] boxes = now.PlacedBoxes().Where(placed => !placed.Box.Pinned).ToArray();
+        if (boxes.Length == 0)
+        {
+            return SessionChange.None;
+        }
+
+        PlacedBox one = boxes[random.Next(boxes.Length)];
         int length = (int)(now.Rooms.SelectMany(room => room.Walls, (room, wall) => (Address: room.Id + "/" + wall.Id, wall.Length)).First(wall => wall.Address == one.Address).Length.Ticks / 127_000);
         DeviceBox other = DwellingGen.Box(random, DwellingGen.Sixteenths, "new" + step, length);
         switch (random.Next(6))
         {
             case 0:
                 return session.Add(one.Address, other);
-            case 1 when boxes.Count > 1:
+            case 1 when boxes.Length > 1:
                 return session.Remove(one.Box.Id);
             case 2:
                 // Beyond the end of the wall, and back some other time.

@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 using System.Linq;
 using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
@@ -162,4 +163,27 @@ public sealed class RuleSetTests
     [Fact]
     public void FillCounting_NoSuchEdition_Throws() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => RuleSets.FillCounting((NecEdition)2014));
+
+    // A comma for a point, and the sign of another minus: the rows are the same.
+    [Fact]
+    public void Fingerprint_InAnotherCulture_IsTheSame()
+    {
+        string here = (RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice).Fingerprint;
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            foreach (string culture in new[] { "de-DE", "sv-SE", "fa-IR" })
+            {
+                CultureInfo.CurrentCulture = new CultureInfo(culture);
+                Assert.Equal(here, (RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice).Fingerprint);
+                Coverage row = RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Rules.OfType<Coverage>().First() with { FloorOverSquareFeet = 12.5m };
+                Assert.Contains("FloorOverSquareFeet = 12.5", row.Data(), StringComparison.Ordinal);
+                Assert.Equal(culture, CultureInfo.CurrentCulture.Name);
+            }
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Text;
 
 namespace BoxHeights.Rules;
@@ -114,6 +115,23 @@ public abstract record Rule
 
     /// <summary>All that the row goes by, without its prose: what a stamp is made from. Written by the compiler for every record, so that a form can't forget a number that it shows.</summary>
     internal string Data()
+    {
+        // What the compiler writes prints numbers as the thread does, those of a caller's own form too: a row goes by the same numbers everywhere.
+#pragma warning disable RS0030
+        CultureInfo here = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+            return Printed();
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = here;
+        }
+#pragma warning restore RS0030
+    }
+
+    private string Printed()
     {
         StringBuilder text = new();
         text.Append(EqualityContract).Append(' ');

@@ -6,11 +6,12 @@ public sealed record EvaluationStamp
     /// <summary>The version of this library.</summary>
     internal const string ThisLibrary = "0.1.0";
 
-    internal EvaluationStamp(string rules, string options, string catalog)
+    internal EvaluationStamp(string rules, string options, string catalog, string library = ThisLibrary)
     {
         Rules = rules;
         Options = options;
         Catalog = catalog;
+        Library = library;
     }
 
     /// <summary>Identifies what the rows go by, however they put it: <see cref="RuleSet.Fingerprint"/>.</summary>
@@ -23,7 +24,7 @@ public sealed record EvaluationStamp
     public string Catalog { get; }
 
     /// <summary>The version of the library.</summary>
-    public string Library { get; } = ThisLibrary;
+    public string Library { get; }
 
     /// <summary>The stamp in one line.</summary>
     public override string ToString() => "BoxHeights " + Library + ", rules " + Rules + ", options " + Options + ", catalog " + Catalog;

@@ -1,0 +1,39 @@
+namespace BoxHeights.Interop;
+
+/// <content>What results are made of.</content>
+internal static partial class Words
+{
+    internal static readonly Codec<Outcome> Outcome = new WordCodec<Outcome>(
+        "outcome", "why there is a finding", (BoxHeights.Outcome.Unknown, "unknown"), (BoxHeights.Outcome.Fails, "fails"));
+
+    internal static readonly Codec<Severity> Severity = new WordCodec<Severity>(
+        "severity", "how much a finding weighs", (BoxHeights.Severity.Note, "note"), (BoxHeights.Severity.Advice, "advice"), (BoxHeights.Severity.Violation, "violation"));
+
+    internal static readonly Codec<Confidence> Confidence = new WordCodec<Confidence>(
+        "confidence", "how sure a number is", (BoxHeights.Confidence.Confirmed, "confirmed"), (BoxHeights.Confidence.FromMemory, "from-memory"),
+        (BoxHeights.Confidence.Derived, "derived"), (BoxHeights.Confidence.CommonPractice, "common-practice"));
+
+    internal static readonly Codec<ChangeDirection> ChangeDirection = new WordCodec<ChangeDirection>(
+        "changeDirection", "which way a box is moved", (BoxHeights.ChangeDirection.Up, "up"), (BoxHeights.ChangeDirection.Down, "down"),
+        (BoxHeights.ChangeDirection.Left, "left"), (BoxHeights.ChangeDirection.Right, "right"));
+
+    internal static readonly Codec<RemedyKind> RemedyKind = new WordCodec<RemedyKind>(
+        "remedyKind", "what a remedy does", (BoxHeights.RemedyKind.None, "none"), (BoxHeights.RemedyKind.Move, "move"), (BoxHeights.RemedyKind.Add, "add"),
+        (BoxHeights.RemedyKind.Resize, "resize"), (BoxHeights.RemedyKind.Projection, "projection"), (BoxHeights.RemedyKind.Blocking, "blocking"), (BoxHeights.RemedyKind.Mounting, "mounting"));
+
+    internal static readonly Codec<LayoutFaultKind> LayoutFault = new WordCodec<LayoutFaultKind>(
+        "layoutFault", "what can't be about a description", (LayoutFaultKind.DuplicateId, "duplicate-id"), (LayoutFaultKind.UnknownReference, "unknown-reference"),
+        (LayoutFaultKind.OutsideItsWall, "outside-its-wall"), (LayoutFaultKind.NoExtent, "no-extent"), (LayoutFaultKind.OverlappingOpenings, "overlapping-openings"),
+        (LayoutFaultKind.NoHeight, "no-height"), (LayoutFaultKind.BeyondMeasure, "beyond-measure"), (LayoutFaultKind.Contradiction, "contradiction"),
+        (LayoutFaultKind.DoesNotClose, "does-not-close"), (LayoutFaultKind.MisspelledKind, "misspelled-kind"), (LayoutFaultKind.UnknownKind, "unknown-kind"),
+        (LayoutFaultKind.NoPlace, "no-place"), (LayoutFaultKind.OutsideItsRoom, "outside-its-room"));
+
+    internal static readonly Codec<Facts> Fact = new WordCodec<Facts>(
+        "fact", "what may be missing from a description", (Facts.FloorFinish, "floor-finish"), (Facts.BoxSize, "box-size"), (Facts.EdgeMeant, "edge-meant"), (Facts.Along, "along"),
+        (Facts.Devices, "devices"), (Facts.Approach, "approach"), (Facts.KneeSpace, "knee-space"), (Facts.ObstructionDepth, "obstruction-depth"),
+        (Facts.ObstructionHeight, "obstruction-height"), (Facts.Ceiling, "ceiling"), (Facts.Clamps, "clamps"), (Facts.Datum, "datum"), (Facts.OperableParts, "operable-parts"),
+        (Facts.BoxVolume, "box-volume"), (Facts.TapeReading, "tape-reading"), (Facts.BrokenPart, "broken-part"), (Facts.OpenInside, "open-inside"),
+        (Facts.FinishThickness, "finish-thickness"), (Facts.Combustible, "combustible"), (Facts.FloorLine, "floor-line"), (Facts.PlanPlace, "plan-place"), (Facts.Rim, "rim"),
+        (Facts.Barrier, "barrier"), (Facts.Enclosure, "enclosure"), (Facts.ServedFromOutside, "served-from-outside"), (Facts.FireProtection, "fire-protection"),
+        (Facts.Boards, "boards"), (Facts.CounterThickness, "counter-thickness"), (Facts.HeaderHeight, "header-height"));
+}
