@@ -106,7 +106,7 @@ public sealed class ReadmeQuickTests
         answers.Add(string.Join(", ", Distance.Parse("96 in").SplitCenters(6)));
 
         // What does this rule say, and where is it printed?
-        answers.Add(rules.Find("switch-reach").Summary + " [" + rules.Find("switch-reach").Citation + "]");
+        answers.Add(rules.Row("switch-reach").Summary + " [" + rules.Row("switch-reach").Citation + "]");
 
         // How many 14-2 fit in 18 in³ with a switch?
         answers.Add(BoxFill.RoomFor(CableType.Parse("14-2"), box.WithVolume(Volume.Parse("18 in3")), counting, parts).ToString()!);

@@ -33,7 +33,7 @@ public sealed class ReadmeRuleTests
         low = low with { Box = low.Box.WithSize(new BoxSize(Distance.Parse("2-1/4 in"), Distance.Parse("3-3/4 in"))) };
         Evaluation evaluation = low.Evaluate();
         Finding finding = Assert.Single(evaluation.Findings, one => one.RuleId == Rule.Id);
-        Assert.Equal((Outcome.Fails, DistanceSet.AtLeast(Distance.Parse("30 in"))), (finding.Outcome, finding.Allowed.AsDistances()));
+        Assert.Equal((Verdict.Fails, DistanceSet.AtLeast(Distance.Parse("30 in"))), (finding.Verdict, finding.Allowed.AsDistances()));
         Assert.DoesNotContain(new LayoutEvaluator(low.Rules, low.Options).Evaluate(finding.Remedies[0].ApplyTo(evaluation.Dwelling)).Findings, one => one.RuleId == Rule.Id);
         Assert.Equal(DistanceSet.AtLeast(Distance.Parse("30 in")), evaluation.AllowedAt(OneBox.Id, Distance.Parse("72 in")).Rules.Single().Sure);
         Assert.True(evaluation.AllowedAt(OneBox.Id, Distance.Parse("59 in")).Sure.Contains(Distance.Parse("16 in")));

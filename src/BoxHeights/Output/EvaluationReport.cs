@@ -56,7 +56,7 @@ public sealed record EvaluationReport
             places[finding] = places.Count + 1;
             if (finding.Fault is null && known.Add(finding.RuleId))
             {
-                rules.Add(new(evaluation.Rules.Find(finding.RuleId)));
+                rules.Add(new(evaluation.Rules.Row(finding.RuleId)));
             }
         }
 
@@ -113,12 +113,12 @@ public sealed record ReportedRule
 /// <summary>A finding as data: <see cref="Finding"/> without the evaluation behind it.</summary>
 public sealed record ReportedFinding
 {
-    internal ReportedFinding(string ruleId, string subject, string address, Outcome outcome, Severity severity, string message)
+    internal ReportedFinding(string ruleId, string subject, string address, Verdict outcome, Severity severity, string message)
     {
         RuleId = ruleId;
         Subject = subject;
         Address = address;
-        Outcome = outcome;
+        Verdict = outcome;
         Severity = severity;
         Message = message;
     }
@@ -132,8 +132,8 @@ public sealed record ReportedFinding
     /// <inheritdoc cref="Finding.Address"/>
     public string Address { get; }
 
-    /// <inheritdoc cref="Finding.Outcome"/>
-    public Outcome Outcome { get; }
+    /// <inheritdoc cref="Finding.Verdict"/>
+    public Verdict Verdict { get; }
 
     /// <inheritdoc cref="Finding.Severity"/>
     public Severity Severity { get; }
@@ -186,7 +186,7 @@ public sealed record ReportedFinding
     internal static ReportedFinding Of(Finding finding)
     {
         bool isMeasured = finding.Fault is null && finding.NotJudgedBecause is null;
-        return new(finding.RuleId, finding.Subject, finding.Address, finding.Outcome, finding.Severity, finding.Message)
+        return new(finding.RuleId, finding.Subject, finding.Address, finding.Verdict, finding.Severity, finding.Message)
         {
             At = finding.At,
             Height = finding.Height,

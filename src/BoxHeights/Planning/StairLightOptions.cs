@@ -28,7 +28,7 @@ public sealed partial record StairLightOptions
     public int MostTreads { get; init => field = Guard.Count(value, nameof(MostTreads)); } = 3;
 
     /// <summary>How many lights there are to be; null to choose. It goes before <see cref="FewestTreads"/> and <see cref="MostTreads"/>. From 1.</summary>
-    public int? Count { get; init => field = Valid.Count(value, nameof(Count)); }
+    public int? Count { get; init => field = Guard.Count(value, nameof(Count)); }
 
     /// <summary>How reasons print lengths; inches unless stated.</summary>
     public LengthUnits Units { get; init; }

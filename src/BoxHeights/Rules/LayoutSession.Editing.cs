@@ -78,7 +78,7 @@ public sealed partial class LayoutSession
     {
         int box = Movable(id);
         _ = address ?? throw new ArgumentNullException(nameof(address));
-        along = Valid.NotNegative(along, nameof(along));
+        along = Guard.NotNegative(along, nameof(along));
         if (state.Boxes[box].Surface.Address == address)
         {
             return Move(id, along, height);

@@ -56,7 +56,7 @@ public sealed partial class RuleSet
 
     private RuleAllows Asked(string id, Wall wall, FloorBuildup? floor, Storey? storey, Func<Evaluation, AllowedView> ask)
     {
-        Rule row = Find(id);
+        Rule row = Row(id);
         if (row is not (PlacementRule or LimitRule))
         {
             throw new ArgumentException("The row \"" + id + "\" is about several boxes or a whole room: ask an evaluation.", nameof(id));

@@ -3,8 +3,8 @@ namespace BoxHeights.Interop;
 /// <content>What results are made of.</content>
 internal static partial class Words
 {
-    internal static readonly Codec<Outcome> Outcome = new WordCodec<Outcome>(
-        "outcome", "why there is a finding", (BoxHeights.Outcome.Unknown, "unknown"), (BoxHeights.Outcome.Fails, "fails"));
+    internal static readonly Codec<Verdict> Verdict = new WordCodec<Verdict>(
+        "outcome", "why there is a finding", (BoxHeights.Verdict.Unknown, "unknown"), (BoxHeights.Verdict.Fails, "fails"));
 
     internal static readonly Codec<Severity> Severity = new WordCodec<Severity>(
         "severity", "how much a finding weighs", (BoxHeights.Severity.Note, "note"), (BoxHeights.Severity.Advice, "advice"), (BoxHeights.Severity.Violation, "violation"));

@@ -132,7 +132,7 @@ public sealed class ResultJsonTests
 
     private static void RoundTrips(Func<ReportedFinding, ReportedFinding> change)
     {
-        EvaluationReport report = new("x", new("a", "b", "c")) { Findings = new[] { change(new("r", "s", "a", Outcome.Fails, Severity.Note, "m")) } };
+        EvaluationReport report = new("x", new("a", "b", "c")) { Findings = new[] { change(new("r", "s", "a", Verdict.Fails, Severity.Note, "m")) } };
         string json = EvaluationJson.Write(report);
         Assert.Equal(report, EvaluationJson.Read(json));
         Assert.True(Accepts(Evaluations, json), json);

@@ -46,7 +46,7 @@ internal static class ReportShapes
         .Required("rule", x => x.RuleId, Texts.Plain, "The id of the rule; \"layout-fault\" for a fault of the description.", out MemberKey<string> rule)
         .Required("subject", x => x.Subject, Texts.Plain, "The id of the box, room, flight or stretch of wall, or the address of the part at fault.", out MemberKey<string> subject)
         .Required("address", x => x.Address, Texts.Plain, "The address of the surface that it is on.", out MemberKey<string> address)
-        .Required("outcome", x => x.Outcome, Words.Outcome, "Whether the rule isn't met, or can't be decided.", out MemberKey<Outcome> outcome)
+        .Required("outcome", x => x.Verdict, Words.Verdict, "Whether the rule isn't met, or can't be decided.", out MemberKey<Verdict> outcome)
         .Required("severity", x => x.Severity, Words.Severity, "How much it weighs.", out MemberKey<Severity> severity)
         .Required("message", x => x.Message, Texts.Plain, "The finding in one line.", out MemberKey<string> message)
         .Optional("at", x => x.At, (x, v) => x with { At = v }, Texts.Distance, "Where along its wall it was judged.")
