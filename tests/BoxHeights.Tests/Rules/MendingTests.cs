@@ -82,7 +82,7 @@ public sealed class MendingTests
             wall.Add(new DeviceBox(id, BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithPlate(PlateKind.Standard).WithAt(In(at)).WithHeight(BoxHeight.ToCenter(In("66"), Datum.Subfloor)));
         }
 
-        LayoutEvaluator trim = new(OneBox.Only(RuleSets.RoughInPractice, "trim-clearance") + OneBox.Only(RuleSets.RoughInPractice, "uniform-level"));
+        LayoutEvaluator trim = new(OneBox.Only(RuleSets.RoughInPractice, "trim-clearance") + OneBox.Only(RuleSets.RoughInPractice, "uniform-level") + OneBox.Only(RuleSets.RoughInPractice, "room-for-boxes"));
         MendedDwelling mended = trim.Evaluate(house.Build()).Mend();
         MendedBox moved = Assert.Single(mended.Boxes);
         Assert.Equal("L1", moved.After.Box.Id);

@@ -223,10 +223,11 @@ public sealed class StairRuleTests
     }).Check(Tries.Always(100));
 
     [Fact]
-    public void PathLights_Pinned_AreOfferedNothing()
+    public void PathLights_Pinned_AreOfferedNothingAndSayWhy()
     {
         Dwelling house = Lit(CaseFile.Inches("3"), default, false).WithBoxes(box => box.WithPinned(true));
-        Assert.Empty(Assert.Single(new LayoutEvaluator(RuleSets.RoughInPractice).Evaluate(house).Findings, finding => finding.RuleId == "stair-path-lights").Remedies);
+        Finding finding = Assert.Single(new LayoutEvaluator(RuleSets.RoughInPractice).Evaluate(house).Findings, finding => finding.RuleId == "stair-path-lights");
+        Assert.IsType<NoneFound>(Assert.Single(finding.Remedies));
     }
 
     // 15 in and 38 in up the flight, treads of 10 in: at 5 and at 8 on their treads.

@@ -49,11 +49,12 @@ public sealed partial record ControlledLights : SpaceRule
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        Dictionary<string, List<SpaceBox>> controllers = new(StringComparer.Ordinal);
+        Dictionary<string, List<SpaceBox>>? controllers = null;
         foreach (SpaceBox box in space.Boxes)
         {
             foreach (string controlled in box.Source.Controls)
             {
+                controllers ??= new(StringComparer.Ordinal);
                 List<SpaceBox> list = controllers.TryGetValue(controlled, out List<SpaceBox>? there) ? there : controllers[controlled] = [];
                 if (!list.Contains(box))
                 {
@@ -62,9 +63,14 @@ public sealed partial record ControlledLights : SpaceRule
             }
         }
 
-        if (controllers.Count == 0)
+        if (controllers is null)
         {
-            statement.LeavesOpen("which light a switch controls isn't described");
+            // Few say it; a habit or an advice that nobody asked about has nothing to tell then.
+            if (Severity == Severity.Violation)
+            {
+                statement.LeavesOpen("which light a switch controls isn't described");
+            }
+
             return;
         }
 

@@ -53,8 +53,7 @@ public sealed record RoomSubject : OutletSubject
 
         if (row.Count.AtMost is { } most && possible > most)
         {
-            statement.Finds(space.Id, space.Id, sure > most ? Verdict.Fails : Verdict.Unknown, Quantity.Of(sure > most ? sure : possible), QuantitySet.AtMost(most),
-                () => (sure > most ? sure : possible).ToString(CultureInfo.InvariantCulture) + " × " + row.Outlet.Name, sure > most ? Facts.None : needs);
+            FindsTooMany(row, space, statement, sure > most ? sure : possible, most, sure > most, needs);
             return;
         }
 
@@ -72,6 +71,11 @@ public sealed record RoomSubject : OutletSubject
 
         Finds(row, space, statement, sure, needed, possible >= needed || Unless != Facts.None, needs | Unless, null);
     }
+
+    private static void FindsTooMany(RequiredOutlet row, SpaceView space, SpaceStatement statement, int count, int most, bool isSure, Facts needs) =>
+        statement.Finds(
+            space.Id, space.Id, isSure ? Verdict.Fails : Verdict.Unknown, Quantity.Of(count), QuantitySet.AtMost(most),
+            () => count.ToString(CultureInfo.InvariantCulture) + " × " + row.Outlet.Name, isSure ? Facts.None : needs);
 
     /// <summary>Near the place that is offered, and in its bay.</summary>
     internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered)

@@ -82,7 +82,7 @@ public sealed record OverheadZone : SpaceRule
 
             if (plan.IsTooLarge || things.Exists(thing => !thing.HasPlace))
             {
-                if (things.TrueForAll(thing => thing.HasPlace || (thing.Fixture is { } lost && UnplacedThings.IsToldToLack(lost, plan))) && !plan.IsTooLarge)
+                if (!plan.IsTooLarge && IsToldOf(things, plan))
                 {
                     statement.LeavesOpen(UnplacedThings.NoPlace);
                 }
@@ -112,6 +112,9 @@ public sealed record OverheadZone : SpaceRule
             Judge(space, statement, plan, things, box, point);
         }
     }
+
+    private static bool IsToldOf(List<ThingInPlan> things, WallPlan plan) =>
+        things.TrueForAll(thing => thing.HasPlace || (thing.Fixture is { } lost && UnplacedThings.IsToldToLack(lost, plan)));
 
     private void Judge(SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, SpaceBox box, PlanPoint point)
     {
