@@ -5,7 +5,7 @@ namespace BoxHeights;
 /// <summary>Everything that a crew carries for one dwelling, in one page of HTML: no network, no script, prints on Letter and A4.</summary>
 /// <remarks>
 /// First what matters most; then a sheet for each room and outside face with plan, walls and marks, the ceiling plan, the story pole, the order, cutouts for the drywallers, what
-/// to look at before the inspection, what the signs mean, and the rules with their sources. Rooms are shown as they end when the report is carried out (<see cref="Evaluation.Mend"/>). It is an aid for planning, never an approval.
+/// to look at before the inspection, what the signs mean, and the rules with their sources. Rooms are shown as they end when the report is carried out (<see cref="Evaluation.Mend()"/>). It is an aid for planning, never an approval.
 /// </remarks>
 public sealed class Booklet
 {

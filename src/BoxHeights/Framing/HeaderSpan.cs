@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights;
 
 /// <summary>Where the header of an opening lies: on its jacks, from the opening's head up, so that it is longer than the opening by a jack at each end.</summary>

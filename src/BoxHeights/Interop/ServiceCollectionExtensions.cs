@@ -25,7 +25,7 @@ public sealed class BoxHeightsOptions
 
         return faults.Count == 0
             ? new(Rules!, Evaluator!)
-            : throw new ArgumentException("The options" + (name is null ? "" : " of \"" + name + "\"") + " don't do: " + string.Join("; ", faults) + ".", "configure");
+            : throw new ArgumentException("The options" + (name is null ? "" : " of \"" + name + "\"") + " don't do: " + string.Join("; ", faults) + ".");
     }
 }
 

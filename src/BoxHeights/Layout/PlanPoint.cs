@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights;
 
 /// <summary>A point in plan: right and into the room from the left end of the room's first wall, as seen facing it.</summary>

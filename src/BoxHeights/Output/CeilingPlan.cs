@@ -5,7 +5,7 @@ using System.Text;
 namespace BoxHeights;
 
 /// <summary>Lights, fans and alarms in the ceilings of a house, each by two tapes from walls, the middle of each room, and lines for lights evenly apart.</summary>
-/// <remarks>It is cut from the mended dwelling (<see cref="Evaluation.Mend"/>), so that it agrees with the marks. Nothing here is an approval.</remarks>
+/// <remarks>It is cut from the mended dwelling (<see cref="Evaluation.Mend()"/>), so that it agrees with the marks. Nothing here is an approval.</remarks>
 public sealed partial class CeilingPlan
 {
     private const int MostLines = 3;

@@ -8,7 +8,7 @@ namespace BoxHeights;
 
 /// <summary>The marks for the helper: for every box on a wall, where along it and how high above the subfloor.</summary>
 /// <remarks>
-/// They are those of the mended dwelling (<see cref="Evaluation.Mend"/>): a box that the report sets otherwise is marked where it ends, with where it was; one that
+/// They are those of the mended dwelling (<see cref="Evaluation.Mend()"/>): a box that the report sets otherwise is marked where it ends, with where it was; one that
 /// nothing mends isn't marked, and says which finding stops it. So the sheet never contradicts the report.
 /// Heights are rounded once, to what can be marked, and inward: a mark read back says the same of every rule as the exact height does.
 /// Nothing here is an approval.

@@ -6,7 +6,7 @@ using System.Text;
 namespace BoxHeights;
 
 /// <summary>What to order: boxes, devices, plates and what holds them, counted for the house and told by room.</summary>
-/// <remarks>It counts the mended dwelling (<see cref="Evaluation.Mend"/>), so that it agrees with the marks; what was there before isn't ordered. Nothing here is an approval.</remarks>
+/// <remarks>It counts the mended dwelling (<see cref="Evaluation.Mend()"/>), so that it agrees with the marks; what was there before isn't ordered. Nothing here is an approval.</remarks>
 public sealed partial class OrderList
 {
     private readonly Dwelling dwelling;

@@ -5,7 +5,7 @@ using System.Text;
 namespace BoxHeights;
 
 /// <summary>For the drywallers: every board of a house with what is cut out of it, from two of its edges, and the boxes that force a second cut.</summary>
-/// <remarks>It is cut from the mended dwelling (<see cref="Evaluation.Mend"/>), so that it agrees with the marks. See <see cref="BoardCutouts"/>. Nothing here is an approval.</remarks>
+/// <remarks>It is cut from the mended dwelling (<see cref="Evaluation.Mend()"/>), so that it agrees with the marks. See <see cref="BoardCutouts"/>. Nothing here is an approval.</remarks>
 public sealed partial class CutoutList
 {
     private readonly Dwelling dwelling;

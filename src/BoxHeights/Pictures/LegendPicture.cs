@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights;
@@ -10,7 +9,7 @@ internal static class LegendPicture
     {
         SvgPage page = new(options, "signs");
         List<(Look, string)> entries = [];
-        foreach (Look look in (Look[])Enum.GetValues(typeof(Look)))
+        for (Look look = Look.Outline; look <= Look.Cutout; look++)
         {
             if (LookText.Of(look) is { Length: > 0 } text)
             {

@@ -12,8 +12,8 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     /// <summary>A box for each appliance of the room that a row has one planned for; of several rows the last by its id first.</summary>
     public void Appliances(Room room)
     {
-        IReadOnlyList<PlacementRule> rows = draft.State.Rules.Placement;
-        for (int i = rows.Count - 1; i >= 0; i--)
+        PlacementRule[] rows = draft.State.Rules.Placement;
+        for (int i = rows.Length - 1; i >= 0; i--)
         {
             if (rows[i] is { PlannedFor: { } thing, Planned: { } box })
             {

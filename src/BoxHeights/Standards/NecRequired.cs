@@ -7,6 +7,7 @@ namespace BoxHeights.Standards;
 /// <remarks>The 2026 text of these sections hasn't been read: its rows carry 2023 over, marked "from memory".</remarks>
 internal static class NecRequired
 {
+    private static readonly Items<string> FrontAndBack = new[] { "front", "back", "rear" };
     private static readonly Distance SixFeet = Distance.FromFeetInches(6, 0);
     private static readonly Items<Occupancy> OneAndTwoFamily = new[] { Occupancy.OneFamily, Occupancy.TwoFamily, Occupancy.AgingInPlace };
     private static readonly Items<RoomKind> OtherLaundries = new RoomKind[]
@@ -98,7 +99,7 @@ internal static class NecRequired
         CountedOutlet outdoors = Receptacle with { Highest = new Level(Distance.FromFeetInches(6, 6), Datum.Grade) };
         DeviceBox outside = new DeviceBox("receptacle", BoxPurpose.Exterior).WithDevices(new[] { DeviceKind.GfciReceptacle })
             .WithHeight(BoxHeight.ToBottom(Distance.FromInches(18, 0, 1), Datum.Grade));
-        yield return new RequiredOutlet("front-and-back", "there at the front and at the back, no higher than 6 ft 6 in above grade", Severity.Violation, section("210.52(E)(1)"), outdoors, new FaceSubject { Faces = new[] { "front", "back", "rear" } })
+        yield return new RequiredOutlet("front-and-back", "there at the front and at the back, no higher than 6 ft 6 in above grade", Severity.Violation, section("210.52(E)(1)"), outdoors, new FaceSubject { Faces = FrontAndBack })
         {
             Occupancies = OneAndTwoFamily,
             Cure = outside,

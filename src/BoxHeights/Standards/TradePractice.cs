@@ -145,7 +145,7 @@ internal static class TradePractice
     private static string PlaceId(BoxPurpose purpose) => purpose + "-place";
 
     private static AnchoredPlace Place(BoxPurpose purpose, PlaceAnchor anchor, string table) =>
-        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor) 
+        new(PlaceId(purpose), anchor.ToString(), Severity.Note, new(table, "", Confidence.CommonPractice), anchor)
         {
             OnItsWall = DeviceLists.AtAppliances.Contains(purpose),
             Scope = HabitScope(purpose),

@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights;
 
 /// <summary>A rectangle on a wall: from left to right along it, from bottom to top above the storey's subfloor; every edge a range where it isn't known exactly.</summary>

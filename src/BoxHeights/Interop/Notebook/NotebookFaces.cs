@@ -9,6 +9,7 @@ internal sealed class NotebookFaces
 {
     /// <summary>The faces, the preferred one first.</summary>
     [DynamicDependency(DynamicallyAccessedMemberTypes.PublicMethods | DynamicallyAccessedMemberTypes.PublicProperties, typeof(NotebookFace))]
+    [SuppressMessage("Performance", "CA1822:Mark members as static", Justification = "A notebook calls it on an instance.")]
     public IEnumerable<object> CreateTypeFormatters() => [new NotebookFace("text/html"), new NotebookFace("text/plain")];
 }
 

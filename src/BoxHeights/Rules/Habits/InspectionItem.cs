@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights.Rules;
 
 /// <summary>A thing to look at before a wall is closed, and the boxes that it is looked at. It is put on a list to tick off by eye and tape: the library sees none of it.</summary>

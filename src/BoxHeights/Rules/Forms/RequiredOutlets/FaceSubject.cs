@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights.Rules;
 
 /// <summary>Each outside face needs outlets: for itself, or for the entrances in it.</summary>

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -87,7 +86,7 @@ public sealed record FlightSubject : OutletSubject
     /// On the flight's own wall, before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
     /// storey the flight arrives isn't described: there it goes where their walls first have room.
     /// </summary>
-    private Items<PlacedBox> CureOf(SpaceView space, DeviceBox offered, StairFlight flight, string storey)
+    private static Items<PlacedBox> CureOf(SpaceView space, DeviceBox offered, StairFlight flight, string storey)
     {
         bool atHead = storey == flight.To;
         PlacedBox? cure = null;
