@@ -74,14 +74,14 @@ public sealed class SessionBoxTests
         Distance aside = Distance.FromInches(random.Next(-20, 21));
         switch (random.Next(5))
         {
-            case 0 or 1 when boxes.Count > 3:
+            case 0 or 1 when boxes.Count > 3 && !some.Box.Pinned:
                 away.Add(some.Box);
                 return session.Remove(some.Box.Id);
             case 2 when away.Count > 0:
                 DeviceBox back = away[away.Count - 1];
                 away.RemoveAt(away.Count - 1);
                 return session.Add(other.Address, back);
-            case 3 when some.Box is { At: { } at, Height: { } height } && at + aside > Distance.Zero:
+            case 3 when some.Box is { Pinned: false, At: { } at, Height: { } height } && at + aside > Distance.Zero:
                 return session.Move(some.Box.Id, at + aside, height.WithValue(height.Value + Distance.FromInches(random.Next(-2, 3))));
             default:
                 DeviceBox more = some.Box.WithId("more" + step);

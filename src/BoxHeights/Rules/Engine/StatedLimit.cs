@@ -48,7 +48,7 @@ internal sealed class StatedLimit
     {
         foreach (LimitCase one in cases)
         {
-            if (one.Zone.Stretch is { } stretch)
+            foreach (Slab stretch in one.Zone.Stretches)
             {
                 edges.Add(stretch.LeftTicks);
                 edges.Add(stretch.RightTicks);

@@ -46,11 +46,19 @@ public readonly struct LimitZone
     };
 
     /// <summary>The heights at a place along the wall at which a box is surely, and those at which it is possibly, clear of the zone.</summary>
-    internal AllowedHeights ClearAt(long along) =>
-        clear is null ? AllowedHeights.Nothing : SlabJudge.At(clear, along);
+    internal AllowedHeights ClearAt(long along)
+    {
+        if (clear is null)
+        {
+            return AllowedHeights.Nothing;
+        }
 
-    /// <summary>The ends of the stretch that it is on; none where it is everywhere.</summary>
-    internal Slab? Stretch => clear?[0];
+        AllowedHeights parts = SlabJudge.At(clear, along);
+        return isOutside ? new(parts.Possible.Complement(), parts.Sure.Complement(), parts.Needs) : parts;
+    }
+
+    /// <summary>The stretches that it is on, or that it is clear of; none where it is everywhere.</summary>
+    internal Slab[] Stretches => clear ?? [];
 
     /// <summary>What would tell whether a box is in the zone.</summary>
     internal Facts NeedsAt(in Place place) => clear is null ? Facts.None : SlabJudge.Judge(clear, place).Needs;

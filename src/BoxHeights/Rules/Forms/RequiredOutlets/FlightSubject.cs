@@ -63,7 +63,7 @@ public sealed record FlightSubject : OutletSubject
         }
     }
 
-    private void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, Facts needs, SpaceStatement statement) =>
+    private static void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, Facts needs, SpaceStatement statement) =>
         row.Lacks(
             statement, flight.Id + " on " + storey, flight.Wall ?? flight.Id, sure, row.Count.Least, needs != Facts.None, needs,
             () => flight.Risers + " risers and no " + row.Outlet.Name + " at the stair on \"" + storey + "\"", cure => CureOf(space, cure, flight, storey));
