@@ -1,6 +1,5 @@
 #if !NETSTANDARD_ASSET
 using System;
-using System.Collections.Generic;
 using System.IO;
 using SkiaSharp;
 using Xunit;

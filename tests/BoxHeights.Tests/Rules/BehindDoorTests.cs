@@ -1,6 +1,4 @@
-using System;
 using System.Linq;
-using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using FsCheck;
 using FsCheck.Fluent;

@@ -1,7 +1,6 @@
 using System;
 using System.Linq;
 using BoxHeights.Rules;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;

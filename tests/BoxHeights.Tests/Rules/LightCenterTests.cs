@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;

@@ -74,7 +74,7 @@ public sealed class OwnRuleTests
     {
         OneBox box = new OneBox { Rules = new RuleSet([new Sensor()]) + RuleSets.RoughInPractice }.At(BoxHeight.ToCenter(CaseFile.Inches("60"), Datum.Subfloor));
         RoomPlan plan = new RoughInPlanner(box.Rules).Plan(box.Build());
-        PlacedBox placed = Assert.Single(plan.Dwelling.PlacedBoxes().Where(one => one.Box.Devices.Contains(DeviceKind.Thermostat)));
+        PlacedBox placed = Assert.Single(plan.Dwelling.PlacedBoxes(), one => one.Box.Devices.Contains(DeviceKind.Thermostat));
         Assert.True(placed.Box.At > OneBox.Middle, placed.Box.At.ToString());
     }
 }

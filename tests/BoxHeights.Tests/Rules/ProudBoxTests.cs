@@ -1,4 +1,3 @@
-using BoxHeights.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;

@@ -73,7 +73,7 @@ internal static partial class PlantedMistakes
         {
             foreach (Wall wall in room.Walls.Where(one => one is { Top.Count: 0, Coverings.Count: 0 }))
             {
-                BoxAt at = new(room, wall, wall.Boxes.FirstOrDefault() ?? new DeviceBox("none", BoxPurpose.General));
+                BoxAt at = new(room, wall, wall.Boxes.Count > 0 ? wall.Boxes[0] : new DeviceBox("none", BoxPurpose.General));
                 if (IsOneFace(house, at) && wall.Openings.FirstOrDefault(one => one.Kind == OpeningKind.Door && one.Head is not null && !(one.Casing > In(3))) is { } door)
                 {
                     Dwelling bearing = house.WithRooms(house.Rooms.Select(one => one.Id != room.Id ? one : one.WithWalls(one.Walls.Select(two => two.Id == wall.Id ? two.WithBearing(true) : two))));

@@ -40,7 +40,7 @@ public sealed class PracticePlaceTests
     public void Place_OfEveryPublishedSet_HasACase()
     {
         HashSet<string> held = [.. CaseFile.Table("practice-places.csv").Select(row => row["purpose"] + "-place")];
-        Assert.Empty(PublishedRows.All.OfType<AnchoredPlace>().Select(row => row.Id).Where(id => !held.Contains(id)));
+        Assert.DoesNotContain(PublishedRows.All.OfType<AnchoredPlace>().Select(row => row.Id), id => !held.Contains(id));
     }
 
     /// <summary>A row that is published is named by a case file or by a test: one that nothing names is named here.</summary>
@@ -52,7 +52,7 @@ public sealed class PracticePlaceTests
 
         // Bands and places have files whose lines are made up to their ids; those of purposes aren't spelled out.
         HashSet<string> places = [.. CaseFile.Table("practice-places.csv").Select(row => row["purpose"] + "-place")];
-        Assert.Empty(PublishedRows.All.Select(row => row.Id).Distinct().Where(id => !places.Contains(id) && !Regex.IsMatch(cases, "(^|[,\" ])" + id + "([,\" ]|$)", RegexOptions.Multiline) && !tests.Contains("\"" + id + "\"", StringComparison.Ordinal)));
+        Assert.DoesNotContain(PublishedRows.All.Select(row => row.Id).Distinct(), id => !places.Contains(id) && !Regex.IsMatch(cases, "(^|[,\" ])" + id + "([,\" ]|$)", RegexOptions.Multiline) && !tests.Contains("\"" + id + "\"", StringComparison.Ordinal));
     }
 
     // The first place in a laundry without boxes: 8 in from the corner, 6 in off an opening or a cabinet.
