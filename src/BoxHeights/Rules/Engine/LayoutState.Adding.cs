@@ -49,8 +49,12 @@ internal sealed partial class LayoutState
             ? stated.Of(resolved, edge, height.Datum, resolved.TryAlong(Options.Catalog, out Distance along) ? along : null)
             : null;
 
-    /// <summary>Where along a surface every placement rule surely allows a box like one at its height, habits yielding; everywhere where nothing can be stated of it.</summary>
-    public override DistanceSet PlacesFor(string address, DeviceBox box) => SiteFor(address, box) is { } site ? site.PlacesAt(box.Height!.Value.Value) : DistanceSet.All;
+    /// <summary>
+    /// Where along a surface every placement rule surely allows a box like one at its height, habits yielding; everywhere where nothing can be stated of it, and where
+    /// no place does at that height: then it is the height that will have to give way.
+    /// </summary>
+    public override DistanceSet PlacesFor(string address, DeviceBox box) =>
+        SiteFor(address, box)?.PlacesAt(box.Height!.Value.Value) is { IsEmpty: false } places ? places : DistanceSet.All;
 
     /// <summary>How a box that may be added is held at a place: by the stud and side that it is then nailed to.</summary>
     public Mounting? HeldAt(PlacedBox placed, Distance along)
