@@ -23,23 +23,23 @@ public sealed class RenderingTests
     public void WallElevation_LooksAsItDid(string name)
     {
         Evaluation evaluation = Scenes.Walls[name]();
-        LooksAsItDid(name, WallElevation.For(evaluation, Scenes.Address(evaluation)).ToSvg(PictureOptions.Default.WithLayers(PictureLayers.All & ~PictureLayers.Legend)));
+        AssertLooksAsItDid(name, WallElevation.For(evaluation, Scenes.Address(evaluation)).ToSvg(PictureOptions.Default.WithLayers(PictureLayers.All & ~PictureLayers.Legend)));
     }
 
     [Fact]
-    public void RoomPicture_LooksAsItDid() => LooksAsItDid("plan", RoomPicture.For(Scenes.Walls["kitchen"](), "room").ToSvg());
+    public void RoomPicture_LooksAsItDid() => AssertLooksAsItDid("plan", RoomPicture.For(Scenes.Walls["kitchen"](), "room").ToSvg());
 
     [Fact]
-    public void PolePicture_LooksAsItDid() => LooksAsItDid("pole", PolePicture.For(StoryPole.For(Scenes.Walls["crowded"]())).ToSvg());
+    public void PolePicture_LooksAsItDid() => AssertLooksAsItDid("pole", PolePicture.For(StoryPole.For(Scenes.Walls["crowded"]())).ToSvg());
 
     [Fact]
     public void BoardCutouts_LookAsTheyDid()
     {
         Evaluation evaluation = Scenes.Walls["kitchen"]();
-        LooksAsItDid("cutouts", BoardCutouts.For(evaluation, Scenes.Address(evaluation)).ToSvg(0));
+        AssertLooksAsItDid("cutouts", BoardCutouts.For(evaluation, Scenes.Address(evaluation)).ToSvg(0));
     }
 
-    private static void LooksAsItDid(string name, string svg)
+    private static void AssertLooksAsItDid(string name, string svg)
     {
         string file = Path.Combine(Folder, name + ".png");
         using SKBitmap now = Rendering.Of(svg, Wide);

@@ -74,17 +74,17 @@ public sealed class ResultJsonTests
     {
         foreach (Facts fact in Enum.GetValues<Facts>().Where(fact => fact != Facts.None))
         {
-            RoundTrips(finding => finding with { Needs = fact });
+            AssertRoundTrips(finding => finding with { Needs = fact });
         }
 
         foreach (LayoutFaultKind fault in Enum.GetValues<LayoutFaultKind>())
         {
-            RoundTrips(finding => finding with { Fault = fault });
+            AssertRoundTrips(finding => finding with { Fault = fault });
         }
 
         foreach (ChangeDirection direction in Enum.GetValues<ChangeDirection>())
         {
-            RoundTrips(finding => finding with { LeastChange = new LeastChange(OneBox.Middle, direction) });
+            AssertRoundTrips(finding => finding with { LeastChange = new LeastChange(OneBox.Middle, direction) });
         }
     }
 
@@ -95,12 +95,12 @@ public sealed class ResultJsonTests
         {
             foreach (long raw in new[] { 0, 1, -7, 12_345_678_901, long.MaxValue, long.MinValue })
             {
-                RoundTrips(finding => finding with { Measured = new Quantity(kind, kind == QuantityKind.Volume ? Math.Abs(Math.Max(raw, -1_000_000)) : raw) });
+                AssertRoundTrips(finding => finding with { Measured = new Quantity(kind, kind == QuantityKind.Volume ? Math.Abs(Math.Max(raw, -1_000_000)) : raw) });
             }
 
             foreach (DistanceSet set in new[] { DistanceSet.All, DistanceSet.Empty, DistanceSet.AtMost(OneBox.Middle), DistanceSet.Outside(Distance.Zero, OneBox.Middle) })
             {
-                RoundTrips(finding => finding with { Allowed = new QuantitySet(kind, set) });
+                AssertRoundTrips(finding => finding with { Allowed = new QuantitySet(kind, set) });
             }
         }
     }
@@ -130,7 +130,7 @@ public sealed class ResultJsonTests
         Assert.True(schema == File.ReadAllText(path).ReplaceLineEndings("\n"), name + ".schema.json is out of date: run this test with BOXHEIGHTS_WRITE=schema, and look at what changes.");
     }
 
-    private static void RoundTrips(Func<ReportedFinding, ReportedFinding> change)
+    private static void AssertRoundTrips(Func<ReportedFinding, ReportedFinding> change)
     {
         EvaluationReport report = new("x", new("a", "b", "c")) { Findings = new[] { change(new("r", "s", "a", Verdict.Fails, Severity.Note, "m")) } };
         string json = EvaluationJson.Write(report);
