@@ -96,6 +96,9 @@ public readonly partial struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     /// <param name="item">The item looked for.</param>
     public bool Contains(T item) => items is not null && Array.IndexOf(items, item) >= 0;
 
+    /// <summary>Whether some of its items meet a condition.</summary>
+    internal bool Exists(Predicate<T> which) => items is not null && Array.Exists(items, which);
+
     /// <inheritdoc/>
     public bool Equals(Items<T> other)
     {

@@ -120,7 +120,7 @@ public sealed class DoorCover
     /// </summary>
     internal static Distance? BeyondTheEnd(decimal turn, Distance leaf, Distance toTheEnd) => turn >= 90m ? leaf : turn >= 0m ? leaf - toTheEnd : null;
 
-    /// <summary>The wall round a square inside corner, if one stands there.</summary>
+    /// <summary>The wall round a square inside corner from another, or from an open side, if one stands there.</summary>
     internal static int? Neighbor(Items<Wall> walls, int index, WallEnd side) => Next(walls, index, side, out decimal turn) is { } next && turn == 90m ? next : null;
 
     /// <summary>The wall that follows at an end of another, and the turn between them. A room's last wall meets its first only where all its turns make a full one.</summary>
@@ -139,6 +139,6 @@ public sealed class DoorCover
         }
 
         turn = DrawingTolerance.Squared(walls[side == WallEnd.Left ? next : index].TurnDegrees);
-        return !walls[next].Open && !walls[index].Open ? next : null;
+        return walls[next].Open ? null : next;
     }
 }

@@ -3,7 +3,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights;
 
-/// <summary>A switch at each entrance of a room that lacks one, on the side that the trade takes; a closet's outside, in the room that its door opens from.</summary>
+/// <summary>From which ways into a room its lights are switched: one switch to a way, on the side that the trade takes; a closet's outside, in the room that its door opens from.</summary>
 internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances habit)
 {
     private static readonly Items<OpeningKind> Entrances = new[]
@@ -14,46 +14,85 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     // A closet that is too shallow to be walked into has these.
     private static readonly Items<OpeningKind> ClosetDoors = Entrances.With(OpeningKind.BifoldDoor).With(OpeningKind.BypassDoor);
 
-    /// <summary>Plans those of a room.</summary>
-    public void Plan(Room room)
+    /// <summary>Whether people walk in through an opening.</summary>
+    public static bool IsWayIn(Opening opening) => Entrances.Contains(opening.Kind);
+
+    /// <summary>The switches of a room, with its lights: none where what is described keeps them from being planned.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="lights">What goes on together in it.</param>
+    public List<SwitchStation> Of(Room room, SwitchedGroup lights)
     {
         bool isCloset = SwitchSide.IsSetOutside(room.Kind);
         List<RoomOpening> entrances = isCloset ? Of(room, ClosetDoors) : Own(room);
         if (entrances.Count > 0 && HasLostSwitch(room))
         {
             draft.Note(room.Id + ": a switch is described whose place along its wall isn't stated, so that none is planned");
-            return;
+            return [];
         }
 
-        for (int i = 0; i < entrances.Count; i++)
+        List<SwitchStation> found = [];
+        foreach (RoomOpening entrance in isCloset ? entrances : ServingAll(entrances))
         {
-            RoomOpening entrance = entrances[i];
-            RoomOpening? outside = isCloset ? draft.Doors.OtherSide(entrance) : null;
             if (!isCloset)
             {
-                DeviceBox box = Switch(entrances.Count == 1 ? null : i == 0 || i == entrances.Count - 1 ? habit.AtEnds : habit.Between);
-                At(entrance, box, GangsNear(entrance, box, out _) > 0, "the entrance " + entrance.Opening.Id);
+                found.Add(new(entrance, entrance.IsOpenSide ? "where its side " + entrance.Wall.Id + " is open" : "at the entrance " + entrance.Opening.Id, GangsNear(entrance, habit.Box, out _) > 0));
             }
-            else if (outside is { } beyond && !SwitchSide.IsSetOutside(beyond.Room.Kind))
+            else if (draft.Doors.OtherSide(entrance) is { } beyond && !SwitchSide.IsSetOutside(beyond.Room.Kind))
             {
-                Outside(room, beyond);
+                found.Add(new(beyond, "at the door " + beyond.Opening.Id + " of " + room.Id + ", outside it", IsThereOutside(beyond)));
             }
             else
             {
                 draft.Note(SurfaceAddress.Of(entrance.Address, entrance.Opening.Id) + ": the switch of a " + room.Kind + " goes outside, beside its door; "
-                    + (outside is { } other ? "beyond that is a " + other.Room.Kind + ", whose own goes outside too" : "which wall of which room that is isn't described (backOf)") + ", so that none is planned");
+                    + (draft.Doors.OtherSide(entrance) is { } other ? "beyond that is a " + other.Room.Kind + ", whose own goes outside too" : "which wall of which room that is isn't described (backOf)") + ", so that none is planned");
             }
+        }
+
+        found.ForEach(station => station.Serve(lights));
+        return found;
+    }
+
+    /// <summary>Puts a station's box on its wall.</summary>
+    /// <param name="station">The station.</param>
+    /// <param name="box">The box, with its devices and what they control.</param>
+    /// <returns>Whether there was a place for it.</returns>
+    public bool TryPlace(SwitchStation station, DeviceBox box)
+    {
+        foreach (SwitchPlace place in SideOf(station.Entrance, box).Places)
+        {
+            BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
+            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason)
+                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && TryNear(heights, place, box, "near, " + station.Where)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Tells that a station has no place.</summary>
+    public void Refuse(SwitchStation station, DeviceBox box)
+    {
+        SwitchSide side = SideOf(station.Entrance, box);
+        string what = SurfaceAddress.Of(station.Entrance.Address, station.Entrance.Opening.Id) + ": no place for its switch" + (side.Refusals.Count == 0 ? "" : ": " + string.Join("; ", side.Refusals));
+        if (station.Entrance.IsOpenSide)
+        {
+            draft.Note(what);
+        }
+        else
+        {
+            draft.Obstacle(what);
         }
     }
 
     /// <summary>One switch beside a closet's door may be the room's own: then the closet lacks a second.</summary>
-    private void Outside(Room closet, RoomOpening door)
+    private bool IsThereOutside(RoomOpening door)
     {
-        DeviceBox box = habit.Box;
-        int gangs = GangsNear(door, box, out HashSet<int> near);
+        int gangs = GangsNear(door, habit.Box, out HashSet<int> near);
         foreach (RoomOpening entrance in Own(door.Room))
         {
-            GangsNear(entrance, box, out HashSet<int> own);
+            GangsNear(entrance, habit.Box, out HashSet<int> own);
             if (near.Overlaps(own))
             {
                 gangs--;
@@ -61,32 +100,52 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
             }
         }
 
-        At(door, box, gangs > 0, "the door " + door.Opening.Id + " of " + closet.Id + ", outside it");
+        return gangs > 0;
     }
 
-    private void At(RoomOpening entrance, DeviceBox box, bool isThere, string where)
+    /// <summary>As few of a room's ways in as have a switch within reach of each: two that are side by side share one, which goes where it serves more of them.</summary>
+    private List<RoomOpening> ServingAll(List<RoomOpening> entrances)
     {
-        if (isThere)
+        List<HashSet<int>> servedFrom = entrances.ConvertAll(entrance => Served(entrance, entrances));
+        List<int> kept = [];
+        for (int i = 0; i < entrances.Count; i++)
         {
-            return;
+            kept.Add(i);
         }
 
-        SwitchSide side = SideOf(entrance, box);
-        foreach (SwitchPlace place in side.Places)
+        List<int> inTurn = [.. kept];
+        inTurn.Sort((a, b) => servedFrom[a].Count != servedFrom[b].Count ? servedFrom[a].Count.CompareTo(servedFrom[b].Count) : b.CompareTo(a));
+        foreach (int one in inTurn)
         {
-            BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
-            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), "at " + where + ": " + place.Reason)
-                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && Nearby(heights, place, box, "near " + where)))
+            HashSet<int> without = [];
+            kept.ForEach(other => without.UnionWith(other == one ? [] : servedFrom[other]));
+            if (without.IsSupersetOf(servedFrom[one]))
             {
-                return;
+                kept.Remove(one);
             }
         }
 
-        draft.Obstacle(SurfaceAddress.Of(entrance.Address, entrance.Opening.Id) + ": no place for its switch" + (side.Refusals.Count == 0 ? "" : ": " + string.Join("; ", side.Refusals)));
+        return kept.ConvertAll(one => entrances[one]);
+    }
+
+    /// <summary>Which ways in a switch at the usual place of one of them serves; itself at the least.</summary>
+    private HashSet<int> Served(RoomOpening entrance, List<RoomOpening> all)
+    {
+        HashSet<int> served = [];
+        SwitchSide side = SideOf(entrance, habit.Box);
+        for (int i = 0; i < all.Count; i++)
+        {
+            if (all[i] == entrance || (side.Places.Count > 0 && IsNear(all[i], SideOf(all[i], habit.Box), SurfaceAddress.Read(side.Places[0].Wall).Surface!, side.Places[0].At)))
+            {
+                served.Add(i);
+            }
+        }
+
+        return served;
     }
 
     /// <summary>As near to the usual place as another height or a few inches make room, but not a step away.</summary>
-    private bool Nearby(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where)
+    private bool TryNear(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where)
     {
         foreach (RunCandidate candidate in heights.NearestTo(place.At))
         {
@@ -114,7 +173,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         {
             foreach (int there in SwitchesOn(SurfaceAddress.Of(entrance.Room.Id, wall.Id)))
             {
-                if (draft.State.AtOf(there) is { } at && IsNear(entrance, side, wall, at))
+                if (draft.State.AtOf(there) is { } at && IsNear(entrance, side, wall.Id, at))
                 {
                     near.Add(there);
                     gangs += ResolvedBox.GangsOf(draft.State.Boxes[there].Source);
@@ -125,11 +184,11 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         return gangs;
     }
 
-    private bool IsNear(RoomOpening entrance, SwitchSide side, Wall wall, Distance at)
+    private bool IsNear(RoomOpening entrance, SwitchSide side, string wall, Distance at)
     {
         foreach (SwitchPlace place in side.Places)
         {
-            if (place.Wall == SurfaceAddress.Of(entrance.Room.Id, wall.Id) && (place.At - at).Abs() <= habit.WithinReach)
+            if (place.Wall == SurfaceAddress.Of(entrance.Room.Id, wall) && (place.At - at).Abs() <= habit.WithinReach)
             {
                 return true;
             }
@@ -138,12 +197,13 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         // However it is set, one beside the opening serves it, and so does one just round the corner.
         Distance beforeIt = entrance.Opening.Left;
         Distance afterIt = entrance.Wall.Length - entrance.Opening.Right;
-        return wall.Id == entrance.Wall.Id
+        return wall == entrance.Wall.Id
             ? Distance.Max(entrance.Opening.Left - at, at - entrance.Opening.Right) <= habit.WithinReach
-            : (IsNext(entrance, WallEnd.Left, wall) && beforeIt + wall.Length - at <= habit.WithinReach) || (IsNext(entrance, WallEnd.Right, wall) && afterIt + at <= habit.WithinReach);
+            : (Next(entrance, WallEnd.Left) is { } left && left.Id == wall && beforeIt + left.Length - at <= habit.WithinReach)
+                || (Next(entrance, WallEnd.Right) is { } right && right.Id == wall && afterIt + at <= habit.WithinReach);
     }
 
-    private static bool IsNext(RoomOpening entrance, WallEnd end, Wall wall)
+    private static Wall? Next(RoomOpening entrance, WallEnd end)
     {
         int index = 0;
         while (entrance.Room.Walls[index].Id != entrance.Wall.Id)
@@ -151,7 +211,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
             index++;
         }
 
-        return DoorCover.Neighbor(entrance.Room.Walls, index, end) is { } next && entrance.Room.Walls[next].Id == wall.Id;
+        return DoorCover.Neighbor(entrance.Room.Walls, index, end) is { } next ? entrance.Room.Walls[next] : null;
     }
 
     private bool HasLostSwitch(Room room)
@@ -206,6 +266,12 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         List<RoomOpening> found = [];
         foreach (Wall wall in room.Walls)
         {
+            if (wall.Open)
+            {
+                found.Add(RoomOpening.OpenSide(room, wall));
+                continue;
+            }
+
             foreach (Opening opening in wall.Openings)
             {
                 if (kinds.Contains(opening.Kind) && opening.Left < opening.Right && opening.Right <= wall.Length)
@@ -219,7 +285,5 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
-        SwitchSide.For(entrance.Room, entrance.Wall.Id, entrance.Opening.Id, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, habit, draft.Units);
-
-    private DeviceBox Switch(DeviceKind? device) => device is { } kind ? habit.Box.WithDevices(new[] { kind }) : habit.Box;
+        SwitchSide.For(entrance, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, habit, draft.Units);
 }

@@ -13,6 +13,7 @@ internal sealed partial class RoughInDraft
 
     private readonly Dwelling dwelling;
     private readonly int described;
+    private readonly Dictionary<string, List<ResolvedSurface>> surfacesOf = new(StringComparer.Ordinal);
     private readonly HashSet<string> ids = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Storey, BoxPurpose Purpose), List<int>> alike = [];
     private readonly List<PlannedBox> reasons = [];
@@ -28,6 +29,12 @@ internal sealed partial class RoughInDraft
         State = evaluator.StateOf(dwelling, cancellation);
         State.JudgeEntered();
         described = State.Boxes.Length;
+        Described = SharedWalls.In(dwelling, BackFaces.Of(dwelling));
+        foreach (ResolvedSurface surface in State.Surfaces)
+        {
+            surfacesOf.ListOf(surface.Space.Id).Add(surface);
+        }
+
         Doors = new(State);
         Furniture = new(this);
         for (int box = 0; box < described; box++)
@@ -40,6 +47,9 @@ internal sealed partial class RoughInDraft
     public LayoutEvaluator Evaluator { get; }
 
     public RoughInOptions Options { get; }
+
+    /// <summary>The dwelling without what is planned, every opening on both faces of its wall.</summary>
+    public Dwelling Described { get; }
 
     /// <summary>What the rules state of the dwelling as it is planned so far.</summary>
     public LayoutState State { get; }
@@ -54,6 +64,18 @@ internal sealed partial class RoughInDraft
 
     /// <summary>The boxes of a purpose on the walls of a storey, by their places in the layout.</summary>
     public IReadOnlyList<int> Alike(string? storey, BoxPurpose purpose) => storey is not null && alike.TryGetValue((storey, purpose), out List<int>? found) ? found : [];
+
+    /// <summary>The boxes of a room or an outside face, on all its surfaces.</summary>
+    public IEnumerable<int> BoxesOf(string space)
+    {
+        foreach (ResolvedSurface surface in surfacesOf.TryGetValue(space, out List<ResolvedSurface>? surfaces) ? surfaces : [])
+        {
+            foreach (int box in State.BoxesOn(surface))
+            {
+                yield return box;
+            }
+        }
+    }
 
     /// <summary>The storey of the room that a surface is in; null outside.</summary>
     public string? StoreyOf(string address) => State.SurfaceAt(address) is { Space: { IsOutside: false } space } ? space.StoreyId : null;
@@ -75,18 +97,62 @@ internal sealed partial class RoughInDraft
         }
     }
 
-    /// <summary>Plans a room: what is fixed by doors and furniture first, then what fills the rest.</summary>
-    public void Room(Room room)
+    /// <summary>Plans rooms: their lights and whatever switches them first, then room by room what furniture fixes, then what fills the rest.</summary>
+    /// <param name="rooms">The rooms, as they are described.</param>
+    /// <param name="withOutside">Whether the outside of the dwelling is planned too.</param>
+    public void Rooms(List<Room> rooms, bool withOutside)
+    {
+        List<Room> planned = rooms.FindAll(IsToPlan);
+        SwitchesAtEntrances? habit = Options.Switches ? State.Rules.HabitOf<SwitchesAtEntrances>() : null;
+        if (habit is not null)
+        {
+            planned.ForEach(room => Within(room, () => Lights(room.Id, habit)));
+            foreach (OutsideFace face in withOutside ? Described.Outside : default)
+            {
+                Lights(face.Id, habit);
+            }
+
+            new SwitchedLights(this, habit).Plan(planned);
+        }
+        else if (Options.Switches)
+        {
+            Note("no switches are planned at entrances: no row of the set says which, and where");
+        }
+
+        planned.ForEach(room => Within(room, () => Fill(room)));
+    }
+
+    private bool IsToPlan(Room room)
     {
         if (room.Untouched)
         {
             Note(room.Id + ": it is no part of this work");
+            return false;
+        }
+
+        foreach (Wall wall in room.Walls)
+        {
+            if (wall.Length > LongestWall)
+            {
+                Obstacle(SurfaceAddress.Of(room.Id, wall.Id) + ": it is " + wall.Length.Exactly(Units) + " long; no room with a wall longer than " + BothUnits.Of(LongestWall.ToString("ft"), Units) + " is planned");
+                notPlanned.Add(room.Id);
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Within(Room room, Action plan)
+    {
+        if (notPlanned.Contains(room.Id))
+        {
             return;
         }
 
         try
         {
-            Fill(room);
+            plan();
         }
         catch (Exception beyond) when (beyond is OverflowException or ArgumentException { InnerException: OverflowException })
         {
@@ -95,27 +161,12 @@ internal sealed partial class RoughInDraft
         }
     }
 
+    /// <summary>The lights that a room or an outside face lacks.</summary>
+    private void Lights(string space, SwitchesAtEntrances habit) =>
+        Cure(new List<SpaceIndex.Judged>(State.Spaces.OfSpace(space)).FindAll(one => one.Rule.Adds is { } box && box.Devices.Exists(habit.Lights.Contains)), _ => true);
+
     private void Fill(Room room)
     {
-        foreach (Wall wall in room.Walls)
-        {
-            if (wall.Length > LongestWall)
-            {
-                Obstacle(SurfaceAddress.Of(room.Id, wall.Id) + ": it is " + wall.Length.Exactly(Units) + " long; no room with a wall longer than " + BothUnits.Of(LongestWall.ToString("ft"), Units) + " is planned");
-                notPlanned.Add(room.Id);
-                return;
-            }
-        }
-
-        if (Options.Switches && State.Rules.HabitOf<SwitchesAtEntrances>() is { } habit)
-        {
-            new EntranceSwitches(this, habit).Plan(room);
-        }
-        else if (Options.Switches)
-        {
-            Note("no switches are planned at entrances: no row of the set says which, and where");
-        }
-
         Furniture.Appliances(room);
         Furniture.Extras(room);
         new RunBoxes(this).Plan(room);

@@ -60,7 +60,7 @@ public sealed partial class RoughInPlanner
         }
 
         RoughInDraft draft = Draft(dwelling, cancellationToken);
-        draft.Room(Find(dwelling, room ?? throw new ArgumentNullException(nameof(room))));
+        draft.Rooms([Find(draft.Described, room ?? throw new ArgumentNullException(nameof(room)))], false);
         return draft.Finish(room);
     }
 
@@ -78,14 +78,16 @@ public sealed partial class RoughInPlanner
     {
         RoughInDraft draft = Draft(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), cancellationToken);
         HashSet<string> seen = new(StringComparer.Ordinal);
-        foreach (Room room in dwelling.Rooms)
+        List<Room> rooms = [];
+        foreach (Room room in draft.Described.Rooms)
         {
             if (seen.Add(room.Id))
             {
-                draft.Room(room);
+                rooms.Add(room);
             }
         }
 
+        draft.Rooms(rooms, true);
         return draft.Finish(null);
     }
 

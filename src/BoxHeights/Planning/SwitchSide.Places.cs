@@ -35,7 +35,7 @@ public sealed partial class SwitchSide
         return false;
     }
 
-    private void TryReturn(WallEnd side)
+    private void TryReturn(WallEnd side, string reason)
     {
         Distance toCorner = side == WallEnd.Left ? trimmed.Opening.Left : room.Walls[index].Length - trimmed.Opening.Right;
         if (toCorner > habit.WithinReach || DoorCover.Neighbor(room.Walls, index, side) is not { } next)
@@ -55,8 +55,7 @@ public sealed partial class SwitchSide
         }
 
         Distance fromCorner = side == WallEnd.Right ? center : wall.Length - center;
-        places.Add(new(SwitchPlaceKind.ReturnWall, SurfaceAddress.Of(room.Id, wall.Id), center, fromCorner - plate.HalfWidth - there.CornerBoard(Opposite(side)), 0,
-            "round the corner on the wall that returns beside the latch"));
+        places.Add(new(SwitchPlaceKind.ReturnWall, SurfaceAddress.Of(room.Id, wall.Id), center, fromCorner - plate.HalfWidth - there.CornerBoard(Opposite(side)), 0, reason));
     }
 
     private void TryBeyond(WallEnd side)

@@ -86,40 +86,45 @@ public sealed partial class SwitchSide
     public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey) =>
         For(room, wall, opening, box, catalog, storey, InEverySet.Switches, LengthUnits.Inches);
 
-    /// <summary>The same after another custom, with measures in words in the units that the dwelling is marked in.</summary>
-    internal static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
+    private static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
     {
         if (room is null || box is null || catalog is null)
         {
             throw new ArgumentNullException(room is null ? nameof(room) : box is null ? nameof(box) : nameof(catalog));
         }
 
+        foreach (Wall one in room.Walls)
+        {
+            foreach (Opening there in one.Openings)
+            {
+                if (one.Id == wall && there.Id == opening && there.Right > there.Left)
+                {
+                    return there.Right <= one.Length ? For(new RoomOpening(room, one, there), box, catalog, storey, habit, units)
+                        : throw new ArgumentException("The opening \"" + SurfaceAddress.Of(wall, opening) + "\" runs to " + there.Right + ", but its wall is " + one.Length + " long.", nameof(opening));
+                }
+            }
+        }
+
+        throw new ArgumentException("The room \"" + room.Id + "\" has no opening \"" + SurfaceAddress.Of(wall, opening) + "\" of any width.", nameof(opening));
+    }
+
+    /// <summary>The same for a way into a room after another custom, with measures in words in the units that the dwelling is marked in.</summary>
+    internal static SwitchSide For(RoomOpening entrance, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
+    {
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
         if (!size.IsStated || ResolvedBox.PlateOf(box.WithOnItsSide(false), catalog) is not { } plate)
         {
             throw new ArgumentException("The size of the box or of its plate isn't known.", nameof(box));
         }
 
-        for (int i = 0; i < room.Walls.Count; i++)
+        Room room = entrance.Room;
+        int index = 0;
+        while (room.Walls[index] != entrance.Wall)
         {
-            foreach (Opening one in room.Walls[i].Openings)
-            {
-                if (room.Walls[i].Id != wall || one.Id != opening || one.Right <= one.Left)
-                {
-                    continue;
-                }
-
-                if (one.Right > room.Walls[i].Length)
-                {
-                    throw new ArgumentException("The opening \"" + SurfaceAddress.Of(wall, opening) + "\" runs to " + one.Right + ", but its wall is " + room.Walls[i].Length + " long.", nameof(opening));
-                }
-
-                int index = i;
-                return Guard.WithinReason(() => new SwitchSide(InStorey(room, storey), index, one, size, plate, habit, units).Find(), "the room", nameof(room));
-            }
+            index++;
         }
 
-        throw new ArgumentException("The room \"" + room.Id + "\" has no opening \"" + SurfaceAddress.Of(wall, opening) + "\" of any width.", nameof(opening));
+        return Guard.WithinReason(() => new SwitchSide(InStorey(room, storey), index, entrance.Opening, size, plate, habit, units).Find(), "the room", nameof(room));
     }
 
     private static Room InStorey(Room room, Storey? storey) => storey is null ? room
@@ -129,7 +134,12 @@ public sealed partial class SwitchSide
     {
         Opening opening = trimmed.Opening;
         OpeningKind kind = opening.Kind;
-        if (kind == OpeningKind.Window || kind == OpeningKind.PassThrough)
+        if (room.Walls[index].Open)
+        {
+            TryReturn(WallEnd.Left, "on the wall beside the open side");
+            TryReturn(WallEnd.Right, "on the wall beside the open side");
+        }
+        else if (kind == OpeningKind.Window || kind == OpeningKind.PassThrough)
         {
             refusals.Add("nobody enters by a " + kind);
         }
@@ -186,7 +196,7 @@ public sealed partial class SwitchSide
             }
             else
             {
-                TryReturn(side);
+                TryReturn(side, "round the corner on the wall that returns beside the latch");
             }
         }
 

@@ -20,6 +20,8 @@ internal static class InEverySet
     {
         AtEnds = DeviceKind.ThreeWaySwitch,
         Between = DeviceKind.FourWaySwitch,
+        Lights = DeviceLists.Lights,
+        Alone = new[] { BoxPurpose.VanityLight },
         WithinReach = Distance.FromInches(24),
         CasingGap = Distance.FromInches(0, 1, 2),
         BeyondLeaf = Distance.FromInches(3),

@@ -25,6 +25,9 @@ public abstract record SpaceRule : Rule
     /// <summary>What may never be known, so that a planner adds what is asked for although it depends on that.</summary>
     public virtual Facts PlannedDespite => Facts.None;
 
+    /// <summary>A box like those that mend what it finds lacking, without its place; null where that isn't one box, or none is offered.</summary>
+    internal virtual DeviceBox? Adds => null;
+
     /// <summary>Judges one subject from where its boxes are now.</summary>
     /// <param name="space">The subject.</param>
     /// <param name="statement">Takes what it lacks.</param>

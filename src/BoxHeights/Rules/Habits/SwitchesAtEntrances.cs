@@ -23,6 +23,12 @@ public sealed record SwitchesAtEntrances : HabitRule
     /// <summary>The device at those between; null for that of <see cref="Box"/>.</summary>
     public DeviceKind? Between { get; init; }
 
+    /// <summary>Devices that are lights, which the switches control.</summary>
+    public Items<DeviceKind> Lights { get; init; }
+
+    /// <summary>Purposes of lights that are switched by themselves, beside the first way in, and not with the rest of the room.</summary>
+    public Items<BoxPurpose> Alone { get; init; }
+
     /// <summary>How far from where it would be looked for, or from the opening itself, a switch still serves an entrance.</summary>
     public Distance WithinReach { get; init; }
 
@@ -52,5 +58,6 @@ public sealed record SwitchesAtEntrances : HabitRule
 
     /// <inheritdoc/>
     public override string Numbers => Said(("of each entrance", WithinReach), ("off casing", CasingGap), ("beyond leaves", BeyondLeaf), ("for studs", StudsBeside), ("of board", Board), ("for each " + PackName + " packed on", Pack))
-        + (Heights is { } heights ? "; between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + (AtEnds is { } ends ? ", " + ends + " at the first and last of several" : "") + (Between is { } between ? ", " + between + " between" : "");
+        + (Heights is { } heights ? "; between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + (AtEnds is { } ends ? ", " + ends + " at the first and last of several" : "") + (Between is { } between ? ", " + between + " between" : "")
+        + (Lights.Count == 0 ? "" : "; for " + Lights) + (Alone.Count == 0 ? "" : ", by itself for " + Alone);
 }

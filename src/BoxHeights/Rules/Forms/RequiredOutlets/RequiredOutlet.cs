@@ -53,6 +53,9 @@ public sealed record RequiredOutlet : SpaceRule
     public override bool IsPlannedFirst => Of.IsPlannedFirst;
 
     /// <inheritdoc/>
+    internal override DeviceBox? Adds => Cure;
+
+    /// <inheritdoc/>
     public override Facts PlannedDespite => Of.PlannedDespite;
 
     /// <inheritdoc/>
