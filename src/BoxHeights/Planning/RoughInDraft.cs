@@ -20,6 +20,7 @@ internal sealed partial class RoughInDraft
     private readonly List<string> obstacles = [];
     private readonly List<string> notes = [];
     private readonly List<string> notPlanned = [];
+    private SwitchedLights? switched;
 
     public RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options, CancellationToken cancellation)
     {
@@ -106,13 +107,14 @@ internal sealed partial class RoughInDraft
         SwitchesAtEntrances? habit = Options.Switches ? State.Rules.HabitOf<SwitchesAtEntrances>() : null;
         if (habit is not null)
         {
-            planned.ForEach(room => Within(room, () => Lights(room.Id, habit)));
+            planned.ForEach(room => Within(room, () => Lights(room, habit)));
             foreach (OutsideFace face in withOutside ? Described.Outside : default)
             {
-                Lights(face.Id, habit);
+                CureLights(face.Id, habit);
             }
 
-            new SwitchedLights(this, habit).Plan(planned);
+            switched = new(this, habit);
+            switched.Plan(planned);
         }
         else if (Options.Switches)
         {
@@ -143,7 +145,8 @@ internal sealed partial class RoughInDraft
         return true;
     }
 
-    private void Within(Room room, Action plan)
+    /// <summary>Plans something of a room, unless a measure in it can't be reckoned with.</summary>
+    public void Within(Room room, Action plan)
     {
         if (notPlanned.Contains(room.Id))
         {
@@ -161,14 +164,21 @@ internal sealed partial class RoughInDraft
         }
     }
 
-    /// <summary>The lights that a room or an outside face lacks.</summary>
-    private void Lights(string space, SwitchesAtEntrances habit) =>
+    /// <summary>The lights that a room lacks by the rules, then by custom.</summary>
+    private void Lights(Room room, SwitchesAtEntrances habit)
+    {
+        CureLights(room.Id, habit);
+        new UsualBoxes(this).Plan(room, habit.Lights);
+    }
+
+    private void CureLights(string space, SwitchesAtEntrances habit) =>
         Cure(new List<SpaceIndex.Judged>(State.Spaces.OfSpace(space)).FindAll(one => one.Rule.Adds is { } box && box.Devices.Exists(habit.Lights.Contains)), _ => true);
 
     private void Fill(Room room)
     {
         Furniture.Appliances(room);
         Furniture.Extras(room);
+        new UsualBoxes(this).Plan(room);
         new RunBoxes(this).Plan(room);
         Cure([.. State.Spaces.OfSpace(room.Id)], _ => true);
     }
@@ -219,6 +229,7 @@ internal sealed partial class RoughInDraft
     public RoomPlan Finish(string? room)
     {
         Cure([.. room is null ? All : State.Spaces.Wide], finding => (room is null || IsOf(finding, room)) && !notPlanned.Exists(one => IsOf(finding, one)));
+        switched?.Adopt();
         Furniture.TellWhatIsntTied(room);
         HashSet<string> planned = [.. reasons.ConvertAll(box => box.Id)];
         List<Finding> found = [];

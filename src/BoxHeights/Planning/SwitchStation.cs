@@ -8,7 +8,7 @@ namespace BoxHeights;
 internal sealed class SwitchedGroup(IEnumerable<string> boxes)
 {
     /// <summary>The ids of the boxes; none where it isn't known what is switched.</summary>
-    public IReadOnlyList<string> Boxes { get; } = [.. boxes];
+    public List<string> Boxes { get; } = [.. boxes];
 
     /// <summary>Where they are switched from, in the order in which the wires go.</summary>
     public List<SwitchStation> From { get; } = [];

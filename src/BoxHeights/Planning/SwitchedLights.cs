@@ -16,7 +16,13 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
     {
         foreach (Room room in rooms)
         {
-            Enter(room);
+            draft.Within(room, () => Enter(room));
+        }
+
+        // Where some are lit, a switch is no good in those that aren't.
+        if (stations.Exists(station => station.Groups.Exists(group => group.Boxes.Count > 0)))
+        {
+            stations.ForEach(LeaveTheDark);
         }
 
         foreach (StairFlight flight in draft.Described.Flights)
@@ -24,8 +30,68 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
             FromItsHead(flight);
         }
 
-        stations.ForEach(Place);
+        stations.ForEach(station => draft.Within(station.Entrance.Room, () => Place(station)));
         stations.ForEach(Settle);
+    }
+
+    /// <summary>Has the planned switches that other rules asked for switch something: those beside a bed the light there, those at a flight what lights it, any other its room.</summary>
+    public void Adopt()
+    {
+        List<SwitchStation> adopted = [];
+        for (int box = 0; box < draft.State.Boxes.Length; box++)
+        {
+            DeviceBox source = draft.State.Boxes[box].Source;
+            if (draft.IsPlanned(box) && source.Controls.Count == 0 && source.Devices.Exists(device => device.IsSwitch) && For(box) is { } group)
+            {
+                SwitchStation station = new(default, "", false) { Box = box };
+                station.Serve(group);
+                adopted.Add(station);
+            }
+        }
+
+        adopted.ForEach(Settle);
+        stations.ForEach(Settle);
+    }
+
+    private SwitchedGroup? For(int box)
+    {
+        ResolvedSurface surface = draft.State.Boxes[box].Surface;
+        Distance? at = draft.State.AtOf(box);
+        int? nearest = null;
+        foreach (int light in draft.State.BoxesOn(surface))
+        {
+            if (IsLight(light) && draft.IsPlanned(light) && !stations.Exists(station => station.Groups.Exists(group => group.Boxes.Contains(draft.State.Boxes[light].Source.Id)))
+                && (nearest is not { } other || (draft.State.AtOf(light) - at)?.Abs() < (draft.State.AtOf(other) - at)?.Abs()))
+            {
+                nearest = light;
+            }
+        }
+
+        SwitchedGroup? own = ofRoom.TryGetValue(surface.Space.Id, out SwitchedGroup? lights) && lights.Boxes.Count > 0 ? lights : null;
+        return nearest is { } found ? new([draft.State.Boxes[found].Source.Id])
+            : own is { From.Count: 0 } ? own
+            : OfFlight(surface.Space.Id) ?? own;
+    }
+
+    /// <summary>What lights a flight that starts or ends in a room.</summary>
+    private SwitchedGroup? OfFlight(string room)
+    {
+        foreach (StairFlight flight in draft.Described.Flights)
+        {
+            List<Room> foot = StairGeometry.RoomsAt(draft.Described, flight, flight.From);
+            if (StairGeometry.RoomsAt(draft.Described, flight, flight.To).Exists(one => one.Id == room) || foot.Exists(one => one.Id == room))
+            {
+                foreach (Room one in foot)
+                {
+                    if (ofRoom.TryGetValue(one.Id, out SwitchedGroup? lights) && lights.Boxes.Count > 0)
+                    {
+                        return lights;
+                    }
+                }
+            }
+        }
+
+        return null;
     }
 
     /// <summary>A room's lights together, but for those that have a switch of their own beside the first way in.</summary>
@@ -97,6 +163,15 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
                     return;
                 }
             }
+        }
+    }
+
+    private void LeaveTheDark(SwitchStation station)
+    {
+        foreach (SwitchedGroup group in station.IsThere ? [] : station.Groups.FindAll(group => group.Boxes.Count == 0))
+        {
+            station.Leave(group);
+            draft.Note(station.Entrance.Room.Id + ": no light is planned for a switch " + station.Where + ", so that none is either");
         }
     }
 

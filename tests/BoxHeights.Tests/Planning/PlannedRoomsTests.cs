@@ -107,7 +107,7 @@ public sealed class PlannedRoomsTests
         {
             Dwelling bare = RandomRooms.Make(seed);
             PlacedBox[] kept = planner.Plan(bare).Dwelling.PlacedBoxes().Where((_, i) => (seed + i) % 3 == 0)
-                .Select((placed, i) => new PlacedBox(placed.Address, i % 2 == 0 ? placed.Box.WithPinned(true) : placed.Box.WithExisting(true))).ToArray();
+                .Select(placed => new PlacedBox(placed.Address, placed.Box.WithControls(default))).Select((placed, i) => new PlacedBox(placed.Address, i % 2 == 0 ? placed.Box.WithPinned(true) : placed.Box.WithExisting(true))).ToArray();
             RoomPlan plan = planner.Plan(kept.Aggregate(bare, (house, placed) => house.WithBox(placed)));
             Assert.All(kept, placed => Assert.Equal(placed.Box, plan.Dwelling.FindBox(placed.Box.Id)!.Box));
             Assert.All(plan.Reasons, planned => Assert.DoesNotContain(kept, placed => placed.Box.Id == planned.Id));

@@ -50,6 +50,15 @@ public sealed class ControlledLightTests
         Assert.StartsWith("light-control:", told, StringComparison.Ordinal);
     }
 
+    // A switch in the kitchen that says nothing may be the kitchen's; the bath has none that could be.
+    [Fact]
+    public void Controls_OfOneSwitchOfTheRoomUntold_LeaveOpenWhatThatRoomHas()
+    {
+        Evaluation evaluation = Control.Evaluate(House("switch>b1 switch>"));
+        Assert.DoesNotContain(evaluation.Findings, finding => finding.RuleId == "light-control");
+        Assert.Contains(evaluation.NotJudged, line => line.StartsWith("light-control:", StringComparison.Ordinal) && line.Contains("kitchen", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Controls_OfExistingWork_ArentAsked()
     {

@@ -85,8 +85,8 @@ public sealed class PracticePlaceTests
         house.Room("den", RoomKind.Office, "ground").Wall("south", In("144")).Add(new Opening("door", OpeningKind.Cased, In("50"), In("82")));
         RoomPlan with = new RoughInPlanner(RuleSets.RoughInPractice).Plan(house.Build());
         RoomPlan without = new RoughInPlanner(RuleSets.RoughInPractice.Without("entrance-switches")).Plan(house.Build());
-        Assert.Single(with.Reasons);
-        Assert.Empty(without.Reasons);
+        Assert.Equal(["den-light", "den-switch"], with.Reasons.Select(one => one.Id));
+        Assert.Equal(["den-light"], without.Reasons.Select(one => one.Id));
         Assert.Single(without.Notes.AsEnumerable().Except(with.Notes));
     }
 

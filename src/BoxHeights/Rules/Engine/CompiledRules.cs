@@ -51,15 +51,25 @@ internal sealed class CompiledRules
     public T? HabitOf<T>()
         where T : HabitRule
     {
+        foreach (T habit in HabitsOf<T>())
+        {
+            return habit;
+        }
+
+        return null;
+    }
+
+    /// <summary>The customs of a form, in the order of their ids.</summary>
+    public IEnumerable<T> HabitsOf<T>()
+        where T : HabitRule
+    {
         foreach (Rule rule in Set.Rules)
         {
             if (rule is T habit)
             {
-                return habit;
+                yield return habit;
             }
         }
-
-        return null;
     }
 
     /// <summary>The heights that rows wish for a box, in the order of their ids.</summary>

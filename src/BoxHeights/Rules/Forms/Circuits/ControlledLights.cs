@@ -92,8 +92,14 @@ public sealed partial record ControlledLights : SpaceRule
     {
         Dictionary<string, List<SpaceBox>> dark = new(StringComparer.Ordinal);
         HashSet<string> switched = new(StringComparer.Ordinal);
+        HashSet<string> untold = new(StringComparer.Ordinal);
         foreach (SpaceBox box in space.Boxes)
         {
+            if (box.Source.Controls.Count == 0 && Holds(box, DeviceKind.Switches))
+            {
+                untold.Add(box.SpaceId);
+            }
+
             bool isLight = Holds(box, Lights);
             if (box.Traits.IsExisting || (Rooms.Count > 0 && !Rooms.Contains(box.Room)) || !(isLight || box.Source.Switched is not (null or SwitchedPart.None)))
             {
@@ -113,7 +119,11 @@ public sealed partial record ControlledLights : SpaceRule
         foreach (KeyValuePair<string, List<SpaceBox>> room in dark)
         {
             bool hasOne = switched.Contains(room.Key);
-            if (Asked == ControlAsked.InEachRoom && !hasOne)
+            if (Asked == ControlAsked.InEachRoom && !hasOne && untold.Contains(room.Key))
+            {
+                statement.LeavesOpen("which light its switch controls isn't described", room.Key);
+            }
+            else if (Asked == ControlAsked.InEachRoom && !hasOne)
             {
                 Lacks(statement, room.Key, room.Key, "lights, and no switch said to control one");
             }

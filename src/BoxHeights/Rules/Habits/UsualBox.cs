@@ -1,0 +1,46 @@
+using System;
+
+namespace BoxHeights.Rules;
+
+/// <summary>Where a usual box goes.</summary>
+public enum UsualPlace
+{
+    /// <summary>In the middle of the ceiling.</summary>
+    MiddleOfCeiling = 0,
+}
+
+/// <summary>A box that rooms usually get although no document asks for it, where none of what it holds is there. A set without such a row has none planned.</summary>
+public sealed record UsualBox : HabitRule
+{
+    /// <summary>Describes the custom.</summary>
+    /// <param name="id">The row's id.</param>
+    /// <param name="summary">What is done, in one plain phrase.</param>
+    /// <param name="citation">Where the custom comes from.</param>
+    /// <param name="box">The box, without its place.</param>
+    /// <param name="rooms">Rooms that get one.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
+    public UsualBox(string id, string summary, Citation citation, DeviceBox box, Items<RoomKind> rooms)
+        : base(id, summary, citation)
+    {
+        Box = box ?? throw new ArgumentNullException(nameof(box));
+        Rooms = rooms;
+    }
+
+    /// <summary>The box, without its place.</summary>
+    public DeviceBox Box { get; init; }
+
+    /// <summary>Rooms that get one.</summary>
+    public Items<RoomKind> Rooms { get; init; }
+
+    /// <summary>Where in such a room it goes.</summary>
+    public UsualPlace Place { get; init; }
+
+    /// <summary>A room that has one of these needs none more; the devices of <see cref="Box"/> where none is named.</summary>
+    public Items<DeviceKind> Instead { get; init; }
+
+    /// <summary>Whether a receptacle that a switch controls does as well.</summary>
+    public bool OrSwitchedReceptacle { get; init; }
+
+    /// <inheritdoc/>
+    public override string Numbers => Box.Devices + " in each " + Rooms + ", " + Place + (Instead.Count == 0 ? "" : ", where there is no " + Instead) + (OrSwitchedReceptacle ? ", and no switched receptacle" : "");
+}

@@ -1,0 +1,76 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Lights are planned with what switches them: from every way in, from open sides and from both ends of a flight. Common practice, no source; three- and four-way switches as any wiring book draws them.</summary>
+public sealed class PlannedLightsTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RoomPlan Ranch = new RoughInPlanner(Rules).Plan(RanchHouse.Bare);
+
+    private static IEnumerable<DeviceBox> Switching(RoomPlan plan, string light) => plan.Dwelling.PlacedBoxes().Select(placed => placed.Box).Where(box => box.Controls.Contains(light));
+
+    // The second road: one light after another, from what is in the boxes.
+    [Fact]
+    public void Plan_OfAHouse_SwitchesEveryLight_FromOnePlaceOrByASetThatGoesTogether()
+    {
+        PlacedBox[] lights = [.. Ranch.Dwelling.PlacedBoxes().Where(placed => placed.Box.Devices.Contains(DeviceKind.Luminaire))];
+        Assert.True(lights.Length >= 12, "a light in each room and one at either entrance");
+        foreach (PlacedBox light in lights)
+        {
+            DeviceBox[] from = [.. Switching(Ranch, light.Box.Id)];
+            int threeWay = from.Count(box => box.Devices.Contains(DeviceKind.ThreeWaySwitch));
+            int fourWay = from.Count(box => box.Devices.Contains(DeviceKind.FourWaySwitch));
+            Assert.True(from.Length == 1 ? from[0].Devices.Contains(DeviceKind.Switch) : threeWay == 2 && fourWay == from.Length - 2, light + ": " + string.Join("; ", from.Select(box => box.Devices.ToString())));
+        }
+
+        Assert.All(Ranch.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Switch), placed => Assert.NotEmpty(placed.Box.Controls));
+        Assert.Empty(Ranch.Obstacles);
+    }
+
+    // The kitchen is entered from the patio, from the garage and from the living room that it is open to; its light isn't switched at the pantry's door.
+    [Fact]
+    public void Plan_OfAKitchenThatIsOpenToARoom_SwitchesItFromThereToo()
+    {
+        Assert.Equal(3, Switching(Ranch, "kitchen-light").Count());
+        Assert.Contains(Ranch.Reasons, one => one.Address == "kitchen/east" && one.Reason.Contains("open side", StringComparison.Ordinal));
+        Assert.Equal("pantry-light", Assert.Single(Switching(Ranch, "pantry-light")).Controls.ToString());
+    }
+
+    // No document asks for one in a foyer or a pantry. In a closet it is one that is listed for storage space, wherever the shelves are.
+    [Theory]
+    [InlineData("foyer", "usual-light", null)]
+    [InlineData("pantry", "usual-light", null)]
+    [InlineData("closet", "usual-closet-light", LuminaireBuild.ForStorage)]
+    public void Plan_OfARoomThatNoDocumentHasLit_LightsItByCustom(string room, string row, LuminaireBuild? build)
+    {
+        Assert.Equal(row, Assert.Single(Ranch.Reasons, one => one.Address == room + "/ceiling").RuleId);
+        PlacedBox light = Assert.Single(Ranch.Dwelling.PlacedBoxes(), placed => placed.Address == room + "/ceiling" && placed.Box.Purpose == BoxPurpose.Light);
+        Assert.Equal(build, light.Box.Luminaire);
+    }
+
+    // A light outside is switched from inside, in the box at its door: no box of its own beside the other.
+    [Theory]
+    [InlineData("front-light", "foyer")]
+    [InlineData("back-light", "kitchen")]
+    public void Plan_OfALightOutside_IsSwitchedInsideItsDoor(string light, string room)
+    {
+        DeviceBox box = Assert.Single(Switching(Ranch, light));
+        Assert.StartsWith(room + "-", box.Id, StringComparison.Ordinal);
+        Assert.Equal(2, box.Devices.Count);
+    }
+
+    // Told on the bedroom's face or the hall's: the door is in both walls.
+    [Theory]
+    [InlineData("bed-3")]
+    [InlineData("bath")]
+    [InlineData("laundry")]
+    public void Plan_OfARoomWhoseDoorIsToldOnItsOtherFace_HasASwitch(string room)
+    {
+        Assert.DoesNotContain(RanchHouse.Bare.Rooms.Single(one => one.Id == room).Walls, wall => wall.Openings.Any(opening => opening.Kind == OpeningKind.Door));
+        Assert.Single(Ranch.Dwelling.PlacedBoxes(), placed => placed.Address.StartsWith(room + "/", StringComparison.Ordinal) && placed.Box.Purpose == BoxPurpose.Switch);
+    }
+}
