@@ -108,15 +108,6 @@ internal sealed partial class Whereabouts
     private static AllowedHeights AnyOf(in AllowedHeights one, in AllowedHeights other) => AllowedHeights.OneOf(one, other, Facts.EdgeMeant);
 
     /// <summary>The boxes that it may be in the way of, by the rules that say so.</summary>
-    private IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> Neighbors(StatedSite[] sites)
-    {
-        ProvisionRule[] rules = state.Rules.Provision;
-        for (int i = 0; sites.Length == 1 && i < rules.Length; i++)
-        {
-            if (state.Groups.WithWhom(i, sites[0], rules) is { } group)
-            {
-                yield return (rules[i], group);
-            }
-        }
-    }
+    private IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> Neighbors(StatedSite[] sites) =>
+        sites.Length == 1 ? state.Groups.With(sites[0], state.Rules.Provision) : [];
 }

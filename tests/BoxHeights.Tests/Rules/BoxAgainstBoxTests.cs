@@ -109,6 +109,21 @@ public sealed class BoxAgainstBoxTests
         Assert.Empty(Practice.Evaluate(move.ApplyTo(TwoFaces(In(2.25m) + Tick, In(2.25m)))).Findings);
     }
 
+    // No stud is known that would say where it may go: beside the box behind it, 2-1/4 in away and a margin of 1 in, since no usual height is far enough above or below.
+    [Theory]
+    [InlineData(84)]
+    [InlineData(83)]
+    public void BackToBack_WhereNoStudsAreKnown_IsMendedBesideTheOther(int at)
+    {
+        Dwelling house = TwoFaces(In(2.75m), In(2.75m), In(3.5m), at: at);
+        house = house.WithStoreys(house.Storeys.Select(storey => storey.WithStuds(null)));
+        LayoutEvaluator practice = new(RuleSets.RoughInPractice);
+        Evaluation evaluation = practice.Evaluate(house);
+        MoveBoxes move = Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(evaluation.Findings).Remedies));
+        Assert.InRange((move.Along!.Value - In(84)).Abs(), In(2.25m), In(4.5m));
+        Assert.True(practice.Evaluate(move.ApplyTo(house)).IsClean);
+    }
+
     // A wall is as deep on one face as on the other: where they say different things, the narrower holds, whichever room comes first.
     [Fact]
     public void BackToBack_FacesThatDisagree_AreAsDeepAsTheNarrower()

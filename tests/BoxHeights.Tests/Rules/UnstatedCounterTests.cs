@@ -41,6 +41,21 @@ public sealed class UnstatedCounterTests
         Assert.Null(Assert.Single(stated.Judgements, one => one.Subject == OneBox.Id && one.RuleId == "counter-edge").Why);
     }
 
+    // A box at some height would do, and nobody knows which: what to find out is the remedy. Where the top is stated, boxes are.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Outlets_OfACounterWithoutTop_AreAddedOnceItIsKnown(bool isStated)
+    {
+        OneBox bare = At(0, "nec", "counter-receptacle", isStated ? new Level(Distance.FromInches(36), Datum.FinishedFloor) : null);
+        Dwelling house = bare.Build();
+        house = house.WithRooms(house.Rooms.Select(room => room.WithFloor(OneBox.Floor(Distance.Zero)).WithWalls(room.Walls.Select(wall => wall.WithBoxes(Items<DeviceBox>.None)))));
+        Evaluation evaluation = new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(house);
+        Remedy remedy = Assert.Single(Assert.Single(evaluation.Causes, cause => cause.RuleId == "counter-outlets").Remedies);
+        Assert.Equal(isStated, remedy is AddBox);
+        Assert.Equal(!isStated, remedy is NoneFound && remedy.Text.StartsWith("find out first: the height of what it is reached over", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Height_AboveACounterWithoutTop_IsAFaultAndNotTakenAsMet()
     {

@@ -107,12 +107,19 @@ internal sealed class GroupIndex
         return found == groupsOf[box].Length;
     }
 
-    /// <summary>The boxes that a rule would judge a box with; null where it doesn't speak of it, or there are none.</summary>
-    /// <param name="rule">The rule's place among the rule set's provisions.</param>
+    /// <summary>The boxes that rules would judge a box with.</summary>
     /// <param name="site">What is stated for the box.</param>
-    /// <param name="rules">The provisions.</param>
-    public ProvisionGroup? WithWhom(int rule, StatedSite site, ProvisionRule[] rules) =>
-        NameOf(rules[rule], site) is { } name && known[rule].TryGetValue(name, out int group) ? groups[group].Boxes : null;
+    /// <param name="rules">The rule set's provisions.</param>
+    public IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> With(StatedSite site, ProvisionRule[] rules)
+    {
+        for (int i = 0; i < rules.Length; i++)
+        {
+            if (NameOf(rules[i], site) is { } name && known[i].TryGetValue(name, out int group))
+            {
+                yield return (rules[i], groups[group].Boxes);
+            }
+        }
+    }
 
     /// <summary>The readings of a rule's text under which a box of a group that fails would meet it, from where boxes are now. A reading may group boxes in its own way.</summary>
     public Items<string> DisputedBy(int group, int box, LayoutState state)

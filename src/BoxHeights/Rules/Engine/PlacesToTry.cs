@@ -151,7 +151,7 @@ internal sealed class PlacesToTry
             return places;
         }
 
-        List<Distance> others = Candidates(state.SitesOf(box)[0], wall);
+        List<Distance> others = Candidates(state.SitesOf(box)[0], wall, box);
         Distance half = state.SitesOf(box)[0].Site.Box.Size.HalfWidth;
         if (state.Boxes[box].Source.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter)
         {
@@ -182,7 +182,7 @@ internal sealed class PlacesToTry
         }
 
         Distance half = site.Site.Box.Size.HalfWidth;
-        List<Distance> studs = Candidates(site, wall);
+        List<Distance> studs = Candidates(site, wall, -1);
         studs.RemoveAll(place => place < half || place > wall.Length - half || IsTaken(surface, -1, place, half));
         studs.Sort((a, b) => (a - at).Abs() is var one && (b - at).Abs() is var other && one != other ? one.CompareTo(other) : a.CompareTo(b));
         return studs;
@@ -225,7 +225,7 @@ internal sealed class PlacesToTry
     public static void SortByNearest(List<Distance> places, Distance at) =>
         places.Sort((a, b) => (a - at).Abs().CompareTo((b - at).Abs()) is var off && off != 0 ? off : a.CompareTo(b));
 
-    private List<Distance> Candidates(StatedSite site, Wall wall)
+    private List<Distance> Candidates(StatedSite site, Wall wall, int box)
     {
         if (StudSides.Of(site.Site) is { } sides)
         {
@@ -233,7 +233,15 @@ internal sealed class PlacesToTry
         }
 
         List<Distance> found = [];
-        foreach (long edge in site.Edges)
+        List<long> edges = [.. site.Edges];
+
+        // Boxes that are in its way have ends as well.
+        foreach ((ProvisionRule rule, ProvisionGroup group) in state.Groups.With(site, state.Rules.Provision))
+        {
+            rule.AddEdgesTo(edges, group, box, site.Site);
+        }
+
+        foreach (long edge in edges)
         {
             if (edge > 0 && edge < wall.Length.Ticks)
             {

@@ -86,6 +86,11 @@ internal sealed partial class RemedyFinder
         {
             if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && ConflictingRules.At(site, at, null) is { Count: > 0 } rules)
             {
+                if (OpenAt(site, at, rules) is { } open)
+                {
+                    return new(default, rules, "find out first: " + FactText.Of(open) + ", without which " + string.Join(" and ", rules) + " can't tell a height for " + placed.Box.Purpose + " box on " + placed.Address);
+                }
+
                 return new(default, rules, "no height was found for " + Described(placed) + ": " + string.Join(" and ", rules) + (rules.Count == 1 ? " leaves none" : " leave none together"));
             }
         }
@@ -93,6 +98,18 @@ internal sealed partial class RemedyFinder
         Items<string> brings = trials.Brings(Adding(cure));
         return new(default, brings.Count == 0 ? new[] { cause.RuleId } : brings, "no place was found where one more would bring no other finding"
             + (brings.Count == 0 ? "" : " (" + string.Join(", ", brings) + ")"));
+    }
+
+    /// <summary>What would have to be known, where rules leave no height for certain but may leave one; null where they leave none.</summary>
+    private static Facts? OpenAt(StatedSite site, Distance at, Items<string> rules)
+    {
+        AllowedHeights all = AllowedHeights.Anything;
+        foreach (StatedPlacement placement in site.Placements)
+        {
+            all = rules.Contains(placement.Rule.Id) ? all & SlabJudge.At(placement.Slabs, at.Ticks) : all;
+        }
+
+        return all.Possible.IsEmpty || all.Needs == Facts.None ? null : all.Needs;
     }
 
     /// <summary>A box to add, nailed to the nearest, the second nearest… stud that has room for it; as it is where studs are only assumed, or it is held otherwise.</summary>

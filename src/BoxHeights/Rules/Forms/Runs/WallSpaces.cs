@@ -148,47 +148,22 @@ public sealed record WallSpaces : RunSpaces
         return breaks;
     }
 
-    /// <summary>Casework that is drawn from the front of the counter round the corner: behind that counter's depth there is no wall to be used.</summary>
+    /// <summary>A counter that ends in a corner stands before the wall round it, as deep as it is: there is no floor line, whether or not casework there goes on from its front.</summary>
     private void InTheCorner(Wall before, Wall after, Breaks atRight, Breaks atLeft)
     {
-        Distance depthBefore = Distance.Zero;
-        Distance depthAfter = Distance.Zero;
         foreach (Counter counter in before.Counters)
         {
-            depthBefore = Counters.Contains(counter.Kind) && counter.Right == before.Length && counter.Depth is { } deep ? Distance.Max(depthBefore, deep) : depthBefore;
+            if (Counters.Contains(counter.Kind) && before.Length - counter.Right <= DrawingTolerance.GapAcross && counter.Depth is { } deep)
+            {
+                atLeft.Add(Distance.Zero, Distance.Min(deep, after.Length), Verdict.Passes);
+            }
         }
 
         foreach (Counter counter in after.Counters)
         {
-            depthAfter = Counters.Contains(counter.Kind) && counter.Left == Distance.Zero && counter.Depth is { } deep ? Distance.Max(depthAfter, deep) : depthAfter;
-        }
-
-        foreach ((Distance left, _) in Casework(after))
-        {
-            atLeft.Add(Distance.Zero, left, left <= depthBefore ? Verdict.Passes : Verdict.Fails);
-        }
-
-        foreach ((_, Distance right) in Casework(before))
-        {
-            atRight.Add(right, before.Length, before.Length - right <= depthAfter ? Verdict.Passes : Verdict.Fails);
-        }
-    }
-
-    private IEnumerable<(Distance Left, Distance Right)> Casework(Wall wall)
-    {
-        foreach (Counter counter in wall.Counters)
-        {
-            if (Counters.Contains(counter.Kind))
+            if (Counters.Contains(counter.Kind) && counter.Left <= DrawingTolerance.GapAcross && counter.Depth is { } deep)
             {
-                yield return (counter.Left, counter.Right);
-            }
-        }
-
-        foreach (Covering covering in wall.Coverings)
-        {
-            if (Break(covering) == Verdict.Passes)
-            {
-                yield return (covering.Left, covering.Right);
+                atRight.Add(Distance.Max(Distance.Zero, before.Length - deep), before.Length, Verdict.Passes);
             }
         }
     }
