@@ -1,3 +1,5 @@
+using System;
+
 namespace BoxHeights;
 
 /// <summary>How many gangs the devices of a box need to be mounted: as stated, else as their kinds tell.</summary>
@@ -15,18 +17,25 @@ internal static class GangsNeeded
     /// <summary>What all of them need side by side.</summary>
     public static int ByAll(DeviceBox box) => Sum(box, _ => true);
 
-    /// <summary>What is wrong where they need more gangs than the box has; null where they fit. Jacks may share a plate, and covers, lights and alarms need no gang.</summary>
-    public static string? Misfit(DeviceBox box)
+    /// <summary>What is wrong where they need more gangs than the box has, or its gangs stand further apart than it is wide; null where they fit. Jacks may share a plate, and covers, lights and alarms need no gang.</summary>
+    public static string? Misfit(DeviceBox box, PartsCatalog catalog, LengthUnits units = LengthUnits.Inches)
     {
-        int needed = box.Gangs is null ? 0 : Sum(box, device => device.IsOperated && device != DeviceKind.DataJack && device != DeviceKind.TvJack);
-        return needed <= (box.Gangs ?? 0) ? null
-            : "it has " + Count(box.Gangs!.Value) + ", but its devices (" + string.Join(", ", box.Devices) + ") need " + needed
+        int needed = Sum(box, device => device.IsOperated && device != DeviceKind.DataJack && device != DeviceKind.TvJack);
+        int gangs = box.Gangs ?? needed;
+        if (needed > gangs)
+        {
+            return "it has " + Count(gangs) + ", but its devices (" + string.Join(", ", box.Devices) + ") need " + needed
                 + ": which is meant? Devices that share a strap are one device, of a kind of your own";
+        }
+
+        Distance apart = (catalog.BuildOf(ResolvedBox.KindOf(box, catalog)).GangPitch ?? catalog.GangPitch) * Math.Max(0, gangs - 1);
+        return box.Size is not { IsStated: true } size || (box.OnItsSide ? size.HeightRange : size.WidthRange).To is var wide && wide >= apart ? null
+            : "it is " + wide.Exactly(units) + (box.OnItsSide ? " high" : " wide") + ", but the outer ones of " + Count(gangs) + " stand " + apart.Exactly(units) + " apart: which is meant?";
     }
 
     private static string Count(int gangs) => gangs == 1 ? "1 gang" : gangs + " gangs";
 
-    private static int Sum(DeviceBox box, System.Func<DeviceKind, bool> counts)
+    private static int Sum(DeviceBox box, Func<DeviceKind, bool> counts)
     {
         int sum = 0;
         for (int i = 0; i < box.Devices.Count; i++)

@@ -12,7 +12,7 @@ internal sealed partial class Resolver
 
     private bool IsMisfit(DeviceBox box, ResolvedSurface surface)
     {
-        string? misfit = GangsNeeded.Misfit(box);
+        string? misfit = GangsNeeded.Misfit(box, catalog, units);
         if (misfit is not null)
         {
             Fault(LayoutFaultKind.Contradiction, box.Id, misfit, surface.Address);

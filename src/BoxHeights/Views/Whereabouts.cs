@@ -23,7 +23,7 @@ internal sealed partial class Whereabouts
         edges = terms.Edge is { } edge ? [edge] : [Edge.Bottom, Edge.Center, Edge.Top];
         datum = terms.Datum;
         size = ResolvedBox.SizeOf(source, state.Options.Catalog);
-        isMisfit = GangsNeeded.Misfit(source) is not null;
+        isMisfit = GangsNeeded.Misfit(source, state.Options.Catalog) is not null;
     }
 
     /// <summary>A box that is described, asked about in the terms of a height, or of its own.</summary>

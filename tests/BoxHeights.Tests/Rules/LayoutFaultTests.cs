@@ -115,6 +115,25 @@ public sealed class LayoutFaultTests
         }
     }
 
+    // Devices stand 1-13/16 in apart (ANSI/NEMA OS 1, from memory), so that the outer two of three are 3-5/8 in apart: no box is narrower than that. On its side it is no lower.
+    [Theory]
+    [InlineData(3, "3-5/8 in", 0, false, null)]
+    [InlineData(3, "3-5/8 in", 2, false, "it is 92.07")]
+    [InlineData(3, "2-1/4 in", 0, false, "it is 2-1/4 in wide, but the outer ones of 3 gangs stand 3-5/8 in apart")]
+    [InlineData(3, "2-1/4 in", 0, true, "it is 2-1/4 in high, but")]
+    [InlineData(1, "2 in", 0, false, null)]
+    [InlineData(null, "2-1/4 in", 0, false, "the outer ones of 3 gangs stand")]
+    public void Contradiction_BoxNarrowerThanItsGangs_IsNamed(int? gangs, string across, int ticksLess, bool onItsSide, string? expected)
+    {
+        Distance narrow = Distance.Parse(across) - Distance.FromTicks(ticksLess);
+        Distance other = CaseFile.Inches("3-3/4");
+        DeviceBox box = Box("narrow", "60").WithDevices(Enumerable.Repeat(DeviceKind.Switch, gangs ?? 3).ToArray()).WithGangs(gangs).WithOnItsSide(onItsSide)
+            .WithSize(onItsSide ? new BoxSize(other, narrow) : new BoxSize(narrow, other));
+        LayoutFault? fault = Evaluator.Evaluate(House(wall => wall.Add(box))).Findings.SingleOrDefault(finding => finding.Fault is not null)?.Fault;
+        Assert.Equal(expected is null, fault is null);
+        Assert.Contains(expected ?? "", fault?.Message ?? "", StringComparison.Ordinal);
+    }
+
     [Fact]
     public void OutsideItsWall_BoxBeyondItsEnd_IsNamedAndNotJudged() => AssertNotJudged(Box("beyond", "144-1/16"), LayoutFaultKind.OutsideItsWall, "144 in");
 

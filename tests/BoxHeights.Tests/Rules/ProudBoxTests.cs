@@ -21,7 +21,9 @@ public sealed class ProudBoxTests
         foreach (Finding finding in evaluation.Findings)
         {
             Assert.Equal(("box-proud", Severity.Note, Verdict.Fails), (finding.RuleId, finding.Severity, finding.Verdict));
-            Assert.Equal(In(tiled ? 1 : 0.5m), Assert.IsType<SetProjection>(Assert.Single(finding.Remedies)).Projection);
+            SetProjection mended = Assert.IsType<SetProjection>(Assert.Single(finding.Remedies));
+            Assert.Equal(In(tiled ? 1 : 0.5m), mended.Projection);
+            Assert.EndsWith(" further back", mended.Text, System.StringComparison.Ordinal);
         }
     }
 

@@ -77,10 +77,12 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         if (way.Projection is { } projection)
         {
             string outTo = Print(projection) + " out from the framing";
-            string by = Print(way.Further);
+            string by = Print(way.Further.Abs());
+            bool isBack = way.Further < Distance.Zero;
             return new SetProjection(ids, projection, way.How switch
             {
-                BringOut.PlasterRing => "take a plaster ring that stands " + outTo + " for " + ids + ": " + by + " more",
+                BringOut.PlasterRing => "take a plaster ring that stands " + outTo + " for " + ids + ": " + by + (isBack ? " less" : " more"),
+                _ when isBack => "set " + ids + " to stand " + outTo + ", " + by + " further back",
                 BringOut.Extension => "add an extension ring of " + by + " to " + ids + ", to stand " + outTo,
                 _ => "set " + ids + " to stand " + outTo + ", " + by + " further, or add an extension ring of " + by,
             });
