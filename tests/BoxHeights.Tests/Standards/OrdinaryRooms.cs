@@ -73,6 +73,13 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
             });
         }
 
+        // Between the sink and the machine its receptacle is reached through the sink's cabinet.
+        if (kind == RoomKind.Kitchen && room.Walls.FirstOrDefault(wall => wall.Counters.Count > 0) is { } worktop && worktop.Counters[0].Interruptions.Count > 0)
+        {
+            Distance machine = worktop.Counters[0].Left + In(104);
+            room = room.WithFixtures(new[] { new Fixture("dishwasher", FixtureKind.Dishwasher).WithWall(worktop.Id).WithLeft(machine).WithRight(machine + In(24)).WithDepth(In(24)) });
+        }
+
         storey.IsOffLevel = false;
         storey.FillsWalls = false;
         return room;

@@ -26,6 +26,10 @@ internal static partial class PlantedMistakes
         ["no switch at the foot"] = NoSwitchAtTheFoot,
         ["light at the handrail"] = LightAtTheHandrail,
         ["counter receptacle a tick too far"] = ATickTooFar,
+        ["behind the dishwasher"] = BehindTheDishwasher,
+        ["dishwasher's receptacle on another wall"] = (seed, rooms) => OnAnotherWall(seed, rooms, BoxPurpose.Dishwasher, "dishwasher-place"),
+        ["dryer's receptacle on another wall"] = (seed, rooms) => OnAnotherWall(seed, rooms, BoxPurpose.Dryer, "dryer-place"),
+        ["in the door that the other face has"] = InTheOtherFacesDoor,
     };
 
     private static Planted? InThePocket(int seed, int rooms)
@@ -208,6 +212,59 @@ internal static partial class PlantedMistakes
         Distance limit = first.Wall!.Counters[0].Left + In(24);
         Planted? At(Distance place) => Change(house, [first], box => Loose(box).WithAt(place), false, "counter-outlets");
         return At(limit + Distance.FromTicks(1))! with { Boxes = [], NeedsOutlets = true, Still = At(limit)!.House };
+    }
+
+    /// <summary>A tick further along than its edge: a built-in machine can't be pulled out to reach a plug behind it. At its edge it is beside it. Common practice, no source.</summary>
+    private static Planted? BehindTheDishwasher(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        List<BoxAt> found = Some(Found(house, one => one.Box.Purpose == BoxPurpose.Dishwasher && IsOneFace(house, one) && one.Room!.Fixtures.Count > 0), seed);
+        Distance? edge = found.Count == 0 ? null : found[0].Room!.Fixtures.Single(fixture => fixture.Kind == FixtureKind.Dishwasher).Left;
+        Planted? At(Distance along) => Change(house, found, box => Loose(box).WithAt(along), false, "dishwasher-place");
+        return edge is not { } left ? null : At(left + Distance.FromTicks(1))! with { Still = At(left)!.House };
+    }
+
+    /// <summary>On a wall that nothing else is on for 18 in to either side, and 40 in from its corners, where no door swings.</summary>
+    private static Planted? OnAnotherWall(int seed, int rooms, BoxPurpose purpose, string rule)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        foreach (BoxAt one in Found(house, one => one.Box.Purpose == purpose && one.Room!.Fixtures.Count > 0))
+        {
+            foreach (Wall wall in one.Room!.Walls.Where(wall => wall.Id != one.Wall!.Id && wall is { Open: false, Finishes.Count: 0, Coverings.Count: 0, NoCavity.Count: 0, Top.Count: 0, Boards: null }))
+            {
+                for (Distance at = In(40); IsOneFace(house, one with { Wall = wall }) && at < wall.Length - In(40); at += In(1))
+                {
+                    if (wall.Boxes.All(box => (box.At!.Value - at).Abs() > In(18)) && wall.Openings.All(opening => at < opening.Left - In(40) || at > opening.Right + In(40)))
+                    {
+                        DeviceBox moved = Loose(one.Box).WithAt(at).WithSpecified(null);
+                        return new(house.WithRooms(house.Rooms.Select(room => room.Id != one.Room.Id ? room : room.WithWalls(room.Walls.Select(each =>
+                            each.Id == wall.Id ? wall.WithBoxes(wall.Boxes.With(moved)) : each.Id == one.Wall!.Id ? each.WithBoxes(new Items<DeviceBox>(each.Boxes.Where(box => box.Id != moved.Id))) : each)))), [rule], [moved.Id]);
+                    }
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Only one of two faces has their door drawn, and only one of them says that they are one wall.</summary>
+    private static Planted? InTheOtherFacesDoor(int seed, int rooms)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, rooms);
+        foreach ((Room room, Wall face) in house.Rooms.SelectMany(room => room.Walls.Where(wall => wall is { BackOf: not null, Finishes.Count: 0, Coverings.Count: 0 }).Select(wall => (room, wall))))
+        {
+            if (face.Openings.FirstOrDefault(one => one.Kind == OpeningKind.Door) is { } door && !face.Boxes.Any(box => door.Left - In(6) < box.At && box.At < door.Right + In(6)))
+            {
+                Wall bare = face.WithOpenings(Items<Opening>.None);
+                Dwelling drawnOnce = house.WithRooms(house.Rooms.Select(one => one.WithWalls(one.Walls.Select(wall =>
+                    one.Id == room.Id && wall.Id == face.Id ? (seed % 2 == 0 ? bare : bare.WithBackOf(null).WithBackOffset(null))
+                    : one.Id + "/" + wall.Id == face.BackOf && seed % 2 == 1 ? wall.WithBackOf(room.Id + "/" + face.Id).WithBackOffset(face.BackOffset) : wall))));
+                BoxAt inIt = new(room, bare, face.Boxes.Count > 0 ? face.Boxes[0] : house.PlacedBoxes()[0].Box);
+                return WithOneMore(drawnOnce, inIt with { Box = new DeviceBox("none", BoxPurpose.General).WithDevices(new[] { DeviceKind.DataJack }).WithAt(door.Left + In(14)).WithHeight(BoxHeight.ToTop(In(16), Datum.Subfloor)) }, "trim-clearance");
+            }
+        }
+
+        return null;
     }
 
     private static Opening? DoorOf(BoxAt one, OpeningKind kind) => one.Wall is { Openings: { Count: > 0 } openings } && openings[0].Kind == kind ? openings[0] : null;
