@@ -12,7 +12,7 @@ public sealed class Booklet
     /// <summary>What a page of either paper is wide between its margins, in user units of 1/96 in.</summary>
     private const int PageWidth = 700;
 
-    private const int HalfAPage = 270;
+    private const int HalfAPage = 235;
 
     private readonly Evaluation report;
 
@@ -43,7 +43,7 @@ public sealed class Booklet
             StoreyPicture plan = StoreyPicture.For(mended.Evaluation, storey.Id);
             if (plan.Storey.Rooms.Count > 1)
             {
-                page.Begin(storey.Id, "storey-" + page.NextPicture());
+                page.Begin(storey.Id + ", from above", "storey-" + page.NextPicture());
                 page.Picture(plan.ToSvg(sheet.WithIdPrefix("p" + page.NextPicture()).WithDrawingHeight(pictures.DrawingHeight ?? 2 * HalfAPage)));
                 page.End();
             }
@@ -64,8 +64,13 @@ public sealed class Booklet
         page.Table(CeilingPlan.For(report).Table());
         page.End();
         page.Begin("Story pole", "pole");
-        page.Picture(PolePicture.For(pole).ToSvg(sheet.WithIdPrefix("pole")));
+        foreach (string stand in PolePicture.For(pole).Apart(sheet.WithIdPrefix("pole-")))
+        {
+            page.Picture(stand);
+        }
+
         page.Table(pole.Table());
+        page.Table(pole.NotYetTable());
         page.List("Not on the pole", pole.LeftOut);
         page.End();
         page.Begin("Order list", "order");

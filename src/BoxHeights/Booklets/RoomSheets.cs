@@ -17,7 +17,7 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
     public void Write(Room room)
     {
         page.Begin(room.Id, "room-" + ++count);
-        if (room.Walls.Count > 0)
+        if (room.Walls.Count > 0 && mended.IsResolved)
         {
             page.Picture(RoomPicture.For(mended, room.Id).ToSvg(Named()));
         }
@@ -40,7 +40,7 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
     {
         foreach (Wall wall in walls)
         {
-            if (wall.Boxes.Count > 0)
+            if (wall.Boxes.Count > 0 && mended.IsResolved)
             {
                 page.Picture(WallElevation.For(mended, SurfaceAddress.Of(owner, wall.Id)).ToSvg(Named()));
             }

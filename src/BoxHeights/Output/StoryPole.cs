@@ -118,6 +118,14 @@ public sealed partial class StoryPole
         StringBuilder text = new();
         TextTable.AppendTitle(text, "Story pole: " + dwelling.Name, "Marks are above the subfloor; the reading on the plate is for a pole that stands on the bottom plate.");
         Table().AppendMarkdown(text);
+        NotYetTable().AppendMarkdown(text);
+        TextTable.AppendList(text, "Not on the pole", LeftOut);
+        return text.ToString();
+    }
+
+    /// <summary>What can't be marked yet, and why.</summary>
+    internal TextTable NotYetTable()
+    {
         TextTable notYet = new("storey", "height", "above the subfloor", "why not yet", "for", "boxes", "ids");
         foreach (PoleRange range in NotYet)
         {
@@ -126,9 +134,7 @@ public sealed partial class StoryPole
                 Count(range.BoxIds), range.BoxIds.ToString());
         }
 
-        notYet.AppendMarkdown(text);
-        TextTable.AppendList(text, "Not on the pole", LeftOut);
-        return text.ToString();
+        return notYet;
     }
 
     /// <summary>The same as <see cref="ToMarkdown"/>.</summary>

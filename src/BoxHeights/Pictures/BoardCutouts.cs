@@ -6,9 +6,8 @@ namespace BoxHeights;
 
 /// <summary>The boards of a wall with what is cut out of them for boxes and openings, each measured from the board's lower left corner.</summary>
 /// <remarks>
-/// A course that lies across runs over the whole wall: where its sheets are butted end to end isn't described. Its left end is taken at the wall's framing face, its lower edge
-/// at the seam under it, the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling. Drawn from <see cref="Evaluation.Wall"/>; a box
-/// whose place isn't known exactly is listed and not drawn, one whose size isn't stated has the usual size of its kind, and says so.
+/// The boards are <see cref="WallView.Sheets"/>. Drawn from <see cref="Evaluation.Wall"/>; a box whose place isn't known exactly is listed and not drawn, one whose size isn't
+/// stated has the usual size of its kind, and says so.
 /// </remarks>
 public sealed class BoardCutouts
 {
@@ -19,11 +18,10 @@ public sealed class BoardCutouts
     {
         this.wall = wall;
         this.house = house;
-        Boards = BoardsOf(wall);
     }
 
-    /// <summary>The boards, from the lowest up or from the left; none where it isn't known how the board is hung, or not exactly.</summary>
-    public Items<WallArea> Boards { get; }
+    /// <summary>The boards, from the lowest up and from the left; none where it isn't known how the board is hung, or not exactly.</summary>
+    public Items<WallArea> Boards => wall.Sheets;
 
     /// <summary>The boards.</summary>
     public override string ToString() => Boards.Count == 0 ? "no boards" : "boards " + Boards;
@@ -35,19 +33,6 @@ public sealed class BoardCutouts
     /// <exception cref="ArgumentException">There is no such wall.</exception>
     public static BoardCutouts For(Evaluation evaluation, string address) =>
         new((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Wall(address), evaluation.Dwelling.Name);
-
-    /// <summary>The cutouts of a wall; null where its measures are larger than anything in a house.</summary>
-    internal static BoardCutouts? TryFor(Evaluation evaluation, string address)
-    {
-        try
-        {
-            return For(evaluation, address);
-        }
-        catch (ArgumentException)
-        {
-            return null;
-        }
-    }
 
     /// <summary>What is cut out of a board, openings first.</summary>
     /// <param name="board">Its place among <see cref="Boards"/>.</param>
@@ -170,9 +155,33 @@ public sealed class BoardCutouts
             ("data-subfloor", SvgPage.Number(frame.Zero)));
     }
 
-    /// <summary>What a board is called on its wall.</summary>
-    internal string NameOf(int board) =>
-        (board + 1) + " of " + Boards.Count + (wall.Boards!.Layout.Hung == BoardDirection.Horizontal ? " from below" : " from the left");
+    /// <summary>What a board is called on its wall: its course where that is one board, else its sheet, too.</summary>
+    internal string NameOf(int board)
+    {
+        List<Distance?> courses = [];
+        List<int> inCourse = [];
+        for (int i = 0; i < Boards.Count; i++)
+        {
+            bool isOfLast = wall.Boards!.Layout.Hung == BoardDirection.Horizontal && courses.Count > 0 && courses[courses.Count - 1] == Boards[i].Bottom?.From;
+            if (!isOfLast)
+            {
+                courses.Add(Boards[i].Bottom?.From);
+                inCourse.Add(0);
+            }
+
+            inCourse[inCourse.Count - 1]++;
+        }
+
+        int course = 0;
+        int sheet = board;
+        while (sheet >= inCourse[course])
+        {
+            sheet -= inCourse[course++];
+        }
+
+        string of = (course + 1) + " of " + courses.Count + (wall.Boards!.Layout.Hung == BoardDirection.Horizontal ? " from below" : " from the left");
+        return inCourse[course] == 1 ? of : of + ", sheet " + (sheet + 1) + " of " + inCourse[course];
+    }
 
     private WallArea Board(int board) =>
         board >= 0 && board < Boards.Count ? Boards[board] : throw new ArgumentOutOfRangeException(nameof(board), board, "The wall has " + Boards.Count + " boards whose edges are known.");
@@ -191,66 +200,5 @@ public sealed class BoardCutouts
                 yield return (box.Id, box.UsualBody, box);
             }
         }
-    }
-
-    private static Items<WallArea> BoardsOf(WallView wall)
-    {
-        if (wall.Boards is not { } boards || wall.FinishedCeiling is not { IsExact: true } ceiling)
-        {
-            return default;
-        }
-
-        Distance floor = wall.Subfloor + (boards.Layout.FloorGap ?? Distance.Zero);
-        return boards.Layout.Hung == BoardDirection.Horizontal ? Across(wall, boards, floor, ceiling.From) : Upright(wall, boards.Layout, floor, ceiling.From);
-    }
-
-    private static Items<WallArea> Across(WallView wall, BoardView boards, Distance floor, Distance ceiling)
-    {
-        List<Distance> edges = [floor, ceiling];
-        foreach (DistanceRange seam in boards.Seams)
-        {
-            if (!seam.IsExact)
-            {
-                return default;
-            }
-
-            if (seam.From > floor && seam.From < ceiling)
-            {
-                edges.Add(seam.From);
-            }
-        }
-
-        edges.Sort();
-        List<WallArea> found = [];
-        for (int i = 1; i < edges.Count; i++)
-        {
-            if (edges[i - 1] < edges[i])
-            {
-                found.Add(new(Distance.Zero, wall.Length, edges[i - 1], edges[i]));
-            }
-        }
-
-        return new(found);
-    }
-
-    /// <summary>Upright sheets from the end where hanging starts; the last width is that of all that follow.</summary>
-    private static Items<WallArea> Upright(WallView wall, BoardLayout layout, Distance floor, Distance ceiling)
-    {
-        if (layout.Widths.Count == 0 || ceiling <= floor)
-        {
-            return default;
-        }
-
-        List<WallArea> found = [];
-        Distance at = Distance.Zero;
-        for (int sheet = 0; at < wall.Length && sheet < WallFraming.MostWorkedThrough; sheet++)
-        {
-            Distance end = Distance.Min(wall.Length, at + layout.Widths[Math.Min(sheet, layout.Widths.Count - 1)]);
-            found.Add(layout.From == BoardOrigin.Right ? new(wall.Length - end, wall.Length - at, floor, ceiling) : new(at, end, floor, ceiling));
-            at = end;
-        }
-
-        found.Sort((a, b) => a.Left.From.CompareTo(b.Left.From));
-        return new(found);
     }
 }

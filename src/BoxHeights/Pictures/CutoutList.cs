@@ -46,7 +46,7 @@ public sealed partial class CutoutList
         {
             foreach (Wall wall in room.Walls)
             {
-                if (!room.Untouched && BoardCutouts.TryFor(mended, room.Id + "/" + wall.Id) is { Boards.Count: > 0 } cutouts)
+                if (!room.Untouched && mended.IsResolved && BoardCutouts.For(mended, room.Id + "/" + wall.Id) is { Boards.Count: > 0 } cutouts)
                 {
                     walls.Add(cutouts);
                 }

@@ -53,7 +53,21 @@ internal sealed partial class ElevationDrawing
                 }
             }
 
+            Joints();
             page.Close();
+        }
+    }
+
+    /// <summary>Where sheets meet side by side: upright ones, and those whose butt joints are stated.</summary>
+    private void Joints()
+    {
+        foreach (WallArea sheet in wall.Sheets)
+        {
+            if (sheet.Left.From > Distance.Zero)
+            {
+                long x = frame.X(sheet.Left.From);
+                page.Segment(x, frame.Y(sheet.Bottom!.Value.From), x, frame.Y(sheet.Top!.Value.From), Look.Seam, "joint");
+            }
         }
     }
 
@@ -123,11 +137,11 @@ internal sealed partial class ElevationDrawing
     {
         if (up.IsExact)
         {
-            page.Segment(frame.X(Distance.Zero), frame.Y(up.From), frame.X(wall.Length), frame.Y(up.From), look, part);
+            page.Segment(frame.X(Distance.Zero), frame.Y(up.From), frame.X(length), frame.Y(up.From), look, part);
             return;
         }
 
-        page.Rectangle(frame.Rect(Distance.Zero, wall.Length, Distance.Max(low, up.From), Distance.Min(high, Distance.Max(up.To, low))), Look.Range, part);
+        page.Rectangle(frame.Rect(Distance.Zero, length, Distance.Max(low, up.From), Distance.Min(high, Distance.Max(up.To, low))), Look.Range, part);
     }
 
     /// <summary>A rectangle: what is sure of it in its own look, and how far its edges may reach as a range. An edge of which nothing is known is left open.</summary>

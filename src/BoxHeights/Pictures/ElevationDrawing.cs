@@ -15,6 +15,9 @@ internal sealed partial class ElevationDrawing
     private readonly bool isTopKnown;
     private readonly Distance low;
     private readonly Distance high;
+
+    /// <summary>How much of the wall's length is drawn: all of it, but of one longer than any house only as far as there is something on it.</summary>
+    private readonly Distance length;
     private readonly ElevationFrame frame;
     private readonly PageNotes notes;
 
@@ -32,13 +35,14 @@ internal sealed partial class ElevationDrawing
         page = new(options, "wall");
         isTopKnown = wall.Top.Count > 0;
         (low, high) = Extent();
+        length = InAHouse.Holds(wall.Length) ? wall.Length : FarEnd();
         page.Paragraph(Title, "title", bold: true);
         page.Paragraph("left as you face the wall; heights above the subfloor, distances from the left end", "subtitle");
         page.Gap();
         leftSide = Side(HeightTexts());
         rightSide = Side(LineTexts());
         frame = ElevationFrame.Within(
-            wall.Length, low, high, page.Margin + leftSide, page.Cursor, page.TextWidth - leftSide - rightSide, (options.DrawingHeight ?? Math.Max(60, options.Width * 6 / 10)) * 1000L);
+            length, low, high, page.Margin + leftSide, page.Cursor, page.TextWidth - leftSide - rightSide, (options.DrawingHeight ?? Math.Max(60, options.Width * 6 / 10)) * 1000L);
 
         // Labels stand in the drawing, at both sides of it, and in the rows under it.
         notes = new(page, new(new(page.Margin, frame.Area.Top, page.TextWidth, frame.Area.Height + (Rows * page.Line))));
@@ -46,7 +50,7 @@ internal sealed partial class ElevationDrawing
 
     private int Rows => options.Shows(PictureLayers.Dimensions) ? 6 : 1;
 
-    private string Title => SvgText.Title(house, wall.Address) + ", " + Text(wall.Length) + " long" + (wall.IsOutside ? ", from outside" : "");
+    private string Title => SvgText.Title(house, wall.Address) + (InAHouse.Holds(wall.Length) ? ", " + Text(wall.Length) + " long" : "") + (wall.IsOutside ? ", from outside" : "");
 
     public string Draw()
     {
@@ -129,6 +133,12 @@ internal sealed partial class ElevationDrawing
         page.Cursor = Math.Max(notes.Lowest, frame.Area.Bottom) + (page.Line / 2);
         PageFoot.ScaleBar(page, units, frame.Scale);
         notes.Write();
+        if (wall.LeftOut.Count > 0)
+        {
+            page.Paragraph("Not drawn, since a measure is larger than anything in a house: " + SvgText.Mixed(string.Join(", ", wall.LeftOut)) + ".", "left-out");
+            page.Gap();
+        }
+
         WriteBands();
         if (Shows(PictureLayers.Findings))
         {
@@ -245,6 +255,23 @@ internal sealed partial class ElevationDrawing
         return (least, isTopKnown && most > least ? most : Distance.Max(most + air, least + (air * 4)));
     }
 
+    /// <summary>A little beyond the last thing on the wall.</summary>
+    private Distance FarEnd()
+    {
+        Distance end = Distance.Zero;
+        foreach (WallPart part in wall.Parts)
+        {
+            end = Distance.Max(end, part.Area.Right.To);
+        }
+
+        foreach (BoxView box in wall.Boxes)
+        {
+            end = Distance.Max(end, box.Along ?? Distance.Zero);
+        }
+
+        return end + Distance.FromInches(24);
+    }
+
     /// <summary>The corners of the wall from its lower left one over its top to its lower right one.</summary>
     private List<(long X, long Y)> Corners()
     {
@@ -254,7 +281,7 @@ internal sealed partial class ElevationDrawing
             points.Add((frame.X(point.Along), frame.Y(point.Up.From)));
         }
 
-        points.Add((frame.X(wall.Length), frame.Y(wall.Subfloor)));
+        points.Add((frame.X(length), frame.Y(wall.Subfloor)));
         return points;
     }
 
@@ -266,14 +293,14 @@ internal sealed partial class ElevationDrawing
             page.Path(points, Look.Outline, closed: true, "outline");
             if (wall.Top[0].Up is { IsExact: false } top)
             {
-                page.Rectangle(frame.Rect(Distance.Zero, wall.Length, top.From, top.To), Look.Range, "top-range");
+                page.Rectangle(frame.Rect(Distance.Zero, length, top.From, top.To), Look.Range, "top-range");
             }
 
             return;
         }
 
         // A wall whose height isn't known has no upper edge.
-        page.Path([(frame.X(Distance.Zero), frame.Area.Top), points[0], points[1], (frame.X(wall.Length), frame.Area.Top)], Look.Outline, part: "outline");
-        page.Segment(frame.X(Distance.Zero), frame.Area.Top, frame.X(wall.Length), frame.Area.Top, Look.Assumed, "top-not-known");
+        page.Path([(frame.X(Distance.Zero), frame.Area.Top), points[0], points[1], (frame.X(length), frame.Area.Top)], Look.Outline, part: "outline");
+        page.Segment(frame.X(Distance.Zero), frame.Area.Top, frame.X(length), frame.Area.Top, Look.Assumed, "top-not-known");
     }
 }

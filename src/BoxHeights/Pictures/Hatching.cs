@@ -37,6 +37,10 @@ internal static class Hatching
                 Level(to, area, 10_000);
                 Upright(to, area, 10_000);
                 break;
+            case FillPattern.Diagonals:
+                Line(to, area.Left, area.Bottom, area.Right, area.Top);
+                Line(to, area.Left, area.Top, area.Right, area.Bottom);
+                break;
             case FillPattern.Dots:
                 Level(to, area, 5_000);
                 break;

@@ -59,6 +59,9 @@ internal enum FillPattern
     FewDots,
     WideHatch,
     WideBackHatch,
+
+    /// <summary>From corner to corner: as a void is drawn.</summary>
+    Diagonals,
 }
 
 /// <summary>How a look is drawn.</summary>

@@ -55,7 +55,7 @@ internal static class PageFoot
         items.ForEach(item => sorted.Insert(sorted.FindLastIndex(one => one.Number < item.Number || (one.Number == item.Number && Rank(one.Weight) <= Rank(item.Weight))) + 1, item));
         foreach ((int number, string weight, string body, string subjects) in sorted)
         {
-            page.Item(MarkOf(findings, number), weight + "  " + subjects + ": " + SvgText.Isolated(body), "finding");
+            page.Item(MarkOf(findings, number), weight + "  " + subjects + ": " + SvgText.Mixed(body), "finding");
         }
 
         if (findings.Count > 0)

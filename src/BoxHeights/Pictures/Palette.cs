@@ -53,7 +53,7 @@ internal sealed class Palette
         Look.Assumed => new(wood, 700, Dashes, null, FillPattern.None),
         Look.Range => new(Text, 500, Dotted, null, FillPattern.Rows),
         Look.NoCavity => new(wood, 900, "", Paper, FillPattern.Cross),
-        Look.Opening => new(glass, 1300, "", Paper, FillPattern.None),
+        Look.Opening => new(glass, 1300, "", Paper, FillPattern.Diagonals),
         Look.Casing => new(glass, 600, "", null, FillPattern.None),
         Look.DoorLeaf => new(glass, 600, DashDot, null, FillPattern.WideHatch),
         Look.Seam => new(thing, 900, DashDot, null, FillPattern.None),

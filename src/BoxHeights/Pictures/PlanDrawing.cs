@@ -31,7 +31,7 @@ internal sealed class PlanDrawing
         drawn = new(room, page, notes, frame.At, frame.Scale);
     }
 
-    private string Title => SvgText.Title(house, room.Id) + ", " + SvgText.Isolated(room.Room.Kind.Name);
+    private string Title => SvgText.Title(house, room.Id) + (room.Id == room.Room.Kind.Name ? "" : ", " + SvgText.Isolated(room.Room.Kind.Name));
 
     public string Draw()
     {
@@ -90,6 +90,12 @@ internal sealed class PlanDrawing
         page.Cursor = Math.Max(frame.Bottom, notes.Lowest) + (page.Line / 2);
         PageFoot.ScaleBar(page, units, frame.Scale);
         notes.Write();
+        if (room.Walls.Count < room.Room.Walls.Count)
+        {
+            page.Paragraph("Its walls aren't drawn: a measure of them is larger than anything in a house.", "left-out");
+            page.Gap();
+        }
+
         if (Shows(PictureLayers.Findings))
         {
             PageFoot.Findings(page, room.Findings);

@@ -41,45 +41,13 @@ public sealed partial class PolePicture
     /// <exception cref="ArgumentNullException"><paramref name="options"/> is null.</exception>
     public string ToSvg(PictureOptions options)
     {
-        SvgPage page = new(options ?? throw new ArgumentNullException(nameof(options)), "pole");
-        LengthUnits units = options.Units ?? pole.Units;
-        page.Paragraph(SvgText.Isolated(pole.House) + ": story pole", "title", bold: true);
-        page.Paragraph("marks are above the subfloor", "subtitle");
-        page.Gap();
+        SvgPage page = Begin(options ?? throw new ArgumentNullException(nameof(options)));
         foreach ((string heading, List<PoleMark> marks) in Stands())
         {
-            page.Paragraph(heading, "stand", bold: true);
-            Distance top = marks[marks.Count - 1].Mark.Value + Distance.FromInches(6);
-            Distance low = Distance.Min(Distance.Zero, marks[0].Mark.Value);
-            long wide = page.Size * 2;
-            ElevationFrame frame = ElevationFrame.Within(
-                Distance.FromInches(2), low, top, page.Margin, page.Cursor + page.Line, page.TextWidth, (options.DrawingHeight ?? Math.Max(60, options.Width * 6 / 10)) * 1000L);
-            page.Open("stand", heading);
-            page.Rectangle(new(page.Margin, frame.Area.Top, wide, frame.Area.Height), Look.Board, "stick");
-            PageNotes notes = new(page, new(new(page.Margin + wide, page.Cursor, page.TextWidth - wide, frame.Area.Height + (2 * page.Line))));
-            foreach (PoleMark mark in marks)
-            {
-                long y = frame.Y(mark.Mark.Value);
-                page.Segment(page.Margin, y, page.Margin + wide, y, Look.RoomLine, "mark");
-                string text = TextOf(mark, units);
-                PageRect size = page.SizeOf(text);
-                if (notes.TryLabel(text, Beside(page.Margin + wide + (2 * page.Size), y, size), "mark-name", out PageRect placed))
-                {
-                    page.Leader(page.Margin + wide, y, placed.Left, placed.Top + (placed.Height / 2));
-                }
-                else
-                {
-                    notes.Note(text, new(page.Margin + wide, y, 1, 1));
-                }
-            }
-
-            page.Close();
-            notes.PlaceMarks();
-            page.Cursor = Math.Max(frame.Area.Bottom, notes.Lowest) + (page.Line / 2);
-            PageFoot.ScaleBar(page, units, frame.Scale);
-            notes.Write();
+            Draw(page, heading, marks);
         }
 
+        LengthUnits units = options.Units ?? pole.Units;
         foreach (PoleRange range in pole.NotYet)
         {
             page.Paragraph("Not yet: " + Printed.Of(range.Height, units) + ", " + Printed.About(range.Range.From, units) + " to " + Printed.About(range.Range.To, units) + " above the subfloor: " + range.Why, "not-yet");
@@ -100,10 +68,70 @@ public sealed partial class PolePicture
         }
 
         leftOut.ForEach(one => page.Paragraph("Not on the pole: " + string.Join(", ", one.Boxes) + ": " + one.Why, "left-out"));
+        return End(page, pole.Rows.Count);
+    }
 
+    /// <summary>A picture for each stand, for papers whose pages don't hold them all.</summary>
+    internal IEnumerable<string> Apart(PictureOptions options)
+    {
+        foreach ((string heading, List<PoleMark> marks) in Stands())
+        {
+            SvgPage page = Begin(options.WithIdPrefix(options.IdPrefix + SvgText.AsId(heading)));
+            Draw(page, heading, marks);
+            yield return End(page, marks.Count);
+        }
+    }
+
+    private SvgPage Begin(PictureOptions options)
+    {
+        SvgPage page = new(options, "pole");
+        page.Paragraph(SvgText.Isolated(pole.House) + ": story pole", "title", bold: true);
+        page.Paragraph("marks are above the subfloor", "subtitle");
+        page.Gap();
+        return page;
+    }
+
+    private void Draw(SvgPage page, string heading, List<PoleMark> marks)
+    {
+        PictureOptions options = page.Options;
+        LengthUnits units = options.Units ?? pole.Units;
+        page.Paragraph(heading, "stand", bold: true);
+        Distance top = marks[marks.Count - 1].Mark.Value + Distance.FromInches(6);
+        Distance low = Distance.Min(Distance.Zero, marks[0].Mark.Value);
+        long wide = page.Size * 2;
+        ElevationFrame frame = ElevationFrame.Within(
+            Distance.FromInches(2), low, top, page.Margin, page.Cursor + page.Line, page.TextWidth, (options.DrawingHeight ?? Math.Max(60, options.Width * 6 / 10)) * 1000L);
+        page.Open("stand", heading);
+        page.Rectangle(new(page.Margin, frame.Area.Top, wide, frame.Area.Height), Look.Board, "stick");
+        PageNotes notes = new(page, new(new(page.Margin + wide, page.Cursor, page.TextWidth - wide, frame.Area.Height + (2 * page.Line))));
+        foreach (PoleMark mark in marks)
+        {
+            long y = frame.Y(mark.Mark.Value);
+            page.Segment(page.Margin, y, page.Margin + wide, y, Look.RoomLine, "mark");
+            string text = TextOf(mark, units);
+            PageRect size = page.SizeOf(text);
+            if (notes.TryLabel(text, Beside(page.Margin + wide + (2 * page.Size), y, size), "mark-name", out PageRect placed))
+            {
+                page.Leader(page.Margin + wide, y, placed.Left, placed.Top + (placed.Height / 2));
+            }
+            else
+            {
+                notes.Note(text, new(page.Margin + wide, y, 1, 1));
+            }
+        }
+
+        page.Close();
+        notes.PlaceMarks();
+        page.Cursor = Math.Max(frame.Area.Bottom, notes.Lowest) + (page.Line / 2);
+        PageFoot.ScaleBar(page, units, frame.Scale);
+        notes.Write();
+    }
+
+    private string End(SvgPage page, int marks)
+    {
         page.Gap();
         PageFoot.Caution(page);
-        return page.ToSvg(SvgText.Isolated(pole.House) + ": story pole", pole.Rows.Count + " marks. " + Scope.Caution);
+        return page.ToSvg(SvgText.Isolated(pole.House) + ": story pole", marks + " marks. " + Scope.Caution);
     }
 
     /// <summary>The pole as large as life, from the subfloor up, over pages. Their crosses are laid on each other; the bar on each is measured before it is trusted.</summary>

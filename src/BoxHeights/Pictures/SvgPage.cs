@@ -134,10 +134,17 @@ internal sealed class SvgPage
         }
     }
 
-    /// <summary>A marker and what it stands for, set off from it.</summary>
+    /// <summary>A marker and what it stands for, set off from it: beside it, or under one that takes much of the page.</summary>
     public void Item(string marker, string text, string part)
     {
         long indent = TextMeasure.Width(marker + "  ", Size);
+        if (indent > TextWidth / 3)
+        {
+            Paragraph(marker, part + "-number", bold: true);
+            Paragraph(text, part, false, Size * 2);
+            return;
+        }
+
         PageRect size = SizeOf(marker);
         Label(new(Margin, Cursor, size.Width, size.Height), marker, part + "-number", bold: true, onPaper: false);
         Paragraph(text, part, false, indent);
@@ -166,7 +173,7 @@ internal sealed class SvgPage
                 Cursor += Line * 12 / 10;
             }
 
-            PageRect at = new(x, Cursor + (Line / 6), swatch, Size * 9 / 10);
+            PageRect at = new(x, Cursor + (Line / 6), look == Look.Stud ? swatch / 4 : swatch, Size * 9 / 10);
             bool isLine = Palette.Of(look) is { Fill: null, Pattern: FillPattern.None } && look is not (Look.Outline or Look.Casing or Look.Plate or Look.Operable or Look.NotSure or Look.Assumed);
             if (isLine)
             {
@@ -223,9 +230,10 @@ internal sealed class SvgPage
     {
         Begin(to, "rect", look, part, mentions, noFill: false);
         Place(to, at);
-        if (isRound)
+        if (isRound || look == Look.Plate)
         {
-            to.Append(" rx=\"").Append(Number(System.Math.Min(at.Width, at.Height) / 2)).Append('"');
+            // A plate's corners are rounded, so that it is told from what else is outlined.
+            to.Append(" rx=\"").Append(Number(System.Math.Min(at.Width, at.Height) / (isRound ? 2 : 5))).Append('"');
         }
 
         to.Append("/>\n");

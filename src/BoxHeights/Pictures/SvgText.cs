@@ -23,6 +23,29 @@ internal static class SvgText
         return plain ? name : Isolate + shown.ToString() + EndOfIsolate;
     }
 
+    /// <summary>A text of ours with names of somebody's in it: each stretch that runs from right to left is set apart, so that it turns no number or word beside it.</summary>
+    public static string Mixed(string text)
+    {
+        StringBuilder shown = new(text.Length);
+        int end = 0;
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (i >= end && IsRightToLeft(text[i]))
+            {
+                shown.Append(Isolate);
+                end = EndOfStretch(text, i);
+            }
+
+            shown.Append(IsDirection(text[i]) ? Replacement : text[i]);
+            if (i + 1 == end)
+            {
+                shown.Append(EndOfIsolate);
+            }
+        }
+
+        return shown.ToString();
+    }
+
     /// <summary>What a picture of a place is called: the house, where it is known, and the place.</summary>
     public static string Title(string house, string place) => (house.Length == 0 ? "" : Isolated(house) + ": ") + Isolated(place);
 
@@ -71,7 +94,7 @@ internal static class SvgText
         foreach (string line in text.Split('\n'))
         {
             to.Append(between);
-            AppendEscaped(to, line);
+            AppendEscaped(to, Mixed(line));
             between = "\n";
         }
     }
@@ -93,6 +116,21 @@ internal static class SvgText
         }
 
         return id.ToString();
+    }
+
+    /// <summary>Letters of scripts that run from right to left: Hebrew, Arabic and their like, and the blocks set aside for more.</summary>
+    private static bool IsRightToLeft(char one) => one is (>= '\u0590' and <= '\u08FF') or (>= '\uFB1D' and <= '\uFDFF') or (>= '\uFE70' and <= '\uFEFC') or (>= '\uD802' and <= '\uD803') or '\uD83A' or '\uD83B';
+
+    /// <summary>Behind the last letter from right to left before a letter or digit from left to right.</summary>
+    private static int EndOfStretch(string text, int start)
+    {
+        int end = start;
+        for (int i = start; i < text.Length && (IsRightToLeft(text[i]) || !char.IsLetterOrDigit(text[i])); i++)
+        {
+            end = IsRightToLeft(text[i]) ? i + 1 : end;
+        }
+
+        return end;
     }
 
     private static bool IsDirection(char one) => one is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
@@ -14,31 +15,49 @@ internal static class BoxViews
         {
             if (ReferenceEquals(state.Boxes[box].Surface, surface))
             {
-                found.Add(Of(state, box));
+                found.Add(InAHouseOrPlain(state, box));
             }
         }
 
         return new(found);
     }
 
+    /// <summary>A box that would be somewhere outside of any house is told as one that can't be judged.</summary>
+    private static BoxView InAHouseOrPlain(LayoutState state, int box)
+    {
+        try
+        {
+            BoxView view = Of(state, box);
+            return InAHouse.Holds(view.Along ?? Distance.Zero) && InAHouse.Holds(view.Center ?? Distance.Zero) && InAHouse.Holds(view.Body ?? default) && InAHouse.Holds(view.Plate ?? default)
+                ? view
+                : Plain(state.Boxes[box], null, isBroken: true);
+        }
+        catch (OverflowException)
+        {
+            return Plain(state.Boxes[box], null, isBroken: true);
+        }
+    }
+
+    /// <summary>A box of which no more is told than what is stated.</summary>
+    private static BoxView Plain(ResolvedBox resolved, Distance? along, bool isBroken) => new(resolved.Source, resolved.Surface.Address, resolved.Source.Surface ?? resolved.Surface.Kind)
+    {
+        IsBroken = isBroken,
+        Height = resolved.Height,
+        Along = along,
+        IsSizeAssumed = resolved.Source.Size is null,
+        Gangs = ResolvedBox.GangsOf(resolved.Source),
+        Plan = PlanPoints.InAHouse(resolved.Source.Plan),
+        Tapes = Tapes(resolved.Surface, resolved.Source),
+    };
+
     private static BoxView Of(LayoutState state, int box)
     {
         ResolvedBox resolved = state.Boxes[box];
         DeviceBox source = resolved.Source;
         ResolvedSurface surface = resolved.Surface;
-        BoxSurface on = source.Surface ?? surface.Kind;
         StatedSite[] sites = state.SitesOf(box);
         Distance? along = state.AtOf(box);
-        BoxView view = new(source, surface.Address, on)
-        {
-            IsBroken = resolved.IsBroken,
-            Height = resolved.Height,
-            Along = along,
-            IsSizeAssumed = source.Size is null,
-            Gangs = ResolvedBox.GangsOf(source),
-            Plan = PlanPoints.InAHouse(source.Plan),
-            Tapes = Tapes(surface, source),
-        };
+        BoxView view = Plain(resolved, along, resolved.IsBroken);
         if (sites.Length == 0)
         {
             return view;
@@ -51,7 +70,7 @@ internal static class BoxViews
 
         WallArea? body = traits.Size.IsStated ? Around(traits.Size.WidthRange, TargetLine.BoxBottom, TargetLine.BoxTop) : null;
         (int Stud, StudSide Side)? held = HeldBy(resolved, traits, along);
-        return new(source, surface.Address, on)
+        return new(source, surface.Address, view.Surface)
         {
             Height = view.Height,
             Along = along,

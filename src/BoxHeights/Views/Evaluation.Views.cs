@@ -9,26 +9,29 @@ public sealed partial class Evaluation
 {
     private Dictionary<Cause, int>? numbers;
 
+    /// <summary>Whether rooms and walls are there to be looked at: not of a dwelling that holds more than is looked at.</summary>
+    internal bool IsResolved => state.Surfaces.Count > 0;
+
     /// <summary>A wall as it was resolved: studs, board, openings, what stands on and before it, its boxes, and what was found there.</summary>
     /// <param name="address">Its address: "kitchen/north", or an outside face and its wall.</param>
     /// <exception cref="ArgumentNullException"><paramref name="address"/> is null.</exception>
-    /// <exception cref="ArgumentException">The dwelling has no such wall, or its measures are larger than anything in a house, so that nothing of it is resolved.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such wall, or the dwelling holds so much that none of it is looked at.</exception>
     public WallView Wall(string address)
     {
         _ = address ?? throw new ArgumentNullException(nameof(address));
         ResolvedSurface? surface = Find(one => one.Kind == BoxSurface.Wall && one.Address == address);
-        return surface is null ? throw NoSuch("wall", address, nameof(address)) : Resolved(() => View(surface), "wall", address, nameof(address));
+        return surface is null ? throw NoSuch("wall", address, nameof(address)) : View(surface);
     }
 
     /// <summary>A room as it was resolved, in plan.</summary>
     /// <param name="id">Its id.</param>
     /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
-    /// <exception cref="ArgumentException">The dwelling has no such room, or its measures are larger than anything in a house, so that nothing of it is resolved.</exception>
+    /// <exception cref="ArgumentException">The dwelling has no such room, or the dwelling holds so much that none of it is looked at.</exception>
     public RoomView Room(string id)
     {
         _ = id ?? throw new ArgumentNullException(nameof(id));
         ResolvedSurface? surface = Find(one => !one.Space.IsOutside && one.Space.Id == id);
-        return surface is null ? throw NoSuch("room", id, nameof(id)) : Resolved(() => View(surface.Space), "room", id, nameof(id));
+        return surface is null ? throw NoSuch("room", id, nameof(id)) : View(surface.Space);
     }
 
     /// <summary>A storey as it is drawn: its rooms where they lie.</summary>
@@ -225,21 +228,6 @@ public sealed partial class Evaluation
     }
 
     private ArgumentException NoSuch(string what, string name, string argument) => DwellingAddresses.Has(Dwelling, name)
-        ? TooLarge(what, name, argument)
+        ? new("Nothing of the " + what + " \"" + name + "\" is resolved: the dwelling holds more than is looked at.", argument)
         : new("The dwelling has no " + what + " \"" + name + "\".", argument);
-
-    private static ArgumentException TooLarge(string what, string name, string argument) =>
-        new("Nothing of the " + what + " \"" + name + "\" is resolved: a measure in it is larger than anything in a house.", argument);
-
-    private static T Resolved<T>(Func<T> view, string what, string name, string argument)
-    {
-        try
-        {
-            return view();
-        }
-        catch (OverflowException)
-        {
-            throw TooLarge(what, name, argument);
-        }
-    }
 }

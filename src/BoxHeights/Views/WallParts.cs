@@ -1,41 +1,48 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>Puts what is resolved of a wall into its coordinates.</summary>
+/// <summary>Puts what is resolved of a wall into its coordinates. What has a measure larger than anything in a house is left out and named, and the rest goes on.</summary>
 internal sealed class WallParts
 {
     private readonly ResolvedSurface surface;
     private readonly Wall wall;
+    private readonly List<string> leftOut = [];
 
     public WallParts(ResolvedSurface surface)
     {
         this.surface = surface;
         wall = surface.Wall!;
         Subfloor = LevelOf(Datum.Subfloor) is { } subfloor ? subfloor.From : Distance.Zero;
-        Top = WallProfile.Of(surface, Subfloor);
+        Top = Known("its top", () => WallProfile.Of(surface, Subfloor));
+        if (!InAHouse.Holds(wall.Length))
+        {
+            leftOut.Add("its length");
+        }
     }
+
+    /// <summary>What isn't put in coordinates, by name.</summary>
+    public Items<string> LeftOut => new(leftOut);
 
     public Distance Subfloor { get; }
 
     public Items<ProfilePoint> Top { get; }
 
-    public DistanceRange? LevelOf(Datum datum) => surface.Space.Levels.TryGet(datum, out DistanceRange up) ? up : null;
+    public DistanceRange? CeilingFraming => surface.Space.Framing is { } framing ? Known<DistanceRange?>("the ceiling framing", () => framing + Subfloor) : null;
 
-    public Items<StudView> Studs()
+    public DistanceRange? LevelOf(Datum datum) =>
+        surface.Space.Levels.TryGet(datum, out DistanceRange up) ? Known<DistanceRange?>("the " + DatumText.Print(datum, below: false), () => up) : null;
+
+    public Items<StudView> Studs() => Known("its studs", () =>
     {
-        if (surface.Framing is not { } framing)
-        {
-            return default;
-        }
-
         DistanceRange? plate = LevelOf(Datum.BottomPlate);
-        return framing.Members.Select(member => new StudView(
+        return surface.Framing is not { } framing ? default : framing.Members.Select(member => new StudView(
             member,
             member.Bottom is { } bottom ? Up(bottom, member.Left, member.Right) : plate,
             member.Top is { } top ? Up(top, member.Left, member.Right) : WallProfile.LowestOver(Top, member.Left, member.Right),
             framing.IsAssumed(member)));
-    }
+    });
 
     public BoardView? Boards() => surface.Build!.BoardLayout is { } layout
         ? new(layout, SeamsOf(surface.Boards), surface.Build.AreBoardsInherited, false)
@@ -45,7 +52,7 @@ internal sealed class WallParts
         ? HungBoards.Common(high).Select(common => new BoardView(common.Layout, SeamsOf(common), false, true))
         : default;
 
-    public Items<OpeningView> Openings() => wall.Openings.Select(opening =>
+    public Items<OpeningView> Openings() => Each(wall.Openings, opening => opening.Kind.Name + " " + opening.Id, opening =>
     {
         TrimmedOpening trim = TrimmedOpening.Of(opening);
         DistanceRange? floor = Subfloor;
@@ -54,22 +61,22 @@ internal sealed class WallParts
         return new OpeningView(opening, At(opening.Id), rough, trim, casing);
     });
 
-    public Items<CounterView> Counters() => wall.Counters.Select(counter => new CounterView(
+    public Items<CounterView> Counters() => Each(wall.Counters, counter => "counter " + counter.Id, counter => new CounterView(
         counter,
         At(counter.Id),
         new(counter.Left, counter.Right, null, counter.Top is null && counter.BaseStandsOn is null ? null : Up(ResolvedSurface.UsualTopOf(counter), counter.Left, counter.Right)),
         counter.Top is null && counter.BaseStandsOn is not null));
 
-    public Items<FinishView> Finishes() => wall.Finishes.Select(finish =>
+    public Items<FinishView> Finishes() => Each(wall.Finishes, finish => "finish " + finish.Id, finish =>
         new FinishView(finish, At(finish.Id), Between(finish.Left, finish.Right, finish.Bottom, finish.Top)));
 
-    public Items<CoveringView> Coverings() => wall.Coverings.Select(covering =>
+    public Items<CoveringView> Coverings() => Each(wall.Coverings, covering => covering.Kind.Name + " " + covering.Id, covering =>
         new CoveringView(covering, At(covering.Id), Between(covering.Left, covering.Right, covering.Bottom, covering.Top)));
 
-    public Items<NoCavityView> WithoutCavity() => wall.NoCavity.Select(part =>
+    public Items<NoCavityView> WithoutCavity() => Each(wall.NoCavity, part => part.Kind.Name, part =>
         new NoCavityView(part, surface.Address, Between(part.Left, part.Right, part.Bottom, part.Top)));
 
-    public Items<FixtureView> Fixtures() => surface.Fixtures.Select(fixture =>
+    public Items<FixtureView> Fixtures() => Each(surface.Fixtures, fixture => fixture.Kind.Name + " " + fixture.Id, fixture =>
     {
         DistanceRange somewhere = new(Distance.Zero, wall.Length);
         (Distance left, Distance right) = (fixture.Left ?? Distance.Zero, fixture.Right ?? wall.Length);
@@ -80,18 +87,17 @@ internal sealed class WallParts
             new(fixture.Left ?? somewhere, fixture.Right ?? somewhere, LevelOf(Datum.FinishedFloor), top));
     });
 
-    public Items<PlatformView> Platforms() => surface.Platforms.Select(platform => new PlatformView(
+    public Items<PlatformView> Platforms() => Each(surface.Platforms, platform => platform.Kind.Name + " " + platform.Id, platform => new PlatformView(
         platform,
         SurfaceAddress.Of(surface.Space.Id, platform.Id),
         new(platform.Left, platform.Right, null, platform.Surface is { } level ? Up(level, platform.Left, platform.Right) : null)));
 
-    public StairView? Stair()
-    {
-        if (surface.Stair is not { } stair)
-        {
-            return null;
-        }
+    public Items<DoorCover> DoorCovers() => new(new List<DoorCover>(surface.DoorCovers).FindAll(cover => InAHouse.Holds(cover.Left) && InAHouse.Holds(cover.Right)));
 
+    public StairView? Stair() => surface.Stair is { } stair ? Known("its stair", () => Treads(stair)) : null;
+
+    private StairView? Treads(ResolvedStair stair)
+    {
         List<StairTread> treads = [];
         for (int tread = 1; tread <= stair.Flight.Risers; tread++)
         {
@@ -114,5 +120,44 @@ internal sealed class WallParts
     private WallArea Between(Distance left, Distance right, Level? bottom, Level? top) =>
         new(left, right, Edge(bottom, left, right, Subfloor), Edge(top, left, right, LevelOf(Datum.FinishedCeiling)));
 
-    private Items<DistanceRange> SeamsOf(HungBoards? boards) => boards is null ? default : boards.Seams.Select(seam => seam + Subfloor);
+    private Items<DistanceRange> SeamsOf(HungBoards? boards) => boards is null ? default : Known("its board seams", () => boards.Seams.Select(seam => seam + Subfloor));
+
+    private Items<TView> Each<T, TView>(Items<T> parts, Func<T, string> name, Func<T, TView> view)
+        where TView : WallPart
+    {
+        List<TView> known = [];
+        foreach (T part in parts)
+        {
+            if (Known(name(part), () => view(part)) is { } one)
+            {
+                known.Add(one);
+            }
+        }
+
+        return new(known);
+    }
+
+    /// <summary>What is worked out, if all of it is in a house; else nothing, and its name among what is left out.</summary>
+    private T? Known<T>(string name, Func<T> work)
+    {
+        try
+        {
+            T found = work();
+            if (InAHouse.Holds(found))
+            {
+                return found;
+            }
+        }
+        catch (OverflowException)
+        {
+            // Told below.
+        }
+
+        if (!leftOut.Contains(name))
+        {
+            leftOut.Add(name);
+        }
+
+        return default;
+    }
 }

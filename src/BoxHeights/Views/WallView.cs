@@ -9,6 +9,7 @@ public sealed partial class WallView
 {
     private readonly Func<WallView, Items<FindingPlace>> find;
     private Items<FindingPlace>? findings;
+    private Items<WallArea>? sheets;
 
     internal WallView(ResolvedSurface surface, WallParts parts, Items<BoxView> boxes, Func<WallView, Items<FindingPlace>> find)
     {
@@ -27,7 +28,7 @@ public sealed partial class WallView
         LevelLine = parts.LevelOf(Datum.LevelLine);
         Grade = parts.LevelOf(Datum.Grade);
         FinishedCeiling = parts.LevelOf(Datum.FinishedCeiling);
-        CeilingFraming = space.Framing + parts.Subfloor;
+        CeilingFraming = parts.CeilingFraming;
         Build = surface.Build!;
         Top = parts.Top;
         Studs = parts.Studs();
@@ -40,9 +41,10 @@ public sealed partial class WallView
         Fixtures = parts.Fixtures();
         WithoutCavity = parts.WithoutCavity();
         Platforms = parts.Platforms();
-        DoorCovers = surface.DoorCovers;
+        DoorCovers = parts.DoorCovers();
         Stair = parts.Stair();
         Boxes = boxes;
+        LeftOut = parts.LeftOut;
     }
 
     /// <summary>Its address, such as "kitchen/north".</summary>
@@ -65,6 +67,9 @@ public sealed partial class WallView
 
     /// <summary>Whether something described on it can't be, so that rules which read it can't decide.</summary>
     public bool HasFaults { get; }
+
+    /// <summary>What of it is not among its parts and levels, by name, since a measure of it is larger than anything in a house: "door entry", "its length".</summary>
+    public Items<string> LeftOut { get; }
 
     /// <summary>Whether no wall stands on this side of the room.</summary>
     public bool IsOpen => Wall.Open;
@@ -110,6 +115,13 @@ public sealed partial class WallView
 
     /// <summary>The ways in which board is commonly hung on such a wall, where nothing is said of it and its height is known; each is assumed.</summary>
     public Items<BoardView> CommonBoards { get; }
+
+    /// <summary>Its boards, from the lowest course up and from the left; none where it isn't known how the board is hung, or not exactly.</summary>
+    /// <remarks>
+    /// A course that lies across runs over the whole wall unless its butt joints are stated. Its left end is taken at the wall's framing face, its lower edge at the seam under it,
+    /// the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling.
+    /// </remarks>
+    public Items<WallArea> Sheets => sheets ??= InAHouse.Holds(Length) ? BoardSheets.Of(this) : default;
 
     /// <summary>Its openings.</summary>
     public Items<OpeningView> Openings { get; }

@@ -53,6 +53,18 @@ public sealed class BookletTests
         Assert.Contains(page.Descendants(), one => one.Name.LocalName == "td" && one.Value == "<script>");
     }
 
+    // Whatever is wrong with a house, its booklet is written and says so.
+    [Fact]
+    public void ToHtml_OfAHouseThatCannotAllBeResolved_IsWritten()
+    {
+        Evaluation partial = Pictures.Scenes.Walls["partial"]();
+        Assert.Contains("Not drawn, since a measure is larger than anything in a house", Booklet.For(partial).ToHtml(), StringComparison.Ordinal);
+        Evaluation none = new LayoutEvaluator(RuleSets.RoughInPractice, EvaluatorOptions.Default.WithMostBoxesOnASurface(1)).Evaluate(House);
+        string html = Booklet.For(none).ToHtml();
+        Assert.Contains("nothing of the dwelling is judged", html, StringComparison.Ordinal);
+        Assert.DoesNotContain(Parsed(html).Descendants(), one => (string?)one.Attribute("class") == "p1-wall");
+    }
+
     [Fact]
     public void OrderList_OfAHouse_CountsEveryNewBoxAndDeviceOnce()
     {

@@ -70,6 +70,31 @@ public sealed class BoardCutoutsTests
         Assert.Contains("| wall | 2 of 3 from the left | the-box | 46 in to 48 in | 16 in to 20 in | across a seam: cut both boards |", list.ToMarkdown(), StringComparison.Ordinal);
     }
 
+    // Two courses of 48 in hang from the ceiling at 96-1/2 in; the first of them is butted at 96 in, the second, under it, at 72 in, within the box at 70-7/8 to 73-1/8 in.
+    [Fact]
+    public void Courses_WhoseButtJointsAreStated_AreSheets()
+    {
+        BoardLayout boards = new BoardLayout().WithWidths(new[] { CaseFile.Inches("48"), CaseFile.Inches("48") })
+            .WithButtJoints(new[] { new ButtJoint(1, CaseFile.Inches("96")), new ButtJoint(2, CaseFile.Inches("72")), new ButtJoint(2, CaseFile.Inches("400")) });
+        OneBox of = new OneBox
+        {
+            Storey = new Storey("ground").WithCeiling(new Ceiling().WithFraming(CaseFile.Inches("97-1/8")).WithBoard(CaseFile.Inches("5/8"))),
+            Wall = wall => wall.WithBoards(boards),
+        }.At(BoxHeight.Parse("16 in to bottom above subfloor"));
+        Evaluation evaluation = (of with { Box = of.Box.WithSize(Size) }).Evaluate();
+        BoardCutouts cutouts = BoardCutouts.For(evaluation, OneBox.WallAddress);
+        Assert.Equal(["0 in to 72 in", "72 in to 144 in", "0 in to 96 in", "96 in to 144 in"], cutouts.Boards.Select(board => board.Left + " to " + board.Right));
+        Assert.Equal(["0 in", "0 in", "48-1/2 in", "48-1/2 in"], cutouts.Boards.Select(board => board.Bottom!.Value.From.ToString()));
+        string list = CutoutList.For(evaluation).ToMarkdown();
+        Assert.Contains("| wall | 1 of 2 from below, sheet 1 of 2 | the-box | 70-7/8 in to 72 in | 16 in to 19-3/4 in | across a seam: cut both boards |", list, StringComparison.Ordinal);
+        Assert.Contains("| wall | 1 of 2 from below, sheet 2 of 2 | the-box | 0 in to 1-1/8 in | 16 in to 19-3/4 in | across a seam: cut both boards |", list, StringComparison.Ordinal);
+        SvgReader svg = new(WallElevation.For(evaluation, OneBox.WallAddress).ToSvg());
+        Assert.Equal(2, svg.All.Count(one => (string?)one.Attribute("class") == "bh-joint"));
+
+        // Of a storey's layout they are of no wall.
+        Assert.Equal(2, BoardCutouts.For((of with { Wall = wall => wall, Storey = of.Storey.WithBoards(boards) }).Evaluate(), OneBox.WallAddress).Boards.Count);
+    }
+
     [Fact]
     public void Courses_WhereNothingIsSaidOfTheBoard_AreNone() => Assert.Empty(BoardCutouts.For(new OneBox().Evaluate(), OneBox.WallAddress).Boards);
 

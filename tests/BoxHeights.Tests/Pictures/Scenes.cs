@@ -27,6 +27,12 @@ internal static class Scenes
         ["half-wall"] = () => Wall(wall => wall.WithLength(In(60)).WithTop(new[] { new WallTopPoint(In(0), In(42)) }).WithBoxes(new[] { Switch("half", 30, "36 in to top above subfloor") })),
         ["metric"] = () => Wall(wall => wall.WithLength(Distance.FromMillimeters(3600m)).WithBoxes(new[] { Receptacle("m1", 40, "300 mm to center above subfloor"), Switch("m2", 100, "1200 mm to center above subfloor") }), units: LengthUnits.Millimeters),
         ["names"] = () => Wall(wall => wall.WithId("קיר-צפון").WithOpenings(new[] { Door("דלת", 90, 126) }).WithBoxes(new[] { Receptacle("コンセント", 30, "16 in to top above subfloor"), Switch("מפסק \u202Eabc", 60, "48 in to top above subfloor"), Receptacle("<b>", 20, "44 in to center above subfloor") })),
+        ["partial"] = () => Wall(
+            wall => wall.WithLength(Distance.MaxValue).WithOpenings(new[] { Door("gate", 90, 126).WithRight(Distance.MaxValue), Door("entry", 40, 76) })
+                .WithBoxes(new[] { Receptacle("seen", 20, "16 in to top above subfloor"), Switch("high", 90, "48 in to top above subfloor").WithHeight(BoxHeight.ToTop(Distance.FromTicks(long.MaxValue - 1), Datum.Subfloor)) }),
+            storey: Usual.WithStuds(null)),
+        ["joints"] = () => Wall(wall => wall.WithBoards(Usual.Boards!.WithButtJoints(new[] { new ButtJoint(1, In(96)), new ButtJoint(2, In(48)) }))
+            .WithBoxes(new[] { Receptacle("low", 47, "16 in to top above subfloor"), Switch("high", 120, "52 in to bottom above subfloor") })),
         ["no-studs"] = () => Wall(wall => wall.WithBoxes(new[] { Receptacle("free", 40, "16 in to top above subfloor") }), storey: new Storey("ground")),
         ["ranges"] = () => Wall(wall => wall.WithOpenings(new[] { new Opening("window", OpeningKind.Window, In(50), In(86)).WithSill(Level.Parse("36 in above finished floor")).WithHead(Level.Parse("80 in above finished floor")).WithCasing(In(2.25m)) })
             .WithCounters(new[] { new Counter("top", CounterKind.Kitchen, In(90), In(140)).WithTop(Level.Parse("36 in above finished floor")).WithDepth(In(25)) })

@@ -263,16 +263,26 @@ public sealed class WallViewTests
         Assert.Throws<ArgumentNullException>(() => evaluation.Wall(null!));
     }
 
-    // Measures that can't be added up are a fault of the description, and what is resolved of it says so.
+    // Measures that can't be added up are a fault of the description: what they belong to is left out by name, and the rest of the wall is there.
     [Fact]
-    public void Wall_BeyondMeasure_IsRefusedWithTheReason()
+    public void Wall_BeyondMeasure_TellsTheRest()
     {
         Evaluation evaluation = new OneBox
         {
-            Wall = wall => wall.WithLength(Distance.MaxValue).WithOpenings(new[] { new Opening("door", OpeningKind.Door, In("0"), Distance.MaxValue).WithCasing(In("3")) }),
+            Storey = Storey.WithStuds(new StudLayout().WithSpacing(In("16"))),
+            Wall = wall => wall.WithLength(Distance.MaxValue).WithOpenings(new[]
+            {
+                new Opening("door", OpeningKind.Door, In("0"), Distance.MaxValue).WithCasing(In("3")),
+                new Opening("window", OpeningKind.Window, In("40"), In("70")).WithHead(new Level(Distance.MaxValue, Datum.FinishedFloor)),
+                new Opening("hatch", OpeningKind.Window, In("80"), In("100")).WithHead(new Level(In("80"), Datum.Subfloor)),
+            }),
         }.Evaluate();
         Assert.True(evaluation.HasFaults);
-        Assert.Contains("larger than anything in a house", Assert.Throws<ArgumentException>(() => evaluation.Wall(OneBox.WallAddress)).Message, StringComparison.Ordinal);
+        WallView wall = evaluation.Wall(OneBox.WallAddress);
+        Assert.Equal("hatch", Assert.Single(wall.Openings).Id);
+        Assert.Empty(new[] { "its length", "door door", "window window" }.Except(wall.LeftOut));
+        Assert.NotNull(wall.Box(OneBox.Id));
+        Assert.Empty(new OneBox().Evaluate().Wall(OneBox.WallAddress).LeftOut);
     }
 
     [Fact]

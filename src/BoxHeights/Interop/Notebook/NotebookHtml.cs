@@ -81,6 +81,7 @@ internal static class NotebookHtml
                 break;
             case StoryPole pole:
                 page.Table(pole.Table());
+                page.Table(pole.NotYetTable());
                 page.List("Not on the pole", pole.LeftOut);
                 break;
             case OrderList order:

@@ -12,6 +12,9 @@ internal static class Printed
 
     public static string Of(Distance distance, LengthUnits units) => Text(IsWhole(distance, units) ? distance : distance.RoundNearest(Step(units)), units);
 
+    /// <summary>So near an end of the scale that there is nothing to round to.</summary>
+    private static bool IsPastRounding(Distance distance) => distance > Distance.MaxValue - OnTheTape || distance < Distance.MinValue + OnTheTape;
+
     /// <summary>A volume as boxes are marked: cubic inches as they are, or cubic centimeters to a tenth.</summary>
     public static string Of(Volume volume, LengthUnits units, Round round = Round.Nearest)
     {
@@ -153,7 +156,7 @@ internal static class Printed
         return mirrored;
     }
 
-    private static bool IsWhole(Distance distance, LengthUnits units) => distance.IsMultipleOf(units == LengthUnits.Millimeters ? Tenth : Fractions);
+    private static bool IsWhole(Distance distance, LengthUnits units) => IsPastRounding(distance) || distance.IsMultipleOf(units == LengthUnits.Millimeters ? Tenth : Fractions);
 
     private static Distance Step(LengthUnits units) => units == LengthUnits.Millimeters ? Tenth : OnTheTape;
 

@@ -83,7 +83,8 @@ internal static class RandomDwelling
         .With((x, v) => x.WithWidths(v), Few(Lengths))
         .With((x, v) => x.WithFrom(v), OneOf<BoardOrigin>())
         .With((x, v) => x.WithThickness(v), Maybe(Lengths))
-        .With((x, v) => x.WithFloorGap(v), Maybe(Sizes));
+        .With((x, v) => x.WithFloorGap(v), Maybe(Sizes))
+        .With((x, v) => x.WithButtJoints(v), Few(from course in Gen.Choose(1, 4) from along in Sizes select new ButtJoint(course, along)));
 
     public static Gen<Opening> Openings { get; } = Placed((id, left, right) => new Opening(id, OpeningKind.Door, left, right))
         .With((x, v) => x.WithKind(v), Kind(name => new OpeningKind(name)))

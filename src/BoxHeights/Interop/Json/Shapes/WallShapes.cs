@@ -13,12 +13,18 @@ internal static class WallShapes
         .Optional("openSide", x => x.OpenSide, (x, v) => x.WithOpenSide(v), Words.StudSide, "The side that the open, lipped side of metal studs faces; not for lumber.")
         .Build(_ => new());
 
+    internal static Shape<ButtJoint> ButtJoint { get; } = new ShapeBuilder<ButtJoint>("buttJoint", "Where two sheets of a course of wall board meet end to end.")
+        .Required("course", x => x.Course, Texts.Count, "The course, in hanging order: the first is 1.", out MemberKey<int> course)
+        .Required("along", x => x.Along, Texts.Distance, "From the wall's left end.", out MemberKey<Distance> joint)
+        .Build(v => new(v.Get(course), v.Get(joint)));
+
     internal static Shape<BoardLayout> Boards { get; } = new ShapeBuilder<BoardLayout>("boardLayout", "How wall board is hung.")
         .Usual("hung", default(BoardDirection), x => x.Hung, (x, v) => x.WithHung(v), Words.BoardDirection, "Whether the long edges run horizontally or vertically.")
         .List("widths", x => x.Widths, (x, v) => x.WithWidths(v), Texts.Distance, "The widths of the courses, in hanging order. What courses that lie across leave is a strip of its own; of upright sheets the last width is that of all that follow.")
         .Usual("from", default(BoardOrigin), x => x.From, (x, v) => x.WithFrom(v), Words.BoardOrigin, "Where hanging starts.")
         .Optional("thickness", x => x.Thickness, (x, v) => x.WithThickness(v), Texts.Distance, "The thickness of all its layers.")
         .Optional("floorGap", x => x.FloorGap, (x, v) => x.WithFloorGap(v), Texts.Distance, "The gap left above the subfloor; anything up to 1 in unless stated.")
+        .List("buttJoints", x => x.ButtJoints, (x, v) => x.WithButtJoints(v), ButtJoint, "Where the sheets of courses that lie across meet end to end; not stated unless listed. Those of a storey's layout are of no wall.")
         .Build(_ => new());
 
     internal static Shape<WallTopPoint> TopPoint { get; } = new ShapeBuilder<WallTopPoint>("wallTopPoint", "A point on the top of a wall's framing.")

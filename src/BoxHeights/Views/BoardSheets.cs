@@ -1,0 +1,90 @@
+using System;
+using System.Collections.Generic;
+
+namespace BoxHeights;
+
+/// <summary>The boards on a wall, from how they are hung.</summary>
+internal static class BoardSheets
+{
+    public static Items<WallArea> Of(WallView wall)
+    {
+        if (wall.Boards is not { } boards || wall.FinishedCeiling is not { IsExact: true } ceiling)
+        {
+            return default;
+        }
+
+        Distance floor = wall.Subfloor + (boards.Layout.FloorGap ?? Distance.Zero);
+        return boards.Layout.Hung == BoardDirection.Horizontal ? Across(wall, boards, floor, ceiling.From) : Upright(wall, boards.Layout, floor, ceiling.From);
+    }
+
+    private static Items<WallArea> Across(WallView wall, BoardView boards, Distance floor, Distance ceiling)
+    {
+        List<Distance> edges = [floor, ceiling];
+        foreach (DistanceRange seam in boards.Seams)
+        {
+            if (!seam.IsExact)
+            {
+                return default;
+            }
+
+            if (seam.From > floor && seam.From < ceiling)
+            {
+                edges.Add(seam.From);
+            }
+        }
+
+        edges.Sort();
+        List<WallArea> found = [];
+        for (int i = 1; i < edges.Count; i++)
+        {
+            if (edges[i - 1] < edges[i])
+            {
+                int course = boards.Layout.From == BoardOrigin.Bottom ? i : edges.Count - i;
+                Distance left = Distance.Zero;
+                foreach (Distance joint in Joints(boards, course, wall.Length))
+                {
+                    found.Add(new(left, joint, edges[i - 1], edges[i]));
+                    left = joint;
+                }
+            }
+        }
+
+        return new(found);
+    }
+
+    /// <summary>Where the sheets of a course end, from the left: at its joints on this wall, and at the wall's right end.</summary>
+    private static SortedSet<Distance> Joints(BoardView boards, int course, Distance length)
+    {
+        SortedSet<Distance> ends = [length];
+        foreach (ButtJoint joint in boards.IsInherited ? default : boards.Layout.ButtJoints)
+        {
+            if (joint.Course == course && joint.Along > Distance.Zero && joint.Along < length)
+            {
+                ends.Add(joint.Along);
+            }
+        }
+
+        return ends;
+    }
+
+    /// <summary>Upright sheets from the end where hanging starts; the last width is that of all that follow.</summary>
+    private static Items<WallArea> Upright(WallView wall, BoardLayout layout, Distance floor, Distance ceiling)
+    {
+        if (layout.Widths.Count == 0 || ceiling <= floor)
+        {
+            return default;
+        }
+
+        List<WallArea> found = [];
+        Distance at = Distance.Zero;
+        for (int sheet = 0; at < wall.Length && sheet < WallFraming.MostWorkedThrough; sheet++)
+        {
+            Distance end = Distance.Min(wall.Length, at + layout.Widths[Math.Min(sheet, layout.Widths.Count - 1)]);
+            found.Add(layout.From == BoardOrigin.Right ? new(wall.Length - end, wall.Length - at, floor, ceiling) : new(at, end, floor, ceiling));
+            at = end;
+        }
+
+        found.Sort((a, b) => a.Left.From.CompareTo(b.Left.From));
+        return new(found);
+    }
+}
