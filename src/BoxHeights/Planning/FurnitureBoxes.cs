@@ -144,7 +144,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
 
         if (HeightsOnWall.Of(draft, address, length, box, true) is { } heights)
         {
-            foreach (RunCandidate candidate in heights.NearestTo(wish))
+            foreach (RunCandidate candidate in heights.AtStudsFirst(wish))
             {
                 if (within.Contains(candidate.At) && draft.TryAdd(address, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "for " + thing, rule))
                 {

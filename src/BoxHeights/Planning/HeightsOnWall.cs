@@ -41,6 +41,13 @@ internal sealed class HeightsOnWall
         return sorted;
     }
 
+    /// <summary>The places against a stud first, nearest to one first, then all others.</summary>
+    public List<RunCandidate> AtStudsFirst(Distance wish)
+    {
+        List<RunCandidate> near = NearestTo(wish);
+        return [.. near.FindAll(place => place.Rank != CandidateRank.Fair), .. near.FindAll(place => place.Rank == CandidateRank.Fair)];
+    }
+
     /// <summary>The height of a box at one of the places.</summary>
     public BoxHeight HeightAt(Distance along) => BoxHeight.To(Edge, places[along.Ticks].Reading, Datum);
 
@@ -58,24 +65,22 @@ internal sealed class HeightsOnWall
         }
 
         DeviceBox probed = box.WithAt(length.Split(2)[0]).WithHeight(wanted);
-        if (draft.State.SiteFor(address, probed) is not { } site)
-        {
-            return null;
-        }
-
-        using LayoutState.Probe probe = draft.State.ProbeFor(address, probed)!;
-        SettledOptions options = draft.State.Options;
         HeightsOnWall found = new(edge, wanted.Datum);
-        foreach (Distance reading in Readings(site, wanted.Value, options))
+        foreach (bool isBetween in betweenStuds ? new[] { false, true } : [false])
         {
-            foreach (RunCandidate place in WallPlaces.Of(site, reading, options.AlongMargin, options.AlongStep))
+            DeviceBox held = HeldOnWall.As(draft, address, probed, isBetween);
+            if (draft.State.SiteFor(address, held) is not { } site)
             {
-                found.Offer(draft, site, probe, place, reading);
+                return null;
             }
 
-            if (betweenStuds)
+            using LayoutState.Probe probe = draft.State.ProbeFor(address, held)!;
+            SettledOptions options = draft.State.Options;
+            foreach (Distance reading in Readings(site, wanted.Value, options))
             {
-                foreach (RunCandidate place in WallPlaces.OnSteps(site, reading, options.AlongMargin, options.AlongStep))
+                foreach (RunCandidate place in isBetween
+                    ? WallPlaces.OnSteps(site, reading, options.AlongMargin, options.AlongStep)
+                    : WallPlaces.Of(site, reading, options.AlongMargin, options.AlongStep))
                 {
                     found.Offer(draft, site, probe, place, reading);
                 }

@@ -47,11 +47,14 @@ internal sealed partial class RoughInDraft
             }
 
             given.Add(KeyOf(one.Finding));
-            foreach (PlacedBox placed in one.Finding.Space!.Cure)
+            foreach (PlacedBox offered in one.Finding.Space!.Cure)
             {
-                if (!TryAdd(placed.Address, placed.Box, "for " + one.Finding.Subject, one.Space.Rule) && placed.Box.At is not null)
+                PlacedBox placed = offered.Box.At is null ? offered : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
+
+                // Where a stud is near enough it holds the box; else the very place that is offered, then whatever is near that.
+                if (!TryNear(placed, one.Space, one.Finding, true) && !TryAdd(placed.Address, placed.Box, "for " + one.Finding.Subject, one.Space.Rule))
                 {
-                    TryNear(placed, one.Space, one.Finding);
+                    TryNear(placed, one.Space, one.Finding, false);
                 }
             }
         }
@@ -61,21 +64,29 @@ internal sealed partial class RoughInDraft
     private static string KeyOf(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Measured;
 
     /// <summary>As near as another height or a few inches make room, and where the thing that it is for is still within reach.</summary>
-    private void TryNear(PlacedBox placed, SpaceIndex.Judged space, Finding finding)
+    private bool TryNear(PlacedBox placed, SpaceIndex.Judged space, Finding finding, bool isAtStud)
     {
-        if (placed.Box.At is not { } at || State.SurfaceAt(placed.Address) is not { Wall: { } wall } || HeightsOnWall.Of(this, placed.Address, wall.Length, placed.Box, true) is not { } heights)
+        if (placed.Box.At is not { } at || State.SurfaceAt(placed.Address) is not { Wall: { } wall } surface || (isAtStud && surface.Studs is null)
+            || HeightsOnWall.Of(this, placed.Address, wall.Length, placed.Box, !isAtStud) is not { } heights)
         {
-            return;
+            return false;
         }
 
         foreach (RunCandidate candidate in heights.NearestTo(at))
         {
+            if (isAtStud && (candidate.At - at).Abs() > State.Rules.RoomForBoxes.NextBay)
+            {
+                return false;
+            }
+
             DeviceBox box = placed.Box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At));
             if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule))
             {
-                return;
+                return true;
             }
         }
+
+        return false;
     }
 
     /// <summary>Whether a box that isn't where a finding offers it still gives what is lacking.</summary>

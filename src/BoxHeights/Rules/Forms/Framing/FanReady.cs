@@ -41,7 +41,7 @@ public sealed partial record FanReady : SpaceRule, IBoxKind
             return;
         }
 
-        if (HoldsFan(only.Traits.Source))
+        if (HoldsFan(only.Source))
         {
             statement.Meets(only.Id, only.Address);
             return;

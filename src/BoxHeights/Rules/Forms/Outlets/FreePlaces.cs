@@ -64,7 +64,7 @@ internal static class FreePlaces
                 return DistanceSet.Empty;
             }
 
-            Distance apart = Distance.Max(room.Beside, Distance.FromTicks((width + space.WidthOf(other.Traits.Source)).Ticks / 2));
+            Distance apart = Distance.Max(room.Beside, Distance.FromTicks((width + space.WidthOf(other.Source)).Ticks / 2));
             taken.Add(new(at - apart, at + apart));
         }
 

@@ -108,6 +108,12 @@ public sealed record FlightSubject : OutletSubject
         return cure is { } one ? new[] { one } : default(Items<PlacedBox>);
     }
 
+    /// <summary>Near the place that is offered, and not beside the treads.</summary>
+    internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered) =>
+        box.Along is { } at && (at - offered).Abs() <= space.RoomForBoxes.Aside
+        && (space.Flight is not { } flight || flight.Wall != box.Address || !StairRun.TryOf(flight, out StairRun? run)
+            || run!.Up(at) < ExactDistance.Zero || run.Up(at) > run.Tread * new Ratio(flight.Risers - 1));
+
     private static Distance? Beyond(StairFlight flight, bool atHead, Distance aside) =>
         StairRun.TryOf(flight, out StairRun? run) ? run!.Along(atHead ? (run.Tread * new Ratio(flight.Risers - 1)) + aside : -aside).RoundNearest() : null;
 

@@ -72,7 +72,7 @@ public sealed partial record StairPathLights : SpaceRule
         ExactDistance Climbed(ExactDistance lightUp) => stair!.Riser * (place + run.OffPlace(lightUp, place)).RatioTo(run.Tread);
 
         DeviceBox SetAt(Light light, Distance at, ExactDistance lightUp) =>
-            light.Box.Traits.Source.WithAt(at).WithHeight(BoxHeight.ToCenter((height - Climbed(lightUp)).RoundNearest(), Datum.Nosing));
+            light.Box.Source.WithAt(at).WithHeight(BoxHeight.ToCenter((height - Climbed(lightUp)).RoundNearest(), Datum.Nosing));
     }
 
     private List<Light> LightsOf(SpaceView space, string wall, StairRun run)

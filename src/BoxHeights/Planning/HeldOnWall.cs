@@ -1,0 +1,42 @@
+using System;
+
+namespace BoxHeights;
+
+/// <summary>How a planned box is held on a wall whose studs are stated: nailed to the one that it is against, else on blocking. Where nothing is said of studs, nor is it of what holds it.</summary>
+internal static class HeldOnWall
+{
+    /// <summary>The box as it is held where it is.</summary>
+    public static DeviceBox At(RoughInDraft draft, string address, DeviceBox box)
+    {
+        if (box.At is not { } at || !IsToHold(draft, address, box, out StudPositions? studs) || ResolvedBox.SizeOf(box, draft.State.Options.Catalog) is not { IsStated: true } size)
+        {
+            return box;
+        }
+
+        // Which stud it will be isn't known where they are only assumed.
+        if (studs!.Known == StudKnowledge.Assumed)
+        {
+            return As(draft, address, box, false);
+        }
+
+        if (studs.Holding(at, size.Width) is { } on)
+        {
+            return box.WithMounting(new Mounting(MountingMethod.Stud).WithStud(on.Stud).WithSide(on.Side));
+        }
+
+        bool isNailed = draft.State.SurfaceAt(address)!.Framing is { Members: { Count: <= WallFraming.MostWorkedThrough } members }
+            && members.Exists(member => member.IsSure && (member.Right == at - size.HalfWidth || member.Left == at + size.HalfWidth));
+        return As(draft, address, box, !isNailed);
+    }
+
+    /// <summary>The box as it is held against a stud, or between two.</summary>
+    public static DeviceBox As(RoughInDraft draft, string address, DeviceBox box, bool isBetween) =>
+        IsToHold(draft, address, box, out _) ? box.WithMounting(new Mounting(isBetween ? MountingMethod.Blocking : MountingMethod.Stud)) : box;
+
+    private static bool IsToHold(RoughInDraft draft, string address, DeviceBox box, out StudPositions? studs)
+    {
+        ResolvedSurface? surface = draft.State.SurfaceAt(address);
+        studs = surface?.Studs;
+        return box.Mounting is null && box.Surface is null or BoxSurface.Wall && surface?.Kind == BoxSurface.Wall && studs is { Count: > 0 };
+    }
+}

@@ -1,0 +1,41 @@
+using System.Linq;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Planned boxes say what holds them. The ranch's studs are 1-1/2 in wide and 16 in apart, the first face at 15-1/4 in: where their faces are is added up here, stud after stud.</summary>
+public sealed class PlannedMountingTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly PlacedBox[] OnWalls = [.. new RoughInPlanner(Rules).Plan(RanchHouse.Bare).Dwelling.PlacedBoxes().Where(placed => placed.Box.At is not null && !SurfaceAddress.Parse(placed.Address).IsPartOf("front") && !SurfaceAddress.Parse(placed.Address).IsPartOf("back"))];
+
+    private static decimal Inches(Distance distance) => distance.Ticks / 2_032_000m;
+
+    [Fact]
+    public void Plan_WhereStudsAreDeclared_NailsEveryBoxToAFaceOfItsStud()
+    {
+        Assert.All(OnWalls, placed => Assert.NotNull(placed.Box.Mounting));
+        PlacedBox[] numbered = [.. OnWalls.Where(placed => placed.Box.Mounting!.Stud is not null)];
+        Assert.True(numbered.Length > 30, "most boxes are nailed to studs of the layout");
+        foreach (PlacedBox placed in numbered)
+        {
+            decimal face = 15.25m + (16 * (placed.Box.Mounting!.Stud!.Value - 1)) + (placed.Box.Mounting.Side == StudSide.Right ? 1.5m : 0);
+            decimal off = placed.Box.Mounting.Side == StudSide.Right ? Inches(placed.Box.At!.Value) - face : face - Inches(placed.Box.At!.Value);
+
+            // 2-1/4 in wide with one gang, 4 in and a bit with two.
+            Assert.True(off == 1.125m || (placed.Box.Devices.Count == 2 && off > 1.9m && off < 2.1m) || (placed.Box.Devices.Contains(DeviceKind.RangeReceptacle) || placed.Box.Devices.Contains(DeviceKind.DryerReceptacle)), placed + ": " + off);
+        }
+    }
+
+    [Fact]
+    public void Plan_WhereStudsAreDeclared_PutsABoxBetweenThemOnBlockingAlone()
+    {
+        foreach (PlacedBox placed in OnWalls.Where(placed => placed.Box.Mounting!.How == MountingMethod.Blocking))
+        {
+            decimal at = Inches(placed.Box.At!.Value);
+            Assert.DoesNotContain(Enumerable.Range(0, 20), stud => at + 1.125m > 15.25m + (16 * stud) && at - 1.125m < 16.75m + (16 * stud));
+        }
+
+        Assert.True(OnWalls.Count(placed => placed.Box.Mounting!.How == MountingMethod.Blocking) * 10 < OnWalls.Length, "hardly any box needs a block of its own");
+    }
+}
