@@ -9,7 +9,7 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
     public static void Marks(HtmlPage page, MarkSheet sheet)
     {
         page.Table(sheet.Table());
-        page.Table(CeilingRows.Table(sheet.Overhead, sheet.Options.Units));
+        page.Table(CeilingRows.Table(sheet.Overhead, sheet.Units));
         page.List("Set already", sheet.SetAlready);
         page.List("Not marked", sheet.LeftOut);
     }

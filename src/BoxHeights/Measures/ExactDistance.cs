@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using System.Numerics;
 
 namespace BoxHeights;
@@ -122,18 +121,4 @@ public readonly partial record struct ExactDistance : IComparable<ExactDistance>
 
     /// <inheritdoc/>
     public int CompareTo(ExactDistance other) => (numerator * other.Denominator).CompareTo(other.numerator * Denominator);
-
-    /// <summary>The length as <see cref="Distance"/> prints it where it is on the grid, else as an exact fraction of an inch: "10-2/3 in".</summary>
-    public override string ToString()
-    {
-        if (IsOnGrid)
-        {
-            return RoundDown().ToString();
-        }
-
-        ExactDistance inches = new(BigInteger.Abs(numerator), Denominator * Distance.TicksPerInch);
-        BigInteger whole = BigInteger.DivRem(inches.numerator, inches.Denominator, out BigInteger rest);
-        string fraction = rest.ToString(CultureInfo.InvariantCulture) + "/" + inches.Denominator.ToString(CultureInfo.InvariantCulture) + " in";
-        return (numerator.Sign < 0 ? "-" : "") + (whole.IsZero ? "" : whole.ToString(CultureInfo.InvariantCulture) + "-") + fraction;
-    }
 }

@@ -6,12 +6,11 @@ namespace BoxHeights;
 /// <summary>A box in a ceiling that is still to be set, by two tapes from walls.</summary>
 public sealed record CeilingRow
 {
-    internal CeilingRow(string room, DeviceBox box, Items<WallTape> tapes)
+    internal CeilingRow(string room, string boxId, BoxPurpose purpose)
     {
         Room = room;
-        BoxId = box.Id;
-        Purpose = box.Purpose;
-        Tapes = tapes;
+        BoxId = boxId;
+        Purpose = purpose;
     }
 
     /// <summary>The room's id.</summary>
@@ -24,7 +23,7 @@ public sealed record CeilingRow
     public BoxPurpose Purpose { get; }
 
     /// <summary>The tapes: from the nearest wall, and from the nearest that runs across it; none where its place isn't known.</summary>
-    public Items<WallTape> Tapes { get; }
+    public Items<WallTape> Tapes { get; internal init; }
 
     /// <summary>How far its middle is from that of the nearest joist; null where it isn't known where joists are.</summary>
     public Distance? FromJoist { get; internal init; }
@@ -47,7 +46,13 @@ internal static class CeilingRows
         {
             if (box is { IsExisting: false, Surface: { Kind: BoxSurface.Ceiling, Space: { } space }, Source: { Measured: null } source })
             {
-                rows.Add(new(space.Id, source, source.Plan is { } plan ? WallTape.To(space, plan) : default) { FromJoist = OffJoist(space, source), Stop = words.StopOf(source.Id), Note = words.WasOf(source.Id) });
+                rows.Add(new(space.Id, source.Id, source.Purpose)
+                {
+                    Tapes = source.Plan is { } plan ? WallTape.To(space, plan) : default,
+                    FromJoist = OffJoist(space, source),
+                    Stop = words.StopOf(source.Id),
+                    Note = words.WasOf(source.Id),
+                });
             }
         }
 

@@ -13,7 +13,7 @@ internal static class MarkOf
         BoxHeight height = state.HeightOf(box)!.Value;
         Edge edge = options.Edge ?? height.Edge ?? Edge.Center;
         Distance? at = state.AtOf(box);
-        MarkRow row = new(resolved.Surface.Address, resolved.Source) { FromLeftCorner = at, Stud = MarkPlace.Of(state, box, at, null), StandsOut = FrontOf(state, box) };
+        MarkRow row = new(resolved.Surface.Address, resolved.Source.Id, resolved.Source.Purpose) { FromLeftCorner = at, Stud = MarkPlace.Of(state, box, at, null), StandsOut = FrontOf(state, box) };
         if (height.Edge is null)
         {
             return row with { Note = "no mark: " + height.Value.Exactly(units) + " names no edge" };

@@ -3,11 +3,11 @@ namespace BoxHeights;
 /// <summary>One mark on a stud: which box, where along the wall, and how high.</summary>
 public sealed record MarkRow
 {
-    internal MarkRow(string address, DeviceBox box)
+    internal MarkRow(string address, string boxId, BoxPurpose purpose)
     {
         Address = address;
-        BoxId = box.Id;
-        Purpose = box.Purpose;
+        BoxId = boxId;
+        Purpose = purpose;
     }
 
     /// <summary>The wall: "room/wall".</summary>

@@ -15,31 +15,40 @@ namespace BoxHeights;
 /// </remarks>
 public sealed partial class MarkSheet
 {
-    private readonly Dwelling dwelling;
-    private readonly string title;
-
-    private MarkSheet(Dwelling dwelling, SettledOptions options, string title, Items<MarkRow> rows)
+    internal MarkSheet(Dwelling dwelling, LengthUnits units, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut, Items<LeftOutBox> setAlready, Items<CeilingRow> overhead)
     {
-        this.dwelling = dwelling;
-        this.title = title;
-        Options = options;
+        Dwelling = dwelling;
+        Units = units;
+        Title = title;
         Rows = rows;
+        LeftOut = leftOut;
+        SetAlready = setAlready;
+        Overhead = overhead;
     }
+
+    /// <summary>What it says on top: the dwelling's name, and the room's where it is one room's.</summary>
+    public string Title { get; }
+
+    /// <summary>The units in which it is printed.</summary>
+    public LengthUnits Units { get; }
+
+    /// <summary>The dwelling that it is cut from.</summary>
+    internal Dwelling Dwelling { get; }
+
+    /// <summary>The parts that its boxes are.</summary>
+    internal PartsCatalog Catalog { get; private init; } = PartsCatalog.Generic;
 
     /// <summary>The marks: room by room, wall by wall, from left to right.</summary>
     public Items<MarkRow> Rows { get; }
 
-    /// <summary>The options by which it is rounded and printed.</summary>
-    internal SettledOptions Options { get; }
-
     /// <summary>Boxes on walls that should have a mark and can't, and why. Boxes that are set already (existing or measured) need none.</summary>
-    public Items<LeftOutBox> LeftOut { get; private init; }
+    public Items<LeftOutBox> LeftOut { get; }
 
     /// <summary>Boxes on walls that are set already, and how that is known.</summary>
-    public Items<LeftOutBox> SetAlready { get; private init; }
+    public Items<LeftOutBox> SetAlready { get; }
 
     /// <summary>Boxes in ceilings, by two tapes from walls.</summary>
-    public Items<CeilingRow> Overhead { get; private init; }
+    public Items<CeilingRow> Overhead { get; }
 
     /// <summary>The marks of an evaluated dwelling, each box to the edge that it is described by.</summary>
     /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
@@ -68,11 +77,11 @@ public sealed partial class MarkSheet
         HashSet<string> unrounded = new(StringComparer.Ordinal);
         while (true)
         {
-            MarkSheet sheet = new(exact.Dwelling, state.Options, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On))
+            MarkSheet sheet = new(
+                exact.Dwelling, state.Options.Units, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On),
+                MarkRows.LeftOut(state), MarkRows.SetAlready(state), CeilingRows.Of(state, words))
             {
-                LeftOut = MarkRows.LeftOut(state),
-                SetAlready = MarkRows.SetAlready(state),
-                Overhead = CeilingRows.Of(state, words),
+                Catalog = state.Options.Catalog,
             };
 
             if (sheet.Rows.Equals(new(MarkRows.Of(state, options, All(state)).Select(words.On))))
@@ -122,7 +131,7 @@ public sealed partial class MarkSheet
             List<T> there = [];
             foreach (T one in all)
             {
-                if (dwelling.FindBox(box(one)) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room))
+                if (Dwelling.FindBox(box(one)) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room))
                 {
                     there.Add(one);
                 }
@@ -131,11 +140,11 @@ public sealed partial class MarkSheet
             return new(there);
         }
 
-        return new(dwelling, Options, dwelling.Name + ", " + room, new(rows))
+        return new(
+            Dwelling, Units, Dwelling.Name + ", " + room, new(rows),
+            There(LeftOut, box => box.BoxId), There(SetAlready, box => box.BoxId), There(Overhead, row => row.BoxId))
         {
-            LeftOut = There(LeftOut, box => box.BoxId),
-            SetAlready = There(SetAlready, box => box.BoxId),
-            Overhead = There(Overhead, row => row.BoxId),
+            Catalog = Catalog,
         };
     }
 
@@ -148,7 +157,7 @@ public sealed partial class MarkSheet
             marks[row.BoxId] = row;
         }
 
-        return dwelling.WithBoxes(box => marks.TryGetValue(box.Id, out MarkRow? row) && row.Mark is { } mark
+        return Dwelling.WithBoxes(box => marks.TryGetValue(box.Id, out MarkRow? row) && row.Mark is { } mark
             ? box with { Height = mark, At = row.FromLeftCorner ?? box.At }
             : box);
     }
@@ -157,9 +166,9 @@ public sealed partial class MarkSheet
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Marks: " + title, "Heights are above the subfloor of the room, to the edge of the box in the heading; distances from the left corner, left as you face the wall, framing face to box center; stands out: from the framing out to the front edge of box or ring; stop: not to be marked before that finding of the report is settled.");
+        TextTable.AppendTitle(text, "Marks: " + Title, "Heights are above the subfloor of the room, to the edge of the box in the heading; distances from the left corner, left as you face the wall, framing face to box center; stands out: from the framing out to the front edge of box or ring; stop: not to be marked before that finding of the report is settled.");
         Table().AppendMarkdown(text);
-        CeilingRows.Table(Overhead, Options.Units).AppendMarkdown(text);
+        CeilingRows.Table(Overhead, Units).AppendMarkdown(text);
         TextTable.AppendList(text, "Set already", SetAlready);
         TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
@@ -215,9 +224,9 @@ public sealed partial class MarkSheet
         return table;
     }
 
-    private string Text(Distance? distance) => distance is { } some ? some.Exactly(Options.Units) : "";
+    private string Text(Distance? distance) => distance is { } some ? some.Exactly(Units) : "";
 
-    private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Options.Units) : "";
+    private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Units) : "";
 
     private static HashSet<string> All(LayoutState state)
     {

@@ -51,8 +51,7 @@ public sealed partial class StoryPole
         }
 
         Dwelling dwelling = marks.ToDwelling();
-        SettledOptions options = marks.Options;
-        Resolver resolved = Resolver.Resolve(dwelling, options.Catalog);
+        Resolver resolved = Resolver.Resolve(dwelling, marks.Catalog);
         Dictionary<Stand, List<string>> stands = [];
         Dictionary<(Stand, BoxHeight, DistanceRange), List<ResolvedBox>> heights = [];
         Dictionary<(Stand, BoxHeight, DistanceRange), string> open = [];
@@ -66,7 +65,7 @@ public sealed partial class StoryPole
 
             DistanceRange datum = default;
             Datum? becauseOf = null;
-            if ((stopped.TryGetValue(box.Source.Id, out string? stop) ? stop : WhyNot(resolved, box, options.Catalog, out datum, out becauseOf)) is { } why)
+            if ((stopped.TryGetValue(box.Source.Id, out string? stop) ? stop : WhyNot(resolved, box, marks.Catalog, out datum, out becauseOf)) is { } why)
             {
                 leftOut.Add(new(box.Source.Id, why));
                 continue;

@@ -51,6 +51,34 @@ public sealed class ExactDistanceTests
         Assert.Equal(text, new ExactDistance(Distance.FromInches(inches, 0, 1), parts).ToString());
 
     [Fact]
+    public void Parse_WhatIsWritten_IsTheSame() => Prop.ForAll(Arb.From(Gen.Choose(-2_000_000_000, 2_000_000_000).Two()), n =>
+    {
+        ExactDistance one = new ExactDistance(Distance.FromTicks(n.Item1), Math.Abs(n.Item2 % 977) + 1) * new Ratio(7, 1 + Math.Abs(n.Item1 % 13));
+        return ExactDistance.Parse(one.ToString()) == one && ExactDistance.TryParse(" " + one + " ", out ExactDistance read) && read == one;
+    }).Check(Tries.Always(100));
+
+    [Theory]
+    [InlineData("3/4 in", true)]
+    [InlineData("19 mm", true)]
+    [InlineData("2/3 in", true)]
+    [InlineData("2/3", false)]
+    [InlineData("2/0 in", false)]
+    [InlineData("1-2-1/3 in", false)]
+    [InlineData("--1/3 in", false)]
+    [InlineData(" 1 /3 in", false)]
+    [InlineData("in", false)]
+    [InlineData("", false)]
+    [InlineData(null, false)]
+    public void TryParse_OfEachText_IsALengthOrNot(string? text, bool isOne) => Assert.Equal(isOne, ExactDistance.TryParse(text, out _));
+
+    [Fact]
+    public void Parse_OfALongText_IsRefused()
+    {
+        Assert.Throws<FormatException>(() => ExactDistance.Parse(new string('9', 10_000) + "/7 in"));
+        Assert.Throws<ArgumentNullException>(() => ExactDistance.Parse(null!));
+    }
+
+    [Fact]
     public void RatioTo_AnotherLength_TellsHowManyTimes()
     {
         ExactDistance tread = new(Distance.FromInches(32, 0, 1), 3);

@@ -43,6 +43,13 @@ internal sealed class ShapeBuilder<TRecord>(string name, string doc)
         return this;
     }
 
+    /// <summary>A text that may be left out: the empty one.</summary>
+    internal ShapeBuilder<TRecord> Words(string name, Func<TRecord, string> get, Func<TRecord, string, TRecord> with, string doc)
+    {
+        members.Add(new Member<TRecord, string>(get, with) { Name = name, Doc = doc, Codec = Texts.Plain, Usual = "" });
+        return this;
+    }
+
     /// <summary>A member that may be left out: a value that goes without saying.</summary>
     internal ShapeBuilder<TRecord> Usual<TValue>(
         string name, TValue usual, Func<TRecord, TValue> get, Func<TRecord, TValue, TRecord> with, Codec<TValue> codec, string doc)

@@ -30,6 +30,15 @@ internal static class Texts
         },
         BoxHeights.Distance.Parse);
 
+    internal static readonly Codec<ExactDistance> Exact = new TextCodec<ExactDistance>(
+        new TextForm("exactDistance", "a length that may lie between the steps of the grid")
+        {
+            Examples = ["16 in", "10-2/3 in"],
+            Pattern = HasUnit,
+            Note = "a distance, or inches with any fraction",
+        },
+        ExactDistance.Parse);
+
     internal static readonly Codec<Distance> DistanceOrNone = new OrNoneCodec<Distance>(Distance);
 
     internal static readonly Codec<Level> Level = new TextCodec<Level>(

@@ -17,6 +17,15 @@ public readonly partial record struct Volume;
 [JsonConverter(typeof(ValueJsonConverter<Ratio>))]
 public readonly partial record struct Ratio;
 
+[JsonConverter(typeof(ValueJsonConverter<ExactDistance>))]
+public readonly partial record struct ExactDistance;
+
+[JsonConverter(typeof(ValueJsonConverter<Quantity>))]
+public readonly partial record struct Quantity;
+
+[JsonConverter(typeof(ValueJsonConverter<QuantitySet>))]
+public readonly partial record struct QuantitySet;
+
 [JsonConverter(typeof(ValueJsonConverter<BoxHeight>))]
 public readonly partial record struct BoxHeight;
 
@@ -109,9 +118,6 @@ public sealed partial record PracticeTable;
 
 [JsonConverter(typeof(ValueJsonConverter<DistanceSet>))]
 public readonly partial record struct DistanceSet;
-
-[JsonConverter(typeof(ValueJsonConverter<ExactDistance>))]
-public readonly partial record struct ExactDistance;
 
 [JsonConverter(typeof(ValueJsonConverter<Elevation>))]
 public readonly partial record struct Elevation;

@@ -19,7 +19,7 @@ public enum QuantityKind
 }
 
 /// <summary>A measured amount: a distance, a volume, a number of things or an area.</summary>
-public readonly record struct Quantity
+public readonly partial record struct Quantity
 {
     internal Quantity(QuantityKind kind, long raw)
     {
@@ -85,7 +85,7 @@ public readonly record struct Quantity
 }
 
 /// <summary>The amounts that a rule allows.</summary>
-public readonly record struct QuantitySet
+public readonly partial record struct QuantitySet
 {
     private readonly DistanceSet raw;
 

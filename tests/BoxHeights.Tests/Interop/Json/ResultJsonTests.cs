@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json;
 using BoxHeights.Interop;
 using BoxHeights.Tests.Rules;
+using BoxHeights.Tests.Standards;
 using FsCheck;
 using FsCheck.Fluent;
 using Json.Schema;
@@ -12,12 +13,14 @@ using Xunit;
 
 namespace BoxHeights.Tests.Interop.Json;
 
-/// <summary>Evaluations and plans as JSON: what is written is read back the same, as the schemas say.</summary>
+/// <summary>Evaluations, plans and sheets of marks as JSON: what is written is read back the same, as the schemas say.</summary>
 public sealed class ResultJsonTests
 {
     private static readonly LayoutEvaluator Evaluator = new(DwellingGen.Rules);
 
     private static readonly JsonSchema Evaluations = JsonSchema.FromText(EvaluationJson.Schema);
+    private static readonly JsonSchema MarkSheets = JsonSchema.FromText(MarkSheetJson.Schema);
+    private static readonly JsonSchema StairPlans = JsonSchema.FromText(StairLightPlanJson.Schema);
     private static readonly JsonSchema Plans = JsonSchema.FromText(RoomPlanJson.Schema);
 
     [Fact]
@@ -66,6 +69,60 @@ public sealed class ResultJsonTests
         Assert.NotEmpty(plan.Reasons);
         Assert.Equal(plan.ToText(), RoomPlanJson.Read(Encoding.UTF8.GetBytes(json)).ToText());
         Assert.True(Accepts(Plans, json), json);
+    }
+
+    // All that a sheet does, one that was read does too: a part for a room, the dwelling at its marks, the pole.
+    [Fact]
+    public void MarkSheet_RandomDwellings_IsReadBackTheSame()
+    {
+        int overhead = 0;
+        Prop.ForAll(DwellingGen.Seeds, seed =>
+        {
+            Dwelling house = seed % 4 == 1 ? OrdinaryHouses.Make(seed, 4) : DwellingGen.Dwelling(seed);
+            MarkSheet sheet = MarkSheet.For(Evaluator.Evaluate(house), MarkOptions.Default.WithAsDescribed(seed % 4 > 0));
+            string json = MarkSheetJson.Write(sheet);
+            MarkSheet read = MarkSheetJson.Read(json);
+            overhead += sheet.Overhead.Count;
+            Assert.Equal((sheet.Rows, sheet.LeftOut, sheet.SetAlready, sheet.Overhead, sheet.Units, sheet.Title), (read.Rows, read.LeftOut, read.SetAlready, read.Overhead, read.Units, read.Title));
+            Assert.Equal(sheet.ToMarkdown(), MarkSheetJson.Read(Encoding.UTF8.GetBytes(json)).ToMarkdown());
+            Assert.Equal(sheet.ToDwelling(), read.ToDwelling());
+            Assert.Equal(StoryPole.For(sheet).ToMarkdown(), StoryPole.For(read).ToMarkdown());
+            Assert.True(Accepts(MarkSheets, json), json);
+            return true;
+        }).Check(Tries.Config(40));
+        Assert.True(overhead > 0);
+    }
+
+    [Fact]
+    public void MarkSheet_OfOneRoom_IsReadBackTheSame()
+    {
+        Dwelling house = DwellingJson.Read(File.ReadAllText(Path.Combine(Repository.Root, "src", "BoxHeights", "Interop", "Json", "small-house.json")));
+        MarkSheet hall = MarkSheet.For(Evaluator.Evaluate(house)).ForRoom("hall");
+        Assert.Equal(2, hall.Rows.Count);
+        MarkSheet read = MarkSheetJson.Read(MarkSheetJson.Write(hall));
+        Assert.Equal(hall.ToMarkdown(), read.ToMarkdown());
+        Assert.Equal(hall.ForRoom("kitchen").ToCsv(), read.ForRoom("kitchen").ToCsv());
+    }
+
+    // Treads of 131 in over 13 aren't on the grid, nor are places at a third of a tread.
+    [Theory]
+    [InlineData(13, 1, 3)]
+    [InlineData(16, 1, 2)]
+    [InlineData(15, null, null)]
+    public void StairLights_OfAFlight_AreReadBackTheSame(int risers, int? above, int? below)
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", risers).WithRun(Distance.FromInches(131m)).WithFirstNosing(Distance.FromInches(30m));
+        flight = above is { } part ? flight.WithLights(new StairLights(2).WithPhase(new Ratio(part, below!.Value))) : flight;
+        StairLightPlan plan = StairLightPlanner.Plan(flight, StudPositions.Along(new StudLayout().WithSpacing(Distance.FromInches(16m)), Distance.FromFeet(20m)));
+        string json = StairLightPlanJson.Write(plan);
+        StairLightPlan read = StairLightPlanJson.Read(json);
+        Assert.Contains(plan.Lights, light => !light.Exact.IsOnGrid);
+        Assert.Equal((plan.Flight, plan.Every, plan.StartTread, plan.Phase, plan.PhasesTried, plan.OnStuds, plan.Reasons), (read.Flight, read.Every, read.StartTread, read.Phase, read.PhasesTried, read.OnStuds, read.Reasons));
+        Assert.Equal(
+            plan.Lights.Select(light => (light.Tread, light.Exact, light.Center, light.Stud, light.Side, light.IsDisplaced, light.Reason)),
+            read.Lights.Select(light => (light.Tread, light.Exact, light.Center, light.Stud, light.Side, light.IsDisplaced, light.Reason)));
+        Assert.Equal(plan.ToLights(), StairLightPlanJson.Read(Encoding.UTF8.GetBytes(json)).ToLights());
+        Assert.True(Accepts(StairPlans, json), json);
     }
 
     // Whoever adds a fact, a fault or a kind gives it a word.
@@ -118,9 +175,19 @@ public sealed class ResultJsonTests
     [Theory]
     [InlineData("evaluation")]
     [InlineData("room-plan")]
+    [InlineData("mark-sheet")]
+    [InlineData("stair-light-plan")]
+    [InlineData("practice")]
     public void Schema_FileInTheRepository_IsTheSame(string name)
     {
-        string schema = name switch { "evaluation" => EvaluationJson.Schema, _ => RoomPlanJson.Schema };
+        string schema = name switch
+        {
+            "evaluation" => EvaluationJson.Schema,
+            "room-plan" => RoomPlanJson.Schema,
+            "mark-sheet" => MarkSheetJson.Schema,
+            "stair-light-plan" => StairLightPlanJson.Schema,
+            _ => PracticeJson.Schema,
+        };
         string path = Path.Combine(Repository.Root, "src", "BoxHeights", "Interop", "Json", name + ".schema.json");
         if (Environment.GetEnvironmentVariable("BOXHEIGHTS_WRITE") == "schema")
         {

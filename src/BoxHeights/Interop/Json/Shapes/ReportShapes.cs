@@ -15,7 +15,7 @@ internal static class ReportShapes
     private static Shape<Citation> Citation { get; } = new ShapeBuilder<Citation>("citation", "Where a number comes from.")
         .Required("document", x => x.Document, Texts.Plain, "The document, with its edition.", out MemberKey<string> document)
         .Usual("confidence", Confidence.Confirmed, x => x.Confidence, (x, v) => x with { Confidence = v }, Words.Confidence, "How sure it is that the number stands there; confirmed unless stated.")
-        .Optional("section", x => x.Section.Length == 0 ? null : x.Section, (x, v) => x with { Section = v ?? "" }, Texts.Plain, "The place in it.")
+        .Words("section", x => x.Section, (x, v) => x with { Section = v }, "The place in it.")
         .Build(v => new(v.Get(document)));
 
     private static Shape<ReportedRule> Rule { get; } = new ShapeBuilder<ReportedRule>("reportedRule", "A rule that findings are of.")
