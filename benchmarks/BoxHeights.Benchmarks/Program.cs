@@ -21,6 +21,8 @@ switch (args)
         return 0;
     case ["--pictures"]:
         PictureTimes.Print();
+        Console.WriteLine();
+        PictureTimes.PrintBooklets();
         return 0;
     case ["--pointer"]:
         PointerTimes.Print();
@@ -65,6 +67,6 @@ switch (args)
 
         return 0;
     default:
-        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG. --pointer: a box carried over a wall. --growth: how time and bytes grow with each kind of thing. --house: the example house at 1, 10 and 100 times its size. --batch: many houses through one evaluator, on one core and on all. --bdn [options]: tables with allocations.");
+        Console.Error.WriteLine("Nothing: ratios to the yardstick. --check: only that all contenders find the same. --cold: first evaluations. --plan: planning runs. --pictures: walls as SVG, houses as booklets. --pointer: a box carried over a wall. --growth: how time and bytes grow with each kind of thing. --house: the example house at 1, 10 and 100 times its size. --batch: many houses through one evaluator, on one core and on all. --bdn [options]: tables with allocations.");
         return 2;
 }

@@ -38,7 +38,7 @@ namespace System.Diagnostics.CodeAnalysis
         public DynamicallyAccessedMemberTypes MemberTypes { get; } = memberTypes;
     }
 
-    [AttributeUsage(AttributeTargets.Method, Inherited = false)]
+    [AttributeUsage(AttributeTargets.Constructor | AttributeTargets.Method, Inherited = false)]
     internal sealed class DynamicDependencyAttribute(DynamicallyAccessedMemberTypes memberTypes, Type type) : Attribute
     {
         public DynamicallyAccessedMemberTypes MemberTypes { get; } = memberTypes;

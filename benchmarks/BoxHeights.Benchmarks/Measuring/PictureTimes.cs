@@ -1,12 +1,17 @@
 using System;
 using System.Diagnostics;
+using System.IO;
+using BoxHeights.Interop;
 
 namespace BoxHeights.Benchmarks;
 
-/// <summary>What a picture of a wall takes once everything is warm: the least of many rounds, from the evaluation to the SVG.</summary>
+/// <summary>What pictures of walls and booklets of houses take once everything is warm: the least of many rounds, from the evaluation to the SVG, from the description to the HTML.</summary>
 internal static class PictureTimes
 {
     private const int Rounds = 3000;
+    private const int Booklets = 25;
+
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
 
     public static void Print()
     {
@@ -26,6 +31,30 @@ internal static class PictureTimes
             }
 
             Console.WriteLine(FormattableString.Invariant($"| {boxes} | {view:F3} | {picture:F2} | {length:N0} |"));
+        }
+    }
+
+    /// <summary>The example house once and twice over, and a house drawn from a seed.</summary>
+    public static void PrintBooklets()
+    {
+        Console.WriteLine("| house | boxes | evaluated, ms | its booklet, ms | characters |");
+        Console.WriteLine("|---|---|---|---|---|");
+        Dwelling example = DwellingJson.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "house.json")));
+        foreach ((string name, Dwelling house) in new[] { ("example", example), ("example twice", Copies.Of(example, 2)), ("drawn from a seed", new HouseGenerator(3).Create()) })
+        {
+            LayoutEvaluator evaluator = new(Rules);
+            (double evaluated, double booklet, int length) = (double.MaxValue, double.MaxValue, 0);
+            for (int round = 0; round < Booklets; round++)
+            {
+                Stopwatch watch = Stopwatch.StartNew();
+                Evaluation evaluation = evaluator.Evaluate(house);
+                evaluated = Math.Min(evaluated, watch.Elapsed.TotalMilliseconds);
+                watch.Restart();
+                length = Booklet.For(evaluation).ToHtml().Length;
+                booklet = Math.Min(booklet, watch.Elapsed.TotalMilliseconds);
+            }
+
+            Console.WriteLine(FormattableString.Invariant($"| {name} | {house.PlacedBoxes().Count} | {evaluated:F1} | {booklet:F0} | {length:N0} |"));
         }
     }
 
