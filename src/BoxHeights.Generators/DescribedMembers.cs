@@ -48,21 +48,33 @@ internal static class DescribedMembers
         yield return "    }";
     }
 
-    /// <summary>A <c>With…</c> method for each property that can be set when the record is made.</summary>
+    /// <summary>A <c>With…</c> method for each property that can be set when the record is made; of a list a second one, which takes its items one by one.</summary>
     internal static IEnumerable<string> With(INamedTypeSymbol type, GeneratorAttributeSyntaxContext found)
     {
         foreach (IPropertySymbol one in type.GetMembers().OfType<IPropertySymbol>().Where(one => one is { DeclaredAccessibility: Accessibility.Public, IsStatic: false, SetMethod.IsInitOnly: true }))
         {
             string name = Camel(one.Name);
+            ITypeSymbol? item = one.Type is INamedTypeSymbol { Name: "Items" } list ? list.TypeArguments[0] : null;
             yield return "";
-            yield return "    /// <summary>The same with " + (one.Type.Name == "Items" ? "other" : "another") + " <see cref=\"" + one.Name + "\"/>.</summary>";
-            yield return Docs.Parameter(name, Docs.Of(one).Summary);
-            foreach (string thrown in Docs.Thrown(one, found.SemanticModel.Compilation).Distinct())
+            yield return "    /// <summary>The same with " + (item is null ? "another" : "other") + " <see cref=\"" + one.Name + "\"/>.</summary>";
+            string[] told = [Docs.Parameter(name, Docs.Of(one).Summary), .. Docs.Thrown(one, found.SemanticModel.Compilation).Distinct()];
+            foreach (string line in told)
             {
-                yield return thrown;
+                yield return line;
             }
 
             yield return "    public " + type.Name + " With" + one.Name + "(" + Typed(one.Type, name) + ") => this with { " + one.Name + " = " + Escaped(name) + " };";
+            if (item is not null)
+            {
+                yield return "";
+                yield return "    /// <summary>The same with other <see cref=\"" + one.Name + "\"/>, given one by one; the empty list where none is given, or null.</summary>";
+                foreach (string line in item.IsReferenceType ? told.Append("    /// <exception cref=\"System.ArgumentException\">One of them is null.</exception>") : told)
+                {
+                    yield return line;
+                }
+
+                yield return "    public " + type.Name + " With" + one.Name + "(params " + item.ToDisplayString(Full) + "[]? " + Escaped(name) + ") => this with { " + one.Name + " = " + Escaped(name) + " };";
+            }
         }
     }
 

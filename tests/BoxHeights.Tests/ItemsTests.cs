@@ -32,4 +32,29 @@ public sealed class ItemsTests
         static Items<string> Create(string item) => [item];
     }
 #endif
+
+    // One item is common: it needs no list around it, and neither do two.
+    [Fact]
+    public void With_ItemsOneByOne_IsWithTheirList()
+    {
+        DeviceBox box = new("b", BoxPurpose.Switch);
+        DeviceKind[] two = [DeviceKind.Switch, DeviceKind.Dimmer];
+        Assert.Equal(box.WithDevices(new Items<DeviceKind>(two)), box.WithDevices(DeviceKind.Switch, DeviceKind.Dimmer));
+        Assert.Equal(box.WithDevices(two), box.WithDevices(DeviceKind.Switch, DeviceKind.Dimmer));
+        Assert.Equal([DeviceKind.Switch], box.WithDevices(DeviceKind.Switch).Devices);
+        Assert.Equal(box, box.WithDevices(two).WithDevices());
+        Assert.Equal(box, box.WithDevices(two).WithDevices(null));
+        Assert.Equal(box, box.WithDevices(two).WithDevices(default));
+        Assert.Throws<ArgumentException>(() => new Wall("w", Distance.FromInches(1m)).WithBoxes(box, null!));
+        Assert.Equal(new RuleSet(RuleSets.Ada2010.Rules), new RuleSet([.. RuleSets.Ada2010.Rules]));
+    }
+
+    [Fact]
+    public void With_AnArrayThatChangesLater_StaysAsItWas()
+    {
+        DeviceKind[] devices = [DeviceKind.Switch];
+        DeviceBox box = new DeviceBox("b", BoxPurpose.Switch).WithDevices(devices);
+        devices[0] = DeviceKind.Dimmer;
+        Assert.Equal([DeviceKind.Switch], box.Devices);
+    }
 }

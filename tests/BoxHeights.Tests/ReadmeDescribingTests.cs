@@ -65,8 +65,8 @@ public sealed class ReadmeDescribingTests
         RoomBuilder kitchen = house.Room("kitchen", RoomKind.Kitchen, "first");
         Counter counter = new Counter("top", CounterKind.Kitchen, In(0), In(120)).WithDepth(In(25.5m)).WithTop(new Level(In(36), Datum.FinishedFloor));
         CounterInterruption sink = new CounterInterruption(InterruptionKind.Sink, In(90), In(120)).WithBehind(In(20));
-        kitchen.Wall("north", In(120)).Add(counter.WithInterruptions(new[] { sink }));
-        kitchen.Wall("east", In(120)).Add(counter.WithInterruptions(new[] { sink.WithLeft(In(0)).WithRight(In(30)) }));
+        kitchen.Wall("north", In(120)).Add(counter.WithInterruptions(sink));
+        kitchen.Wall("east", In(120)).Add(counter.WithInterruptions(sink.WithLeft(In(0)).WithRight(In(30))));
         // </describe>
         Assert.Equal(["kitchen/north 0 in to kitchen/east 120 in"], Lacking("counter-outlets"));
     }
@@ -77,9 +77,9 @@ public sealed class ReadmeDescribingTests
         // <describe>
         RoomOutline walls = house.Room("kitchen", RoomKind.Kitchen, "first").With(room => room.WithFreestanding(new[]
         {
-            new Freestanding("island", FreestandingKind.Island).WithTop(new Level(In(36), Datum.FinishedFloor)).WithCorners(new[] { At(80, 70), At(140, 70), At(140, 100), At(80, 100) }),
-            new Freestanding("bar", FreestandingKind.Peninsula).WithTop(new Level(In(36), Datum.FinishedFloor)).WithCorners(new[] { At(0, 120), At(50, 120), At(50, 150), At(0, 150) }),
-        })).AddInFloor(new DeviceBox("K1", BoxPurpose.Counter).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithSurface(BoxSurface.Cabinet)
+            new Freestanding("island", FreestandingKind.Island).WithTop(new Level(In(36), Datum.FinishedFloor)).WithCorners(At(80, 70), At(140, 70), At(140, 100), At(80, 100)),
+            new Freestanding("bar", FreestandingKind.Peninsula).WithTop(new Level(In(36), Datum.FinishedFloor)).WithCorners(At(0, 120), At(50, 120), At(50, 150), At(0, 150)),
+        })).AddInFloor(new DeviceBox("K1", BoxPurpose.Counter).WithDevices(DeviceKind.DuplexReceptacle).WithSurface(BoxSurface.Cabinet)
             .WithPlan(At(82, 100)).WithHeight(BoxHeight.ToCenter(In(30), Datum.FinishedFloor))).Outline(At(0, 0), At(200, 0), At(200, 200), At(0, 200));
         // </describe>
         Assert.Equal("w1 w2 w3 w4", string.Join(" ", walls.Walls.Select(wall => wall.Id)));
@@ -106,15 +106,15 @@ public sealed class ReadmeDescribingTests
         Assert.Empty(Faults());
         Dwelling built = house.Build();
         Wall bath = built.Rooms[1].Walls[0];
-        Assert.Empty(Faults(built, bath.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In(12), In(46)) })));
-        Assert.Equal(["bath/south/door"], Faults(built, bath.WithOpenings(new[] { new Opening("door", OpeningKind.Door, In(20), In(54)) })));
+        Assert.Empty(Faults(built, bath.WithOpenings(new Opening("door", OpeningKind.Door, In(12), In(46)))));
+        Assert.Equal(["bath/south/door"], Faults(built, bath.WithOpenings(new Opening("door", OpeningKind.Door, In(20), In(54)))));
     }
 
     [Fact]
     public void SunkenRoom_HasALineOfItsOwn()
     {
         // <describe>
-        DeviceBox receptacle = new DeviceBox("R1", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(In(40)).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
+        DeviceBox receptacle = new DeviceBox("R1", BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithAt(In(40)).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
         house.Room("study", RoomKind.Office, "first").Wall("north", In(90)).Add(receptacle);
         house.Room("den", RoomKind.FamilyRoom, "first").With(room => room.WithSubfloorOffset(-In(7))).Wall("north", In(90)).Add(receptacle.WithId("R2"));
         // </describe>
@@ -139,7 +139,7 @@ public sealed class ReadmeDescribingTests
     {
         // <describe>
         RoomBuilder old = house.Room("old", RoomKind.Bedroom, "first").With(room => room.WithUntouched(true));
-        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(In(40)).WithHeight(BoxHeight.Parse("85 in to top above subfloor"));
+        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(DeviceKind.Switch).WithAt(In(40)).WithHeight(BoxHeight.Parse("85 in to top above subfloor"));
         DeviceBox added = box.WithId("S2").WithAt(In(80)).WithHeight(BoxHeight.Parse("48 in to top above subfloor")).WithUntouched(false);
         old.Wall("north", In(144)).Add(box).Add(added);
         // </describe>
@@ -151,7 +151,7 @@ public sealed class ReadmeDescribingTests
         Assert.Contains(Evaluator.Evaluate(house.Build()).Findings, finding => finding.Subject == "S1" && finding.RuleId == "switch-reach");
     }
 
-    private static string[] Faults(Dwelling house, Wall bath) => Evaluator.Evaluate(house.WithRooms(house.Rooms.Select(room => room.Id == "bath" ? room.WithWalls(new[] { bath }) : room)))
+    private static string[] Faults(Dwelling house, Wall bath) => Evaluator.Evaluate(house.WithRooms(house.Rooms.Select(room => room.Id == "bath" ? room.WithWalls(bath) : room)))
         .Findings.Where(finding => finding.Fault is not null).Select(finding => finding.Subject).ToArray();
 
     private string[] Faults() => Evaluator.Evaluate(house.Build()).Findings.Where(finding => finding.Fault is not null).Select(finding => finding.Message).ToArray();

@@ -56,11 +56,11 @@ public sealed class ReadmeQuickTests
         Distance wall = Distance.Parse("12 ft");
         FloorBuildup oak = FloorBuildup.Of(new FloorLayer("oak strip", Distance.Parse("3/4 in")));
         BoxSize oneGang = parts.FindBox(BoxKind.NailOn, 1).Size;
-        DeviceBox box = new DeviceBox("S", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));
+        DeviceBox box = new DeviceBox("S", BoxPurpose.Switch).WithDevices(DeviceKind.Switch).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));
 
         // Does a box 48 in to its top clear the seam, under this ceiling and its board, over this floor?
         Ceiling ceiling = new Ceiling().WithFraming(Distance.Parse("97-1/8 in")).WithBoard(Distance.Parse("5/8 in"));
-        Storey storey = new Storey("first").WithCeiling(ceiling).WithBoards(new BoardLayout().WithWidths(new[] { sheet, sheet }));
+        Storey storey = new Storey("first").WithCeiling(ceiling).WithBoards(new BoardLayout().WithWidths(sheet, sheet));
         answers.Add("the top " + rules.Allowed("board-seam", box, floor: oak, storey: storey).Sure);
 
         // Where is the center of a one-gang box set 16 in to its top?
@@ -70,7 +70,7 @@ public sealed class ReadmeQuickTests
         answers.Add(BoxHeight.Parse("42 in to center AFF").AtEdge(Edge.Bottom, oneGang).From(Datum.Subfloor, oak).Value.ToString("mm"));
 
         // What do three 14-2 and two switches fill, and which is the smallest box for them?
-        DeviceBox full = box.WithDevices(new[] { DeviceKind.Switch, DeviceKind.Switch }).WithCables(Enumerable.Repeat(CableType.Parse("14-2"), 3).ToArray()).WithClamps(CableClamps.Flap);
+        DeviceBox full = box.WithDevices(DeviceKind.Switch, DeviceKind.Switch).WithCables(Enumerable.Repeat(CableType.Parse("14-2"), 3).ToArray()).WithClamps(CableClamps.Flap);
         answers.Add(BoxFill.Most(full, counting) + "; a box of " + BoxFill.SmallestFor(full, counting, parts));
 
         // Where do receptacles go along 18 ft of wall, on its studs?
@@ -99,7 +99,7 @@ public sealed class ReadmeQuickTests
 
         // Is a plate at 33-7/8 in clear of a door's casing?
         Opening door = new Opening("door", OpeningKind.Door, Distance.Parse("36 in"), Distance.Parse("68 in")).WithCasing(Distance.Parse("2-1/4 in")).WithReveal(Distance.Parse("3/16 in"));
-        RuleAllows clear = rules.AllowedAlong("trim-clearance", box, new Wall("north", wall).WithOpenings(new[] { door }), oak);
+        RuleAllows clear = rules.AllowedAlong("trim-clearance", box, new Wall("north", wall).WithOpenings(door), oak);
         answers.Add((clear.Sure.Contains(Distance.Parse("33-7/8 in")) ? "yes" : "no") + ": the center " + clear.Sure);
 
         // Where do six pendants hang over 96 in?

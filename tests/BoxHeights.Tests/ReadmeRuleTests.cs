@@ -27,8 +27,8 @@ public sealed class ReadmeRuleTests
         OneBox low = new OneBox
         {
             Rules = new RuleSet(new[] { Rule }),
-            Options = EvaluatorOptions.Default.WithOwnKinds(new[] { "radiator" }),
-            Room = room => room.WithFixtures(new[] { radiator }).WithFloor(OneBox.Floor(Distance.Parse("1/2 in"))),
+            Options = EvaluatorOptions.Default.WithOwnKinds("radiator"),
+            Room = room => room.WithFixtures(radiator).WithFloor(OneBox.Floor(Distance.Parse("1/2 in"))),
         }.At(BoxHeight.Parse("16 in to bottom above finished floor"));
         low = low with { Box = low.Box.WithSize(new BoxSize(Distance.Parse("2-1/4 in"), Distance.Parse("3-3/4 in"))) };
         Evaluation evaluation = low.Evaluate();
@@ -37,7 +37,7 @@ public sealed class ReadmeRuleTests
         Assert.DoesNotContain(new LayoutEvaluator(low.Rules, low.Options).Evaluate(finding.Remedies[0].ApplyTo(evaluation.Dwelling)).Findings, one => one.RuleId == Rule.Id);
         Assert.Equal(DistanceSet.AtLeast(Distance.Parse("30 in")), evaluation.AllowedAt(OneBox.Id, Distance.Parse("72 in")).Rules.Single().Sure);
         Assert.True(evaluation.AllowedAt(OneBox.Id, Distance.Parse("59 in")).Sure.Contains(Distance.Parse("16 in")));
-        Assert.NotEqual(new RuleSet(new[] { Rule }).Fingerprint, new RuleSet(new[] { new AboveRadiator(Rule.Id, Severity.Advice, Distance.Parse("31 in")) }).Fingerprint);
+        Assert.NotEqual(new RuleSet(Rule).Fingerprint, new RuleSet(new AboveRadiator(Rule.Id, Severity.Advice, Distance.Parse("31 in"))).Fingerprint);
     }
 }
 

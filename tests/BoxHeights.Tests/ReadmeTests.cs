@@ -37,10 +37,10 @@ public class ReadmeTests
         Distance sheet = Distance.Parse("48 in");
         DwellingBuilder house = new DwellingBuilder("Cabin").Add(new Storey("first")
             .WithCeiling(new Ceiling().WithFraming(Distance.Parse("97-1/8 in")).WithBoard(Distance.Parse("5/8 in")))
-            .WithBoards(new BoardLayout().WithWidths(new[] { sheet, sheet })));
+            .WithBoards(new BoardLayout().WithWidths(sheet, sheet)));
         RoomBuilder hall = house.Room("hall", RoomKind.Hall, "first")
             .With(room => room.WithFloor(FloorBuildup.Of(new FloorLayer("oak strip", Distance.Parse("3/4 in")))));
-        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch })
+        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(DeviceKind.Switch)
             .WithAt(Distance.Parse("33-7/8 in")).WithHeight(BoxHeight.Parse("48 in to top AFF"));
         hall.Wall("north", Distance.Parse("12 ft")).Add(box).Add(box.WithId("S2").WithAt(Distance.Parse("8 ft 1-7/8 in")));
 

@@ -14,9 +14,19 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
 
     /// <summary>A set of rows.</summary>
     /// <param name="rows">The rows; equal ones count once.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="rows"/> is null.</exception>
     /// <exception cref="ArgumentException">Two rows with different content share an id, or a row can't be meant: its limits contradict each other, or its readings are of another id, weight or family.</exception>
     public RuleSet(IEnumerable<Rule> rows)
         : this(Joined(rows ?? throw new ArgumentNullException(nameof(rows)), []))
+    {
+    }
+
+    /// <summary>A set of rows, given one by one.</summary>
+    /// <param name="rows">The rows; equal ones count once.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="rows"/> is null.</exception>
+    /// <exception cref="ArgumentException">Two rows with different content share an id, or a row can't be meant: its limits contradict each other, or its readings are of another id, weight or family.</exception>
+    public RuleSet(params Rule[] rows)
+        : this((IEnumerable<Rule>)rows)
     {
     }
 

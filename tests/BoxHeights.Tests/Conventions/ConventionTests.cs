@@ -25,10 +25,21 @@ public sealed partial class ConventionTests
     {
         string[] missing = Described
             .SelectMany(type => type.GetProperties().Where(IsInit), (type, property) => (type, property))
-            .Where(pair => pair.type.GetMethod("With" + pair.property.Name)?.ReturnType != pair.type)
+            .Where(pair => pair.type.GetMethod("With" + pair.property.Name, [pair.property.PropertyType])?.ReturnType != pair.type)
             .Select(pair => pair.type.Name + "." + pair.property.Name)
             .ToArray();
         Assert.Empty(missing);
+    }
+
+    [Fact]
+    public void Records_EachList_IsGivenItemByItemToo()
+    {
+        (Type Type, PropertyInfo Property)[] lists = Described.SelectMany(type => type.GetProperties().Where(IsInit), (type, property) => (type, property))
+            .Where(pair => pair.property.PropertyType is { IsGenericType: true } list && list.GetGenericTypeDefinition() == typeof(Items<>)).ToArray();
+        Assert.True(lists.Length > 20);
+        Assert.Empty(lists
+            .Where(pair => pair.Type.GetMethod("With" + pair.Property.Name, [pair.Property.PropertyType.GenericTypeArguments[0].MakeArrayType()])?.GetParameters()[0].IsDefined(typeof(ParamArrayAttribute), false) != true)
+            .Select(pair => pair.Type.Name + "." + pair.Property.Name));
     }
 
 #if !NETSTANDARD_ASSET

@@ -94,8 +94,8 @@ public sealed class ControlledLightTests
         foreach (string[] one in switches.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(one => one.Split('>')))
         {
             wall.Add(new DeviceBox("s" + count, BoxPurpose.Switch)
-                .WithDevices(new(one[0].Split('+').Select(device => new DeviceKind(device))))
-                .WithControls(new(one[1].Split(',', StringSplitOptions.RemoveEmptyEntries)))
+                .WithDevices(new Items<DeviceKind>(one[0].Split('+').Select(device => new DeviceKind(device))))
+                .WithControls(new Items<string>(one[1].Split(',', StringSplitOptions.RemoveEmptyEntries)))
                 .WithAt(Distance.FromInches(20 * (count + 1))).WithHeight(BoxHeight.ToTop(Distance.FromInches(48), Datum.Subfloor)));
             count++;
         }
