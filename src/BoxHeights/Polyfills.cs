@@ -14,6 +14,15 @@ namespace System.Runtime.CompilerServices
 
         public bool IsOptional { get; init; }
     }
+
+    [AttributeUsage(AttributeTargets.Class | AttributeTargets.Struct, Inherited = false)]
+    internal sealed class InterpolatedStringHandlerAttribute : Attribute;
+
+    [AttributeUsage(AttributeTargets.Parameter, Inherited = false)]
+    internal sealed class CallerArgumentExpressionAttribute(string parameterName) : Attribute
+    {
+        public string ParameterName { get; } = parameterName;
+    }
 }
 
 namespace System.Diagnostics.CodeAnalysis

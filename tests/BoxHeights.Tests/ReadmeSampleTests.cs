@@ -16,7 +16,7 @@ public class ReadmeSampleTests
         .Select(block => block[(block.IndexOf('\n', StringComparison.Ordinal) + 1)..]).ToArray();
 
     [Fact]
-    public void Samples_AreSeven() => Assert.Equal(7, Samples.Length);
+    public void Samples_AreEight() => Assert.Equal(8, Samples.Length);
 
     [Theory]
     [InlineData(0)]
@@ -26,6 +26,7 @@ public class ReadmeSampleTests
     [InlineData(4)]
     [InlineData(5)]
     [InlineData(6)]
+    [InlineData(7)]
     public void Sample_AsPasted_Compiles(int sample)
     {
         // What begins with #: is for the SDK, not for the compiler.

@@ -173,7 +173,7 @@ public sealed partial class PunchList
 
     /// <summary>All of a range is on one side here: the nearer end is what is surely off.</summary>
     private static string Said(DistanceRange off, LengthUnits units) =>
-        off.IsExact ? Printed.HighOrLow(off.From, units) : "at least " + Printed.HighOrLow(off.From > Distance.Zero ? off.From : off.To, units);
+        off.IsExact ? Printed.HighOrLow(off.From, units).ToString() : "at least " + Printed.HighOrLow(off.From > Distance.Zero ? off.From : off.To, units);
 
     private static PunchRow NotCompared(PunchRow row, string why) =>
         row with { Outcome = AsBuilt.NotCompared, Line = row.BoxId + ": not compared: " + why };

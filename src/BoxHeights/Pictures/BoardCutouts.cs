@@ -98,7 +98,7 @@ public sealed class BoardCutouts
         (Distance wide, Distance low, Distance high) = (edges.Right.From - edges.Left.From, edges.Bottom!.Value.From, edges.Top!.Value.From);
         SvgPage page = new(options ?? throw new ArgumentNullException(nameof(options)), "board");
         LengthUnits units = options.Units ?? wall.Units;
-        string Text(Distance distance) => Printed.About(distance, units);
+        string Text(Distance distance) => Printed.About(distance, units).ToString();
         string title = SvgText.Title(house, wall.Address) + ", board " + NameOf(board) + ", " + Text(wide) + " by " + Text(high - low);
         page.Paragraph(title, "title", bold: true);
         page.Paragraph("from the room; cutouts are measured from the board's lower left corner: left, right, bottom, top", "subtitle");

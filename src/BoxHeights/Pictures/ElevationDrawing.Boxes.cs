@@ -79,7 +79,7 @@ internal sealed partial class ElevationDrawing
         }
     }
 
-    private string HeightOf(BoxView box) => LineOf(box) is { } line ? Above(line) + " " + EdgeText.Print(box.Height?.Edge) : box.Height is { } height ? Printed.Of(height, units) : "no height";
+    private string HeightOf(BoxView box) => LineOf(box) is { } line ? Above(line) + " " + EdgeText.Print(box.Height?.Edge) : box.Height is { } height ? Printed.Of(height, units).ToString() : "no height";
 
     /// <summary>The line of a box that its height is measured to, above the storey's subfloor.</summary>
     private static DistanceRange? LineOf(BoxView box) => box.Height?.Edge switch

@@ -193,7 +193,7 @@ internal sealed partial class ElevationDrawing
         }
     }
 
-    private string Text(Distance distance) => Printed.About(distance, units);
+    private string Text(Distance distance) => Printed.About(distance, units).ToString();
 
     private string Text(DistanceRange range) => range.IsExact ? Text(range.From) : Text(range.From) + " to " + Printed.Of(range.To, units);
 

@@ -37,7 +37,7 @@ internal static class PageFoot
         {
             Finding finding = place.Finding;
             string weight = finding.Verdict == Verdict.Unknown ? "UNKNOWN" : finding.Severity == Severity.Violation ? "VIOLATION" : finding.Severity == Severity.Advice ? "ADVICE" : "NOTE";
-            string body = finding.Text.Body(finding);
+            string body = finding.Body;
             int same = items.FindIndex(item => item.Number == place.Number && item.Weight == weight && item.Body == body);
             string subject = SvgText.Isolated(finding.Subject);
             if (same < 0)

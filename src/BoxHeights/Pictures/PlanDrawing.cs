@@ -117,7 +117,7 @@ internal sealed class PlanDrawing
             ("data-top", SvgPage.Number(y)));
     }
 
-    private string Text(Distance distance) => Printed.About(distance, units);
+    private string Text(Distance distance) => Printed.About(distance, units).ToString();
 
     private void MarkFindings()
     {

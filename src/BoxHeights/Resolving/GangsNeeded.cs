@@ -18,22 +18,22 @@ internal static class GangsNeeded
     public static int ByAll(DeviceBox box) => Sum(box, _ => true);
 
     /// <summary>What is wrong where they need more gangs than the box has, or its gangs stand further apart than it is wide; null where they fit. Jacks may share a plate, and covers, lights and alarms need no gang.</summary>
-    public static string? Misfit(DeviceBox box, PartsCatalog catalog, LengthUnits units = LengthUnits.Inches)
+    public static Wording? Misfit(DeviceBox box, PartsCatalog catalog, LengthUnits units = LengthUnits.Inches)
     {
         int needed = Sum(box, device => device.IsOperated && device != DeviceKind.DataJack && device != DeviceKind.TvJack);
         int gangs = box.Gangs ?? needed;
         if (needed > gangs)
         {
-            return "it has " + Count(gangs) + ", but its devices (" + string.Join(", ", box.Devices) + ") need " + needed
-                + ": which is meant? Devices that share a strap are one device, of a kind of your own";
+            return $"it has {Count(gangs):gangs}, but its devices ({Wording.Listed(box.Devices.Select(device => Wording.Term(device.Name))):devices}) need {needed}: which is meant? Devices that share a strap are one device, of a kind of your own";
         }
 
         Distance apart = (catalog.BuildOf(ResolvedBox.KindOf(box, catalog)).GangPitch ?? catalog.GangPitch) * Math.Max(0, gangs - 1);
         return box.Size is not { IsStated: true } size || (box.OnItsSide ? size.HeightRange : size.WidthRange).To is var wide && wide >= apart ? null
-            : "it is " + wide.Exactly(units) + (box.OnItsSide ? " high" : " wide") + ", but the outer ones of " + Count(gangs) + " stand " + apart.Exactly(units) + " apart: which is meant?";
+            : box.OnItsSide ? $"it is {Printed.Exactly(wide, units):size} high, but the outer ones of {Count(gangs):gangs} stand {Printed.Exactly(apart, units):apart} apart: which is meant?"
+            : (Wording)$"it is {Printed.Exactly(wide, units):size} wide, but the outer ones of {Count(gangs):gangs} stand {Printed.Exactly(apart, units):apart} apart: which is meant?";
     }
 
-    private static string Count(int gangs) => gangs == 1 ? "1 gang" : gangs + " gangs";
+    private static Wording Count(int gangs) => gangs == 1 ? $"1 gang" : (Wording)$"{gangs} gangs";
 
     private static int Sum(DeviceBox box, Func<DeviceKind, bool> counts)
     {

@@ -46,12 +46,12 @@ public enum LayoutFaultKind
 /// <summary>Two parts of a description that don't go together. Everything that needs neither is still judged.</summary>
 public sealed record LayoutFault
 {
-    internal LayoutFault(LayoutFaultKind kind, string subject, string address, string message)
+    internal LayoutFault(LayoutFaultKind kind, string subject, string address, Wording wording)
     {
         Kind = kind;
         Subject = subject;
         Address = address;
-        Message = message;
+        Wording = wording;
     }
 
     /// <summary>What kind of fault it is.</summary>
@@ -63,6 +63,9 @@ public sealed record LayoutFault
     /// <summary>The address of the surface that the box is on, or of the part.</summary>
     public string Address { get; }
 
-    /// <summary>What can't be, with its numbers.</summary>
-    public string Message { get; }
+    /// <summary>What can't be, with its numbers, as data.</summary>
+    public Wording Wording { get; }
+
+    /// <summary>What can't be, with its numbers, in English.</summary>
+    public string Message => Wording.ToString();
 }

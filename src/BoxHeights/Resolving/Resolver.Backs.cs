@@ -24,13 +24,13 @@ internal sealed partial class Resolver
 
             if (other == face)
             {
-                Contradicts(face.Address, "backOf names this wall itself");
+                Contradicts(face.Address, $"backOf names this wall itself");
             }
             else if (BackFaces.OffsetOf(face.Wall, other.Wall!) is not { } offset)
             {
                 if (face.Wall.BackOffset is { } stated)
                 {
-                    Contradicts(face.Address, "with a backOffset of " + Text(stated) + " this face, " + Text(face.Length) + " long, and " + back + ", " + Text(other.Length) + " long, share no stretch of wall");
+                    Contradicts(face.Address, $"with a backOffset of {Text(stated):stated} this face, {Text(face.Length):length} long, and {back}, {Text(other.Length):otherLength} long, share no stretch of wall");
                 }
             }
             else if (other.Wall!.BackOf != face.Address || BackFaces.OffsetOf(other.Wall, face.Wall) is not { } returned)
@@ -43,7 +43,7 @@ internal sealed partial class Resolver
                 Distance expected = offset + other.Length - face.Length;
                 if ((returned - expected).Abs() > DrawingTolerance.GapAcross)
                 {
-                    Contradicts(face.Address, "its backOffset of " + Text(offset) + " is one of " + Text(expected) + " from " + back + ", which says " + Text(returned));
+                    Contradicts(face.Address, $"its backOffset of {Text(offset):offset} is one of {Text(expected):expected} from {back}, which says {Text(returned):returned}");
                 }
                 else
                 {
@@ -85,26 +85,28 @@ internal sealed partial class Resolver
             return;
         }
 
-        string name = "\"" + facing.Id + "\" of the other face, " + other.Address;
+        Wording name = $"\"{facing.Id:opening}\" of the other face, {other.Address:face}";
         if ((facing.Left - (end - right)).Abs() > DrawingTolerance.GapAcross || (facing.Right - (end - left)).Abs() > DrawingTolerance.GapAcross)
         {
-            Contradicts(subject, "it and " + name + ", lie in each other's way: seen from here they run from " + Text(left) + " to " + Text(right) + " and from " + Text(end - facing.Right) + " to " + Text(end - facing.Left));
+            Contradicts(subject, $"it and {name:other}, lie in each other's way: seen from here they run from {Text(left):left} to {Text(right):right} and from {Text(end - facing.Right):otherLeft} to {Text(end - facing.Left):otherRight}");
         }
         else if (one.Kind == OpeningKind.Window != (facing.Kind == OpeningKind.Window))
         {
-            Contradicts(subject, "it is a " + one.Kind + ", but " + name + ", is a " + facing.Kind);
+            Contradicts(subject, $"it is a {Wording.Term(one.Kind.Name):kind}, but {name:other}, is a {Wording.Term(facing.Kind.Name):otherKind}");
         }
         else if (one.Swing == DoorSwing.Into && facing.Swing == DoorSwing.Into && one.Kind == facing.Kind)
         {
-            Contradicts(subject, "it swings into the room on either side: so says " + name);
+            Contradicts(subject, $"it swings into the room on either side: so says {name:other}");
         }
         else if (one.Swing == DoorSwing.Away && facing.Swing == DoorSwing.Away && one.Kind == facing.Kind)
         {
-            Contradicts(subject, "it swings away from the room on either side: so says " + name);
+            Contradicts(subject, $"it swings away from the room on either side: so says {name:other}");
         }
         else if ((one.Hinge is { } hinge && facing.Hinge == hinge && one.Kind == facing.Kind) || (one.Kind == OpeningKind.PocketDoor && facing.Kind == one.Kind && one.PocketOn is { } pocket && facing.PocketOn == pocket))
         {
-            Contradicts(subject, "its " + (one.Kind == OpeningKind.PocketDoor ? "pocket is" : "hinges are") + " on the same hand as those of " + name + ": seen from there they are on the other");
+            Contradicts(subject, one.Kind == OpeningKind.PocketDoor
+                ? $"its pocket is on the same hand as those of {name:other}: seen from there they are on the other"
+                : (Wording)$"its hinges are on the same hand as those of {name:other}: seen from there they are on the other");
         }
     }
 
@@ -120,7 +122,7 @@ internal sealed partial class Resolver
         {
             if (first != face && first.Space.StoreyId == face.Space.StoreyId && from < right - DrawingTolerance.GapAcross && left < to - DrawingTolerance.GapAcross)
             {
-                Contradicts(other.Address, first.Address + " and " + face.Address + " are both said to be behind one stretch of it, from " + Text(Distance.Max(from, left)) + " to " + Text(Distance.Min(to, right)));
+                Contradicts(other.Address, $"{first.Address:first} and {face.Address:second} are both said to be behind one stretch of it, from {Text(Distance.Max(from, left)):left} to {Text(Distance.Min(to, right)):right}");
             }
         }
 

@@ -12,7 +12,7 @@ internal sealed partial class Resolver
 
     private bool IsMisfit(DeviceBox box, ResolvedSurface surface)
     {
-        string? misfit = GangsNeeded.Misfit(box, catalog, units);
+        Wording? misfit = GangsNeeded.Misfit(box, catalog, units);
         if (misfit is not null)
         {
             Fault(LayoutFaultKind.Contradiction, box.Id, misfit, surface.Address);
@@ -26,33 +26,33 @@ internal sealed partial class Resolver
         int before = Faults.Count;
         ResolvedBox resolved = new(box, surface, false);
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
-        void Found(LayoutFaultKind kind, string what) => Fault(kind, box.Id, what, surface.Address);
+        void Found(LayoutFaultKind kind, Wording what) => Fault(kind, box.Id, what, surface.Address);
         if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
         {
-            Found(LayoutFaultKind.BeyondMeasure, "its height is " + resolved.Height?.Exactly(units) + ", which is larger than anything in a house");
+            Found(LayoutFaultKind.BeyondMeasure, resolved.Height is { } high ? $"its height is {Printed.Exactly(high, units):height}, which is larger than anything in a house" : (Wording)$"its height is larger than anything in a house");
             return new(box, surface, true);
         }
 
         if (box.At is { } center && !ResolvedBox.IsWithinReason(center))
         {
-            Found(LayoutFaultKind.BeyondMeasure, "its center is at " + Text(center) + ", which is larger than anything in a house");
+            Found(LayoutFaultKind.BeyondMeasure, $"its center is at {Text(center):center}, which is larger than anything in a house");
             return new(box, surface, true);
         }
 
         _ = IsMisfit(box, surface);
         if (wall.Open)
         {
-            Found(LayoutFaultKind.OutsideItsWall, "no wall stands on this side of the room");
+            Found(LayoutFaultKind.OutsideItsWall, $"no wall stands on this side of the room");
         }
         else if (resolved.TryAlong(catalog, out Distance along))
         {
             if (along < Distance.Zero || along > wall.Length)
             {
-                Found(LayoutFaultKind.OutsideItsWall, "its center is at " + Text(along) + ", but the wall is " + Text(wall.Length) + " long");
+                Found(LayoutFaultKind.OutsideItsWall, $"its center is at {Text(along):along}, but the wall is {Text(wall.Length):length} long");
             }
             else if (!surface.Holds(along, size))
             {
-                Found(LayoutFaultKind.OutsideItsWall, "its center is at " + Text(along) + ", so that a box " + Text(size.Width) + " wide doesn't fit between the ends of the wall, which is " + Text(wall.Length) + " long");
+                Found(LayoutFaultKind.OutsideItsWall, $"its center is at {Text(along):along}, so that a box {Text(size.Width):width} wide doesn't fit between the ends of the wall, which is {Text(wall.Length):length} long");
             }
             else if (AtAgainstStud(box, surface, size) is { } against)
             {
@@ -68,18 +68,19 @@ internal sealed partial class Resolver
         {
             if (!resolved.IsUntouched && (box.Surface is null || box.Surface == BoxSurface.Wall))
             {
-                Found(LayoutFaultKind.NoHeight, "it has no height");
+                Found(LayoutFaultKind.NoHeight, $"it has no height");
             }
         }
         else if (ResolvedSurface.WhatIsMissing(height.Datum) is { } missing
             && (!resolved.TryAlong(catalog, out Distance at) || !surface.TryAnchor(new(Distance.Zero, height.Datum), at, at, out _)))
         {
-            Found(LayoutFaultKind.UnknownReference, "its height is taken from the " + DatumText.Name(height.Datum) + ", but " + missing);
+            Found(LayoutFaultKind.UnknownReference, $"its height is taken from the {Wording.Term(DatumText.Name(height.Datum)):datum}, but {Wording.Term(missing):missing}");
         }
         else if (!surface.Space.Holds(height, size))
         {
-            Found(LayoutFaultKind.OutsideItsWall, "it is set " + height.Exactly(units) + ", so that it doesn't lie between the subfloor and the ceiling framing"
-                + (surface.Space.Framing is { } framing ? " at " + framing.Exactly(units) : ""));
+            Found(LayoutFaultKind.OutsideItsWall, surface.Space.Framing is { } framing
+                ? $"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the ceiling framing at {Printed.Exactly(framing, units):framing}"
+                : (Wording)$"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the ceiling framing");
         }
 
         return Faults.Count == before ? resolved : new(box, surface, true);
@@ -90,7 +91,7 @@ internal sealed partial class Resolver
     /// Studs that are only assumed contradict nothing. A tape is read to 1/8 in; a box of which only the kind is stated may be 1/4 in wider or narrower than usual,
     /// so that its center is 1/8 in further from the stud or nearer. Common practice, no source.
     /// </remarks>
-    private string? AtAgainstStud(DeviceBox box, ResolvedSurface surface, BoxSize size)
+    private Wording? AtAgainstStud(DeviceBox box, ResolvedSurface surface, BoxSize size)
     {
         if (box is not { At: { } at, Mounting: { How: MountingMethod.Stud, Stud: { } stud } mounting } || !size.IsStated
             || surface.Studs is not { Known: not StudKnowledge.Assumed } studs)
@@ -104,7 +105,7 @@ internal sealed partial class Resolver
         }
 
         Distance most = ResolvedBox.UsualTapeError * (box.Size is null ? 2 : 1);
-        string said = "";
+        Wording? said = null;
         foreach (StudSide side in mounting.Side is { } stated ? new[] { stated } : new[] { StudSide.Left, StudSide.Right })
         {
             if (!studs.TryCenter(stud, side, size.Width, out Distance center) || (center - at).Abs() <= most)
@@ -112,12 +113,12 @@ internal sealed partial class Resolver
                 return null;
             }
 
-            said += (said.Length == 0 ? "" : " or, on the other side, ") + Text(center);
+            said = said is null ? $"{Text(center):center}" : (Wording)$"{said:first} or, on the other side, {Text(center):other}";
         }
 
-        return "it is said to be at " + Text(at) + " and on stud " + stud + (mounting.Side is { } one ? ", " + (one == StudSide.Left ? "left" : "right") : "")
-            + ", which puts its center at " + said + ": which is meant?";
+        Wording on = mounting.Side switch { StudSide.Left => $"{stud}, left", StudSide.Right => $"{stud}, right", _ => (Wording)$"{stud}" };
+        return $"it is said to be at {Text(at):at} and on stud {on:stud}, which puts its center at {said!:center}: which is meant?";
     }
 
-    private static string NoSuchStud(int stud, StudPositions studs) => "it is on stud " + stud + ", but the wall has " + studs.Count + " studs between its corners";
+    private static Wording NoSuchStud(int stud, StudPositions studs) => $"it is on stud {stud}, but the wall has {studs.Count:count} studs between its corners";
 }

@@ -10,13 +10,13 @@ internal sealed partial class Resolver
     {
         if (measure is { } given && !ResolvedBox.IsWithinReason(given))
         {
-            Fault(LayoutFaultKind.BeyondMeasure, subject, what + " is " + Text(given) + ", which is larger than anything in a house");
+            Fault(LayoutFaultKind.BeyondMeasure, subject, $"{Wording.Term(what):what} is {Text(given):given}, which is larger than anything in a house");
         }
     }
 
     private void OfAHouse(Level? level, string subject, string what) => OfAHouse(level?.Offset, subject, what);
 
-    private void Contradicts(string subject, string what) => Fault(LayoutFaultKind.Contradiction, subject, what);
+    private void Contradicts(string subject, Wording what) => Fault(LayoutFaultKind.Contradiction, subject, what);
 
     private void Parts(ResolvedSpace space, string address, Wall wall)
     {
@@ -53,7 +53,8 @@ internal sealed partial class Resolver
         long width = Math.Max(0, (opening.Right - opening.Left).Ticks);
         if (leaves > 0 && width > 0 && opening.Leaf is { } leaf && leaf.Ticks > width / leaves)
         {
-            Contradicts(subject, (leaves == 1 ? "its leaf is " : "each of its two leaves is ") + Text(leaf) + " wide, but the opening is " + Text(Distance.FromTicks(width)));
+            Contradicts(subject, leaves == 1 ? $"its leaf is {Text(leaf):leaf} wide, but the opening is {Text(Distance.FromTicks(width)):width}"
+                : (Wording)$"each of its two leaves is {Text(leaf):leaf} wide, but the opening is {Text(Distance.FromTicks(width)):width}");
         }
     }
 
@@ -64,7 +65,7 @@ internal sealed partial class Resolver
         {
             if (opening.Head is { } head && space.Framing is { } framing && Above(space, head) is { } up && up.From > framing.To)
             {
-                Contradicts(SurfaceAddress.Of(address, opening.Id), "its head is at " + Text(up.From) + " above the subfloor, but the ceiling framing is at " + Text(framing.To));
+                Contradicts(SurfaceAddress.Of(address, opening.Id), $"its head is at {Text(up.From):head} above the subfloor, but the ceiling framing is at {Text(framing.To):framing}");
             }
         }
     }
@@ -77,7 +78,7 @@ internal sealed partial class Resolver
         {
             if (one.Left < counter.Left - ResolvedBox.UsualTapeError || one.Right > counter.Right + ResolvedBox.UsualTapeError)
             {
-                Contradicts(subject, "its " + one.Kind + " runs from " + Text(one.Left) + " to " + Text(one.Right) + " along the wall, but the counter runs from " + Text(counter.Left) + " to " + Text(counter.Right));
+                Contradicts(subject, $"its {Wording.Term(one.Kind.Name):kind} runs from {Text(one.Left):left} to {Text(one.Right):right} along the wall, but the counter runs from {Text(counter.Left):counterLeft} to {Text(counter.Right):counterRight}");
             }
         }
     }
@@ -92,7 +93,7 @@ internal sealed partial class Resolver
                 if (counter.Left < other.Right - ResolvedBox.UsualTapeError && other.Left < counter.Right - ResolvedBox.UsualTapeError
                     && string.CompareOrdinal(counter.Id, other.Id) < 0 && (counter.Top is null || other.Top is null || counter.Top == other.Top))
                 {
-                    Contradicts(SurfaceAddress.Of(address, counter.Id), "it overlaps the counter \"" + other.Id + "\": " + Text(counter.Left) + " to " + Text(counter.Right) + " and " + Text(other.Left) + " to " + Text(other.Right));
+                    Contradicts(SurfaceAddress.Of(address, counter.Id), $"it overlaps the counter \"{other.Id:other}\": {Text(counter.Left):left} to {Text(counter.Right):right} and {Text(other.Left):otherLeft} to {Text(other.Right):otherRight}");
                 }
             }
         }
@@ -101,11 +102,11 @@ internal sealed partial class Resolver
     /// <summary>What has a lower and an upper edge has them in that order.</summary>
     private void Upright(ResolvedSpace space, string subject, Level? low, Level? high, string lower, string upper)
     {
-        OfAHouse(low, subject, "its " + lower);
-        OfAHouse(high, subject, "its " + upper);
+        OfAHouse(low, subject, lower == "sill" ? "its sill" : "its bottom");
+        OfAHouse(high, subject, upper == "head" ? "its head" : "its top");
         if (low is { } bottom && high is { } top && (bottom.Datum == top.Datum ? bottom.Offset >= top.Offset : Above(space, bottom)?.From >= Above(space, top)?.To))
         {
-            Contradicts(subject, "its " + lower + ", " + bottom.Exactly(units) + ", isn't below its " + upper + ", " + top.Exactly(units));
+            Contradicts(subject, $"its {Wording.Term(lower):lower}, {Printed.Exactly(bottom, units):bottom}, isn't below its {Wording.Term(upper):upper}, {Printed.Exactly(top, units):top}");
         }
     }
 
@@ -128,7 +129,7 @@ internal sealed partial class Resolver
         OfAHouse(storey.Ceiling?.Framing?.To, storey.Id, "its ceiling framing");
         if (storey.AboveBelow is { } up && below?.Ceiling?.Framing is { } framing && up <= framing.From)
         {
-            Contradicts(storey.Id, "it lies " + Text(up) + " above the subfloor below, but the ceiling framing there is at " + Text(framing.From));
+            Contradicts(storey.Id, $"it lies {Text(up):up} above the subfloor below, but the ceiling framing there is at {Text(framing.From):framing}");
         }
     }
 
@@ -140,7 +141,7 @@ internal sealed partial class Resolver
         if (flight is { Tread: { } tread, Run: { } run } && ResolvedBox.IsWithinReason(tread) && ResolvedBox.IsWithinReason(run)
             && Math.Abs((tread.Ticks * (decimal)(flight.Risers - 1)) - run.Ticks) > DrawingTolerance.GapAcross.Ticks)
         {
-            Contradicts(flight.Id, flight.Risers + " risers with treads of " + Text(tread) + " don't make a run of " + Text(run));
+            Contradicts(flight.Id, $"{flight.Risers:risers} risers with treads of {Text(tread):tread} don't make a run of {Text(run):run}");
         }
     }
 }

@@ -52,8 +52,8 @@ internal sealed partial class Resolver
                 return;
             }
 
-            string Worded(string where) => SurfaceAddress.Read(where).Surface is null ? where : "a box on " + where;
-            Fault(LayoutFaultKind.DuplicateId, id, Worded(first) + " and " + Worded(what ?? address) + " have the same id", address);
+            Wording Worded(string where) => SurfaceAddress.Read(where).Surface is null ? Wording.Term(where) : $"a box on {where:surface}";
+            Fault(LayoutFaultKind.DuplicateId, id, $"{Worded(first):first} and {Worded(what ?? address):second} have the same id", address);
         }
     }
 }

@@ -6,8 +6,8 @@ namespace BoxHeights;
 /// <summary>What can't be about the parts of a wall, and of a room.</summary>
 internal sealed partial class Resolver
 {
-    private void NoExtent(string subject, string what, Distance left, Distance right) =>
-        Fault(LayoutFaultKind.NoExtent, subject, "this " + what + " runs from " + Text(left) + " to " + Text(right) + ": its right end isn't right of its left end");
+    private void NoExtent(string subject, Wording what, Distance left, Distance right) =>
+        Fault(LayoutFaultKind.NoExtent, subject, $"this {what} runs from {Text(left):left} to {Text(right):right}: its right end isn't right of its left end");
 
     /// <summary>A fixture is listed under its room, so that its wall has to be named.</summary>
     private void BeyondItsWall(string subject, Fixture fixture, Wall wall)
@@ -15,22 +15,24 @@ internal sealed partial class Resolver
         if ((fixture.Right ?? fixture.Left) is { } end && end > wall.Length)
         {
             Fault(LayoutFaultKind.OutsideItsWall, subject,
-                "this fixture " + (fixture.Right is null ? "begins" : "ends") + " at " + Text(end) + " along its wall \"" + wall.Id + "\", but the wall is " + Text(wall.Length) + " long");
+                fixture.Right is null
+                ? $"this fixture begins at {Text(end):place} along its wall \"{wall.Id:wall}\", but the wall is {Text(wall.Length):length} long"
+                : (Wording)$"this fixture ends at {Text(end):place} along its wall \"{wall.Id:wall}\", but the wall is {Text(wall.Length):length} long");
         }
     }
 
     private void Parts(string address, Wall wall, ResolvedSpace space)
     {
-        Dictionary<string, string> seen = new(StringComparer.Ordinal);
-        void Part(string? id, string what, Distance left, Distance right)
+        Dictionary<string, Wording> seen = new(StringComparer.Ordinal);
+        void Part(string? id, Wording what, Distance left, Distance right)
         {
             string subject = id is null ? address : SurfaceAddress.Of(address, id);
             if (id is not null)
             {
-                string where = "the " + what + " from " + Text(left);
-                if (seen.TryGetValue(id, out string? first))
+                Wording where = $"the {what} from {Text(left):left}";
+                if (seen.TryGetValue(id, out Wording? first))
                 {
-                    Fault(LayoutFaultKind.DuplicateId, subject, first + " and " + where + " have the same id");
+                    Fault(LayoutFaultKind.DuplicateId, subject, $"{first} and {where:second} have the same id");
                 }
                 else
                 {
@@ -44,40 +46,40 @@ internal sealed partial class Resolver
             }
             else if (right > wall.Length)
             {
-                Fault(LayoutFaultKind.OutsideItsWall, subject, "this " + what + " ends at " + Text(right) + ", but the wall is " + Text(wall.Length) + " long");
+                Fault(LayoutFaultKind.OutsideItsWall, subject, $"this {what} ends at {Text(right):right}, but the wall is {Text(wall.Length):length} long");
             }
         }
 
         foreach (Opening opening in wall.Openings)
         {
-            Part(opening.Id, "opening", opening.Left, opening.Right);
+            Part(opening.Id, $"opening", opening.Left, opening.Right);
         }
 
         foreach (Counter counter in wall.Counters)
         {
-            Part(counter.Id, "counter", counter.Left, counter.Right);
+            Part(counter.Id, $"counter", counter.Left, counter.Right);
         }
 
         foreach (Finish finish in wall.Finishes)
         {
-            Part(finish.Id, "finish", finish.Left, finish.Right);
+            Part(finish.Id, $"finish", finish.Left, finish.Right);
         }
 
         foreach (Covering covering in wall.Coverings)
         {
-            Part(covering.Id, "covering", covering.Left, covering.Right);
+            Part(covering.Id, $"covering", covering.Left, covering.Right);
         }
 
         foreach (NoCavity part in wall.NoCavity)
         {
-            Part(null, part.Kind + " without cavity", part.Left, part.Right);
+            Part(null, $"{Wording.Term(part.Kind.Name):kind} without cavity", part.Left, part.Right);
         }
 
         for (int i = 1; i < wall.Top.Count; i++)
         {
             if (wall.Top[i].Along < wall.Top[i - 1].Along)
             {
-                Fault(LayoutFaultKind.NoExtent, address, "the points of its top aren't in order from left to right: " + Text(wall.Top[i].Along) + " follows " + Text(wall.Top[i - 1].Along));
+                Fault(LayoutFaultKind.NoExtent, address, $"the points of its top aren't in order from left to right: {Text(wall.Top[i].Along):along} follows {Text(wall.Top[i - 1].Along):before}");
             }
         }
 
@@ -96,7 +98,7 @@ internal sealed partial class Resolver
                 Opening b = openings[j];
                 if (a.Left < b.Right && b.Left < a.Right && !IsUnder(a, b) && !IsUnder(b, a))
                 {
-                    Fault(LayoutFaultKind.OverlappingOpenings, SurfaceAddress.Of(address, a.Id), "it overlaps the opening \"" + b.Id + "\" both along the wall and in height");
+                    Fault(LayoutFaultKind.OverlappingOpenings, SurfaceAddress.Of(address, a.Id), $"it overlaps the opening \"{b.Id:other}\" both along the wall and in height");
                 }
             }
         }

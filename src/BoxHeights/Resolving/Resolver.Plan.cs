@@ -18,12 +18,13 @@ internal sealed partial class Resolver
 
         Distance off = Distance.FromTicks((long)Grid.SquareRoot((plan.End.X * plan.End.X) + (plan.End.Y * plan.End.Y)));
         Distance printed = off.RoundNearest(units == LengthUnits.Inches ? Distance.FromInches(0, 1, 8) : Distance.FromMillimeters(1));
-        string ends = off <= DrawingTolerance.Gap ? "where it began" : Text(printed) + " from where it began";
-        string turns = plan.Turned.ToString("0.##", CultureInfo.InvariantCulture) + " degrees";
+        Wording ends = off <= DrawingTolerance.Gap ? $"where it began" : (Wording)$"{Text(printed):gap} from where it began";
+        Wording turns = $"{plan.Turned.ToString("0.##", CultureInfo.InvariantCulture):angle} degrees";
+        ends = DrawingTolerance.IsOnce(plan.Turned, plan.Count) ? ends : $"{ends} and turns {turns} in all, not 360";
         Fault(LayoutFaultKind.DoesNotClose, room.Id, DrawingTolerance.IsOnce(-plan.Turned, plan.Count)
-            ? "it doesn't close: its turns are those of walls seen from outside, " + turns + " in all; list its walls from left to right as a person sees them who stands in it, 90 degrees to an inside corner"
-            : "it doesn't close: it ends " + ends + (DrawingTolerance.IsOnce(plan.Turned, plan.Count) ? "" : " and turns " + turns + " in all, not 360")
-                + "; say which side is open, or its turn" + (off <= DrawingTolerance.Gap ? "" : ", or which length is wrong"));
+            ? $"it doesn't close: its turns are those of walls seen from outside, {turns} in all; list its walls from left to right as a person sees them who stands in it, 90 degrees to an inside corner"
+            : off <= DrawingTolerance.Gap ? $"it doesn't close: it ends {ends}; say which side is open, or its turn"
+            : (Wording)$"it doesn't close: it ends {ends}; say which side is open, or its turn, or which length is wrong");
     }
 
     private static bool IsOfAHouse(Items<Wall> walls)
@@ -69,7 +70,7 @@ internal sealed partial class Resolver
             OfAHouse(fixture.Rim, subject, "its rim");
             if (fixture.Plan.Count == 0 && fixture.Wall is null && closes)
             {
-                Fault(LayoutFaultKind.NoPlace, subject, "it isn't said where it stands: name its wall with left and right, or give its corners in plan");
+                Fault(LayoutFaultKind.NoPlace, subject, $"it isn't said where it stands: name its wall with left and right, or give its corners in plan");
             }
 
             Stands(subject, fixture.Plan, closes, plan);
@@ -89,16 +90,16 @@ internal sealed partial class Resolver
         {
             if (closes)
             {
-                Fault(LayoutFaultKind.NoPlace, box.Id, "it isn't said where it is: give its place in plan", surface);
+                Fault(LayoutFaultKind.NoPlace, box.Id, $"it isn't said where it is: give its place in plan", surface);
             }
         }
         else if (!IsOfAHouse(point))
         {
-            Fault(LayoutFaultKind.BeyondMeasure, box.Id, "its place in plan is " + Text(point) + ", which is larger than anything in a house", surface);
+            Fault(LayoutFaultKind.BeyondMeasure, box.Id, $"its place in plan is {Text(point):point}, which is larger than anything in a house", surface);
         }
         else if (closes && !plan.Holds(point, tolerance))
         {
-            Fault(LayoutFaultKind.OutsideItsRoom, box.Id, "its place in plan, " + Text(point) + " from the left end of the first wall, lies outside the room", surface);
+            Fault(LayoutFaultKind.OutsideItsRoom, box.Id, $"its place in plan, {Text(point):point} from the left end of the first wall, lies outside the room", surface);
         }
     }
 
@@ -109,7 +110,7 @@ internal sealed partial class Resolver
         {
             if (!IsOfAHouse(point))
             {
-                Fault(LayoutFaultKind.BeyondMeasure, subject, "a corner of it is at " + Text(point) + ", which is larger than anything in a house");
+                Fault(LayoutFaultKind.BeyondMeasure, subject, $"a corner of it is at {Text(point):point}, which is larger than anything in a house");
                 return;
             }
 
@@ -118,11 +119,11 @@ internal sealed partial class Resolver
 
         if (!isInside)
         {
-            Fault(LayoutFaultKind.OutsideItsRoom, subject, "all of it lies outside the room: a corner of it is at " + Text(points[0]) + " from the left end of the first wall");
+            Fault(LayoutFaultKind.OutsideItsRoom, subject, $"all of it lies outside the room: a corner of it is at {Text(points[0]):point} from the left end of the first wall");
         }
     }
 
     private static bool IsOfAHouse(PlanPoint point) => ResolvedBox.IsWithinReason(point.Right) && ResolvedBox.IsWithinReason(point.Into);
 
-    private string Text(PlanPoint point) => Text(point.Right) + " to the right and " + Text(point.Into) + " into the room";
+    private Wording Text(PlanPoint point) => $"{Text(point.Right):right} to the right and {Text(point.Into):into} into the room";
 }

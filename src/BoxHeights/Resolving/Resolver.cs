@@ -85,19 +85,19 @@ internal sealed partial class Resolver
         }
         catch (OverflowException)
         {
-            Fault(LayoutFaultKind.BeyondMeasure, subject, "a measure in it is larger than anything in a house");
+            Fault(LayoutFaultKind.BeyondMeasure, subject, $"a measure in it is larger than anything in a house");
         }
     }
 
-    private void Fault(LayoutFaultKind kind, string subject, string what, string? address = null) => Faults.Add(new(kind, subject, address ?? subject, what));
+    private void Fault(LayoutFaultKind kind, string subject, Wording what, string? address = null) => Faults.Add(new(kind, subject, address ?? subject, what));
 
-    private string Text(Distance distance) => distance.Exactly(units);
+    private PrintedQuantity Text(Distance distance) => Printed.Exactly(distance, units);
 
     private void Refers(bool known, string subject, string member, string id, string kind)
     {
         if (!known)
         {
-            Fault(LayoutFaultKind.UnknownReference, subject, member + " names \"" + id + "\", but there is no such " + kind);
+            Fault(LayoutFaultKind.UnknownReference, subject, $"{member} names \"{id}\", but there is no such {Wording.Term(kind):kind}");
         }
     }
 
@@ -111,7 +111,7 @@ internal sealed partial class Resolver
             storeys[storey.Id] = storey;
             if (storey.LevelLine is { } line && line.Datum != Datum.Subfloor)
             {
-                Fault(LayoutFaultKind.UnknownReference, storey.Id, "its level line is given as " + line.Exactly(units) + "; give it above the subfloor");
+                Fault(LayoutFaultKind.UnknownReference, storey.Id, $"its level line is given as {Printed.Exactly(line, units):line}; give it above the subfloor");
             }
         }
     }
@@ -123,7 +123,7 @@ internal sealed partial class Resolver
         Spaces.Add(space);
         if (space.Framing is { } framing && framing.To <= Distance.Zero)
         {
-            Fault(LayoutFaultKind.Contradiction, room.Id, "its subfloor lies at or above its ceiling, which is " + (-framing).Exactly(units) + " below it");
+            Fault(LayoutFaultKind.Contradiction, room.Id, $"its subfloor lies at or above its ceiling, which is {Printed.Exactly(-framing, units):depth} below it");
         }
 
         Walls(space, room.Walls);
@@ -161,7 +161,7 @@ internal sealed partial class Resolver
 
             if (fixture is { Left: { } left, Right: { } right } && right <= left)
             {
-                NoExtent(SurfaceAddress.Of(space, fixture.Id), "fixture", left, right);
+                NoExtent(SurfaceAddress.Of(space, fixture.Id), $"fixture", left, right);
             }
         }
     }
@@ -227,12 +227,12 @@ internal sealed partial class Resolver
                     first++;
                 }
 
-                Fault(LayoutFaultKind.DuplicateId, address, "walls " + (first + 1) + " and " + (i + 1) + " of " + space.Id + ", counted from the left, have the same id");
+                Fault(LayoutFaultKind.DuplicateId, address, $"walls {first + 1:first} and {i + 1:second} of {space.Id:space}, counted from the left, have the same id");
             }
 
             if (!space.IsOutside && (wall.Id == "ceiling" || wall.Id == "floor"))
             {
-                Fault(LayoutFaultKind.DuplicateId, address, "a wall can't be called " + wall.Id + ": that is where the room's boxes " + (wall.Id == "floor" ? "in the floor" : "overhead") + " are");
+                Fault(LayoutFaultKind.DuplicateId, address, wall.Id == "floor" ? $"a wall can't be called {wall.Id:wall}: that is where the room's boxes in the floor are" : (Wording)$"a wall can't be called {wall.Id:wall}: that is where the room's boxes overhead are");
             }
 
             if (wall.BackOf is { } back)
@@ -243,7 +243,7 @@ internal sealed partial class Resolver
             int before = Faults.Count;
             if (!ResolvedBox.IsWithinReason(wall.Length))
             {
-                Fault(LayoutFaultKind.BeyondMeasure, address, "it is " + Text(wall.Length) + " long, which is larger than anything in a house");
+                Fault(LayoutFaultKind.BeyondMeasure, address, $"it is {Text(wall.Length):length} long, which is larger than anything in a house");
             }
 
             Parts(address, wall, space);
@@ -264,7 +264,7 @@ internal sealed partial class Resolver
             HeadsAboveTheCeiling(space, address, wall);
             if (surface.HasTooManyStuds && ResolvedBox.IsWithinReason(wall.Length))
             {
-                Fault(LayoutFaultKind.BeyondMeasure, address, "its studs stand so close that there would be more than can be counted");
+                Fault(LayoutFaultKind.BeyondMeasure, address, $"its studs stand so close that there would be more than can be counted");
             }
 
             foreach (DeviceBox box in wall.Boxes)

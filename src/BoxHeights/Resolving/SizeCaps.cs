@@ -61,5 +61,5 @@ internal static class SizeCaps
         count > caps.MostBoxesOnASurface ? Fault(address, count, "boxes", caps.MostBoxesOnASurface, nameof(caps.MostBoxesOnASurface)) : null;
 
     private static LayoutFault Fault(string subject, long count, string what, int most, string cap) => new(LayoutFaultKind.BeyondMeasure, subject, subject,
-        FormattableString.Invariant($"it has {count} {what}, and at most {most} are looked at: nothing of the dwelling is judged; the evaluator's option {cap} raises that"));
+        $"it has {(int)Math.Min(count, int.MaxValue):count} {Wording.Term(what):parts}, and at most {most} are looked at: nothing of the dwelling is judged; the evaluator's option {cap:option} raises that");
 }

@@ -144,7 +144,7 @@ public sealed partial class Evaluation
     public string ToText() => EvaluationText.Of(this);
 
     /// <summary>How many findings there are, and the first of them.</summary>
-    public override string ToString() => EvaluationText.Counted(Findings.Count) + (Findings.Count == 0 ? "" : ": " + Findings[0].Message);
+    public override string ToString() => Words.Format(Findings.Count == 0 ? EvaluationText.Counted(0) : $"{EvaluationText.Counted(Findings.Count):count}: {Findings[0].Wording:first}");
 
     /// <summary>What its rules state, and where boxes are.</summary>
     internal LayoutState State => state;
@@ -166,6 +166,9 @@ public sealed partial class Evaluation
 
     /// <summary>The rules of the set.</summary>
     internal RuleSet Rules => state.Rules.Set;
+
+    /// <summary>The language in which findings are printed.</summary>
+    internal WordingFormatter Words => state.Options.Words;
 
     /// <summary>The units in which findings are printed.</summary>
     internal LengthUnits Units => state.Options.Units;

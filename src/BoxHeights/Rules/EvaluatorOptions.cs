@@ -20,6 +20,9 @@ public sealed partial record EvaluatorOptions
     /// <summary>The units in which measures are printed, and those of the usual slack and steps; null for the dwelling's own.</summary>
     public LengthUnits? Units { get; init; }
 
+    /// <summary>Puts findings, remedies and reports into a language; English unless stated.</summary>
+    public WordingFormatter Words { get; init; } = WordingFormatter.English;
+
     /// <summary>How far from every limit a remedy keeps in height; not negative. Null for 1/4 in, or 6 mm in millimeters: common practice, no source.</summary>
     public Distance? HeightMargin { get; init; }
 
@@ -71,6 +74,7 @@ public sealed partial record EvaluatorOptions
         }
 
         Require(Catalog is not null, "Catalog is null");
+        Require(Words is not null, "Words is null");
         Require(Units is null or LengthUnits.Inches or LengthUnits.Millimeters, "Units is neither inches nor millimeters");
         Require(HeightMargin is not { } height || height >= Distance.Zero, "HeightMargin is negative");
         Require(AlongMargin is not { } along || along >= Distance.Zero, "AlongMargin is negative");

@@ -13,6 +13,7 @@ internal sealed class SettledOptions
         OwnKinds = stated.OwnKinds;
         AllBoxesAreDescribed = stated.AllBoxesAreDescribed;
         Units = units;
+        Words = stated.Words;
         HeightMargin = stated.HeightMargin ?? (metric ? Distance.FromMillimeters(6m) : Distance.FromInches(0, 1, 4));
         AlongMargin = stated.AlongMargin ?? (metric ? Distance.FromMillimeters(25m) : Distance.FromInches(1, 0, 1));
         HeightStep = stated.HeightStep ?? (metric ? Distance.FromMillimeters(1m) : Distance.FromInches(0, 1, 8));
@@ -29,6 +30,8 @@ internal sealed class SettledOptions
     public Items<string> OwnKinds { get; }
 
     public LengthUnits Units { get; }
+
+    public WordingFormatter Words { get; }
 
     public Distance HeightMargin { get; }
 

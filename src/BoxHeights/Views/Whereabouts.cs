@@ -83,9 +83,9 @@ internal sealed partial class Whereabouts
             }
         }
 
-        foreach ((Rule rule, string why) in sites[0].NotJudged)
+        foreach ((Rule rule, Wording why) in sites[0].NotJudged)
         {
-            rules.Add(new(rule, AllowedHeights.Anything, true, why));
+            rules.Add(new(rule, AllowedHeights.Anything, true, state.Options.Words.Format(why)));
         }
 
         return new(true, Held(), new(rules));

@@ -47,7 +47,7 @@ public sealed class AddedBoxTrialTests
             int count = space.Dwelling.PlacedBoxes().Count;
             if (count > Most)
             {
-                statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(count), QuantitySet.AtLeast(Most), () => count + " boxes");
+                statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(count), QuantitySet.AtLeast(Most), () => $"{count} boxes");
             }
         }
     }
@@ -63,7 +63,7 @@ public sealed class AddedBoxTrialTests
         {
             if (space.Id == "bedroom" && space.Boxes.Count == 0)
             {
-                statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no box", Facts.None, new[] { new PlacedBox("den/ceiling", CoBox) });
+                statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"no box", Facts.None, new[] { new PlacedBox("den/ceiling", CoBox) });
             }
         }
     }

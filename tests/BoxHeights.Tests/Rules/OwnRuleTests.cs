@@ -19,9 +19,9 @@ public sealed class OwnRuleTests
 
         public override HeldInstead HeldInstead => HeldInstead.Blocking;
 
-        public override string? AskedOf(PlacementSite site) => "the wall being " + site.Wall!.Length;
+        public override Wording? AskedOf(PlacementSite site) => $"the wall being {new PrintedQuantity(site.Wall!.Length, site.Units, Rounding.None):length}";
 
-        public override string? Assumes(PlacementSite site, DistanceRange along) => along.Overlaps(CaseFile.Inches("100")) ? "the cord assumed short" : null;
+        public override Wording? Assumes(PlacementSite site, DistanceRange along) => along.Overlaps(CaseFile.Inches("100")) ? (Wording)$"the cord assumed short" : null;
 
         public override void State(PlacementSite site, PlacementStatement statement) => statement.Within(CaseFile.Inches("72"), Distance.MaxValue, AllowedHeights.Nothing);
     }
@@ -44,7 +44,7 @@ public sealed class OwnRuleTests
             }
 
             DeviceBox box = new DeviceBox("sensor", BoxPurpose.Thermostat).WithDevices(new[] { DeviceKind.Thermostat }).WithAt(CaseFile.Inches("72")).WithHeight(BoxHeight.ToCenter(CaseFile.Inches("60"), Datum.Subfloor));
-            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "no sensor", Facts.None, new[] { new PlacedBox("room/wall", box) });
+            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"no sensor", Facts.None, new[] { new PlacedBox("room/wall", box) });
         }
 
         public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => lacking == "room" && box.Along > offered && box.Traits.Devices.Contains(DeviceKind.Thermostat);

@@ -17,7 +17,7 @@ public class SpaceRuleTests
         {
             if (space.Room is { Walls.Count: 0 })
             {
-                statement.NotJudged("no walls are described");
+                statement.NotJudged($"no walls are described");
                 return;
             }
 
@@ -38,7 +38,7 @@ public class SpaceRuleTests
             }
 
             string address = space.Room is { } room ? room.Id + "/" + room.Walls[0].Id : space.Id;
-            statement.Finds(space.Id, address, maybe >= Fewest ? Verdict.Unknown : Verdict.Fails, Quantity.Of(low), QuantitySet.AtLeast(Fewest), () => low + " low boxes",
+            statement.Finds(space.Id, address, maybe >= Fewest ? Verdict.Unknown : Verdict.Fails, Quantity.Of(low), QuantitySet.AtLeast(Fewest), () => $"{low} low boxes",
                 maybe >= Fewest ? Facts.FloorFinish : Facts.None,
                 space.Room is null ? default : new[] { new PlacedBox(address, new DeviceBox("added", BoxPurpose.General).WithAt(Inches(30)).WithHeight(BoxHeight.ToCenter(Inches(10), Datum.FinishedFloor))) });
         }

@@ -134,7 +134,7 @@ internal static class InventedCountry
 
             PlacedBox[] cure = [.. Enumerable.Range(there + 1, needed - there).Select(number => new PlacedBox(space.Id + "/" + room.Walls[2].Id,
                 SocketBox.WithId(space.Id + "-socket-" + number).WithAt(Mm(300 * number)).WithHeight(BoxHeight.ToCenter(Mm(300), Datum.FinishedFloor))))];
-            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(there), QuantitySet.AtLeast(needed), () => there + " sockets of " + needed, Facts.None, cure);
+            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(there), QuantitySet.AtLeast(needed), () => $"{there} sockets of {needed}", Facts.None, cure);
         }
 
         public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => box.Traits.Devices.Contains(Socket);

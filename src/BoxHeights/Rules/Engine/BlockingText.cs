@@ -14,7 +14,7 @@ internal static class BlockingText
     /// <param name="at">Its center.</param>
     /// <param name="size">Its size.</param>
     /// <param name="units">How to print lengths.</param>
-    public static string For(string id, ResolvedSurface surface, Distance at, BoxSize size, LengthUnits units)
+    public static Wording For(string id, ResolvedSurface surface, Distance at, BoxSize size, LengthUnits units)
     {
         WallFraming framing = surface.Framing!;
         Distance left = at - size.HalfWidth;
@@ -27,15 +27,15 @@ internal static class BlockingText
             {
                 if (((side == StudSide.Left ? toLeft : toRight) - (StudPositions.UsualThickness * packed)).Abs() <= Near)
                 {
-                    return "pack the stud to the " + (side == StudSide.Left ? "left" : "right") + " of " + id + " out with " + (packed == 1 ? "one 2x block" : "two 2x blocks") + " at its height";
+                    Wording blocks = packed == 1 ? $"one 2x block" : (Wording)$"two 2x blocks";
+                    return side == StudSide.Left ? $"pack the stud to the left of {id} out with {blocks} at its height" : (Wording)$"pack the stud to the right of {id} out with {blocks} at its height";
                 }
             }
         }
 
         // Nobody knows how long a bay of assumed studs is, nor where it begins.
         return framing.Known == StudKnowledge.Assumed
-            ? "add a block for " + id + " between the studs beside it" + AssumedStuds.InBrackets(surface, units)
-            : "add a block " + Printed.Of(right + toRight - left + toLeft, units) + " long for " + id + " between the studs beside it, "
-                + Printed.Of(left - toLeft, units) + " from the left end of its wall";
+            ? AssumedStuds.Added($"add a block for {id} between the studs beside it", surface, units)
+            : $"add a block {Printed.Of(right + toRight - left + toLeft, units):length} long for {id} between the studs beside it, {Printed.Of(left - toLeft, units):place} from the left end of its wall";
     }
 }

@@ -5,15 +5,15 @@ namespace BoxHeights.Rules;
 /// <summary>For which floors a placement holds, as the trade would say it: "good for any floor up to 1 in".</summary>
 internal static class FloorTolerance
 {
-    /// <summary>The floors in words; empty where one end of the range doesn't decide it.</summary>
-    public static string Of(StatedSite stated, int placement, Place place, LengthUnits units)
+    /// <summary>The floors in words; null where one end of the range doesn't decide it.</summary>
+    public static Wording? Of(StatedSite stated, int placement, Place place, LengthUnits units)
     {
         DistanceRange floor = stated.Site.Surface.Space.Floor.Thickness;
         bool thin = Holds(floor.From);
         bool thick = Holds(floor.To);
         if (thin == thick)
         {
-            return "";
+            return null;
         }
 
         // One end holds and the other doesn't: halve the ticks between them.
@@ -33,7 +33,7 @@ internal static class FloorTolerance
         }
 
         Distance limit = Distance.FromTicks(good);
-        return thin ? "good for any floor up to " + Printed.NoMoreThan(limit, units) : "good for any floor of at least " + Printed.NoLessThan(limit, units);
+        return thin ? $"good for any floor up to {Printed.NoMoreThan(limit, units):most}" : (Wording)$"good for any floor of at least {Printed.NoLessThan(limit, units):least}";
 
         bool Holds(Distance thickness)
         {

@@ -98,7 +98,7 @@ internal sealed partial class LayoutState
         int count = 0;
         if (sites[box].Length > 0)
         {
-            foreach ((Rule rule, string why) in sites[box][0].NotJudged)
+            foreach ((Rule rule, Wording why) in sites[box][0].NotJudged)
             {
                 count += IsBlocked(box, rule, why) ? 1 : 0;
             }
@@ -115,7 +115,7 @@ internal sealed partial class LayoutState
             return;
         }
 
-        foreach ((Rule rule, string why) in sites[box][0].NotJudged)
+        foreach ((Rule rule, Wording why) in sites[box][0].NotJudged)
         {
             if (IsBlocked(box, rule, why))
             {
@@ -125,7 +125,7 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>A thing without a place is a finding itself.</summary>
-    private bool IsBlocked(int box, Rule rule, string why) => rule is PlacementRule { Severity: Severity.Violation }
+    private bool IsBlocked(int box, Rule rule, Wording why) => rule is PlacementRule { Severity: Severity.Violation }
         && !(ReferenceEquals(why, UnplacedThings.NoPlace) && Boxes[box].Surface.Space is { Room: { } room, Plan: { } plan } && UnplacedThings.AnyIsToldToLack(room, plan));
 
     /// <summary>The findings of one box by itself.</summary>

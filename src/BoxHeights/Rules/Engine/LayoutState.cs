@@ -82,7 +82,7 @@ internal sealed partial class LayoutState : BoxesNow
         catch (OverflowException)
         {
             Boxes[box] = new(Boxes[box].Source, Boxes[box].Surface, true);
-            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, Boxes[box].Surface.Address, "a measure around it is larger than anything in a house"));
+            Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, Boxes[box].Surface.Address, $"a measure around it is larger than anything in a house"));
             placementFindings[box] = null;
             limitFindings[box] = null;
             Put(box, null, null);

@@ -28,9 +28,9 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
             found.Add(FirstThatMends(cause, ways, boxes) ?? new NoneFound(
                 IdsOf(boxes),
                 new[] { cause.RuleId },
-                cause.Verdict == Verdict.Unknown ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                    : ways.Count == 0 ? BothUnits.Of(rule.ElseDo, state.Options.Units)
-                    : "nothing that mends " + IdsOf(boxes) + " does so without another finding"));
+                cause.Verdict == Verdict.Unknown ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
+                    : ways.Count == 0 ? Wording.OfRow(rule.ElseDo, state.Options.Units)
+                    : $"nothing that mends {IdsOf(boxes):ids} does so without another finding"));
         }
 
         return new(found);
@@ -76,23 +76,28 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         Items<string> ids = IdsOf(boxes);
         if (way.Projection is { } projection)
         {
-            string outTo = Print(projection) + " out from the framing";
-            string by = Print(way.Further.Abs());
+            PrintedQuantity outTo = Print(projection);
+            PrintedQuantity by = Print(way.Further.Abs());
             bool isBack = way.Further < Distance.Zero;
             return new SetProjection(ids, projection, way.How switch
             {
-                BringOut.PlasterRing => "take a plaster ring that stands " + outTo + " for " + ids + ": " + by + (isBack ? " less" : " more"),
-                _ when isBack => "set " + ids + " to stand " + outTo + ", " + by + " further back",
-                BringOut.Extension => "add an extension ring of " + by + " to " + ids + ", to stand " + outTo,
-                _ => "set " + ids + " to stand " + outTo + ", " + by + " further, or add an extension ring of " + by,
+                BringOut.PlasterRing when isBack => $"take a plaster ring that stands {outTo:projection} out from the framing for {ids}: {by:less} less",
+                BringOut.PlasterRing => $"take a plaster ring that stands {outTo:projection} out from the framing for {ids}: {by:more} more",
+                _ when isBack => $"set {ids} to stand {outTo:projection} out from the framing, {by:less} further back",
+                BringOut.Extension => $"add an extension ring of {by:more} to {ids}, to stand {outTo:projection} out from the framing",
+                _ => (Wording)$"set {ids} to stand {outTo:projection} out from the framing, {by:more} further, or add an extension ring of {by:more}",
             });
         }
 
-        string deep = way.Size is { Depth: { } depth } ? " and " + Print(depth) + " deep" : "";
-        return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind
-            ? "take a " + kind + " box of " + Printed.Of(way.Volume!.Value, state.Options.Units, Round.Up) + (BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog) is { IsExact: true } known ? ", " + Print(known.From) + " deep," : "") + " with a ring for " + ids
-            : "take a box marked at least " + Printed.Of(way.Volume!.Value, state.Options.Units, Round.Up) + deep + " for " + ids);
+        PrintedQuantity volume = Printed.Of(way.Volume!.Value, state.Options.Units, Rounding.Up);
+        return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind ? Another(Wording.Term(kind.Name), volume, BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog), ids)
+            : way.Size is { Depth: { } depth } ? $"take a box marked at least {volume} and {Print(depth):depth} deep for {ids}"
+            : (Wording)$"take a box marked at least {volume} for {ids}");
     }
+
+    private Wording Another(Wording kind, PrintedQuantity volume, DistanceRange? depth, Items<string> ids) => depth is { IsExact: true } known
+        ? $"take a {kind} box of {volume}, {Print(known.From):depth} deep, with a ring for {ids}"
+        : (Wording)$"take a {kind} box of {volume} with a ring for {ids}";
 
     /// <summary>A square box wears a plaster ring. What is there already, or hangs on the board or in masonry, can't be set further out any more.</summary>
     private static BringOut HowToBringOut(BoxTraits box) =>
@@ -100,7 +105,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         : box.Build.TakesRing ? BringOut.PlasterRing
         : BringOut.Setting;
 
-    private string Print(Distance distance) => Printed.Of(distance, state.Options.Units);
+    private PrintedQuantity Print(Distance distance) => Printed.Of(distance, state.Options.Units);
 
     private Items<string> IdsOf(List<int> boxes) => new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
 

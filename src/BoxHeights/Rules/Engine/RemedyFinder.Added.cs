@@ -22,7 +22,7 @@ internal sealed partial class RemedyFinder
         return new Remedy[]
         {
             trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? move
-                : new NoneFound(id, new[] { cause.RuleId }, "nothing that mends " + moved.Id + " does so without another finding"),
+                : new NoneFound(id, new[] { cause.RuleId }, $"nothing that mends {moved.Id:id} does so without another finding"),
         };
     }
 
@@ -31,8 +31,7 @@ internal sealed partial class RemedyFinder
         if (moved.Plan is { } plan && plan != state.Boxes[box].Source.Plan)
         {
             PlanPoint set = new(plan.Right.RoundNearest(state.Options.AlongStep), plan.Into.RoundNearest(state.Options.AlongStep));
-            return new MoveInPlan(moved.Id, set, "set " + moved.Id + " " + Printed.Of(set.Right, state.Options.Units) + " to the right of the left end of the first wall and "
-                + Printed.Of(set.Into, state.Options.Units) + " into the room");
+            return new MoveInPlan(moved.Id, set, $"set {moved.Id:id} {Printed.Of(set.Right, state.Options.Units):right} to the right of the left end of the first wall and {Printed.Of(set.Into, state.Options.Units):into} into the room");
         }
 
         return moved is { At: { } at, Height: { } height }
@@ -47,8 +46,8 @@ internal sealed partial class RemedyFinder
             return new Remedy[]
             {
                 new NoneFound(default, new[] { cause.RuleId }, cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != Facts.None
-                    ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                    : "no place was found for a box that would surely mend it"),
+                    ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
+                    : (Wording)$"no place was found for a box that would surely mend it"),
             };
         }
 
@@ -68,7 +67,7 @@ internal sealed partial class RemedyFinder
         return new Remedy[] { NoneAdded(cause, lacking.Cure) };
     }
 
-    private AddBox Adding(Items<PlacedBox> placed) => new(placed, "add " + string.Join(" and ", placed.Select(Described)));
+    private AddBox Adding(Items<PlacedBox> placed) => new(placed, $"add {Wording.And(placed.Select(Described)):boxes}");
 
     /// <summary>Boxes to add at the nearest heights that every rule allows where they go, with slack where there is any.</summary>
     private bool Allowed(ref Items<PlacedBox> placed)
@@ -86,18 +85,15 @@ internal sealed partial class RemedyFinder
         {
             if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && ConflictingRules.At(site, at, null) is { Count: > 0 } rules)
             {
-                if (OpenAt(site, at, rules) is { } open)
-                {
-                    return new(default, rules, "find out first: " + FactText.Of(open) + ", without which " + string.Join(" and ", rules) + " can't tell a height for " + placed.Box.Purpose + " box on " + placed.Address);
-                }
-
-                return new(default, rules, "no height was found for " + Described(placed) + ": " + string.Join(" and ", rules) + (rules.Count == 1 ? " leaves none" : " leave none together"));
+                return new(default, rules, OpenAt(site, at, rules) is { } open
+                    ? $"find out first: {FactText.Of(open):facts}, without which {Wording.And(rules.Select(Wording.Name)):rules} can't tell a height for {Wording.Term(placed.Box.Purpose.Name):purpose} box on {placed.Address:wall}"
+                    : (Wording)$"no height was found for {Described(placed):box}: {NoneLeft(rules):rules}");
             }
         }
 
         Items<string> brings = trials.Brings(Adding(cure));
-        return new(default, brings.Count == 0 ? new[] { cause.RuleId } : brings, "no place was found where one more would bring no other finding"
-            + (brings.Count == 0 ? "" : " (" + string.Join(", ", brings) + ")"));
+        return new(default, brings.Count == 0 ? new[] { cause.RuleId } : brings, brings.Count == 0 ? $"no place was found where one more would bring no other finding"
+            : (Wording)$"no place was found where one more would bring no other finding ({brings:rules})");
     }
 
     /// <summary>What would have to be known, where rules leave no height for certain but may leave one; null where they leave none.</summary>
@@ -119,8 +115,10 @@ internal sealed partial class RemedyFinder
         return nth < studs.Count ? new(placed.Address, placed.Box with { At = studs[nth], Mounting = state.HeldAt(placed, studs[nth]) }) : placed;
     }
 
-    private string Described(PlacedBox placed) =>
-        placed.Box.Purpose + " box on " + placed.Address
-        + (placed.Box.At is { } at ? ", " + Printed.Of(at, state.Options.Units) + " from its left end" + OnStud(placed.Box.Mounting) : "")
-        + (placed.Box.Height is { } height ? ", " + height.Exactly(state.Options.Units) : "");
+    private Wording Described(PlacedBox placed)
+    {
+        Wording box = $"{Wording.Term(placed.Box.Purpose.Name):purpose} box on {placed.Address:wall}";
+        box = placed.Box.At is { } at ? OnStud($"{box}, {Printed.Of(at, state.Options.Units):place} from its left end", placed.Box.Mounting) : box;
+        return placed.Box.Height is { } height ? $"{box}, {Printed.Exactly(height, state.Options.Units):height}" : box;
+    }
 }

@@ -46,7 +46,7 @@ internal sealed partial class RemedyFinder
     private ChangeMounting? OnABracket(int box)
     {
         DeviceBox source = state.Boxes[box].Source;
-        return state.AtOf(box) is { } at ? new(source.Id, new(MountingMethod.Bracket), at, "hold " + source.Id + " on a bracket or a bar where it is, the open side of the stud taking no screw") : null;
+        return state.AtOf(box) is { } at ? new(source.Id, new(MountingMethod.Bracket), at, $"hold {source.Id:id} on a bracket or a bar where it is, the open side of the stud taking no screw") : null;
     }
 
     private ChangeMounting? OnALongerBar(int box)
@@ -61,9 +61,8 @@ internal sealed partial class RemedyFinder
         {
             if (bay.Left <= at && at <= bay.Right)
             {
-                return new(
-                    resolved.Source.Id, resolved.Source.Mounting!.WithSpan(bay.Width), at,
-                    "take a bar for " + resolved.Source.Id + " that spans a clear bay of " + Printed.Of(bay.Width, state.Options.Units) + (bay.IsAssumed ? AssumedStuds.InBrackets(resolved.Surface, state.Options.Units) : ""));
+                Wording take = $"take a bar for {resolved.Source.Id:id} that spans a clear bay of {Printed.Of(bay.Width, state.Options.Units):width}";
+                return new(resolved.Source.Id, resolved.Source.Mounting!.WithSpan(bay.Width), at, bay.IsAssumed ? AssumedStuds.Added(take, resolved.Surface, state.Options.Units) : take);
             }
         }
 
@@ -122,8 +121,7 @@ internal sealed partial class RemedyFinder
 
             AddBlocking block = new(
                 source.Id,
-                "move " + source.Id + " to " + Printed.Of(place, state.Options.Units) + " from the left end of its wall, and "
-                    + BlockingText.For(source.Id, state.Boxes[box].Surface, place, state.SizeOf(box), state.Options.Units),
+                $"move {source.Id:id} to {Printed.Of(place, state.Options.Units):place} from the left end of its wall, and {BlockingText.For(source.Id, state.Boxes[box].Surface, place, state.SizeOf(box), state.Options.Units):blocking}",
                 place);
             if (trials.Mends(block, cause, [box]))
             {

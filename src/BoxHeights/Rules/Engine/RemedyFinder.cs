@@ -24,6 +24,17 @@ internal sealed partial class RemedyFinder
     public Items<Remedy> For(Cause cause, CancellationToken cancellation)
     {
         trials.Begin(cancellation);
+        Items<Remedy> found = Found(cause);
+        foreach (Remedy remedy in found)
+        {
+            remedy.Words = state.Options.Words;
+        }
+
+        return found;
+    }
+
+    private Items<Remedy> Found(Cause cause)
+    {
         Finding first = cause.Findings[0];
         if (first.Space is { } lacking)
         {
@@ -185,19 +196,20 @@ internal sealed partial class RemedyFinder
     }
 
     /// <summary>Boxes that nothing was found for before so much was tried as may be.</summary>
-    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(ids, new[] { cause.RuleId }, FormattableString.Invariant(
-        $"after {state.Options.Caps.MostTriesForACause} tries not all remedies for {ids} were looked at: MostTriesForACause of the evaluator's options raises that"));
+    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(ids, new[] { cause.RuleId }, 
+        $"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies for {ids} were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that");
 
     private static NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
     {
         bool one = ids.Count == 1;
-        return new(ids, conflicting, stays
-            ? ids + (one ? " has to stay where it is" : " have to stay where they are")
-            : cause.Verdict == Verdict.Unknown
-                ? "find out first: " + FactText.Of(cause.Findings[0].Needs)
-                : "no place for " + ids + " was found straight up or down, or along " + (one ? "its wall: " : "their walls: ")
-                    + string.Join(" and ", conflicting) + (conflicting.Count == 1 ? " leaves none" : " leave none together"));
+        return new(ids, conflicting, stays ? (one ? $"{ids} has to stay where it is" : (Wording)$"{ids} have to stay where they are")
+            : cause.Verdict == Verdict.Unknown ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
+            : one ? $"no place for {ids} was found straight up or down, or along its wall: {NoneLeft(conflicting):rules}"
+            : (Wording)$"no place for {ids} was found straight up or down, or along their walls: {NoneLeft(conflicting):rules}");
     }
+
+    private static Wording NoneLeft(Items<string> rules) =>
+        rules.Count == 1 ? $"{rules:rule} leaves none" : (Wording)$"{Wording.And(rules.Select(Wording.Name)):rules} leave none together";
 
     private MoveBoxes? Single(Cause cause, int box)
     {
@@ -220,15 +232,15 @@ internal sealed partial class RemedyFinder
     private MoveBoxes Move(List<int> boxes, BoxHeight height, Distance? along, bool slack)
     {
         Items<string> ids = new(boxes.ConvertAll(box => state.Boxes[box].Source.Id));
-        string set = height.Exactly(state.Options.Units);
+        Wording set = Printed.Exactly(height, state.Options.Units);
         Mounting? held = along is { } there ? state.Boxes[boxes[0]].HeldAt(there, state.Options.Catalog) : null;
-        string text = boxes.Count == 1
-            ? "set " + ids[0] + " " + set + (along is { } place ? ", " + Printed.Of(place, state.Options.Units) + " from the left end of its wall" : "") + OnStud(held)
-            : "set the stick " + set + " for " + boxes.Count + " boxes: " + ids;
-        text += slack ? "" : " (no slack)";
-        return new(ids, height, along, held, slack, text);
+        Wording move = boxes.Count > 1 ? $"set the stick {set:height} for {boxes.Count:count} boxes: {ids}"
+            : OnStud(along is { } place ? $"set {ids:id} {set:height}, {Printed.Of(place, state.Options.Units):place} from the left end of its wall" : (Wording)$"set {ids:id} {set:height}", held);
+        return new(ids, height, along, held, slack, slack ? move : $"{move} (no slack)");
     }
 
-    private static string OnStud(Mounting? held) =>
-        held is { Stud: { } stud, Side: { } side } ? ", on the " + (side == StudSide.Left ? "left" : "right") + " side of stud " + stud : "";
+    /// <summary>The same with the stud and side that it is nailed to, where those are known.</summary>
+    private static Wording OnStud(Wording move, Mounting? held) =>
+        held is not { Stud: { } stud, Side: { } side } ? move
+        : side == StudSide.Left ? $"{move}, on the left side of stud {stud}" : (Wording)$"{move}, on the right side of stud {stud}";
 }

@@ -62,7 +62,7 @@ internal sealed partial class SpaceIndex
             if (View.HasBrokenParts)
             {
                 // The fault is a finding itself.
-                to.LeavesOpen("a fault of the description keeps it from being judged");
+                to.LeavesOpen(JudgementList.AtFault);
                 return;
             }
 
@@ -91,7 +91,7 @@ internal sealed partial class SpaceIndex
             {
                 // What can't be added up any more is no measure of a house, and the rest goes on.
                 to.Clear();
-                to.NotJudged("a measure in it is larger than anything in a house");
+                to.NotJudged($"a measure in it is larger than anything in a house");
             }
         }
 

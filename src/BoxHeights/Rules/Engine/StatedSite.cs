@@ -13,14 +13,14 @@ internal sealed class StatedSite
     private const int MostAskedAlone = 4;
 
     private readonly StatedSites owner;
-    private readonly (Rule Rule, string Why)[] limitsNotJudged;
+    private readonly (Rule Rule, Wording Why)[] limitsNotJudged;
     private volatile Statements? statements;
     private volatile Stretches? stretches;
-    private (Rule Rule, string Why)[]? notJudged;
+    private (Rule Rule, Wording Why)[]? notJudged;
     private Items<BandView>? bands;
     private int askedAlone;
 
-    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, StatedLimit[] limits, (Rule Rule, string Why)[] limitsNotJudged)
+    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, StatedLimit[] limits, (Rule Rule, Wording Why)[] limitsNotJudged)
     {
         this.owner = owner;
         this.limitsNotJudged = limitsNotJudged;
@@ -51,7 +51,7 @@ internal sealed class StatedSite
     public StatedLimit[] Limits { get; }
 
     /// <summary>The rules that couldn't be judged, and why.</summary>
-    public (Rule Rule, string Why)[] NotJudged => notJudged ??= Joined(Statements.NotJudged);
+    public (Rule Rule, Wording Why)[] NotJudged => notJudged ??= Joined(Statements.NotJudged);
 
     /// <summary>Whether the center's height above the storey's subfloor can be told from the stick's reading.</summary>
     public bool HasCenter { get; }
@@ -95,7 +95,7 @@ internal sealed class StatedSite
         if (statements is null && askedAlone < MostAskedAlone)
         {
             askedAlone++;
-            bool all = owner.AllPass(Site, place, out (Rule Rule, string Why)[] unjudged);
+            bool all = owner.AllPass(Site, place, out (Rule Rule, Wording Why)[] unjudged);
             notJudged ??= Joined(unjudged);
             return all;
         }
@@ -164,7 +164,7 @@ internal sealed class StatedSite
 
     private Stretches Stretches => stretches ??= new(Placements);
 
-    private (Rule Rule, string Why)[] Joined((Rule Rule, string Why)[] placements) =>
+    private (Rule Rule, Wording Why)[] Joined((Rule Rule, Wording Why)[] placements) =>
         placements.Length == 0 ? limitsNotJudged : limitsNotJudged.Length == 0 ? placements : [.. placements, .. limitsNotJudged];
 }
 

@@ -12,13 +12,13 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     private readonly PlacementStatement asked = new();
     private readonly LimitStatement limited = new();
     private readonly List<StatedLimit> limits = [];
-    private readonly List<(Rule Rule, string Why)> notJudged = [];
+    private readonly List<(Rule Rule, Wording Why)> notJudged = [];
 
     // What is stated of a whole surface is asked for by whoever reads findings, on any thread.
     private readonly object stating = new();
     private readonly PlacementStatement placed = new();
     private readonly List<StatedPlacement> placements = [];
-    private readonly List<(Rule Rule, string Why)> silent = [];
+    private readonly List<(Rule Rule, Wording Why)> silent = [];
 
     /// <summary>What the rules state for a box whose height is measured to an edge from a datum.</summary>
     public StatedSite Of(ResolvedBox box, Edge edge, Datum datum, Distance? along)
@@ -75,7 +75,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     /// <param name="site">The site.</param>
     /// <param name="place">The place.</param>
     /// <param name="unjudged">The rules that couldn't be judged: the same of any place.</param>
-    public bool AllPass(PlacementSite site, in Place place, out (Rule Rule, string Why)[] unjudged)
+    public bool AllPass(PlacementSite site, in Place place, out (Rule Rule, Wording Why)[] unjudged)
     {
         notJudged.Clear();
         bool all = true;
@@ -188,9 +188,9 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
 /// <summary>What placement rules state of a site.</summary>
 /// <param name="placements">Those that say something.</param>
 /// <param name="notJudged">Those that couldn't be judged, and why.</param>
-internal sealed class Statements(StatedPlacement[] placements, (Rule Rule, string Why)[] notJudged)
+internal sealed class Statements(StatedPlacement[] placements, (Rule Rule, Wording Why)[] notJudged)
 {
     public StatedPlacement[] Placements { get; } = placements;
 
-    public (Rule Rule, string Why)[] NotJudged { get; } = notJudged;
+    public (Rule Rule, Wording Why)[] NotJudged { get; } = notJudged;
 }

@@ -117,8 +117,8 @@ internal static class UnknownKinds
         }
     }
 
-    private static string Said(string what, string name, string? meant) =>
-        name.Length == 0 ? what + " without a name"
-        : meant is not null ? what + " \"" + name + "\" isn't known here: is \"" + meant + "\" meant?"
-        : what + " \"" + name + "\" isn't known here, so that nothing is judged that goes by it; if it is meant, a row's scope, the catalog or the evaluator's own kinds may name it";
+    private static Wording Said(string what, string name, string? meant) =>
+        name.Length == 0 ? $"{Wording.Term(what):family} without a name"
+        : meant is not null ? $"{Wording.Term(what):family} \"{name}\" isn't known here: is \"{meant}\" meant?"
+        : (Wording)$"{Wording.Term(what):family} \"{name}\" isn't known here, so that nothing is judged that goes by it; if it is meant, a row's scope, the catalog or the evaluator's own kinds may name it";
 }

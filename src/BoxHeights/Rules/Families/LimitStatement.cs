@@ -71,14 +71,17 @@ public sealed class LimitStatement
     private readonly List<LimitCase> cases = [];
 
     /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
-    public string? NotJudgedBecause { get; private set; }
+    public Wording? NotJudgedBecause { get; private set; }
+
+    /// <summary>Said by those that read the whole wall.</summary>
+    internal static Wording WallAtFault { get; } = $"a part of the wall is at fault";
 
     /// <summary>The quantity and the set it has to lie in.</summary>
     /// <param name="measured">The quantity.</param>
     /// <param name="allowed">The set.</param>
     /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
     /// <param name="zone">Where this counts.</param>
-    public void Judge(Quantity measured, QuantitySet allowed, Func<string> because, LimitZone zone = default) =>
+    public void Judge(Quantity measured, QuantitySet allowed, Func<Wording> because, LimitZone zone = default) =>
         cases.Add(new(zone, measured, allowed, Facts.None, because));
 
     /// <summary>The quantity, or the set it has to lie in, isn't known well enough.</summary>
@@ -86,12 +89,12 @@ public sealed class LimitStatement
     /// <param name="needs">What would have to be known.</param>
     /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
     /// <param name="zone">Where this counts.</param>
-    public void DependsOn(Quantity measured, Facts needs, Func<string> because, LimitZone zone = default) =>
+    public void DependsOn(Quantity measured, Facts needs, Func<Wording> because, LimitZone zone = default) =>
         cases.Add(new(zone, measured, default, needs, because));
 
     /// <summary>The rule says nothing here, because something that it needs isn't described. That is told, but is no finding: such facts may be left out.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
-    public void NotJudged(string reason) => NotJudgedBecause = reason;
+    public void NotJudged(Wording reason) => NotJudgedBecause = reason;
 
     internal LimitCase[] Take() => cases.ToArray();
 
@@ -103,7 +106,7 @@ public sealed class LimitStatement
 }
 
 /// <summary>One thing that a limit rule states.</summary>
-internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet allowed, Facts needs, Func<string> because)
+internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet allowed, Facts needs, Func<Wording> because)
 {
     public LimitZone Zone { get; } = zone;
 
@@ -113,7 +116,7 @@ internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet a
 
     public Facts Needs { get; } = needs;
 
-    public Func<string> Because { get; } = because;
+    public Func<Wording> Because { get; } = because;
 
     /// <summary>What it says of a box that is in the zone.</summary>
     public Verdict Verdict { get; } = needs != Facts.None ? Verdict.Unknown : allowed.Contains(measured) ? Verdict.Passes : Verdict.Fails;

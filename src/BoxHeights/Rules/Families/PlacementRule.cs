@@ -71,12 +71,12 @@ public abstract record PlacementRule : Rule
 
     /// <summary>What it asks of this box, to go after its summary; null where the summary says all.</summary>
     /// <param name="site">The box and its surroundings.</param>
-    public virtual string? AskedOf(PlacementSite site) => null;
+    public virtual Wording? AskedOf(PlacementSite site) => null;
 
     /// <summary>What is taken for granted about a part of the surface, for findings and for what is met there to say; null where nothing is.</summary>
     /// <param name="site">The box and its surroundings.</param>
     /// <param name="along">Where its center is along the wall; a range where that isn't known.</param>
-    public virtual string? Assumes(PlacementSite site, DistanceRange along) => null;
+    public virtual Wording? Assumes(PlacementSite site, DistanceRange along) => null;
 }
 
 /// <summary>What may hold a box instead of what holds it now. Each is tried before it is offered.</summary>

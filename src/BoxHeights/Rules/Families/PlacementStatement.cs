@@ -52,7 +52,7 @@ public sealed class PlacementStatement
     internal bool Passes { get; private set; }
 
     /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
-    public string? NotJudgedBecause { get; private set; }
+    public Wording? NotJudgedBecause { get; private set; }
 
     /// <summary>The thing that is spoken of from now on; null for none. A finding names it.</summary>
     internal object? About { get; set; }
@@ -78,7 +78,7 @@ public sealed class PlacementStatement
 
     /// <summary>The rule can't be judged here, because something that it needs isn't described at all. Of a rule that weighs as a violation that is a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
-    public void NotJudged(string reason) => NotJudgedBecause = reason;
+    public void NotJudged(Wording reason) => NotJudgedBecause = reason;
 
     /// <summary>Whether a stretch bears on what is asked: a form may pass over what is stated for another. It may not state anything else for that.</summary>
     internal bool Matters(Distance left, Distance right) => !isAtAPlace || (left.Ticks <= place.Right && right.Ticks >= place.Left);

@@ -212,7 +212,7 @@ public sealed class ProvisionGroup
     internal Facts TapeOf(int index) => state.IsMeasured(members[index]) ? Facts.TapeReading : Facts.None;
 
     /// <summary>How the studs are assumed to stand that alone tell where a box is, in brackets; empty where its place is known.</summary>
-    internal string AssumedStudsOf(int index) => state.IsPlacedByAssumedStud(members[index]) ? AssumedStuds.InBrackets(SurfaceOf(index), state.Units) : "";
+    internal Wording? AssumedStudsOf(int index) => state.IsPlacedByAssumedStud(members[index]) ? AssumedStuds.Of(SurfaceOf(index), state.Units) : null;
 
     internal ResolvedSurface SurfaceOf(int index) => state.BoxAt(members[index]).Surface;
 
@@ -310,9 +310,9 @@ public sealed class ProvisionGroup
 /// <summary>Takes what a provision rule states about a group.</summary>
 public sealed class ProvisionStatement
 {
-    internal const string NoPlace = "where it is along its wall isn't stated";
+    internal static readonly Wording NoPlace = $"where it is along its wall isn't stated";
 
-    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<string>? because, Items<string> involves)
+    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<Wording>? because, Items<string> involves)
     {
         public int Index { get; } = index;
 
@@ -324,16 +324,16 @@ public sealed class ProvisionStatement
 
         public Facts Needs { get; } = needs;
 
-        public Func<string>? Because { get; } = because;
+        public Func<Wording>? Because { get; } = because;
 
         public Items<string> Involves { get; } = involves;
     }
 
     private readonly List<Answer> answers = [];
-    private readonly List<(int Index, string Reason)> open = [];
+    private readonly List<(int Index, Wording Reason)> open = [];
 
     /// <summary>The boxes that couldn't be judged, and why.</summary>
-    internal IReadOnlyList<(int Index, string Reason)> Open => open;
+    internal IReadOnlyList<(int Index, Wording Reason)> Open => open;
 
     internal int Count => answers.Count;
 
@@ -349,7 +349,7 @@ public sealed class ProvisionStatement
     /// <param name="needs">What isn't known.</param>
     /// <param name="because">Says what of this box alone makes it so, in a few words; asked only when the finding is read.</param>
     /// <param name="involves">The ids of the other boxes that it is about.</param>
-    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None, Func<string>? because = null, Items<string> involves = default)
+    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None, Func<Wording>? because = null, Items<string> involves = default)
     {
         if (verdict == Verdict.Passes)
         {
@@ -362,7 +362,7 @@ public sealed class ProvisionStatement
     /// <summary>A box can't be held to the rule, because something that it needs isn't described.</summary>
     /// <param name="index">The box in its group.</param>
     /// <param name="reason">What isn't described, in one phrase.</param>
-    public void NotJudged(int index, string reason) => open.Add((index, reason));
+    public void NotJudged(int index, Wording reason) => open.Add((index, reason));
 
     /// <summary>The rule isn't about this group after all: it is left out of the report.</summary>
     public void NotAboutThis() => IsSilent = true;

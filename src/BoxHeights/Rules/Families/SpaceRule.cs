@@ -80,7 +80,7 @@ public sealed class SpaceStatement
     private readonly List<SpaceAnswer> answers = [];
     private HashSet<string>? subjects;
     private readonly List<OpenPart> open = [];
-    private readonly List<(string Subject, string Address, string? LetOffBecause)> met = [];
+    private readonly List<(string Subject, string Address, Wording? LetOffBecause)> met = [];
 
     /// <summary>Whether what is met is taken down too: only where somebody asks for it, so that judging again and again allocates nothing.</summary>
     internal bool TellsAll { get; init; }
@@ -91,7 +91,7 @@ public sealed class SpaceStatement
     internal List<OpenPart> Open => open;
 
     /// <summary>What is met, or let off; empty unless <see cref="TellsAll"/>.</summary>
-    internal List<(string Subject, string Address, string? LetOffBecause)> Met => met;
+    internal List<(string Subject, string Address, Wording? LetOffBecause)> Met => met;
 
     /// <summary>Something isn't met, or may not be.</summary>
     /// <param name="subject">What it is about, by a name that stays while boxes move: a room's id, a stretch of wall.</param>
@@ -103,7 +103,7 @@ public sealed class SpaceStatement
     /// <param name="needs">What would have to be known, where the verdict is unknown.</param>
     /// <param name="cure">Boxes that, added, would meet the rule; none where no box would.</param>
     /// <exception cref="ArgumentException">What passes is no finding.</exception>
-    public void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs = Facts.None, Items<PlacedBox> cure = default)
+    public void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs = Facts.None, Items<PlacedBox> cure = default)
     {
         if (verdict == Verdict.Passes)
         {
@@ -114,11 +114,11 @@ public sealed class SpaceStatement
     }
 
     /// <summary>The same with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
-    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<Items<PlacedBox>> cure, Items<string> involves = default) =>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs, Func<Items<PlacedBox>> cure, Items<string> involves = default) =>
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Involves = involves });
 
     /// <summary>The same of a run, with the stretches of it that aren't reached.</summary>
-    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<string> what, Facts needs, Func<RunGap> gap, Func<Items<PlacedBox>> cure) =>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs, Func<RunGap> gap, Func<Items<PlacedBox>> cure) =>
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Gap = gap });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
@@ -127,7 +127,7 @@ public sealed class SpaceStatement
     /// <param name="measured">How far off it is.</param>
     /// <param name="allowed">How far off it may be.</param>
     /// <param name="what">Says how it is now, in one line that goes before "must be …"; asked only when a finding is read.</param>
-    internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<string> what) =>
+    internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<Wording> what) =>
         answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, static () => default) { Moved = box });
 
     /// <summary>Something was looked at and is met. A rule that stays silent about its subject counts as not about it.</summary>
@@ -151,7 +151,7 @@ public sealed class SpaceStatement
     }
 
     /// <summary>A run isn't met, and is let off.</summary>
-    internal void LetsOff(Run run, LengthUnits units, string because)
+    internal void LetsOff(Run run, LengthUnits units, Wording because)
     {
         if (TellsAll)
         {
@@ -162,12 +162,12 @@ public sealed class SpaceStatement
     /// <summary>The rule can't be judged, because something that it needs isn't described or contradicts itself. Where it weighs as a violation, that is a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, or not in every part, by the name that a finding about it has; null where nothing here is.</param>
-    public void NotJudged(string reason, string? subject = null) => open.Add(new(reason, subject, true));
+    public void NotJudged(Wording reason, string? subject = null) => open.Add(new(reason, subject, true));
 
     /// <summary>The rule isn't judged: nothing of what it is about is described, or only the site could tell. That is told in the report and isn't a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, by the name that a finding about it has; null where nothing here is.</param>
-    public void LeavesOpen(string reason, string? subject = null) => open.Add(new(reason, subject, false));
+    public void LeavesOpen(Wording reason, string? subject = null) => open.Add(new(reason, subject, false));
 
     /// <summary>Whether something that another reading finds is met here: nothing is found of it, and nothing more of it is left open.</summary>
     internal bool IsMet(string subject, SpaceStatement reading) =>
@@ -183,11 +183,11 @@ public sealed class SpaceStatement
 }
 
 /// <summary>Something that a space rule couldn't judge, and whether that keeps it from saying what it was asked.</summary>
-internal readonly record struct OpenPart(string Reason, string? Subject, bool Blocks);
+internal readonly record struct OpenPart(Wording Reason, string? Subject, bool Blocks);
 
 /// <summary>One thing that a space rule found.</summary>
 /// <remarks>What would mend it is looked for when it is asked for. Only whoever finds remedies and plans asks, one at a time, and before a box moves.</remarks>
-internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<string> What, Facts Needs, Func<Items<PlacedBox>> FindCure)
+internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<Wording> What, Facts Needs, Func<Items<PlacedBox>> FindCure)
 {
     private Items<PlacedBox>? cure;
 
@@ -204,7 +204,7 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
     public Items<string> Involves { get; init; }
 
     /// <summary>Why nothing could be judged; null where something was.</summary>
-    public string? NotJudgedBecause { get; init; }
+    public Wording? NotJudgedBecause { get; init; }
 
     /// <summary>Of what couldn't be judged.</summary>
     public static SpaceAnswer Of(OpenPart open, string space) => new(open.Subject ?? space, space, Verdict.Unknown, default, default, () => open.Reason, Facts.None, static () => default) { NotJudgedBecause = open.Reason };

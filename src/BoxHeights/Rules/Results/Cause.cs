@@ -95,11 +95,13 @@ public sealed partial class Cause
     }
 
     /// <summary>The cause in one line, without the ids.</summary>
-    public string Title => NotJudgedBecause is { } why
-        ? CoverageText.Listed(Subjects) + ": " + why + " (" + RuleId + (AlsoMissed.Count == 0 ? "" : ", " + AlsoMissed) + ")"
-        : Subjects.Count == 1
-        ? Findings[0].Message
-        : Subjects.Count + " boxes share this: " + Findings[0].Text.Body(Findings[0]);
+    public string Title => Findings[0].Words.Format(Wording);
+
+    /// <summary>The same as data.</summary>
+    public Wording Wording => Findings[0].Unjudged is { } why
+        ? $"{CoverageText.Listed(Subjects):subjects}: {why} ({(AlsoMissed.Count == 0 ? RuleId : RuleId + ", " + AlsoMissed):rules})"
+        : Subjects.Count == 1 ? Findings[0].Wording
+        : (Wording)$"{Subjects.Count:count} boxes share this: {Findings[0].Text.Body(Findings[0]):body}";
 
     /// <summary>The cause in one line, without the ids.</summary>
     public override string ToString() => Title;
@@ -205,7 +207,7 @@ public sealed partial class Cause
                 ? finding.Subject
             : finding.Limit is not null
                 ? finding.Measured + " of " + finding.Allowed
-                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.HeightMargin + "|" + finding.Text.Thing();
+                : box.Surface.Space.StoreyId + "|" + box.Source.Purpose + "|" + finding.Height + "|" + finding.HeightMargin + "|" + finding.Text.Things();
         return finding.RuleId + "|" + finding.Verdict + "|" + finding.Needs + "|" + who;
     }
 }

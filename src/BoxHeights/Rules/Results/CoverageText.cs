@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Text;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -35,27 +34,29 @@ internal static class CoverageText
     /// <summary>What couldn't be judged and has no finding of its own, a line for each reason.</summary>
     /// <param name="told">The judgements.</param>
     /// <param name="which">Of which weight, taking the weightiest rule that a reason keeps from judging.</param>
-    public static IReadOnlyList<string> Rest(IReadOnlyList<Judgement> told, Predicate<Severity> which)
+    public static IReadOnlyList<Wording> Rest(IReadOnlyList<Judgement> told, Predicate<Severity> which)
     {
         SortedDictionary<string, SortedSet<string>> subjects = new(StringComparer.Ordinal);
         Dictionary<string, SortedSet<string>> rules = new(StringComparer.Ordinal);
         Dictionary<string, Severity> weight = new(StringComparer.Ordinal);
+        Dictionary<string, Wording> reasons = new(StringComparer.Ordinal);
         foreach (Judgement one in told)
         {
-            if (one is { State: Judged.NotJudged, Finding: null, Why: { } why })
+            if (one is { State: Judged.NotJudged, Finding: null, Why: { } why, Reason: { } reason })
             {
+                reasons[why] = reason;
                 SubjectsOf(subjects, why).Add(one.Where);
                 SubjectsOf(rules, why).Add(one.RuleId);
                 weight[why] = weight.TryGetValue(why, out Severity most) && most > one.Severity ? most : one.Severity;
             }
         }
 
-        List<string> lines = [];
+        List<Wording> lines = [];
         foreach (KeyValuePair<string, SortedSet<string>> one in subjects)
         {
             if (which(weight[one.Key]))
             {
-                lines.Add(Listed(one.Value) + ": " + one.Key + " (" + Listed(rules[one.Key]) + ")");
+                lines.Add($"{Listed(one.Value):subjects}: {reasons[one.Key]:why} ({Listed(rules[one.Key]):rules})");
             }
         }
 
@@ -68,16 +69,21 @@ internal static class CoverageText
     /// <param name="from">How many are passed over.</param>
     /// <param name="to">How many there are at most before and among them.</param>
     /// <param name="heading">What goes before them.</param>
-    public static void Append(StringBuilder text, IReadOnlyList<string> lines, int from, int to, string heading)
+    public static void Append(ReportText text, IReadOnlyList<Wording> lines, int from, int to, Wording heading)
     {
         for (int i = from; i < Math.Min(lines.Count, to); i++)
         {
-            text.Append(i == from ? "\n" + heading + "\n" : "").Append("   ").Append(lines[i]).Append('\n');
+            if (i == from)
+            {
+                text.Line().Line(heading);
+            }
+
+            text.Indented(lines[i]);
         }
     }
 
     /// <summary>How often rules are met, and who is let off.</summary>
-    public static void AppendMet(StringBuilder text, IReadOnlyList<Judgement> told)
+    public static void AppendMet(ReportText text, IReadOnlyList<Judgement> told)
     {
         SortedDictionary<string, int> met = new(StringComparer.Ordinal);
         int times = 0;
@@ -101,15 +107,19 @@ internal static class CoverageText
             counts.Add(one.Key + " " + one.Value);
         }
 
-        text.Append("\nMet: ").Append(times == 0 ? "nothing was found to be met" : times + (times == 1 ? " time, by " : " times, by ") + counts.Count + (counts.Count == 1 ? " rule" : " rules") + (counts.Count > MostListed ? "" : ": " + string.Join(", ", counts))).Append(".\n");
+        Wording often = times == 1 ? $"1 time" : (Wording)$"{times} times";
+        Wording rules = counts.Count == 1 ? $"1 rule" : (Wording)$"{counts.Count:count} rules";
+        text.Line().Line(times == 0 ? $"Met: nothing was found to be met."
+            : counts.Count > MostListed ? $"Met: {often:times}, by {rules}."
+            : (Wording)$"Met: {often:times}, by {rules}: {string.Join(", ", counts):counts}.");
         if (letOff.Count > 0)
         {
-            text.Append("Let off: ").Append(Listed(letOff)).Append(".\n");
+            text.Line($"Let off: {Listed(letOff):boxes}.");
         }
     }
 
     /// <summary>What is no part of the work: rooms and outside faces, and boxes elsewhere.</summary>
-    public static void AppendUntouched(StringBuilder text, Dwelling dwelling)
+    public static void AppendUntouched(ReportText text, Dwelling dwelling)
     {
         List<string> untouched = [];
         HashSet<string> whole = new(StringComparer.Ordinal);
@@ -133,7 +143,7 @@ internal static class CoverageText
 
         if (untouched.Count > 0)
         {
-            text.Append("No part of this work, so that nothing is asked of it: ").Append(Listed(untouched)).Append(".\n");
+            text.Line($"No part of this work, so that nothing is asked of it: {Listed(untouched):parts}.");
         }
 
         void Note(string id, bool isUntouched)
@@ -146,7 +156,7 @@ internal static class CoverageText
     }
 
     /// <summary>What no rule looks at, and the rules that judged something by a part of their text only.</summary>
-    public static void AppendNeverLookedAt(StringBuilder text, Evaluation evaluation, IReadOnlyList<Judgement> told)
+    public static void AppendNeverLookedAt(ReportText text, Evaluation evaluation, IReadOnlyList<Judgement> told)
     {
         HashSet<string> spoke = new(StringComparer.Ordinal);
         foreach (Judgement one in told)
@@ -163,31 +173,40 @@ internal static class CoverageText
             }
         }
 
-        text.Append("Not looked at by any rule here: ").Append(string.Join("; ", evaluation.NotChecked)).Append(".\n");
-        if (parts.Count > 0)
+        Wording? never = null;
+        foreach (string one in evaluation.NotChecked)
         {
-            text.Append("Applied in part, as each of them says: ").Append(string.Join(", ", parts)).Append(".\n");
+            never = never is null ? Wording.Term(one) : $"{never:first}; {Wording.Term(one):next}";
         }
 
-        text.Append(Scope.Caution).Append('\n');
+        text.Line($"Not looked at by any rule here: {never:all}.");
+        if (parts.Count > 0)
+        {
+            text.Line($"Applied in part, as each of them says: {string.Join(", ", parts):rules}.");
+        }
+
+        text.Line(Wording.Term(Scope.Caution));
     }
 
     /// <summary>A list as a line holds it: the first few, and how many more there are.</summary>
-    public static string Listed(IReadOnlyCollection<string> all)
+    public static Wording Listed(IReadOnlyCollection<string> all) => all.Count > MostListed + 1
+        ? $"{string.Join(", ", FirstOf(all)):first} and {all.Count - MostListed:count} more"
+        : Wording.Name(string.Join(", ", all));
+
+    private static List<string> FirstOf(IEnumerable<string> all)
     {
-        StringBuilder text = new();
-        int number = 0;
+        List<string> first = [];
         foreach (string one in all)
         {
-            if (number == MostListed && all.Count > MostListed + 1)
+            if (first.Count == MostListed)
             {
-                return text.Append(" and ").Append(all.Count - MostListed).Append(" more").ToString();
+                break;
             }
 
-            text.Append(number++ == 0 ? "" : ", ").Append(one);
+            first.Add(one);
         }
 
-        return text.ToString();
+        return first;
     }
 
     private static SortedSet<string> SubjectsOf(IDictionary<string, SortedSet<string>> lists, string key)

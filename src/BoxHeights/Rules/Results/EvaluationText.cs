@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Text;
 
 namespace BoxHeights;
 
@@ -12,21 +11,21 @@ internal static class EvaluationText
 
     public static string Of(Evaluation evaluation)
     {
-        StringBuilder text = new();
+        ReportText text = new(evaluation.Words);
         Items<Cause> causes = evaluation.Causes;
-        text.Append(evaluation.Dwelling.Name).Append(": ")
-            .Append(causes.Count > 0 ? causes.Count + (causes.Count == 1 ? " cause, " : " causes, ") + Counted(evaluation.Findings.Count) + Weighed(evaluation.Findings)
-                : evaluation.HasJudged ? Counted(0) : "no boxes: nothing was judged").Append(".\n");
+        Wording name = Wording.Name(evaluation.Dwelling.Name);
+        text.Line(causes.Count > 0 ? $"{name}: {Counted(causes.Count, evaluation.Findings.Count):count} ({Weighed(evaluation.Findings):weights})."
+            : evaluation.HasJudged ? $"{name}: {Counted(0):count}."
+            : (Wording)$"{name}: no boxes: nothing was judged.");
         IReadOnlyList<Judgement> told = evaluation.Told();
         AppendFaults(text, causes);
-        IReadOnlyList<string> kept = CoverageText.Rest(told, severity => severity == Severity.Violation);
-        CoverageText.Append(text, kept, 0, MostOnTop, "Not judged here:");
+        IReadOnlyList<Wording> kept = CoverageText.Rest(told, severity => severity == Severity.Violation);
+        CoverageText.Append(text, kept, 0, MostOnTop, $"Not judged here:");
         Dictionary<string, int> said = new(StringComparer.Ordinal);
         int number = 0;
         foreach (Cause cause in causes)
         {
-            text.Append('\n').Append(++number).Append(". ").Append(cause.NotJudgedBecause is not null ? "NOT JUDGED" : cause.Findings[0].Fault is not null ? "FAULT" : cause.Verdict == Verdict.Unknown ? "UNKNOWN" : cause.Severity == Severity.Violation ? "VIOLATION" : cause.Severity == Severity.Advice ? "ADVICE" : "NOTE")
-                .Append("  ").Append(cause.Title).Append('\n');
+            text.Line().Line($"{++number:number}. {Weight(cause):weight}  {cause.Wording:cause}");
             if (cause.Subjects.Count > 1 && cause.NotJudgedBecause is null)
             {
                 AppendByRoom(text, cause);
@@ -34,13 +33,13 @@ internal static class EvaluationText
 
             if (cause.AlsoMissed.Count > 0 && cause.NotJudgedBecause is null)
             {
-                text.Append("   also missed: ").Append(cause.AlsoMissed).Append('\n');
+                text.Indented($"also missed: {cause.AlsoMissed:rules}");
             }
 
             foreach (Remedy remedy in cause.Remedies)
             {
                 bool again = said.TryGetValue(remedy.Text, out int before);
-                text.Append("   do: ").Append(again ? "as said under " + before : remedy.Text).Append('\n');
+                text.Indented(again ? $"do: as said under {before:number}" : (Wording)$"do: {remedy.Wording:remedy}");
                 if (!again)
                 {
                     said.Add(remedy.Text, number);
@@ -48,16 +47,28 @@ internal static class EvaluationText
             }
         }
 
-        CoverageText.Append(text, kept, MostOnTop, int.MaxValue, "Nor were these judged:");
-        CoverageText.Append(text, CoverageText.Rest(told, severity => severity != Severity.Violation), 0, int.MaxValue, "Of advice and habits, not judged here:");
+        CoverageText.Append(text, kept, MostOnTop, int.MaxValue, $"Nor were these judged:");
+        CoverageText.Append(text, CoverageText.Rest(told, severity => severity != Severity.Violation), 0, int.MaxValue, $"Of advice and habits, not judged here:");
         CoverageText.AppendMet(text, told);
         CoverageText.AppendUntouched(text, evaluation.Dwelling);
         CoverageText.AppendNeverLookedAt(text, evaluation, told);
         return text.ToString();
     }
 
+    /// <summary>How many findings there are, in words.</summary>
+    public static Wording Counted(int findings) => findings == 0 ? $"no findings" : findings == 1 ? $"1 finding" : (Wording)$"{findings} findings";
+
+    private static Wording Counted(int causes, int findings) => causes == 1 ? $"1 cause, {Counted(findings):findings}" : (Wording)$"{causes} causes, {Counted(findings):findings}";
+
+    private static Wording Weight(Cause cause) =>
+        cause.NotJudgedBecause is not null ? $"NOT JUDGED"
+        : cause.Findings[0].Fault is not null ? $"FAULT"
+        : cause.Verdict == Verdict.Unknown ? $"UNKNOWN"
+        : cause.Severity == Severity.Violation ? $"VIOLATION"
+        : cause.Severity == Severity.Advice ? $"ADVICE" : (Wording)$"NOTE";
+
     /// <summary>Which parts of the description are at fault, in one line.</summary>
-    private static void AppendFaults(StringBuilder text, Items<Cause> causes)
+    private static void AppendFaults(ReportText text, Items<Cause> causes)
     {
         SortedSet<string> parts = new(StringComparer.Ordinal);
         foreach (Cause cause in causes)
@@ -67,41 +78,47 @@ internal static class EvaluationText
 
         if (parts.Count > 0)
         {
-            text.Append("Mend the description first, since all else may change with it: ").Append(CoverageText.Listed(parts)).Append(".\n");
+            text.Line($"Mend the description first, since all else may change with it: {CoverageText.Listed(parts):parts}.");
         }
     }
 
     /// <summary>How many findings weigh what, the weightiest first: " (2 violations, 1 not judged, 3 notes)".</summary>
-    private static string Weighed(Items<Finding> findings)
+    private static Wording Weighed(Items<Finding> findings)
     {
-        (string One, string Several, int Count)[] all =
-        [
-            ("violation", "violations", 0), ("not judged", "not judged", 0), ("fault of the description", "faults of the description", 0), ("unknown", "unknown", 0), ("advice", "advice", 0), ("note", "notes", 0),
-        ];
+        int[] counts = new int[6];
         foreach (Finding finding in findings)
         {
-            int kind = finding.IsViolation ? 0 : finding.NotJudgedBecause is not null ? 1 : finding.Fault is not null ? 2
-                : finding.Verdict == Verdict.Unknown ? 3 : finding.Severity == Severity.Advice ? 4 : 5;
-            all[kind].Count++;
+            counts[finding.IsViolation ? 0 : finding.NotJudgedBecause is not null ? 1 : finding.Fault is not null ? 2
+                : finding.Verdict == Verdict.Unknown ? 3 : finding.Severity == Severity.Advice ? 4 : 5]++;
         }
 
-        List<string> words = [];
-        foreach ((string one, string several, int count) in all)
+        List<Wording> words = [];
+        for (int kind = 0; kind < counts.Length; kind++)
         {
-            if (count > 0)
+            if (counts[kind] > 0)
             {
-                words.Add(count + " " + (count == 1 ? one : several));
+                words.Add(Weighed(kind, counts[kind]));
             }
         }
 
-        return " (" + string.Join(", ", words) + ")";
+        return Wording.Listed(words);
     }
 
-    /// <summary>How many findings there are, in words.</summary>
-    public static string Counted(int findings) => findings == 0 ? "no findings" : findings + (findings == 1 ? " finding" : " findings");
+    private static Wording Weighed(int kind, int count) => (kind, count) switch
+    {
+        (0, 1) => $"1 violation",
+        (0, _) => $"{count} violations",
+        (1, _) => $"{count} not judged",
+        (2, 1) => $"1 fault of the description",
+        (2, _) => $"{count} faults of the description",
+        (3, _) => $"{count} unknown",
+        (4, _) => $"{count} advice",
+        (_, 1) => $"1 note",
+        _ => (Wording)$"{count} notes",
+    };
 
     /// <summary>Who shares a cause, a line for each room or outside face: the way in which a crew walks.</summary>
-    private static void AppendByRoom(StringBuilder text, Cause cause)
+    private static void AppendByRoom(ReportText text, Cause cause)
     {
         List<string> rooms = [];
         Dictionary<string, List<string>> boxes = new(StringComparer.Ordinal);
@@ -123,7 +140,7 @@ internal static class EvaluationText
 
         foreach (string room in rooms)
         {
-            text.Append("   in ").Append(room).Append(": ").Append(string.Join(", ", boxes[room])).Append('\n');
+            text.Indented($"in {room}: {string.Join(", ", boxes[room]):boxes}");
         }
     }
 }

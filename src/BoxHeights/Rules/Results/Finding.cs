@@ -62,16 +62,16 @@ public sealed partial class Finding : IEquatable<Finding>
         this.rule = rule;
         Space = answer;
         involved = answer.Involves;
-        NotJudgedBecause = answer.NotJudgedBecause;
+        Unjudged = answer.NotJudgedBecause;
         Verdict = answer.Verdict == Verdict.Fails ? Verdict.Fails : Verdict.Unknown;
         details = FindingDetails.Of(state.Options.Units, rule, answer, disputedBy);
     }
 
     /// <summary>A box that a rule couldn't be held to.</summary>
-    internal Finding(LayoutState state, Rule rule, int box, string why)
+    internal Finding(LayoutState state, Rule rule, int box, Wording why)
         : this(state, rule, box, Verdict.Unknown)
     {
-        NotJudgedBecause = why;
+        Unjudged = why;
         details = FindingDetails.NotJudged(state.Options.Units, rule, why);
     }
 
@@ -156,7 +156,7 @@ public sealed partial class Finding : IEquatable<Finding>
     public WorstPoint? Worst => Space?.Gap?.Invoke().Worst;
 
     /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its outcome is unknown, and nothing was measured.</summary>
-    public string? NotJudgedBecause { get; }
+    public string? NotJudgedBecause => Unjudged is null ? null : Words.Format(Unjudged);
 
     /// <summary>What would mend it, best first: of what its cause offers, all that is about its box. In a session, for the layout as it is when this is read; empty once the finding is gone.</summary>
     public Items<Remedy> Remedies
@@ -177,8 +177,20 @@ public sealed partial class Finding : IEquatable<Finding>
         }
     }
 
-    /// <summary>The finding in one line.</summary>
-    public string Message => Text.Message(this);
+    /// <summary>The finding in one line, in the language of <see cref="EvaluatorOptions.Words"/>.</summary>
+    public string Message => Words.Format(Wording);
+
+    /// <summary>The same as data: its template and what stands in its places, for a language, markup or units of one's own.</summary>
+    public Wording Wording => Text.Message(this);
+
+    /// <summary>Why the rule couldn't be judged at all; null where it was.</summary>
+    internal Wording? Unjudged { get; }
+
+    /// <summary>The finding without its subject: the same for all that share a cause.</summary>
+    internal string Body => Words.Format(Text.Body(this));
+
+    /// <summary>The language of the evaluator that found it.</summary>
+    internal WordingFormatter Words => state.Options.Words;
 
     internal int Box { get; } = -1;
 
@@ -191,8 +203,8 @@ public sealed partial class Finding : IEquatable<Finding>
     /// <summary>Whether where the box is along its wall is only assumed.</summary>
     internal bool IsPlacedByAssumedStud => Box >= 0 && state.IsPlacedByAssumedStud(Box);
 
-    /// <summary>How the studs of its wall are assumed to stand, in brackets; empty where they are known.</summary>
-    internal string AssumedStuds => BoxHeights.AssumedStuds.InBrackets(state.Boxes[Box].Surface, state.Options.Units);
+    /// <summary>How the studs of its wall are assumed to stand; null where they are known.</summary>
+    internal Wording? AssumedStuds => BoxHeights.AssumedStuds.Of(state.Boxes[Box].Surface, state.Options.Units);
 
     /// <summary>The rule, where it is about a quantity that no move of the box mends.</summary>
     internal LimitRule? Limit => limit?.Rule;
@@ -212,8 +224,8 @@ public sealed partial class Finding : IEquatable<Finding>
 
     /// <summary>Whether another finding about the same says the same: of a run, in the words that a person reads, so that it doesn't change with each tick that a box is dragged.</summary>
     internal bool Agrees(Finding other) =>
-        Verdict == other.Verdict && Severity == other.Severity && Needs == other.Needs && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && NotJudgedBecause == other.NotJudgedBecause
-        && (Space?.Gap is not null || (Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin)) && Space?.What() == other.Space?.What();
+        Verdict == other.Verdict && Severity == other.Severity && Needs == other.Needs && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && Equals(Unjudged, other.Unjudged)
+        && (Space?.Gap is not null || (Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin)) && Space?.What().ToString() == other.Space?.What().ToString();
 
     /// <summary>Whether another finding is about the same, wherever it comes from, and says exactly the same of it.</summary>
     public bool Equals(Finding? other) =>

@@ -24,7 +24,7 @@ internal sealed class FindingDetails
 
     public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = Facts.BrokenPart };
 
-    public static FindingDetails NotJudged(LengthUnits units, Rule rule, string why) => new(FindingText.Of(units, rule, why));
+    public static FindingDetails NotJudged(LengthUnits units, Rule rule, Wording why) => new(FindingText.Of(units, rule, why));
 
     public static FindingDetails Of(LengthUnits units, StatedLimit limit, in LimitJudgement judged, in Place place) =>
         new(FindingText.Of(units, limit.Rule, judged.Of!))

@@ -9,13 +9,13 @@ internal sealed class FindingText
 {
     private readonly Rule? rule;
     private readonly LayoutFault? fault;
-    private readonly Func<string>? because;
+    private readonly Func<Wording>? because;
     private readonly StatedSite[] sites;
     private readonly int placement;
     private readonly Place place;
     private readonly LengthUnits units;
 
-    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, Func<string>? because, StatedSite[] sites, int placement, in Place place)
+    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, Func<Wording>? because, StatedSite[] sites, int placement, in Place place)
     {
         this.units = units;
         this.rule = rule;
@@ -36,92 +36,115 @@ internal sealed class FindingText
 
     public static FindingText Of(LengthUnits units, LimitRule rule, LimitCase of) => new(units, rule, null, of.Because, [], 0, default) { IsOfAPart = of.Zone.IsAPart };
 
-    public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<string>? ofThisBox) => new(units, rule, null, ofThisBox, [], 0, default);
+    public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<Wording>? ofThisBox) => new(units, rule, null, ofThisBox, [], 0, default);
 
     /// <summary>Of what a rule couldn't judge.</summary>
-    public static FindingText Of(LengthUnits units, Rule rule, string why) => new(units, rule, null, () => why, [], 0, default);
+    public static FindingText Of(LengthUnits units, Rule rule, Wording why) => new(units, rule, null, () => why, [], 0, default);
 
     public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, [], 0, default);
 
-    public string Message(Finding finding) =>
-        fault is not null ? fault.Subject + (fault.Address == fault.Subject ? ": " : " (" + fault.Address + "): ") + fault.Message
-        : finding.Space is not null || finding.NotJudgedBecause is not null ? finding.Subject + ": " + Body(finding, "")
-        : finding.Subject + " (" + finding.Address + "): " + Body(finding, rule is ProvisionRule ? OfThisBox() : Sideways(), Thing());
+    public Wording Message(Finding finding) =>
+        fault is not null ? (fault.Address == fault.Subject ? $"{fault.Subject:subject}: {fault.Wording:body}" : (Wording)$"{fault.Subject:subject} ({fault.Address:address}): {fault.Wording:body}")
+        : finding.Space is not null || finding.Unjudged is not null ? $"{finding.Subject:subject}: {Body(finding):body}"
+        : (Wording)$"{finding.Subject:subject} ({finding.Address:address}): {Body(finding, true):body}";
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
-    public string Body(Finding finding) => Body(finding, "");
+    public Wording Body(Finding finding) => Body(finding, false);
 
-    private string Body(Finding finding, string ofThisBox, string thing = "")
+    private Wording Body(Finding finding, bool ofThisBox)
     {
         if (fault is not null)
         {
-            return fault.Message;
+            return fault.Wording;
         }
 
-        if (finding.NotJudgedBecause is { } why)
+        if (finding.Unjudged is { } why)
         {
-            return "not judged, " + why + ", must be " + BothUnits.Of(rule!.Summary, units) + " [" + finding.Citation + "]";
+            return $"not judged, {why}, must be {Wording.OfRow(rule!.Summary, units):rule} [{finding.Citation.ToString():citation}]";
         }
 
-        string what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? "set " + height.Exactly(units) : "as it is set";
-        what += rule is ProvisionRule ? ofThisBox : "";
-        string must = ", must be " + BothUnits.Of(rule!.Summary, units) + (rule is PlacementRule placed && placed.AskedOf(sites[0].Site) is { } asked ? ", " + asked : "") + (thing.Length == 0 ? "" : " (" + thing + ")");
-        string text;
+        Wording said = $"{What(finding, ofThisBox):what}, must be {Must(ofThisBox):rule}";
         if (finding.Verdict == Verdict.Unknown)
         {
-            text = Depends(finding) + ": " + what + must;
-        }
-        else if (rule is SpaceRule)
-        {
-            text = what + must;
+            said = $"{Depends(finding):needs}: {said}";
         }
         else if (rule is ProvisionRule)
         {
-            text = what + must + (finding.Allowed.Raw.Count == 0 ? "" : ": center " + Printed.AboveOrBelow(finding.Measured.AsDistance(), units) + " the storey's subfloor, allowed "
-                + Printed.Allowed(finding.Allowed, units, finding.Measured.AsDistance() < Distance.Zero));
+            said = finding.Allowed.Raw.Count == 0 ? said
+                : $"{said}: center {Printed.AboveOrBelow(finding.Measured.AsDistance(), units):center} the storey's subfloor, allowed {Printed.Allowed(finding.Allowed, units, finding.Measured.AsDistance() < Distance.Zero):allowed}";
         }
-        else
+        else if (rule is not SpaceRule)
         {
-            text = what + must + ": " + (rule is LimitRule ? "allowed " + AllowedHere(finding, finding.Margin) : OffBy(finding, ofThisBox));
+            said = $"{said}: {(rule is LimitRule ? $"allowed {AllowedHere(finding, finding.Margin):allowed}" : OffBy(finding, ofThisBox ? Sideways() : null)):off}";
         }
 
-        text += RestsOnAssumedStuds(finding) ? finding.AssumedStuds : "";
-        text += rule is PlacementRule stated && stated.Assumes(sites[0].Site, place.Along) is { } assumed ? " (" + assumed + ")" : "";
-        return text + Disputed(finding) + " [" + finding.Citation + "]";
+        if (RestsOnAssumedStuds(finding) && finding.AssumedStuds is { } studs)
+        {
+            said = $"{said} ({studs})";
+        }
+
+        if (rule is PlacementRule stated && stated.Assumes(sites[0].Site, place.Along) is { } assumed)
+        {
+            said = $"{said} ({assumed})";
+        }
+
+        return Disputed(finding) is { } reading ? $"{said}; met where it is read so: {reading} [{finding.Citation.ToString():citation}]" : (Wording)$"{said} [{finding.Citation.ToString():citation}]";
+    }
+
+    /// <summary>How it is now.</summary>
+    private Wording What(Finding finding, bool ofThisBox)
+    {
+        Wording what = because is not null && rule is not ProvisionRule ? because() : finding.Height is { } height ? $"set {Printed.Exactly(height, units):height}" : (Wording)$"as it is set";
+        return rule is ProvisionRule && ofThisBox && because is not null ? $"{what}, {because():more}" : what;
+    }
+
+    /// <summary>What the rule asks for.</summary>
+    private Wording Must(bool ofThisBox)
+    {
+        Wording must = Wording.OfRow(rule!.Summary, units);
+        if (rule is PlacementRule placed && placed.AskedOf(sites[0].Site) is { } asked)
+        {
+            must = $"{must:rule}, {asked}";
+        }
+
+        return ofThisBox && Things() is { } thing ? $"{must:rule} ({thing})" : must;
     }
 
     /// <summary>How the text would have to be read for this to be met, in words: nobody on site knows readings by their ids.</summary>
-    private string Disputed(Finding finding)
+    private Wording? Disputed(Finding finding)
     {
-        string text = "";
+        Wording? all = null;
         foreach (string id in finding.DisputedBy)
         {
-            string says = id;
+            Wording says = Wording.Term(id);
             foreach (Reading reading in rule!.Readings)
             {
-                says = reading.Id == id && reading.Summary.Length > 0 ? reading.Summary : says;
+                says = reading.Id == id && reading.Summary.Length > 0 ? Wording.Term(reading.Summary) : says;
             }
 
-            text += (text.Length == 0 ? "; met where it is read so: " : "; or: ") + says;
+            all = all is null ? says : $"{all:first}; or: {says:next}";
         }
 
-        return text;
+        return all;
     }
 
-    /// <summary>The things that what isn't met is stated of, by kind and address; empty where it is about none.</summary>
-    public string Thing()
+    /// <summary>The things that what isn't met is stated of, by kind and address; null where it is about none.</summary>
+    public Wording? Things()
     {
-        string all = "";
+        List<Wording> all = [];
         foreach (StatedSite site in sites)
         {
             foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
             {
-                string name = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings) ? "" : ThingName.Of(slab.About, site.Site.Surface);
-                all += name.Length == 0 || all.IndexOf(name, StringComparison.Ordinal) >= 0 ? "" : (all.Length == 0 ? "" : ", ") + name;
+                bool isMet = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings);
+                if (!isMet && ThingName.Of(slab.About, site.Site.Surface) is { } thing && !all.Contains(thing))
+                {
+                    all.Add(thing);
+                }
             }
         }
 
-        return all;
+        return all.Count == 0 ? null : Wording.Listed(all);
     }
 
     /// <summary>The addresses of those things.</summary>
@@ -169,47 +192,46 @@ internal sealed class FindingText
         return rests;
     }
 
-    private string OfThisBox() => because is null ? "" : ", " + because();
-
     /// <summary>The least move first, then what else is allowed.</summary>
-    private string OffBy(Finding finding, string sideways)
+    private Wording OffBy(Finding finding, Wording? sideways)
     {
         bool any = finding.Allowed.Raw.Count > 0;
-        string here = any ? "allowed here " + AllowedHere(finding, finding.HeightMargin) : "allowed not here";
-        return sideways.Length == 0 ? here
-            : !any ? "off by " + sideways
-            : finding.LeastChange is { IsAlong: true } ? "off by " + sideways + ", or allowed here " + Heights(finding)
-            : here + ", or " + sideways;
+        Wording here = any ? $"allowed here {AllowedHere(finding, finding.HeightMargin):allowed}" : (Wording)$"allowed not here";
+        return sideways is null ? here
+            : !any ? $"off by {sideways}"
+            : finding.LeastChange is { IsAlong: true } ? $"off by {sideways}, or allowed here {Heights(finding):allowed}"
+            : (Wording)$"{here}, or {sideways}";
     }
 
     /// <summary>How far off is left out where no height would do for every edge that may be meant.</summary>
-    private string AllowedHere(Finding finding, Quantity margin) => finding.Allowed.Raw.Count == 0 ? "not here" : Heights(finding) + (margin.Raw == long.MinValue ? "" : ", off by " + Printed.OffBy(margin, units));
+    private Wording AllowedHere(Finding finding, Quantity margin) =>
+        finding.Allowed.Raw.Count == 0 ? $"not here" : margin.Raw == long.MinValue ? Heights(finding) : $"{Heights(finding):allowed}, off by {Printed.OffBy(margin, units):off}";
 
-    private string Heights(Finding finding) => Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero);
+    private Wording Heights(Finding finding) => Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero);
 
     /// <summary>The least way along the wall to where the height is allowed, where there is one: often the shorter way.</summary>
-    private string Sideways() =>
-        place.Left == place.Right && sites.Length > 0 && PlaceMargin.NearestBeside(sites, placement, place) is { } along ? along.Worded(Printed.OffBy(along.Amount, units)) : "";
+    private Wording? Sideways() =>
+        place.Left == place.Right && sites.Length > 0 && PlaceMargin.NearestBeside(sites, placement, place) is { } along ? along.Worded(Printed.OffBy(along.Amount, units)) : null;
 
-    private string Depends(Finding finding)
+    private Wording Depends(Finding finding)
     {
         if (sites.Length > 1)
         {
-            return Edges(edge => SlabJudge.Verdict(sites[(int)edge].SlabsOf((PlacementRule)rule!), place), "it");
+            return Edges(edge => SlabJudge.Verdict(sites[(int)edge].SlabsOf((PlacementRule)rule!), place), $"it");
         }
 
         // The height on the drawing, not the box's own, names no edge.
         if (rule is PlacementRule drawing && (finding.Needs & Facts.EdgeMeant) != 0 && IfMeant(drawing, Edge.Center) is not null)
         {
-            return Edges(edge => IfMeant(drawing, edge)!.Value, "the drawing");
+            return Edges(edge => IfMeant(drawing, edge)!.Value, $"the drawing");
         }
 
-        if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place, units) is { Length: > 0 } good)
+        if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place, units) is { } good)
         {
             return good;
         }
 
-        return "depends on " + FactText.Of(finding.Needs);
+        return $"depends on {FactText.Of(finding.Needs):facts}";
     }
 
     /// <summary>What the rule says if the drawing means an edge; null where it doesn't go by the drawing.</summary>
@@ -219,16 +241,16 @@ internal sealed class FindingText
         return drawing.StateIfMeant(edge, sites[0].Site, statement) ? SlabJudge.Verdict(statement.Take(), place) : null;
     }
 
-    private static string Name(Edge edge) => edge switch { Edge.Bottom => "bottom", Edge.Top => "top", _ => "center" };
+    private static Wording Name(Edge edge) => edge switch { Edge.Bottom => $"bottom", Edge.Top => $"top", _ => (Wording)$"center" };
 
-    private static string Edges(Func<Edge, Verdict> verdict, string who)
+    private static Wording Edges(Func<Edge, Verdict> verdict, Wording who)
     {
-        string fails = "";
+        Wording? fails = null;
         foreach (Edge edge in new[] { Edge.Bottom, Edge.Center, Edge.Top })
         {
-            fails += verdict(edge) != Verdict.Fails ? "" : (fails.Length == 0 ? "" : " or ") + Name(edge);
+            fails = verdict(edge) != Verdict.Fails ? fails : fails is null ? Name(edge) : $"{fails:first} or {Name(edge):next}";
         }
 
-        return fails.Length == 0 ? "depends on " + FactText.Of(Facts.EdgeMeant) : "fails if " + who + " means " + fails;
+        return fails is null ? $"depends on {FactText.Of(Facts.EdgeMeant):facts}" : (Wording)$"fails if {who} means {fails:edges}";
     }
 }

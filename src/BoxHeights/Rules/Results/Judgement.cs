@@ -52,7 +52,7 @@ public enum JudgedKind
 /// <summary>One rule and one subject: what came of it, and why.</summary>
 public sealed record Judgement
 {
-    internal Judgement(Rule rule, JudgedKind kind, string subject, string address, Judged state, string? why = null, Finding? finding = null)
+    internal Judgement(Rule rule, JudgedKind kind, string subject, string address, Judged state, WordingFormatter words, Wording? why = null, Finding? finding = null)
     {
         RuleId = rule.Id;
         Severity = rule.Severity;
@@ -60,7 +60,8 @@ public sealed record Judgement
         Subject = subject;
         Address = address;
         State = state;
-        Why = why;
+        Why = why is null ? null : words.Format(why);
+        Reason = why;
         Finding = finding;
         Where = subject;
     }
@@ -85,6 +86,9 @@ public sealed record Judgement
 
     /// <summary>Why it went unjudged or is let off, or what is assumed where it is met, in one phrase; else null. Of what fails or depends on something, its <see cref="Finding"/> tells.</summary>
     public string? Why { get; }
+
+    /// <summary>The same as data.</summary>
+    public Wording? Reason { get; }
 
     /// <summary>The finding; null where there is none. What couldn't be judged has one where the rule weighs as a violation and something in the description keeps it from being judged.</summary>
     public Finding? Finding { get; }

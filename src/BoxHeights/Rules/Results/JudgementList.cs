@@ -7,8 +7,9 @@ namespace BoxHeights;
 /// <summary>What each rule came to for each subject, read from an evaluated state: findings as they are, and what made no finding with its reason.</summary>
 internal sealed class JudgementList
 {
-    private const string BoxAtFault = "a fault of the description keeps it from being judged";
-    private const string NoDevice = "which devices it holds isn't stated";
+    /// <summary>Said of what is broken: the fault is a finding itself.</summary>
+    internal static readonly Wording AtFault = $"a fault of the description keeps it from being judged";
+    private static readonly Wording NoDevice = $"which devices it holds isn't stated";
 
     private readonly LayoutState state;
     private readonly bool all;
@@ -83,7 +84,7 @@ internal sealed class JudgementList
                 Add(sites[0].Limits[i].Rule, box, state.JudgeLimit(box, i).IsSilent ? Judged.NotApplicable : Judged.Met);
             }
 
-            foreach ((Rule rule, string why) in sites[0].NotJudged)
+            foreach ((Rule rule, Wording why) in sites[0].NotJudged)
             {
                 said.Add(rule.Id);
                 Add(rule, box, Judged.NotJudged, why, state.Boxes[box].Surface.Address);
@@ -100,7 +101,7 @@ internal sealed class JudgementList
             bool covers = rule.Scope.Covers(traits, state.Boxes[box].Surface.RoomKind);
             if (sites.Length == 0 && covers)
             {
-                Add(rule, box, Judged.NotJudged, BoxAtFault);
+                Add(rule, box, Judged.NotJudged, AtFault);
             }
             else if (!covers && traits.Devices.Count == 0 && rule.Scope.Devices.Count > 0 && (rule.Scope with { Devices = default }).Covers(traits, state.Boxes[box].Surface.RoomKind))
             {
@@ -132,7 +133,7 @@ internal sealed class JudgementList
         }
         else if (!rule.YieldsWhenForced && !(rule.AsksForAPlace && state.AtOf(box) is null))
         {
-            Add(rule, box, Judged.LetOff, "others nearby meet it");
+            Add(rule, box, Judged.LetOff, $"others nearby meet it");
         }
         else if (state.AtOf(box) is null)
         {
@@ -140,11 +141,11 @@ internal sealed class JudgementList
         }
         else if (verdict == Verdict.Unknown)
         {
-            Add(rule, box, Judged.NotJudged, "it depends on " + FactText.Of(SlabJudge.Judge(state.SitesOf(box)[0].Placements[placement].Slabs, place).Needs | (state.SitesOf(box).Length > 1 ? Facts.EdgeMeant : Facts.None)));
+            Add(rule, box, Judged.NotJudged, $"it depends on {FactText.Of(SlabJudge.Judge(state.SitesOf(box)[0].Placements[placement].Slabs, place).Needs | (state.SitesOf(box).Length > 1 ? Facts.EdgeMeant : Facts.None)):facts}");
         }
         else
         {
-            Add(rule, box, Judged.LetOff, "firmer rules leave no height that it asks for");
+            Add(rule, box, Judged.LetOff, $"firmer rules leave no height that it asks for");
         }
     }
 
@@ -157,13 +158,13 @@ internal sealed class JudgementList
         for (int i = 0; i < boxes.Count; i++)
         {
             int box = boxes.Member(i);
-            string? why = null;
+            Wording? why = null;
             if (state.Boxes[box].IsUntouched)
             {
                 continue;
             }
 
-            foreach ((int index, string reason) in said.Open)
+            foreach ((int index, Wording reason) in said.Open)
             {
                 why = index == i ? reason : why;
             }
@@ -187,25 +188,25 @@ internal sealed class JudgementList
         foreach (Finding finding in judged.Findings)
         {
             found.Add(new(judged.Rule, KindOf(finding.Subject), finding.Subject, finding.Address,
-                finding.NotJudgedBecause is not null ? Judged.NotJudged : finding.Verdict == Verdict.Fails ? Judged.NotMet : Judged.Unknown, finding.NotJudgedBecause, finding));
+                finding.NotJudgedBecause is not null ? Judged.NotJudged : finding.Verdict == Verdict.Fails ? Judged.NotMet : Judged.Unknown, state.Options.Words, finding.Unjudged, finding));
         }
 
         foreach (OpenPart open in said.Open)
         {
-            if (!judged.Findings.Exists(finding => finding.NotJudgedBecause == open.Reason && finding.Subject == (open.Subject ?? view.Id)))
+            if (!judged.Findings.Exists(finding => Equals(finding.Unjudged, open.Reason) && finding.Subject == (open.Subject ?? view.Id)))
             {
-                found.Add(new(judged.Rule, KindOf(open.Subject ?? view.Id), open.Subject ?? view.Id, view.Id, Judged.NotJudged, open.Reason));
+                found.Add(new(judged.Rule, KindOf(open.Subject ?? view.Id), open.Subject ?? view.Id, view.Id, Judged.NotJudged, state.Options.Words, open.Reason));
             }
         }
 
-        foreach ((string subject, string address, string? letOff) in said.Met)
+        foreach ((string subject, string address, Wording? letOff) in said.Met)
         {
-            found.Add(new(judged.Rule, KindOf(subject), subject, address, letOff is null ? Judged.Met : Judged.LetOff, letOff));
+            found.Add(new(judged.Rule, KindOf(subject), subject, address, letOff is null ? Judged.Met : Judged.LetOff, state.Options.Words, letOff));
         }
 
         if (all && judged.Findings.Count + said.Open.Count + said.Met.Count == 0)
         {
-            found.Add(new(judged.Rule, KindOf(view.Id), view.Id, view.Id, Judged.NotApplicable));
+            found.Add(new(judged.Rule, KindOf(view.Id), view.Id, view.Id, Judged.NotApplicable, state.Options.Words));
         }
 
         JudgedKind KindOf(string subject) =>
@@ -221,7 +222,7 @@ internal sealed class JudgementList
     }
 
     /// <summary>A judgement of a box, unless there is a finding: then that is what came of it.</summary>
-    private void Add(Rule rule, int box, Judged judged, string? why = null, string? where = null)
+    private void Add(Rule rule, int box, Judged judged, Wording? why = null, string? where = null)
     {
         ofBoxes.TryGetValue((rule.Id, box), out Finding? finding);
         if (finding is { NotJudgedBecause: null })
@@ -234,6 +235,6 @@ internal sealed class JudgementList
         }
     }
 
-    private Judgement Of(Rule rule, int box, Judged judged, string? why, Finding? finding) =>
-        new(rule, JudgedKind.Box, state.Boxes[box].Source.Id, state.Boxes[box].Surface.Address, judged, why, finding);
+    private Judgement Of(Rule rule, int box, Judged judged, Wording? why, Finding? finding) =>
+        new(rule, JudgedKind.Box, state.Boxes[box].Source.Id, state.Boxes[box].Surface.Address, judged, state.Options.Words, why, finding);
 }

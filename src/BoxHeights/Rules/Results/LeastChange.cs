@@ -36,13 +36,13 @@ public readonly record struct LeastChange
     public bool IsAlong => Direction is ChangeDirection.Left or ChangeDirection.Right;
 
     /// <summary>The move in words, exactly: "1/16 in to the left", "2 in down".</summary>
-    public override string ToString() => Worded(Amount.Exactly(LengthUnits.Inches));
+    public override string ToString() => Worded(Printed.Exactly(Amount, LengthUnits.Inches)).ToString();
 
-    internal string Worded(string amount) => amount + (Direction switch
+    internal Wording Worded(PrintedQuantity amount) => Direction switch
     {
-        ChangeDirection.Up => " up",
-        ChangeDirection.Down => " down",
-        ChangeDirection.Left => " to the left",
-        _ => " to the right",
-    });
+        ChangeDirection.Up => $"{amount} up",
+        ChangeDirection.Down => $"{amount} down",
+        ChangeDirection.Left => $"{amount} to the left",
+        _ => (Wording)$"{amount} to the right",
+    };
 }

@@ -7,10 +7,16 @@ namespace BoxHeights;
 /// <remarks>A box to add may share what is short of a violation with boxes that are set alike.</remarks>
 public abstract class Remedy
 {
-    private protected Remedy(string text) => Text = text;
+    private protected Remedy(Wording wording) => Wording = wording ?? throw new ArgumentNullException(nameof(wording));
 
-    /// <summary>What to do, in one line.</summary>
-    public string Text { get; }
+    /// <summary>What to do, in one line, in the language of <see cref="EvaluatorOptions.Words"/>.</summary>
+    public string Text => Words.Format(Wording);
+
+    /// <summary>The same as data.</summary>
+    public Wording Wording { get; }
+
+    /// <summary>The language of the evaluator that offers it.</summary>
+    internal WordingFormatter Words { get; set; } = WordingFormatter.English;
 
     /// <summary>The dwelling with the remedy carried out.</summary>
     /// <param name="dwelling">The dwelling that it was found for.</param>
@@ -39,8 +45,8 @@ public abstract class Remedy
 /// <summary>Sets one box, or all boxes that were set by one stick, to another height, and one box perhaps to another place along its wall.</summary>
 public sealed class MoveBoxes : Remedy
 {
-    internal MoveBoxes(Items<string> ids, BoxHeight height, Distance? along, Mounting? held, bool hasSlack, string text)
-        : base(text)
+    internal MoveBoxes(Items<string> ids, BoxHeight height, Distance? along, Mounting? held, bool hasSlack, Wording wording)
+        : base(wording)
     {
         Ids = ids;
         Height = height;
@@ -76,8 +82,8 @@ public sealed class MoveBoxes : Remedy
 /// <summary>Sets a box in a ceiling or a floor to another place in plan.</summary>
 public sealed class MoveInPlan : Remedy
 {
-    internal MoveInPlan(string id, PlanPoint plan, string text)
-        : base(text)
+    internal MoveInPlan(string id, PlanPoint plan, Wording wording)
+        : base(wording)
     {
         Id = id;
         Plan = plan;
@@ -102,10 +108,10 @@ public sealed class AddBox : Remedy
 {
     /// <summary>Boxes to add.</summary>
     /// <param name="placed">The boxes and the surfaces that they go on; one at least.</param>
-    /// <param name="text">What to do, in one line.</param>
+    /// <param name="wording">What to do, in one line.</param>
     /// <exception cref="ArgumentException">There is no box.</exception>
-    public AddBox(Items<PlacedBox> placed, string text)
-        : base(text) => Placed = placed.Count > 0 ? placed : throw new ArgumentException("There is no box to add.", nameof(placed));
+    public AddBox(Items<PlacedBox> placed, Wording wording)
+        : base(wording) => Placed = placed.Count > 0 ? placed : throw new ArgumentException("There is no box to add.", nameof(placed));
 
     /// <summary>The boxes and the surfaces that they go on.</summary>
     public Items<PlacedBox> Placed { get; }
@@ -126,8 +132,8 @@ public sealed class AddBox : Remedy
 /// <summary>Takes a larger, deeper or shallower box.</summary>
 public sealed class ResizeBox : Remedy
 {
-    internal ResizeBox(Items<string> ids, Volume volume, BoxSize? size, BoxKind? kind, string text)
-        : base(text)
+    internal ResizeBox(Items<string> ids, Volume volume, BoxSize? size, BoxKind? kind, Wording wording)
+        : base(wording)
     {
         Ids = ids;
         Volume = volume;
@@ -158,8 +164,8 @@ public sealed class ResizeBox : Remedy
 /// <summary>Sets boxes further out from the framing, or brings them out with a ring.</summary>
 public sealed class SetProjection : Remedy
 {
-    internal SetProjection(Items<string> ids, Distance projection, string text)
-        : base(text)
+    internal SetProjection(Items<string> ids, Distance projection, Wording wording)
+        : base(wording)
     {
         Ids = ids;
         Projection = projection;
@@ -184,10 +190,10 @@ public sealed class AddBlocking : Remedy
 {
     /// <summary>Blocking to add.</summary>
     /// <param name="id">The box.</param>
-    /// <param name="text">What to do, in one line.</param>
+    /// <param name="wording">What to do, in one line.</param>
     /// <param name="along">The center of the box when it is nailed to the blocking, from the left end of its wall; null where that stays as it is described.</param>
-    public AddBlocking(string id, string text, Distance? along = null)
-        : base(text)
+    public AddBlocking(string id, Wording wording, Distance? along = null)
+        : base(wording)
     {
         Id = id ?? throw new ArgumentNullException(nameof(id));
         Along = along;
@@ -210,8 +216,8 @@ public sealed class AddBlocking : Remedy
 /// <summary>Holds a box in another way where it is: on a bracket, on a bar that spans its bay.</summary>
 public sealed class ChangeMounting : Remedy
 {
-    internal ChangeMounting(string id, Mounting mounting, Distance along, string text)
-        : base(text)
+    internal ChangeMounting(string id, Mounting mounting, Distance along, Wording wording)
+        : base(wording)
     {
         Id = id;
         Mounting = mounting;
@@ -238,8 +244,8 @@ public sealed class ChangeMounting : Remedy
 /// <summary>The search failed: together these rules leave the box nowhere to go, up, down or along the wall; or every box is too small.</summary>
 public sealed class NoneFound : Remedy
 {
-    internal NoneFound(Items<string> ids, Items<string> conflicting, string text)
-        : base(text)
+    internal NoneFound(Items<string> ids, Items<string> conflicting, Wording wording)
+        : base(wording)
     {
         Ids = ids;
         Conflicting = conflicting;

@@ -3,18 +3,22 @@ namespace BoxHeights;
 /// <summary>What a statement about a place is about, by its kind and its address: "door hall/south/d1".</summary>
 internal static class ThingName
 {
-    /// <summary>The name of an opening, a finish, a covering, a counter or a door that stands open; empty for anything else.</summary>
+    /// <summary>The name of an opening, a finish, a covering, a counter or a door that stands open; null for anything else.</summary>
     /// <param name="thing">The thing.</param>
     /// <param name="surface">The wall that is spoken of.</param>
-    public static string Of(object? thing, ResolvedSurface surface) => AddressOf(thing, surface) is not { Length: > 0 } address ? "" : thing switch
+    public static Wording? Of(object? thing, ResolvedSurface surface)
     {
-        Opening opening => opening.Kind + " " + address,
-        Finish finish => finish.Kind + " " + address,
-        Covering covering => covering.Kind + " " + address,
-        Counter counter => "counter " + address,
-        DoorCover door => door.Opening.Kind + " " + address,
-        _ => "",
-    };
+        string? kind = thing switch
+        {
+            Opening opening => opening.Kind.Name,
+            Finish finish => finish.Kind.Name,
+            Covering covering => covering.Kind.Name,
+            Counter => "counter",
+            DoorCover door => door.Opening.Kind.Name,
+            _ => null,
+        };
+        return kind is null ? null : (Wording)$"{Wording.Term(kind):kind} {AddressOf(thing, surface):address}";
+    }
 
     /// <summary>The address of the same; empty for anything else.</summary>
     /// <param name="thing">The thing.</param>

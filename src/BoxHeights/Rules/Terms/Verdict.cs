@@ -138,17 +138,17 @@ internal static class FactText
         "how thick the countertop is", "how tall the header is",
     ];
 
-    public static string Of(Facts facts)
+    public static Wording Of(Facts facts)
     {
-        string text = "";
+        Wording? all = null;
         for (int bit = 0; bit < Words.Length; bit++)
         {
             if (((int)facts & (1 << bit)) != 0)
             {
-                text += (text.Length == 0 ? "" : ", ") + Words[bit];
+                all = all is null ? Wording.Term(Words[bit]) : $"{all:first}, {Wording.Term(Words[bit]):next}";
             }
         }
 
-        return text;
+        return all ?? Wording.None;
     }
 }

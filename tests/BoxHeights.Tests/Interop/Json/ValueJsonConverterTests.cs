@@ -14,7 +14,7 @@ public class ValueJsonConverterTests
 {
     // What rules and results pass around, which nobody keeps in a document of their own.
     private static readonly string[] Passing =
-        ["AllowedHeights", "Check", "FramingMember", "LeastChange", "LimitZone", "Slab", "WallArea"];
+        ["AllowedHeights", "Check", "FramingMember", "LeastChange", "LimitZone", "PrintedQuantity", "Slab", "WallArea"];
 
     public static TheoryData<object, string> Written { get; } = new()
     {

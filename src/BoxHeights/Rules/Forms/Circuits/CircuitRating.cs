@@ -32,14 +32,14 @@ public sealed record CircuitRating : LimitRule
             if (Scope.Devices.Contains(site.Box.Devices[i]) && Feeding(site.Box.Source, i) is { } feeding)
             {
                 (ConductorSize thin, ConductorSize thick) = feeding;
-                string fed = "fed by " + thin + ", which is protected at " + MostAmperes(thin) + " A at most";
+                Wording Fed() => $"fed by {thin.ToString():conductor}, which is protected at {MostAmperes(thin):amperes} A at most";
                 if (MostAmperes(thin) >= Amperes || MostAmperes(thick) < Amperes)
                 {
-                    statement.Judge(Quantity.Of(MostAmperes(thin)), QuantitySet.AtLeast(Amperes), () => fed);
+                    statement.Judge(Quantity.Of(MostAmperes(thin)), QuantitySet.AtLeast(Amperes), Fed);
                 }
                 else
                 {
-                    statement.DependsOn(Quantity.Of(MostAmperes(thin)), Facts.Devices, () => "perhaps " + fed);
+                    statement.DependsOn(Quantity.Of(MostAmperes(thin)), Facts.Devices, () => $"perhaps {Fed():fed}");
                 }
             }
         }

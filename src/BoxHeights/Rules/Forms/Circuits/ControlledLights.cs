@@ -25,6 +25,10 @@ public enum ControlAsked
 [Row(nameof(Lights), nameof(Asked))]
 public sealed partial record ControlledLights : SpaceRule
 {
+    private static readonly Wording NotSaidWhetherThreeWay = $"whether each of its switches is three-way isn't described";
+    private static readonly Wording NotSaidWhichLight = $"which light a switch controls isn't described";
+    private static readonly Wording NotSaidWhichItsSwitch = $"which light its switch controls isn't described";
+
     /// <summary>Devices that are lights.</summary>
     public Items<DeviceKind> Lights { get; init; }
 
@@ -68,7 +72,7 @@ public sealed partial record ControlledLights : SpaceRule
             // Few say it; a habit or an advice that nobody asked about has nothing to tell then.
             if (Severity == Severity.Violation)
             {
-                statement.LeavesOpen("which light a switch controls isn't described");
+                statement.LeavesOpen(NotSaidWhichLight);
             }
 
             return;
@@ -121,15 +125,15 @@ public sealed partial record ControlledLights : SpaceRule
             bool hasOne = switched.Contains(room.Key);
             if (Asked == ControlAsked.InEachRoom && !hasOne && untold.Contains(room.Key))
             {
-                statement.LeavesOpen("which light its switch controls isn't described", room.Key);
+                statement.LeavesOpen(NotSaidWhichItsSwitch, room.Key);
             }
             else if (Asked == ControlAsked.InEachRoom && !hasOne)
             {
-                Lacks(statement, room.Key, room.Key, "lights, and no switch said to control one");
+                Lacks(statement, room.Key, room.Key, $"lights, and no switch said to control one");
             }
             else if (Asked == ControlAsked.OfEachLight && hasOne)
             {
-                room.Value.ForEach(box => Lacks(statement, box.Id, box.Address, "a light without a switch"));
+                room.Value.ForEach(box => Lacks(statement, box.Id, box.Address, $"a light without a switch"));
             }
         }
 
@@ -150,7 +154,7 @@ public sealed partial record ControlledLights : SpaceRule
             {
                 if (box.Source.Controls.Count == 0)
                 {
-                    Lacks(statement, box.Id, box.Address, "a switch that controls nothing");
+                    Lacks(statement, box.Id, box.Address, $"a switch that controls nothing");
                 }
                 else
                 {
@@ -185,12 +189,12 @@ public sealed partial record ControlledLights : SpaceRule
             int fitting = count == 1 ? single : ends + Math.Min(count - 2, fourWay - Math.Max(0, ends - onlyThreeWay));
             if (!isKnown)
             {
-                statement.LeavesOpen("whether each of its switches is three-way isn't described", box.Id);
+                statement.LeavesOpen(NotSaidWhetherThreeWay, box.Id);
             }
             else if (fitting < count)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Quantity.Of(fitting), QuantitySet.AtLeast(count), () => count == 1 ? "controlled from one place by a switch that needs a mate"
-                    : "controlled from " + count.ToString(CultureInfo.InvariantCulture) + " places by switches that don't go together");
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Quantity.Of(fitting), QuantitySet.AtLeast(count), () => count == 1 ? $"controlled from one place by a switch that needs a mate"
+                    : (Wording)$"controlled from {count} places by switches that don't go together");
             }
             else
             {
@@ -218,6 +222,6 @@ public sealed partial record ControlledLights : SpaceRule
         return false;
     }
 
-    private static void Lacks(SpaceStatement statement, string subject, string address, string what) =>
+    private static void Lacks(SpaceStatement statement, string subject, string address, Wording what) =>
         statement.Finds(subject, address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => what);
 }

@@ -10,6 +10,8 @@ namespace BoxHeights.Rules;
 [Row]
 public sealed partial record ThreeWayMates : SpaceRule
 {
+    private static readonly Wording MayHaveAMate = $"a switch that isn't described, or that was there before, may be the mate of a three-way switch";
+
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Dwelling;
 
@@ -50,7 +52,7 @@ public sealed partial record ThreeWayMates : SpaceRule
 
         if (isOpen || space.Whole.HasBoxesAtFault)
         {
-            statement.LeavesOpen("a switch that isn't described, or that was there before, may be the mate of a three-way switch");
+            statement.LeavesOpen(MayHaveAMate);
             return;
         }
 
@@ -61,7 +63,7 @@ public sealed partial record ThreeWayMates : SpaceRule
     private static void Finds(SpaceView space, SpaceStatement statement, int threeWays, int lacking, SpaceBox? lone) =>
         statement.Finds(
             lone?.Id ?? space.Id, lone?.Address ?? space.Id, Verdict.Fails, Quantity.Of(threeWays), QuantitySet.AtLeast(threeWays + lacking),
-            () => threeWays == 0 ? "a four-way switch without three-way switches"
-                : threeWays == 1 ? "a three-way switch alone"
-                : threeWays.ToString(CultureInfo.InvariantCulture) + " three-way switches");
+            () => threeWays == 0 ? $"a four-way switch without three-way switches"
+                : threeWays == 1 ? $"a three-way switch alone"
+                : (Wording)$"{threeWays} three-way switches");
 }

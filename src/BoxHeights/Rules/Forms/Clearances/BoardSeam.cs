@@ -7,6 +7,12 @@ namespace BoxHeights.Rules;
 [Row]
 public sealed partial record BoardSeam : PlacementRule
 {
+    private static readonly Wording NoSheetWidths = $"how wide the upright sheets are isn't stated";
+    private static readonly Wording NoDatum = $"it isn't stated where the surface lies that its height is taken from";
+    private static readonly Wording NoCeiling = $"no rough height and ceiling board is stated";
+    private static readonly Wording NotSaidHow = $"how the board is hung isn't stated";
+    private static readonly Wording SlopedTop = $"the wall doesn't end at a level ceiling, and its board isn't said to be hung from the floor or upright";
+
     /// <summary>A wall of more sheets is no wall of a house.</summary>
     private const int MostSheets = 1000;
 
@@ -33,7 +39,7 @@ public sealed partial record BoardSeam : PlacementRule
         HungBoards? told = site.Boards is { Layout: { } layout } && (layout.Widths.Count > 0 || layout.Hung == BoardDirection.Vertical) ? site.Boards : null;
         if (site.Wall is { Top.Count: > 0 } && told is not { StartsAtTop: false })
         {
-            statement.NotJudged("the wall doesn't end at a level ceiling, and its board isn't said to be hung from the floor or upright");
+            statement.NotJudged(SlopedTop);
             return;
         }
 
@@ -41,7 +47,7 @@ public sealed partial record BoardSeam : PlacementRule
         {
             if (OnlyIfStatedIn.Contains(site.Room))
             {
-                statement.NotJudged("how the board is hung isn't stated");
+                statement.NotJudged(NotSaidHow);
                 return;
             }
 
@@ -58,7 +64,7 @@ public sealed partial record BoardSeam : PlacementRule
             }
             else
             {
-                statement.NotJudged("no rough height and ceiling board is stated");
+                statement.NotJudged(NoCeiling);
             }
 
             return;
@@ -72,7 +78,7 @@ public sealed partial record BoardSeam : PlacementRule
 
         if (!site.TryHeightOf(new Level(Distance.Zero, Datum.Subfloor), site.Box.Datum, out _))
         {
-            statement.NotJudged("it isn't stated where the surface lies that its height is taken from");
+            statement.NotJudged(NoDatum);
             return;
         }
 
@@ -120,7 +126,7 @@ public sealed partial record BoardSeam : PlacementRule
 
         if (layout.Widths.Count == 0)
         {
-            statement.NotJudged("how wide the upright sheets are isn't stated");
+            statement.NotJudged(NoSheetWidths);
             return;
         }
 

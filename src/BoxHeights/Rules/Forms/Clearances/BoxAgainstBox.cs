@@ -22,7 +22,7 @@ public sealed record BoxAgainstBox : ProvisionRule
 {
     private const int FewBoxes = 16;
 
-    private const string NoDepth = "how deep the wall, its board or one of the boxes is isn't stated";
+    private static readonly Wording NoDepth = $"how deep the wall, its board or one of the boxes is isn't stated";
 
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
@@ -105,12 +105,17 @@ public sealed record BoxAgainstBox : ProvisionRule
 
     private void State(ProvisionGroup group, List<Overlap> found, ProvisionStatement statement)
     {
-        string words = Pairs == BoxPairs.OnOneFace ? "in the way of " : "back to back with ";
         foreach (Overlap overlap in found)
         {
             group.TryCenter(overlap.Subject, out DistanceRange center);
-            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => words + overlap.Others + overlap.AssumedStuds, new(overlap.Ids));
+            statement.Finds(overlap.Subject, overlap.Verdict, center.From, overlap.Allowed, overlap.Needs, () => Said(overlap), new(overlap.Ids));
         }
+    }
+
+    private Wording Said(Overlap overlap)
+    {
+        Wording said = Pairs == BoxPairs.OnOneFace ? $"in the way of {overlap.Others:others}" : (Wording)$"back to back with {overlap.Others:others}";
+        return overlap.AssumedStuds is { } studs ? $"{said} ({studs})" : said;
     }
 
     /// <summary>What is said of a pair, and how far apart their centers have to be in height where they are along the wall; null where nothing can be said.</summary>
@@ -291,7 +296,7 @@ public sealed record BoxAgainstBox : ProvisionRule
         public List<string> Ids { get; } = [];
 
         /// <summary>How studs are assumed to stand, where they tell where one of them is.</summary>
-        public string AssumedStuds { get; private set; } = "";
+        public Wording? AssumedStuds { get; private set; }
 
         public void Add(ProvisionGroup group, int other, Distance between, Verdict verdict, Facts needs)
         {
@@ -301,7 +306,7 @@ public sealed record BoxAgainstBox : ProvisionRule
             Allowed &= DistanceSet.Outside(center - between, center + between);
             Verdict = verdict > Verdict ? verdict : Verdict;
             Needs |= needs;
-            AssumedStuds = AssumedStuds.Length > 0 ? AssumedStuds : group.AssumedStudsOf(Subject) is { Length: > 0 } of ? of : group.AssumedStudsOf(other);
+            AssumedStuds ??= group.AssumedStudsOf(Subject) ?? group.AssumedStudsOf(other);
             Others += (Others.Length == 0 ? "" : ", ") + group.IdOf(other) + (group.AddressOf(other) == group.AddressOf(Subject) ? "" : " (" + group.AddressOf(other) + ")");
             Ids.Add(group.IdOf(other));
         }

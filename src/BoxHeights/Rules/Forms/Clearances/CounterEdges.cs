@@ -43,14 +43,14 @@ internal static class CounterEdges
     }
 
     /// <summary>The counter at a place whose height is only assumed; null where it is stated.</summary>
-    public static string? AssumedTop(PlacementSite site, DistanceRange along)
+    public static Wording? AssumedTop(PlacementSite site, DistanceRange along)
     {
         foreach (Counter counter in site.Wall?.Counters ?? default)
         {
             if (counter.Top is null && along.Overlaps(new(counter.Left, counter.Right)))
             {
                 Level top = ResolvedSurface.UsualTopOf(counter);
-                return "counter " + counter.Id + " assumed " + top.Offset.Exactly(site.Units) + " " + DatumText.Print(top.Datum, false);
+                return $"counter {counter.Id:counter} assumed {Printed.Exactly(top, site.Units):top}";
             }
         }
 

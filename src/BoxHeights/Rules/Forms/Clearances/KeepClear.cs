@@ -140,7 +140,7 @@ public sealed partial record KeepClear : PlacementRule
     }
 
     /// <inheritdoc/>
-    public override string? Assumes(PlacementSite site, DistanceRange along) => Has(WallPieces.Countertops) ? CounterEdges.AssumedTop(site, along) : null;
+    public override Wording? Assumes(PlacementSite site, DistanceRange along) => Has(WallPieces.Countertops) ? CounterEdges.AssumedTop(site, along) : null;
 
     /// <summary>A box is behind a leaf or a panel when the center of one of its devices is. Over the head nothing is hidden; where that isn't stated the door reaches as high as any box.</summary>
     private void BehindDoors(PlacementSite site, PlacementStatement statement)

@@ -11,14 +11,14 @@ internal static class FillCompartments
     private static readonly Items<DeviceKind> NoDevice = new[] { DeviceKind.Blank };
 
     /// <summary>None for a box that isn't divided; else the spaces from left to right, with the room in each where it is stated, and words for which it is.</summary>
-    public static (DeviceBox Part, Volume? Volume, string Where)[] Of(DeviceBox box)
+    public static (DeviceBox Part, Volume? Volume, int Number)[] Of(DeviceBox box)
     {
         if (box.Compartments.Count == 0)
         {
             return [];
         }
 
-        List<(DeviceBox Part, Volume? Volume, string Where)> parts = [];
+        List<(DeviceBox Part, Volume? Volume, int Number)> parts = [];
         (int devices, int cables, int conductors) = (0, 0, 0);
         int free = Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));
         for (int i = 0; i < box.Compartments.Count; i++)
@@ -39,7 +39,7 @@ internal static class FillCompartments
 
             // Which of the spaces a gang that no device is said to need belongs to isn't known.
             part = part with { Gangs = held.Count == 0 ? 1 : GangsNeeded.ByAll(part) + free };
-            parts.Add((part, space.Volume, "in compartment " + (i + 1).ToString(CultureInfo.InvariantCulture) + " from the left, "));
+            parts.Add((part, space.Volume, i + 1));
         }
 
         return parts.ToArray();

@@ -34,12 +34,12 @@ public sealed record FillLimit : LimitRule
     {
         // A box whose mark isn't known needs no mark if the smallest of its kind holds all that may be in it.
         bool isRoomy = site.Box.Volume is null && site.Box.LeastVolume is { } least && BoxFill.IsCountable(site.Box.Source) && BoxFill.Of(site.Box.Source, Counting, site.Box.Build, true).Total <= least;
-        Judge(site, site.Box.Source, isRoomy ? site.Box.LeastVolume : site.Box.Volume, "", statement);
-        foreach ((DeviceBox part, Volume? volume, string where) in FillCompartments.Of(site.Box.Source))
+        Judge(site, site.Box.Source, isRoomy ? site.Box.LeastVolume : site.Box.Volume, null, statement);
+        foreach ((DeviceBox part, Volume? volume, int number) in FillCompartments.Of(site.Box.Source))
         {
             if (volume is not null)
             {
-                Judge(site, part, volume, where, statement);
+                Judge(site, part, volume, number, statement);
             }
         }
     }
@@ -48,7 +48,7 @@ public sealed record FillLimit : LimitRule
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) =>
         box.Source.Compartments.Count == 0 && BoxFill.SmallestFor(box.Source, Counting, catalog) is { } volume ? [box.Source.WithVolume(volume)] : [];
 
-    private void Judge(PlacementSite site, DeviceBox box, Volume? room, string where, LimitStatement statement)
+    private void Judge(PlacementSite site, DeviceBox box, Volume? room, int? compartment, LimitStatement statement)
     {
         if (!BoxFill.IsCountable(box))
         {
@@ -58,16 +58,18 @@ public sealed record FillLimit : LimitRule
         BoxFill least = BoxFill.Of(box, Counting, site.Box.Build, false);
         if (room is not { } volume)
         {
-            statement.DependsOn(least.Total, Facts.BoxVolume, () => where + least.ToString(site.Units));
+            statement.DependsOn(least.Total, Facts.BoxVolume, () => Said(least));
         }
         else if (least.Total <= volume && least.LeftOpen is var open && open != Facts.None && BoxFill.Of(box, Counting, site.Box.Build, true) is var most && most.Total > volume)
         {
             // What isn't stated may take room as well: it matters only where it would turn the verdict.
-            statement.DependsOn(most.Total, open, () => where + most.ToString(site.Units));
+            statement.DependsOn(most.Total, open, () => Said(most));
         }
         else
         {
-            statement.Judge(least.Total, QuantitySet.AtMost(volume), () => where + least.ToString(site.Units));
+            statement.Judge(least.Total, QuantitySet.AtMost(volume), () => Said(least));
         }
+
+        Wording Said(BoxFill fill) => compartment is { } number ? $"in compartment {number} from the left, {fill.Worded(site.Units):fill}" : fill.Worded(site.Units);
     }
 }

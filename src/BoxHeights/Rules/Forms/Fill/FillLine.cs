@@ -34,6 +34,8 @@ public sealed record FillLine
 
     /// <summary>The line as count × allowance = volume: in cubic inches, or in cubic centimeters to a tenth.</summary>
     /// <param name="units">The units that the dwelling is marked in.</param>
-    public string ToString(LengthUnits units) =>
-        What + " " + (Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture) + " × " + Printed.Of(Allowance, units) + " = " + Printed.Of(Volume, units);
+    public string ToString(LengthUnits units) => Worded(units).ToString();
+
+    internal Wording Worded(LengthUnits units) =>
+        $"{Wording.Term(What):what} {(Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture):count} × {Printed.Of(Allowance, units):allowance} = {Printed.Of(Volume, units):volume}";
 }

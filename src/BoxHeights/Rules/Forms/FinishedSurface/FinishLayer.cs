@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -8,13 +9,15 @@ internal sealed class FinishLayer
     // Thin-set under wall tile, where its bed isn't stated: up to 1/4 in. Common practice, no source.
     private static readonly Distance UsualBed = Distance.FromInches(0, 1, 4);
 
-    private FinishLayer(LimitZone zone, Distance nearest, Distance? deepest, bool? burns, string text)
+    private readonly Func<Wording> text;
+
+    private FinishLayer(LimitZone zone, Distance nearest, Distance? deepest, bool? burns, Func<Wording> text)
     {
         Zone = zone;
         Nearest = nearest;
         Deepest = deepest;
         Burns = burns;
-        Text = text;
+        this.text = text;
     }
 
     /// <summary>Where on the surface the box meets it.</summary>
@@ -30,7 +33,7 @@ internal sealed class FinishLayer
     public bool? Burns { get; }
 
     /// <summary>What lies there, in words.</summary>
-    public string Text { get; }
+    public Wording Text => text();
 
     /// <summary>The bare board, which lies everywhere, and every finish on it; none where the board's thickness isn't stated. What clads an outside face isn't board.</summary>
     public static List<FinishLayer> Of(PlacementSite site)
@@ -41,8 +44,8 @@ internal sealed class FinishLayer
             return layers;
         }
 
-        string boarded = board.Exactly(site.Units) + " of board";
-        layers.Add(new(default, board.From, board.To, false, boarded));
+        Wording Board() => $"{Printed.Exactly(board, site.Units):board} of board";
+        layers.Add(new(default, board.From, board.To, false, Board));
         foreach (Finish finish in site.Wall?.Finishes ?? default)
         {
             DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? UsualBed : Distance.Zero);
@@ -52,7 +55,14 @@ internal sealed class FinishLayer
                 under.From + (finish.Thickness?.From ?? Distance.Zero),
                 finish.Thickness is { } thickness ? under.To + thickness.To : null,
                 finish.Burns,
-                boarded + " and " + (bed == Distance.Zero ? "" : bed.Exactly(site.Units) + " of bed under ") + (finish.Thickness is { } known ? known.Exactly(site.Units) + " of " : "") + finish.Kind));
+                () => Finished(finish)));
+
+            Wording Finished(Finish it)
+            {
+                Wording kind = Wording.Term(it.Kind.Name);
+                Wording said = it.Thickness is { } known ? $"{Printed.Exactly(known, site.Units):thickness} of {kind:finish}" : kind;
+                return bed == Distance.Zero ? $"{Board():board} and {said:finish}" : (Wording)$"{Board():board} and {Printed.Exactly(bed, site.Units):bed} of bed under {said:finish}";
+            }
         }
 
         return layers;

@@ -56,7 +56,7 @@ public sealed record GapLimit : LimitRule
 
         if (gap > Most && site.Surface.HasBrokenParts)
         {
-            statement.NotJudged("a part of the wall is at fault");
+            statement.NotJudged(LimitStatement.WallAtFault);
             return;
         }
 
@@ -65,7 +65,7 @@ public sealed record GapLimit : LimitRule
             statement.Judge(gap, DistanceSet.AtMost(Most), Because, zone);
         }
 
-        string Because() => "with a gap of " + gap.Exactly(site.Units) + " round it";
+        Wording Because() => $"with a gap of {Printed.Exactly(gap, site.Units):gap} round it";
     }
 
     /// <inheritdoc/>

@@ -48,6 +48,6 @@ public sealed partial record ProudLimit : LimitRule
         }
     }
 
-    private static string Said(Distance setFor, FinishLayer layer, Distance proud, LengthUnits units) =>
-        "set to stand " + setFor.Exactly(units) + " out from the framing, where there is " + layer.Text + ", so that it stands " + proud.Exactly(units) + " past the finished surface";
+    private static Wording Said(Distance setFor, FinishLayer layer, Distance proud, LengthUnits units) =>
+        $"set to stand {Printed.Exactly(setFor, units):projection} out from the framing, where there is {layer.Text:layer}, so that it stands {Printed.Exactly(proud, units):proud} past the finished surface";
 }

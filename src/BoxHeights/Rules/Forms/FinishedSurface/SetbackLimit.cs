@@ -12,6 +12,8 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed record SetbackLimit : LimitRule
 {
+    private static readonly Wording NoBoardThickness = $"how thick the board is isn't stated";
+
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -37,13 +39,13 @@ public sealed record SetbackLimit : LimitRule
 
         if (site.Surface.HasBrokenParts)
         {
-            statement.NotJudged("a part of the wall is at fault");
+            statement.NotJudged(LimitStatement.WallAtFault);
             return;
         }
 
         if (site.BoardThickness is null)
         {
-            statement.NotJudged("how thick the board is isn't stated");
+            statement.NotJudged(NoBoardThickness);
             return;
         }
 
@@ -78,7 +80,12 @@ public sealed record SetbackLimit : LimitRule
             statement.DependsOn(far ?? near, (thickness ? Facts.FinishThickness : Facts.None) | (burns ? Facts.Combustible : Facts.None), Because, layer.Zone);
         }
 
-        string Because() => "set to stand " + setFor.Exactly(units) + " out from the framing, where there is " + layer.Text + ", so that it is "
-            + (far is { } most && most <= Distance.Zero ? "not" : (far is null ? "at least " : far == near ? "" : "up to ") + (far ?? near).Exactly(units)) + " behind the finished surface";
+        Wording Because() => $"set to stand {Printed.Exactly(setFor, units):projection} out from the framing, where there is {layer.Text:layer}, so that it is {Behind():setback} behind the finished surface";
+
+        Wording Behind()
+        {
+            PrintedQuantity most = Printed.Exactly(far ?? near, units);
+            return far <= Distance.Zero ? $"not" : far is null ? $"at least {most}" : far == near ? $"{most}" : (Wording)$"up to {most}";
+        }
     }
 }

@@ -27,7 +27,7 @@ public sealed partial record CavityDepth : LimitRule
         if (reach.From > cavity || reach.To <= cavity)
         {
             Distance measured = reach.From > cavity ? reach.From : reach.To;
-            statement.Judge(measured, DistanceSet.AtMost(cavity), () => "reaching " + Printed.OffBy(measured, site.Units) + " behind the face of the studs");
+            statement.Judge(measured, DistanceSet.AtMost(cavity), () => $"reaching {Printed.OffBy(measured, site.Units):depth} behind the face of the studs");
         }
     }
 

@@ -52,7 +52,7 @@ public sealed partial record DepthLimit : LimitRule
         }
 
         (Distance least, Distance most) = Needed(site.Box);
-        Func<string> because = () => depth.Exactly(site.Units) + " deep" + WithDevices(site);
+        Func<Wording> because = () => Deepest(site) is { } device ? $"{Printed.Exactly(depth, site.Units):depth} deep with a device {Printed.Exactly(device, site.Units):device} deep" : (Wording)$"{Printed.Exactly(depth, site.Units):depth} deep";
         if (depth < least || depth >= most)
         {
             statement.Judge(depth, DistanceSet.AtLeast(depth < least ? least : most), because);
@@ -82,7 +82,7 @@ public sealed partial record DepthLimit : LimitRule
 
     private static bool TakesRing(BoxTraits box) => box.Source.Extension is not null || box.Build.TakesRing;
 
-    private static string WithDevices(PlacementSite site)
+    private static Distance? Deepest(PlacementSite site)
     {
         Distance? deepest = null;
         for (int i = 0; i < site.Box.Devices.Count; i++)
@@ -90,7 +90,7 @@ public sealed partial record DepthLimit : LimitRule
             deepest = site.Box.DeviceDepth(i) is { } depth && !(deepest > depth) ? depth : deepest;
         }
 
-        return deepest is { } known ? " with a device " + known.Exactly(site.Units) + " deep" : "";
+        return deepest;
     }
 
     /// <summary>How deep the box has to be at the least and at the most of what isn't stated: the device that asks for the most decides.</summary>

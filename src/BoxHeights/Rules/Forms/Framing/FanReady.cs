@@ -8,6 +8,8 @@ namespace BoxHeights.Rules;
 [Row]
 public sealed partial record FanReady : SpaceRule, IBoxKind
 {
+    private static readonly Wording NoneForFans = $"no box is described as able to hold a fan";
+
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
@@ -49,11 +51,11 @@ public sealed partial record FanReady : SpaceRule, IBoxKind
 
         if (!(MarksAny(space.Dwelling) ? space.Whole.Some(this) : space.Whole.None(this)))
         {
-            statement.LeavesOpen("no box is described as able to hold a fan");
+            statement.LeavesOpen(NoneForFans);
             return;
         }
 
-        statement.Finds(only.Id, only.Address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => "a box that isn't marked for a fan");
+        statement.Finds(only.Id, only.Address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"a box that isn't marked for a fan");
     }
 
     /// <summary>A box of the kind that is made for fans is one, marked or not.</summary>

@@ -23,6 +23,9 @@ public enum FramingHold
 [Row(nameof(By))]
 public sealed partial record HeldByFraming : PlacementRule
 {
+    private static readonly Wording NoSize = $"no size is known for this box";
+    private static readonly Wording TooManyStuds = $"the wall has more studs than can be judged";
+
     /// <summary>What it is held by.</summary>
     public FramingHold By { get; init; }
 
@@ -115,7 +118,7 @@ public sealed partial record HeldByFraming : PlacementRule
         bool isKnown = framing.Known != StudKnowledge.Assumed;
         if (!site.Box.Size.IsStated || framing.Members.Count > WallFraming.MostWorkedThrough)
         {
-            statement.NotJudged(site.Box.Size.IsStated ? "the wall has more studs than can be judged" : "no size is known for this box");
+            statement.NotJudged(site.Box.Size.IsStated ? TooManyStuds : NoSize);
             return;
         }
 

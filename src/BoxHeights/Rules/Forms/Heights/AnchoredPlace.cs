@@ -36,7 +36,7 @@ public sealed record AnchoredPlace : PlacementRule
         {
             if (start is not { } left || end is not { } right)
             {
-                statement.NotJudged("where the " + string.Join(" or ", anchor.Things) + " stands along its wall isn't stated");
+                statement.NotJudged($"where the {Wording.Or(anchor.Things.Select(Wording.Term)):things} stands along its wall isn't stated");
                 return;
             }
 

@@ -59,7 +59,7 @@ public sealed record SpecifiedHeight : PlacementRule
     }
 
     /// <inheritdoc/>
-    public override string? AskedOf(PlacementSite site) => site.Box.Specified?.Exactly(site.Units);
+    public override Wording? AskedOf(PlacementSite site) => site.Box.Specified is { } drawn ? Printed.Exactly(drawn, site.Units) : null;
 
     private AllowedHeights Near(PlacementSite site, BoxHeight asked, Edge edge)
     {

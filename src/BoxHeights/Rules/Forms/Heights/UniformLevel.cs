@@ -6,7 +6,7 @@ namespace BoxHeights.Rules;
 /// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down.</remarks>
 public sealed record UniformLevel : ProvisionRule
 {
-    private const string NoHeight = "how high its center is above the subfloor isn't known";
+    private static readonly Wording NoHeight = $"how high its center is above the subfloor isn't known";
 
     /// <summary>Describes the rule.</summary>
     /// <param name="id">The row's id.</param>

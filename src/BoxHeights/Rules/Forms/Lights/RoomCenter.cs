@@ -56,7 +56,7 @@ public sealed partial record RoomCenter : SpaceRule
 
     /// <summary>By itself, so that a light in the middle costs nothing.</summary>
     private void Finds(SpaceBox light, PlanPoint middle, Distance off, LengthUnits units, SpaceStatement statement) => statement.FindsAmiss(
-        light.Source.WithPlan(middle), light.Address, off, DistanceSet.AtMost(Within), () => "it sits " + Printed.OffBy(off, units) + " off the middle between two walls");
+        light.Source.WithPlan(middle), light.Address, off, DistanceSet.AtMost(Within), () => $"it sits {Printed.OffBy(off, units):off} off the middle between two walls");
 
     private Distance Off(Distance at, Distance middle) => (at - middle).Abs() is var off && off <= Nearly ? off : Distance.Zero;
 }

@@ -32,7 +32,7 @@ public sealed record RatedOpening : LimitRule
         }
 
         Quantity area = AreaOf(site.Box);
-        statement.Judge(area, QuantitySet.AtMost(Largest), () => "a metal box of " + area.ToString(site.Units) + " in a rated wall");
+        statement.Judge(area, QuantitySet.AtMost(Largest), () => $"a metal box of {Printed.Exactly(area, site.Units):area} in a rated wall");
     }
 
     /// <inheritdoc/>

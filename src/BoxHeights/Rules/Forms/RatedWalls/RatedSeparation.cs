@@ -73,7 +73,7 @@ public sealed record RatedSeparation : ProvisionRule
                     int subject = group.IsUntouched(i) || (group.IsFixed(i) && !group.IsFixed(j)) ? j : i;
                     string near = group.IdOf(subject == i ? j : i);
                     group.TryCenter(subject, out DistanceRange center);
-                    statement.Finds(subject, verdict, center.From, DistanceSet.Empty, verdict == Verdict.Unknown ? Facts.FireProtection : Facts.None, () => "near " + near + " on the other face", new[] { near });
+                    statement.Finds(subject, verdict, center.From, DistanceSet.Empty, verdict == Verdict.Unknown ? Facts.FireProtection : Facts.None, () => $"near {near} on the other face", new[] { near });
                 }
             }
         }

@@ -12,6 +12,8 @@ namespace BoxHeights.Rules;
 [Row(nameof(Most), nameof(Of))]
 public sealed partial record RatedTotal : SpaceRule
 {
+    private static readonly Wording NoWallHeight = $"how high its walls are isn't stated";
+
     /// <summary>The largest area of all openings, itself allowed.</summary>
     public Quantity Most { get; init; }
 
@@ -61,7 +63,7 @@ public sealed partial record RatedTotal : SpaceRule
 
         if (InProportion && lowest is null)
         {
-            statement.NotJudged("how high its walls are isn't stated", address);
+            statement.NotJudged(NoWallHeight, address);
             return;
         }
 
@@ -88,9 +90,10 @@ public sealed partial record RatedTotal : SpaceRule
         {
             Quantity area = new(QuantityKind.Area, strip.Area);
             LengthUnits units = space.Units;
-            statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => strip.Count + " metal boxes" + Where() + " open " + area.ToString(units) + (InProportion ? " for each " + Of.ToString(units) : ""), needs);
+            statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => InProportion ? $"{Boxes():boxes} open {Printed.Exactly(area, units):area} for each {Printed.Exactly(Of, units):wall}" : (Wording)$"{Boxes():boxes} open {Printed.Exactly(area, units):area}", needs);
 
-            string Where() => (needs & Facts.Along) != 0 ? "" : " from " + Printed.Of(Distance.FromTicks(strip.Left), units) + " to " + Printed.Of(Distance.FromTicks(strip.Right), units) + " along it";
+            Wording Boxes() => (needs & Facts.Along) != 0 ? $"{strip.Count:count} metal boxes"
+                : (Wording)$"{strip.Count:count} metal boxes from {Printed.Of(Distance.FromTicks(strip.Left), units):left} to {Printed.Of(Distance.FromTicks(strip.Right), units):right} along it";
         }
     }
 

@@ -10,6 +10,8 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed record EntranceSubject : OutletSubject
 {
+    private static readonly Wording NoRoomBehind = $"it isn't said which room its entrance leads to";
+
     /// <summary>Names the light.</summary>
     /// <param name="light">What is controlled.</param>
     /// <exception cref="ArgumentNullException"><paramref name="light"/> is null.</exception>
@@ -54,15 +56,15 @@ public sealed record EntranceSubject : OutletSubject
 
         if (without.Count == 0)
         {
-            statement.LeavesOpen("it isn't said which room its entrance leads to");
+            statement.LeavesOpen(NoRoomBehind);
         }
         else if (!space.Whole.Lists(row.Outlet) && !space.IsWhole)
         {
-            statement.LeavesOpen("no such outlet is described in the dwelling");
+            statement.LeavesOpen(RequiredOutlet.NoneInTheDwelling);
         }
         else
         {
-            row.Lacks(statement, face.Id, face.Id, 0, 1, true, Facts.ServedFromOutside, () => "no " + row.Outlet.Name + " in " + string.Join(", ", without));
+            row.Lacks(statement, face.Id, face.Id, 0, 1, true, Facts.ServedFromOutside, () => $"{row.Counted(0):none} in {string.Join(", ", without):rooms}");
         }
     }
 }

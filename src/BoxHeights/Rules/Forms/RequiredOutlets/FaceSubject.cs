@@ -38,7 +38,7 @@ public sealed record FaceSubject : OutletSubject
         }
 
         row.Lacks(
-            statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least, needs, () => "no " + row.Outlet.Name,
+            statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least, needs, () => row.Counted(0),
             cure => OutletCure.OnFace(space, cure, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
     }
 
@@ -128,7 +128,7 @@ public sealed record PlatformSubject : OutletSubject
 
     private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, bool mayBeMet, Facts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, mayBeMet, needs, () => "no " + row.Outlet.Name,
+            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, mayBeMet, needs, () => row.Counted(0),
             cure => OutletCure.OnFace(space, cure, platform.Left, platform.Right, platform.Surface));
 
     /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>

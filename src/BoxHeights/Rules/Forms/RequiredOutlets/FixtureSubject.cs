@@ -6,6 +6,9 @@ namespace BoxHeights.Rules;
 /// <summary>Each thing of a kind in a room, or before an outside face, needs an outlet within reach, straight in plan from the outlet's center to the thing's nearest edge.</summary>
 public sealed record FixtureSubject : OutletSubject
 {
+    private static readonly Wording ElsewhereUnmeasured = $"how far what is in other rooms of its level is from it isn't described";
+    private static readonly Wording NothingToServe = $"nothing that needs one is described";
+
     /// <summary>Names the things.</summary>
     /// <param name="around">The things.</param>
     /// <param name="reach">How far an outlet may be off, itself allowed; zero to 100 ft.</param>
@@ -78,7 +81,7 @@ public sealed record FixtureSubject : OutletSubject
         {
             if (Serving.Count == 0 && row.Scope.Rooms.Count > 0)
             {
-                statement.LeavesOpen("nothing that needs one is described");
+                statement.LeavesOpen(NothingToServe);
             }
 
             return;
@@ -145,7 +148,7 @@ public sealed record FixtureSubject : OutletSubject
 
         if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(row.Outlet, space))
         {
-            statement.LeavesOpen("how far what is in other rooms of its level is from it isn't described", thing.In(space.Id));
+            statement.LeavesOpen(ElsewhereUnmeasured, thing.In(space.Id));
         }
         else if (best != Verdict.Passes)
         {
@@ -160,7 +163,9 @@ public sealed record FixtureSubject : OutletSubject
     private void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
         statement.Finds(
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
-            () => nearest is { } off ? "the nearest " + row.Outlet.Name + " that may count is " + Printed.Of(off, space.Units) + (ByCord ? " away as its cord goes" : " away in plan") : "no " + row.Outlet.Name + " that counts",
+            () => nearest is not { } off ? $"no {row.OutletName:outlet} that counts"
+                : ByCord ? $"the nearest {row.OutletName:outlet} that may count is {Printed.Of(off, space.Units):off} away as its cord goes"
+                : (Wording)$"the nearest {row.OutletName:outlet} that may count is {Printed.Of(off, space.Units):off} away in plan",
             verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(row, space, plan, thing),
             thing.Fixture is { } it ? new[] { SurfaceAddress.Of(space.Id, it.Id) } : default(Items<string>));
 

@@ -50,7 +50,7 @@ public sealed record FlightSubject : OutletSubject
 
             if (boxes == 0)
             {
-                statement.LeavesOpen("no room with boxes is described at the stair on \"" + storey + "\"", flight.Id + " on " + storey);
+                statement.LeavesOpen($"no room with boxes is described at the stair on \"{storey}\"", flight.Id + " on " + storey);
             }
             else if (sure < row.Count.Least)
             {
@@ -66,7 +66,7 @@ public sealed record FlightSubject : OutletSubject
     private static void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, Facts needs, SpaceStatement statement) =>
         row.Lacks(
             statement, flight.Id + " on " + storey, flight.Wall ?? flight.Id, sure, row.Count.Least, needs != Facts.None, needs,
-            () => flight.Risers + " risers and no " + row.Outlet.Name + " at the stair on \"" + storey + "\"", cure => CureOf(space, cure, flight, storey));
+            () => $"{flight.Risers:risers} risers and {row.Counted(0):none} at the stair on \"{storey}\"", cure => CureOf(space, cure, flight, storey));
 
     private HashSet<string> RoomsOn(Dwelling dwelling, StairFlight flight, string storey)
     {

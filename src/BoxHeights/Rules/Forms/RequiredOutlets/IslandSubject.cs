@@ -65,7 +65,7 @@ public sealed record IslandSubject : OutletSubject
 
             if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas) is not { } top)
             {
-                statement.NotJudged("the outline of " + one.Id + " isn't described", SurfaceAddress.Of(space.Id, one.Id));
+                statement.NotJudged($"the outline of {one.Id:island} isn't described", SurfaceAddress.Of(space.Id, one.Id));
                 continue;
             }
 
@@ -88,7 +88,8 @@ public sealed record IslandSubject : OutletSubject
                 {
                     // A part is counted and not measured in its name: where a peninsula begins is a matter of how the text is read.
                     Finds(row, statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? Facts.None : needs,
-                        () => sure + " of " + needed + " outlets that serve its top" + (isWhole ? "" : " from " + Printed.Of(from, space.Units) + " to " + Printed.Of(to, space.Units) + " along it"));
+                        () => isWhole ? $"{sure} of {needed} outlets that serve its top"
+                            : (Wording)$"{sure} of {needed} outlets that serve its top from {Printed.Of(from, space.Units):left} to {Printed.Of(to, space.Units):right} along it");
                 }
             }
 
@@ -103,12 +104,12 @@ public sealed record IslandSubject : OutletSubject
     {
         if (!top.IsJoined)
         {
-            statement.NotJudged("what " + one.Id + " joins isn't described, so that its outer end isn't known", subject);
+            statement.NotJudged($"what {one.Id:island} joins isn't described, so that its outer end isn't known", subject);
         }
         else if (Count(row.Outlet, space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
         {
             Finds(row, statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
-                () => "no outlet that serves its top within " + Printed.Of(within, space.Units) + " of its outer end");
+                () => $"no outlet that serves its top within {Printed.Of(within, space.Units):within} of its outer end");
         }
         else if (statement.TellsAll)
         {
@@ -116,7 +117,7 @@ public sealed record IslandSubject : OutletSubject
         }
     }
 
-    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<string> what) =>
+    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<Wording> what) =>
         row.Lacks(statement, address + part, address, sure, needed, needs != Facts.None, needs, what);
 
     private int Needed(OutletCount count, IslandTop top, Distance from, Distance to)

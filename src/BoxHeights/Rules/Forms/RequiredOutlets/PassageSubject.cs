@@ -7,6 +7,9 @@ namespace BoxHeights.Rules;
 /// <remarks>What lies beyond a doorway or a cased opening is another room. A passage that is described as two rooms with an open side between them has the length of both, which isn't added up.</remarks>
 public sealed record PassageSubject : OutletSubject
 {
+    private static readonly Wording GoesOnElsewhere = $"it goes on into another passage without a doorway, so that its length is that of both";
+    private static readonly Wording NoOneWay = $"its walls don't describe a passage of one way, so that its length along the middle isn't known";
+
     /// <summary>Describes passages.</summary>
     /// <param name="shortest">The length along the middle from which one asks for an outlet, itself included.</param>
     /// <param name="walls">What is wall in it, for the place of a box to add.</param>
@@ -49,7 +52,7 @@ public sealed record PassageSubject : OutletSubject
 
         if (Walls.Of(space) is not { } runs || !runs.Plan.TryMiddle(out Distance middle))
         {
-            statement.LeavesOpen("its walls don't describe a passage of one way, so that its length along the middle isn't known");
+            statement.LeavesOpen(NoOneWay);
             return;
         }
 
@@ -58,7 +61,7 @@ public sealed record PassageSubject : OutletSubject
         {
             if (goesOn)
             {
-                statement.LeavesOpen("it goes on into another passage without a doorway, so that its length is that of both");
+                statement.LeavesOpen(GoesOnElsewhere);
             }
         }
         else if (row.Count.For(middle.Ticks) is var needed && sure >= needed)
@@ -92,7 +95,7 @@ public sealed record PassageSubject : OutletSubject
 
     private void Lacks(RequiredOutlet row, SpaceView space, RoomRuns runs, Distance middle, int sure, int needed, Facts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, space.Id, space.Id, sure, needed, needs != Facts.None, needs, () => (sure == 0 ? "no outlet that counts" : sure + " of " + needed + " outlets that count") + " in a passage " + Printed.Of(middle, space.Units) + " long",
+            statement, space.Id, space.Id, sure, needed, needs != Facts.None, needs, () => sure == 0 ? $"no outlet that counts in a passage {Printed.Of(middle, space.Units):length} long" : (Wording)$"{sure} of {needed} outlets that count in a passage {Printed.Of(middle, space.Units):length} long",
             cure => needs == Facts.None ? CureIn(row, space, cure, runs) : default);
 
     private Items<PlacedBox> CureIn(RequiredOutlet row, SpaceView space, DeviceBox cure, RoomRuns runs)

@@ -80,13 +80,22 @@ public sealed record RequiredOutlet : SpaceRule
     public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) =>
         Of.ServesFrom(this, space, lacking, box, offered) && Outlet.Of(box, out _) != Verdict.Fails;
 
+    /// <summary>Said where outlets of the kind are left out of the description.</summary>
+    internal static Wording NoneInTheDwelling { get; } = $"no such outlet is described in the dwelling";
+
+    /// <summary>How many of its outlets there are: "no receptacle that counts".</summary>
+    internal Wording Counted(int sure) => sure == 0 ? $"no {OutletName:outlet}" : (Wording)$"{sure:count} {OutletName:outlet}";
+
+    /// <summary>What its outlets are called.</summary>
+    internal Wording OutletName => Wording.Term(Outlet.Name);
+
     /// <summary>Whether enough is described for something to be lacking; what isn't is told.</summary>
     internal bool IsDescribed(SpaceView space, SpaceStatement statement)
     {
-        string? missing = space.IsWhole && !OnlyWhereListed ? null
-            : space.Boxes.Count == 0 ? "no box is described there"
-            : space.Face is not null && !space.Whole.ListsOutside(Outlet) ? "no such outlet is described outside"
-            : space.Whole.Lists(Outlet) ? null : "no such outlet is described in the dwelling";
+        Wording? missing = space.IsWhole && !OnlyWhereListed ? null
+            : space.Boxes.Count == 0 ? $"no box is described there"
+            : space.Face is not null && !space.Whole.ListsOutside(Outlet) ? $"no such outlet is described outside"
+            : space.Whole.Lists(Outlet) ? null : NoneInTheDwelling;
         if (missing is not null)
         {
             statement.LeavesOpen(missing);
@@ -97,7 +106,7 @@ public sealed record RequiredOutlet : SpaceRule
 
     /// <summary>Says what is lacking of a part. The box to add is looked for when somebody asks.</summary>
     internal void Lacks(
-        SpaceStatement statement, string subject, string address, int sure, int needed, bool mayBeMet, Facts needs, Func<string> what, Func<DeviceBox, Items<PlacedBox>>? cure = null) =>
+        SpaceStatement statement, string subject, string address, int sure, int needed, bool mayBeMet, Facts needs, Func<Wording> what, Func<DeviceBox, Items<PlacedBox>>? cure = null) =>
         statement.Finds(
             subject, address, mayBeMet ? Verdict.Unknown : Verdict.Fails, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, mayBeMet ? needs : Facts.None,
             () => Cure is { } box && cure is not null ? cure(box) : default);

@@ -7,6 +7,9 @@ namespace BoxHeights.Rules;
 /// <summary>Each room of the kinds in the row's scope needs outlets, by its number, its openings or its floor.</summary>
 public sealed record RoomSubject : OutletSubject
 {
+    private static readonly Wording StairMayServe = $"the switches of its stair, which another row asks for, may serve it";
+    private static readonly Wording NoFloorArea = $"its walls don't close, so that its floor isn't known";
+
     /// <summary>One of these does as well; null where nothing else does.</summary>
     public CountedOutlet? Instead { get; init; }
 
@@ -37,7 +40,7 @@ public sealed record RoomSubject : OutletSubject
         {
             if (RoomInPlan.Of(space).Plan.Area is not { } area)
             {
-                statement.LeavesOpen("its walls don't close, so that its floor isn't known");
+                statement.LeavesOpen(NoFloorArea);
                 return;
             }
 
@@ -65,7 +68,7 @@ public sealed record RoomSubject : OutletSubject
 
         if ((Unless & Facts.ServedFromOutside) != 0 && HasStair(space, room))
         {
-            statement.LeavesOpen("the switches of its stair, which another row asks for, may serve it");
+            statement.LeavesOpen(StairMayServe);
             return;
         }
 
@@ -75,7 +78,7 @@ public sealed record RoomSubject : OutletSubject
     private static void FindsTooMany(RequiredOutlet row, SpaceView space, SpaceStatement statement, int count, int most, bool isSure, Facts needs) =>
         statement.Finds(
             space.Id, space.Id, isSure ? Verdict.Fails : Verdict.Unknown, Quantity.Of(count), QuantitySet.AtMost(most),
-            () => count.ToString(CultureInfo.InvariantCulture) + " × " + row.Outlet.Name, isSure ? Facts.None : needs);
+            () => $"{count} × {row.OutletName:outlet}", isSure ? Facts.None : needs);
 
     /// <summary>Near the place that is offered, and in its bay.</summary>
     internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered)
@@ -109,9 +112,14 @@ public sealed record RoomSubject : OutletSubject
     private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, bool mayBeMet, Facts needs, Func<int, Distance, bool>? where) =>
         row.Lacks(
             statement, space.Id, space.Id, sure, needed, mayBeMet, needs,
-            () => (sure == 0 ? "no" : sure.ToString(CultureInfo.InvariantCulture)) + " " + row.Outlet.Name + (needed > 1 ? " of " + needed.ToString(CultureInfo.InvariantCulture) : "")
-                + (where is null ? "" : ", one to a bay"),
+            () => Said(row, sure, needed, where is not null),
             cure => CureIn(row, space, cure, where));
+
+    private static Wording Said(RequiredOutlet row, int sure, int needed, bool isOfBays)
+    {
+        Wording there = needed > 1 ? $"{row.Counted(sure):there} of {needed}" : row.Counted(sure);
+        return isOfBays ? $"{there}, one to a bay" : there;
+    }
 
     private static Items<PlacedBox> CureIn(RequiredOutlet row, SpaceView space, DeviceBox cure, Func<int, Distance, bool>? where)
     {

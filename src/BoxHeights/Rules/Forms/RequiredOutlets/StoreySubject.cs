@@ -3,6 +3,8 @@ namespace BoxHeights.Rules;
 /// <summary>Each storey needs outlets in its rooms, or in those of them that aren't left out.</summary>
 public sealed record StoreySubject : OutletSubject
 {
+    private static readonly Wording NoRoom = $"no room is described there that one could be in";
+
     /// <summary>The row speaks of storeys with a room of one of these kinds; of every storey with a room of another kind than <see cref="NotIn"/> where none is named.</summary>
     public Items<RoomKind> WhereThereIs { get; init; }
 
@@ -34,7 +36,7 @@ public sealed record StoreySubject : OutletSubject
 
         if (!hasOther)
         {
-            statement.LeavesOpen("no room is described there that one could be in");
+            statement.LeavesOpen(NoRoom);
             return;
         }
 
@@ -64,7 +66,7 @@ public sealed record StoreySubject : OutletSubject
 
     // On its own, because what a lambda captures is allocated where its method begins.
     private void Lacks(RequiredOutlet row, SpaceView space, int sure, Facts needs, SpaceStatement statement) =>
-        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != Facts.None, needs, () => (sure == 0 ? "no" : sure.ToString(System.Globalization.CultureInfo.InvariantCulture)) + " " + row.Outlet.Name, cure => CureOn(space, cure));
+        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != Facts.None, needs, () => row.Counted(sure), cure => CureOn(space, cure));
 
     /// <summary>In a hall of the storey, or the first room that will do.</summary>
     private Items<PlacedBox> CureOn(SpaceView space, DeviceBox cure)

@@ -11,6 +11,10 @@ namespace BoxHeights.Rules;
 [Row(nameof(Spaces), nameof(Outlets), nameof(Shortest), nameof(Reach), nameof(Usual))]
 public sealed partial record Coverage : SpaceRule, IServesRuns
 {
+    private static readonly Wording LooseEnds = $"its walls don't go once round it, so that what is near their ends isn't known";
+    private static readonly Wording NoFloorArea = $"its walls don't close, so that its floor isn't known";
+    private static readonly Wording NoWalls = $"its walls aren't described";
+
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
@@ -88,7 +92,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
 
         if (Spaces.Of(space) is not { } runs)
         {
-            statement.NotJudged("its walls aren't described");
+            statement.NotJudged(NoWalls);
             return;
         }
 
@@ -96,7 +100,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         {
             if (runs.Plan.Area is not { } area)
             {
-                statement.LeavesOpen("its walls don't close, so that its floor isn't known");
+                statement.LeavesOpen(NoFloorArea);
                 return;
             }
 
@@ -141,7 +145,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
             {
                 // Where they are meant to, that they don't is a fault; else a part of a room is described, of which the rest is judged.
-                statement.LeavesOpen("its walls don't go once round it, so that what is near their ends isn't known", run.NameIn(space.Dwelling.Units));
+                statement.LeavesOpen(LooseEnds, run.NameIn(space.Dwelling.Units));
             }
 
             if (work.Open.Count == 0 && maybeBroken.IsEmpty)
@@ -159,7 +163,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             {
                 if (IsExcused(space, run, work))
                 {
-                    statement.LetsOff(run, space.Dwelling.Units, "no place on the wall reaches the rest of it, and it has as many outlets as its length asks for");
+                    statement.LetsOff(run, space.Dwelling.Units, $"no place on the wall reaches the rest of it, and it has as many outlets as its length asks for");
                 }
                 else
                 {

@@ -6,21 +6,22 @@ namespace BoxHeights.Rules;
 internal static class RunWords
 {
     /// <summary>What of a run isn't reached, and where that is worst.</summary>
-    public static string Lacks(Run run, RunGap gap, Distance? reach, Distance lacking, LengthUnits units)
+    public static Wording Lacks(Run run, RunGap gap, Distance? reach, Distance lacking, LengthUnits units)
     {
         if (reach is not { } far || gap.Worst is not { } worst)
         {
-            return "no outlet that counts on its " + Printed.Of(run.Length, units);
+            return $"no outlet that counts on its {Printed.Of(run.Length, units):length}";
         }
 
-        string where = "";
+        Wording? where = null;
         foreach (WallStretch stretch in gap.Stretches)
         {
-            where += (where.Length == 0 ? "" : ", ") + stretch.Address + " " + Printed.Of(stretch.Left, units) + " to " + Printed.Of(stretch.Right, units);
+            Wording piece = $"{stretch.Address:wall} {Printed.Of(stretch.Left, units):left} to {Printed.Of(stretch.Right, units):right}";
+            where = where is null ? piece : $"{where:first}, {piece:next}";
         }
 
-        return Printed.OffBy(lacking, units) + " of it is further than " + Printed.Of(far, units) + " from an outlet that counts (" + where + "), worst "
-            + Printed.OffBy(worst.Away, units) + " away at " + worst.Address + " " + Printed.Of(worst.Along, units);
+        Wording at = $"{worst.Address:wall} {Printed.Of(worst.Along, units):place}";
+        return $"{Printed.OffBy(lacking, units):lacking} of it is further than {Printed.Of(far, units):reach} from an outlet that counts ({where}), worst {Printed.OffBy(worst.Away, units):away} away at {at:worst}";
     }
 
     /// <summary>The stretches of a run that aren't reached, and the point that is furthest from every outlet.</summary>

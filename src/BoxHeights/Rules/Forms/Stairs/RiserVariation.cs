@@ -49,13 +49,13 @@ public sealed record RiserVariation : SpaceRule
 
         if (flight.CutForFloorBelow is null && flight.CutForFloorAbove is null)
         {
-            statement.LeavesOpen("it isn't stated which floors the carriages of \"" + flight.Id + "\" are cut for");
+            statement.LeavesOpen($"it isn't stated which floors the carriages of \"{flight.Id:flight}\" are cut for");
             return;
         }
 
         if (!StairGeometry.TryRise(space.Dwelling, flight, out Distance rise))
         {
-            statement.LeavesOpen("it isn't stated how far \"" + flight.Id + "\" climbs");
+            statement.LeavesOpen($"it isn't stated how far \"{flight.Id:flight}\" climbs");
             return;
         }
 
@@ -64,7 +64,7 @@ public sealed record RiserVariation : SpaceRule
         {
             bool fails = variation.From > Most;
             statement.Finds(flight.Id, flight.Wall ?? flight.Id, fails ? Verdict.Fails : Verdict.Unknown, fails ? variation.From : variation.To, DistanceSet.AtMost(Most),
-                () => "its finished risers differ by " + Printed.OffBy(variation, space.Units), fails ? Facts.None : Facts.FloorFinish);
+                () => $"its finished risers differ by {Printed.OffBy(variation, space.Units):variation}", fails ? Facts.None : Facts.FloorFinish);
             return;
         }
 

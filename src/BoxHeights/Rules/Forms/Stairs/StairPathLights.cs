@@ -53,12 +53,12 @@ public sealed partial record StairPathLights : SpaceRule
             {
                 ExactDistance there = light.Up - run.OffPlace(light.Up, place);
                 statement.FindsAmiss(SetAt(light, run.Along(there).RoundNearest(), there), wall, along.RoundUp(), DistanceSet.AtMost(MostAlong),
-                    () => "it sits " + Printed.OffBy(along.RoundUp(), space.Units) + " off the place on the tread that the others have");
+                    () => $"it sits {Printed.OffBy(along.RoundUp(), space.Units):off} off the place on the tread that the others have");
             }
             else if (up > MostInHeight)
             {
                 statement.FindsAmiss(SetAt(light, light.Box.Along!.Value, light.Up), wall, up.RoundUp(), DistanceSet.AtMost(MostInHeight),
-                    () => "it sits " + Printed.OffBy(up.RoundUp(), space.Units) + " off the height above the tread that the others have");
+                    () => $"it sits {Printed.OffBy(up.RoundUp(), space.Units):off} off the height above the tread that the others have");
             }
             else
             {

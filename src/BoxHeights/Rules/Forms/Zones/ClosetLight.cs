@@ -10,6 +10,9 @@ namespace BoxHeights.Rules;
 [Row]
 public sealed partial record ClosetLight : SpaceRule
 {
+    private static readonly Wording NoEnclosure = $"{FactText.Of(Facts.Enclosure):facts} isn't stated";
+    private static readonly Wording DoesNotClose = $"its walls don't close";
+
     /// <summary>How far the storage space stands out from the side and back walls where no shelf is deeper.</summary>
     public Distance Storage { get; init; }
 
@@ -54,7 +57,7 @@ public sealed partial record ClosetLight : SpaceRule
 
             if (build == LuminaireBuild.Open)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => "with an open luminaire");
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"with an open luminaire");
                 continue;
             }
 
@@ -70,7 +73,7 @@ public sealed partial record ClosetLight : SpaceRule
             }
             else if (!plan.Closes)
             {
-                statement.LeavesOpen("its walls don't close", box.Id);
+                statement.LeavesOpen(DoesNotClose, box.Id);
             }
             else
             {
@@ -118,13 +121,13 @@ public sealed partial record ClosetLight : SpaceRule
 
         if (build is null)
         {
-            statement.LeavesOpen(FactText.Of(Facts.Enclosure) + " isn't stated", box.Id);
+            statement.LeavesOpen(NoEnclosure, box.Id);
             return;
         }
 
         statement.Finds(
             box.Id, box.Address, isClear is null ? Verdict.Unknown : Verdict.Fails, measured, DistanceSet.AtLeast(needed),
-            () => "in plan " + Printed.Of(measured, space.Units) + " from the storage space at " + at, isClear is null ? Facts.PlanPlace : Facts.None);
+            () => $"in plan {Printed.Of(measured, space.Units):measured} from the storage space at {at}", isClear is null ? Facts.PlanPlace : Facts.None);
     }
 
     /// <summary>The storage space under the ceiling: along the sides and the back, and over every shelf that is deeper.</summary>

@@ -69,7 +69,7 @@ public sealed record OverheadZone : SpaceRule
 
             if (Around == RoomAnchor.WholeRoom)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => "in this room");
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"in this room");
                 continue;
             }
 
@@ -145,7 +145,7 @@ public sealed record OverheadZone : SpaceRule
     private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, Facts needs) =>
         statement.Finds(
             box.Id, box.Address, verdict, measured, Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(Reach),
-            () => (Reach == Distance.Zero ? "over " : "in plan " + Printed.Of(measured, units) + " from ") + nearest.Name, needs);
+            () => Reach == Distance.Zero ? $"over {nearest.Name:thing}" : (Wording)$"in plan {Printed.Of(measured, units):measured} from {nearest.Name:thing}", needs);
 
     private (Verdict Verdict, Facts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
     {

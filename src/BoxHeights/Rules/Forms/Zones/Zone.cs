@@ -10,6 +10,8 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed record Zone : PlacementRule
 {
+    private static readonly Wording MayBeLarger = $"its walls don't close, so that it may be larger than the zone";
+
     /// <summary>How high a rim or threshold may be that isn't stated: the floor to 24 in. Common practice, no source.</summary>
     private static readonly DistanceRange UsualRim = new(Distance.Zero, Distance.FromInches(24, 0, 1));
 
@@ -106,7 +108,7 @@ public sealed record Zone : PlacementRule
         {
             if (!plan.Closes)
             {
-                statement.NotJudged("its walls don't close, so that it may be larger than the zone");
+                statement.NotJudged(MayBeLarger);
                 return;
             }
 

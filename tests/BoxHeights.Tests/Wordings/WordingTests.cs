@@ -1,0 +1,66 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Xunit;
+
+namespace BoxHeights.Tests.Wordings;
+
+public class WordingTests
+{
+    private static readonly Distance Off = Distance.FromInches(0, 3, 8);
+
+    [Fact]
+    public void InterpolatedString_KeepsItsTemplateAndWhatStandsInIt()
+    {
+        string box = "K-3";
+        Wording said = $"{box} is {new PrintedQuantity(Off, LengthUnits.Inches, Rounding.Up):off} too low";
+        Assert.Equal("{box} is {off} too low", said.Template);
+        Assert.Equal("K-3 is 3/8 in too low", said.ToString());
+        Assert.Equal(["box", "off"], said.Arguments.Select(argument => argument.Name));
+        Assert.Equal((Quantity)Off, ((PrintedQuantity)said.Arguments[1].Value).Quantity);
+    }
+
+    [Fact]
+    public void Of_ForOldCompilers_MakesTheSame()
+    {
+        string box = "K-3";
+        int count = 2;
+        Assert.Equal((Wording)$"{box} holds {count} devices", Wording.Of("{box} holds {count} devices", ("box", box), ("count", count)));
+        Assert.Throws<FormatException>(() => Wording.Of("{box} holds {count} devices", ("box", box)));
+        Assert.Throws<FormatException>(() => Wording.Of("{box holds", ("box", box)));
+    }
+
+    [Fact]
+    public void Catalog_PutsPlacesInAnyOrder_AndWordsWithinWordsToo()
+    {
+        WordingFormatter german = WordingFormatter.From(new Dictionary<string, string>
+        {
+            ["{box} is {off} too low"] = "Um {off} zu tief sitzt {box}",
+            ["{distance} below"] = "{distance} darunter",
+        });
+        string box = "K-3";
+        Wording off = $"{new PrintedQuantity(Distance.FromMillimeters(40m), LengthUnits.Millimeters, Rounding.None):distance} below";
+        Assert.Equal("Um 40 mm darunter zu tief sitzt K-3", german.Format($"{box} is {off} too low"));
+        Assert.Equal("K-3 is gone", german.Format($"{box} is gone"));
+    }
+
+    [Fact]
+    public void Catalog_WithAPlaceThatEnglishHasNot_SaysSo()
+    {
+        WordingFormatter wrong = WordingFormatter.From(new Dictionary<string, string> { ["{box} is gone"] = "{kasten} ist weg" });
+        string box = "K-3";
+        Assert.Contains("kasten", Assert.Throws<FormatException>(() => wrong.Format($"{box} is gone")).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Rounding.Down, "12-1/2 in", "317.5 mm")]
+    [InlineData(Rounding.Nearest, "12-1/2 in", "317.5 mm")]
+    [InlineData(Rounding.Up, "12-9/16 in", "317.6 mm")]
+    public void Quantity_OffTheTape_GoesTheWayItIsRounded(Rounding rounding, string inches, string millimeters)
+    {
+        // A tick, 12.5 nm, above 12-1/2 in: 317.5000125 mm.
+        PrintedQuantity printed = new(Distance.FromInches(12, 1, 2) + Distance.FromTicks(1), LengthUnits.Inches, rounding);
+        Assert.Equal(inches, printed.ToString());
+        Assert.Equal(millimeters, printed.In(LengthUnits.Millimeters).ToString());
+    }
+}
