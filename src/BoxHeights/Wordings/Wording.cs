@@ -9,7 +9,7 @@ namespace BoxHeights;
 /// <remarks>
 /// An interpolated string makes one: <c>Wording said = $"{box} is {off} too low";</c> has the template "{box} is {off} too low". A place is called as its expression is,
 /// or as the text after a colon: <c>{boxes.Count:count}</c>. The template is the key by which a language's catalog finds its own sentence, as in message catalogs of
-/// programs everywhere. Compilers older than C# 10 use <see cref="Of(string, (string, object)[])"/>.
+/// programs everywhere. Compilers older than C# 10 use <c>Wording.Of</c>.
 /// </remarks>
 [InterpolatedStringHandler]
 public sealed class Wording : IEquatable<Wording>
