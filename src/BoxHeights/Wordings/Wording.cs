@@ -212,6 +212,17 @@ public sealed class Wording : IEquatable<Wording>
 }
 
 /// <summary>What stands in a place of a wording.</summary>
-/// <param name="Name">What the place is called.</param>
-/// <param name="Value">A <see cref="Wording"/>, a <see cref="PrintedQuantity"/>, an int, or a string, which is a name and not to be translated.</param>
-public sealed record WordingArgument(string Name, object Value);
+public sealed record WordingArgument
+{
+    internal WordingArgument(string name, object value)
+    {
+        Name = name;
+        Value = value;
+    }
+
+    /// <summary>What the place is called.</summary>
+    public string Name { get; }
+
+    /// <summary>A <see cref="Wording"/>, a <see cref="PrintedQuantity"/>, an int, or a string, which is a name and not to be translated.</summary>
+    public object Value { get; }
+}
