@@ -49,7 +49,7 @@ internal sealed partial class RoughInDraft
             given.Add(KeyOf(one.Finding));
             foreach (PlacedBox offered in one.Finding.Space!.Cure)
             {
-                PlacedBox placed = offered.Box.At is null ? offered : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
+                PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(this, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
 
                 // Where a stud is near enough it holds the box; else the very place that is offered, then whatever is near that.
                 if (!TryNear(placed, one.Space, one.Finding, true) && !TryAdd(placed.Address, placed.Box, "for " + one.Finding.Subject, one.Space.Rule))

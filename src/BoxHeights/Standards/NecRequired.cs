@@ -151,6 +151,9 @@ internal static class NecRequired
         }
     }
 
+    // Where people pass, and neither steam nor cooking is near. Common practice, no source.
+    private static Items<RoomKind> BestForAlarms { get; } = new[] { RoomKind.Hall, RoomKind.Stair, RoomKind.Foyer, RoomKind.LivingRoom, RoomKind.FamilyRoom, RoomKind.DiningRoom, RoomKind.Office, RoomKind.Basement };
+
     private static IEnumerable<Rule> Alarms
     {
         get
@@ -160,6 +163,7 @@ internal static class NecRequired
             {
                 WhereThereIs = new[] { RoomKind.Bedroom },
                 NotIn = new[] { RoomKind.Bedroom, RoomKind.Closet, RoomKind.Bathroom, RoomKind.Garage },
+                Best = BestForAlarms,
             };
             yield return new RequiredOutlet("bedroom-alarm", "there in each sleeping room", Severity.Violation, places, SmokeAlarm, new RoomSubject())
             {
@@ -172,7 +176,7 @@ internal static class NecRequired
                 LeavesOut = "how near the bedrooms it is, and whether they are in several areas",
             };
             yield return new RequiredOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm,
-                new StoreySubject { NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet } })
+                new StoreySubject { NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet }, Best = BestForAlarms })
             {
                 Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
             };
@@ -180,7 +184,10 @@ internal static class NecRequired
                 new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, DeviceKind.SmokeCoAlarm }), outsideBedrooms)
             {
                 OnlyWhereListed = true,
-                LeavesOut = "whether one is needed: dwellings that list none aren't judged",
+                NeededWhere = new() { OpensFrom = new[] { RoomKind.Garage }, Fixtures = new FixtureKind[] { FixtureKind.Furnace, FixtureKind.Fireplace, new("boiler") } },
+                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeCoAlarm),
+                MayServeOthers = true,
+                LeavesOut = "whether a furnace, boiler or fireplace burns fuel, as each is taken to, and what else does; garages whose door into the house isn't described",
             };
         }
     }

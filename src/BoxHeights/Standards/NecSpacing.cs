@@ -147,6 +147,8 @@ internal static class NecSpacing
 
     private static CountedOutlet IslandCounting { get; } = CounterOutlets with { AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } };
 
+    private static DeviceBox OnIsland { get; } = new DeviceBox("island", BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle }).WithSurface(BoxSurface.Cabinet).WithMounting(new(MountingMethod.Cabinet));
+
     private static IslandSubject Islands { get; } = new()
     {
         Above = AboveCounter,
@@ -162,6 +164,7 @@ internal static class NecSpacing
         RequiredOutlet row = new("island-outlets", "served by outlets at its top, or up to 12 in below one that reaches out no more than 6 in", Severity.Violation, citation, IslandCounting, islands)
         {
             Count = count,
+            Cure = OnIsland,
             Scope = new() { Rooms = CounterRooms },
             LeavesOut = "what else allows outlets below the top",
         };
@@ -201,6 +204,7 @@ internal static class NecSpacing
         new("island-provision", "with an outlet that serves its top, or with " + (edition == NecEdition.Nec2026 ? "an electrical " : "") + "provision for one", Severity.Note, citation, IslandCounting,
             Islands with { Below = Distance.Zero, OverhangAtMost = Distance.Zero })
         {
+            Cure = OnIsland,
             Scope = new() { Rooms = CounterRooms },
         };
 }

@@ -86,10 +86,12 @@ public sealed record IslandSubject : OutletSubject
 
                 if (sure < needed)
                 {
+                    Distance wished = from + Distance.FromTicks((to - from).Ticks * ((2 * sure) + 1) / (2 * needed));
                     // A part is counted and not measured in its name: where a peninsula begins is a matter of how the text is read.
                     Finds(row, statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? Facts.None : needs,
                         () => isWhole ? $"{sure} of {needed} outlets that serve its top"
-                            : (Wording)$"{sure} of {needed} outlets that serve its top from {Printed.Of(from, space.Units):left} to {Printed.Of(to, space.Units):right} along it");
+                            : (Wording)$"{sure} of {needed} outlets that serve its top from {Printed.Of(from, space.Units):left} to {Printed.Of(to, space.Units):right} along it",
+                        cure => CureOn(space, one, top, cure, wished, from, to));
                 }
             }
 
@@ -109,7 +111,8 @@ public sealed record IslandSubject : OutletSubject
         else if (Count(row.Outlet, space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
         {
             Finds(row, statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
-                () => $"no outlet that serves its top within {Printed.Of(within, space.Units):within} of its outer end");
+                () => $"no outlet that serves its top within {Printed.Of(within, space.Units):within} of its outer end",
+                cure => CureOn(space, one, top, cure, top.To - within.Split(2)[0], top.To - within, top.To));
         }
         else if (statement.TellsAll)
         {
@@ -117,8 +120,33 @@ public sealed record IslandSubject : OutletSubject
         }
     }
 
-    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<Wording> what) =>
-        row.Lacks(statement, address + part, address, sure, needed, needs != Facts.None, needs, what);
+    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<Wording> what, Func<DeviceBox, Items<PlacedBox>> cure) =>
+        row.Lacks(statement, address + part, address, sure, needed, needs != Facts.None, needs, what, cure);
+
+    /// <summary>In the side of its base, halfway down to where an outlet still serves the top, or else set into the top; as near as may be to where it is wished along it.</summary>
+    private Items<PlacedBox> CureOn(SpaceView space, Freestanding island, IslandTop top, DeviceBox cure, Distance wished, Distance from, Distance to)
+    {
+        if (island.Top is not { } level)
+        {
+            return default;
+        }
+
+        Distance below = island.Overhang is { } beyond && beyond > OverhangAtMost ? Distance.Zero : Below.Split(2)[0];
+        DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithHeight(BoxHeight.ToCenter(level.Offset - below, level.Datum));
+        Distance step = space.TryStep;
+        for (Distance off = Distance.Zero; off <= to - from; off += step)
+        {
+            foreach (Distance along in new[] { wished - off, wished + off })
+            {
+                if (along >= from && along <= to && top.At(along, space.Room!.Fixtures) is { } place)
+                {
+                    return new[] { new PlacedBox(SurfaceAddress.Of(space.Id, DwellingBoxes.Floor), box.WithPlan(place)) };
+                }
+            }
+        }
+
+        return default;
+    }
 
     private int Needed(OutletCount count, IslandTop top, Distance from, Distance to)
     {

@@ -90,6 +90,17 @@ internal sealed class IslandTop
         return true;
     }
 
+    /// <summary>The place in plan that is so far along its length, halfway across; null where that is off it, or in what is set into it.</summary>
+    /// <param name="along">From where its length is measured.</param>
+    /// <param name="fixtures">What may be set into it.</param>
+    public PlanPoint? At(Distance along, Items<Fixture> fixtures)
+    {
+        decimal across = (near.Ticks + far.Ticks) / 2;
+        (decimal x, decimal y) = runsAway ? frame.InPlan(across, along.Ticks) : frame.InPlan(along.Ticks, across);
+        PlanPoint place = new(Distance.FromTicks((long)x), Distance.FromTicks((long)y));
+        return outline.Holds(place) && !fixtures.Exists(fixture => fixture.Plan.Count >= 2 && IsSetIn(fixture.Plan, out Distance from, out Distance to, out _) && from <= along && along <= to) ? place : null;
+    }
+
     /// <summary>Whether a wall is the one that it joins.</summary>
     public bool Joins(int wall) => joint?.Wall == wall;
 

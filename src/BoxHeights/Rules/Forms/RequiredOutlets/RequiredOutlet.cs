@@ -40,6 +40,12 @@ public sealed record RequiredOutlet : SpaceRule
     /// <summary>Whether it says nothing of dwellings that list no such outlet, even where every box is described: whether one is needed can't be told.</summary>
     public bool OnlyWhereListed { get; init; }
 
+    /// <summary>What makes one needed in a dwelling that lists none; null where <see cref="OnlyWhereListed"/> alone decides.</summary>
+    public NeededWhere? NeededWhere { get; init; }
+
+    /// <summary>Whether its box may serve what other rows ask for too, so that a plan has it before theirs.</summary>
+    public bool MayServeOthers { get; init; }
+
     /// <summary>A box that would do, without its place; null where none is offered.</summary>
     public DeviceBox? Cure { get; init; }
 
@@ -50,7 +56,7 @@ public sealed record RequiredOutlet : SpaceRule
     public override bool LooksAtOwnBoxesOnly => true;
 
     /// <inheritdoc/>
-    public override bool IsPlannedFirst => Of.IsPlannedFirst;
+    public override bool IsPlannedFirst => Of.IsPlannedFirst || MayServeOthers;
 
     /// <inheritdoc/>
     internal override DeviceBox? Adds => Cure;
@@ -59,10 +65,10 @@ public sealed record RequiredOutlet : SpaceRule
     public override Facts PlannedDespite => Of.PlannedDespite;
 
     /// <inheritdoc/>
-    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Count.OneForEach.Select(kind => kind.Name), Of.KindsNamed);
+    public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Count.OneForEach.Select(kind => kind.Name), Of.KindsNamed, NeededWhere?.KindsNamed ?? default);
 
     /// <inheritdoc/>
-    public override string Numbers => Count + " " + Outlet.Numbers + (OnlyWhereListed ? " where one is listed" : "") + " for " + Of.Numbers + (Occupancies.Count == 0 ? "" : "; in " + Occupancies);
+    public override string Numbers => Count + " " + Outlet.Numbers + (OnlyWhereListed ? " where one is listed" : "") + (NeededWhere is { } where ? ", or where there is " + where : "") + " for " + Of.Numbers + (Occupancies.Count == 0 ? "" : "; in " + Occupancies);
 
     /// <inheritdoc/>
     protected override IEnumerable<string> Mistakes() => Of.Mistakes;
@@ -92,7 +98,7 @@ public sealed record RequiredOutlet : SpaceRule
     /// <summary>Whether enough is described for something to be lacking; what isn't is told.</summary>
     internal bool IsDescribed(SpaceView space, SpaceStatement statement)
     {
-        Wording? missing = space.IsWhole && !OnlyWhereListed ? null
+        Wording? missing = space.IsWhole && (!OnlyWhereListed || NeededWhere?.IsThere(space) == true) ? null
             : space.Boxes.Count == 0 ? $"no box is described there"
             : space.Face is not null && !space.Whole.ListsOutside(Outlet) ? $"no such outlet is described outside"
             : space.Whole.Lists(Outlet) ? null : NoneInTheDwelling;

@@ -11,6 +11,9 @@ public sealed record StoreySubject : OutletSubject
     /// <summary>Outlets in rooms of these kinds don't count.</summary>
     public Items<RoomKind> NotIn { get; init; }
 
+    /// <summary>Where one that is added goes, the best kind of room first; any other room that counts comes after these.</summary>
+    public Items<RoomKind> Best { get; init; }
+
     /// <inheritdoc/>
     public override SpaceKind Kind => SpaceKind.Storey;
 
@@ -68,23 +71,31 @@ public sealed record StoreySubject : OutletSubject
     private void Lacks(RequiredOutlet row, SpaceView space, int sure, Facts needs, SpaceStatement statement) =>
         row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != Facts.None, needs, () => row.Counted(sure), cure => CureOn(space, cure));
 
-    /// <summary>In a hall of the storey, or the first room that will do.</summary>
+    /// <summary>In the first room of the best kind that the storey has.</summary>
     private Items<PlacedBox> CureOn(SpaceView space, DeviceBox cure)
     {
-        Items<PlacedBox> first = default;
+        Items<PlacedBox> best = default;
+        int least = int.MaxValue;
         foreach (Room room in space.Dwelling.Rooms)
         {
-            if (room.Storey == space.Id && !NotIn.Contains(room.Kind) && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
+            if (room.Storey == space.Id && !NotIn.Contains(room.Kind) && Rank(room.Kind) is var rank && rank < least
+                && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
             {
-                if (room.Kind == RoomKind.Hall)
-                {
-                    return box;
-                }
-
-                first = first.Count == 0 ? box : first;
+                (best, least) = (box, rank);
             }
         }
 
-        return first;
+        return best;
+    }
+
+    private int Rank(RoomKind kind)
+    {
+        int rank = 0;
+        while (rank < Best.Count && Best[rank] != kind)
+        {
+            rank++;
+        }
+
+        return rank;
     }
 }
