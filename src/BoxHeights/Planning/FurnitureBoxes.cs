@@ -10,14 +10,16 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     private readonly HashSet<BoxPurpose> tied = [];
 
     /// <summary>A box for each appliance of the room that a row has one planned for; of several rows the last by its id first.</summary>
-    public void Appliances(Room room)
+    /// <param name="room">The room.</param>
+    /// <param name="lights">Devices that are planned now; null for all.</param>
+    public void Appliances(Room room, Items<DeviceKind>? lights = null)
     {
         PlacementRule[] rows = draft.State.Rules.Placement;
         for (int i = rows.Length - 1; i >= 0; i--)
         {
-            if (rows[i] is { PlannedFor: { } thing, Planned: { } box })
+            if (rows[i] is { PlannedFor.Count: > 0, Planned: { } box } row && (lights is not { } some || box.Devices.Exists(some.Contains)) && (row.PlannedIn.Count == 0 || row.PlannedIn.Contains(room.Kind)))
             {
-                Plan(room, box, thing.Name);
+                Plan(room, box, row.PlannedFor.Select(kind => kind.Name));
             }
         }
     }
@@ -33,7 +35,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
                 box = rule.Planned ?? box;
             }
 
-            if (Plan(room, box.WithDedicated(null), null))
+            if (Plan(room, box.WithDedicated(null), default))
             {
                 tied.Add(purpose);
             }
@@ -75,9 +77,9 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         }
     }
 
-    /// <summary>Boxes beside or behind the things that a rule of practice ties their purpose to, or those of one kind alone.</summary>
+    /// <summary>Boxes beside or behind the things that a rule of practice ties their purpose to, or those of some kinds alone.</summary>
     /// <returns>Whether the room has such a thing whose place is known.</returns>
-    private bool Plan(Room room, DeviceBox box, string? onlyThing)
+    private bool Plan(Room room, DeviceBox box, Items<string> onlyThings)
     {
         bool any = false;
         foreach ((PlacementRule rule, PlaceAnchor anchor) in RulesFor(box.Purpose))
@@ -111,7 +113,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
                 }
             }
 
-            bool IsMeant(string kind) => anchor.Things.Contains(kind) && (onlyThing is null || onlyThing == kind);
+            bool IsMeant(string kind) => anchor.Things.Contains(kind) && (onlyThings.Count == 0 || onlyThings.Contains(kind));
         }
 
         return any;
@@ -153,6 +155,14 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
             }
         }
 
-        draft.Obstacle(address + ": no place for a " + box.Purpose + " box " + draft.Asked(rule) + " (" + thing + ")" + HeightsOnWall.WhyNone(draft, address, wish, box));
+        string none = address + ": no place for a " + box.Purpose + " box " + draft.Asked(rule) + " (" + thing + ")" + HeightsOnWall.WhyNone(draft, address, wish, box);
+        if (rule.IsPlannedByCustom)
+        {
+            draft.Note(none);
+        }
+        else
+        {
+            draft.Obstacle(none);
+        }
     }
 }

@@ -11,10 +11,13 @@ internal sealed class HeightsOnWall
 
     private readonly SortedDictionary<long, (Distance Reading, CandidateRank Rank)> places = [];
 
-    private HeightsOnWall(Edge edge, Datum datum)
+    private readonly Distance wanted;
+
+    private HeightsOnWall(BoxHeight wanted, Edge edge)
     {
+        this.wanted = wanted.Value;
         Edge = edge;
-        Datum = datum;
+        Datum = wanted.Datum;
     }
 
     private Edge Edge { get; }
@@ -48,6 +51,9 @@ internal sealed class HeightsOnWall
         return [.. near.FindAll(place => place.Rank != CandidateRank.Fair), .. near.FindAll(place => place.Rank == CandidateRank.Fair)];
     }
 
+    /// <summary>Whether a box has the height at one of the places that it would have anywhere if nothing were in the way.</summary>
+    public bool IsAsWanted(Distance along) => places[along.Ticks].Reading == wanted;
+
     /// <summary>The height of a box at one of the places.</summary>
     public BoxHeight HeightAt(Distance along) => BoxHeight.To(Edge, places[along.Ticks].Reading, Datum);
 
@@ -65,7 +71,7 @@ internal sealed class HeightsOnWall
         }
 
         DeviceBox probed = box.WithAt(length.Split(2)[0]).WithHeight(wanted);
-        HeightsOnWall found = new(edge, wanted.Datum);
+        HeightsOnWall found = new(wanted, edge);
         foreach (bool isBetween in betweenStuds ? new[] { false, true } : [false])
         {
             DeviceBox held = HeldOnWall.As(draft, address, probed, isBetween);

@@ -169,6 +169,7 @@ internal sealed partial class RoughInDraft
     {
         CureLights(room.Id, habit);
         new UsualBoxes(this).Plan(room, habit.Lights);
+        Furniture.Appliances(room, habit.Lights);
     }
 
     private void CureLights(string space, SwitchesAtEntrances habit) =>

@@ -171,6 +171,10 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
         foreach (SwitchedGroup group in station.IsThere ? [] : station.Groups.FindAll(group => group.Boxes.Count == 0))
         {
             station.Leave(group);
+        }
+
+        if (!station.IsThere && station.Groups.Count == 0)
+        {
             draft.Note(station.Entrance.Room.Id + ": no light is planned for a switch " + station.Where + ", so that none is either");
         }
     }

@@ -150,7 +150,9 @@ internal static class TradePractice
             OnItsWall = DeviceLists.AtAppliances.Contains(purpose),
             Scope = HabitScope(purpose),
             Planned = PlannedFor(purpose),
-            PlannedFor = ApplianceOf(purpose),
+            PlannedFor = ApplianceOf(purpose) is { } appliance ? new[] { appliance } : UsualAt(purpose),
+            PlannedIn = purpose == BoxPurpose.VanityLight ? new[] { RoomKind.Bathroom } : purpose == BoxPurpose.SinkBase || purpose == BoxPurpose.Hood ? new[] { RoomKind.Kitchen } : default(Items<RoomKind>),
+            IsPlannedByCustom = ApplianceOf(purpose) is null,
         };
 
     /// <summary>The washer's receptacle is the laundry's too; those of other appliances serve one alone.</summary>
@@ -172,6 +174,14 @@ internal static class TradePractice
         : purpose == BoxPurpose.Laundry ? FixtureKind.Washer
         : purpose == BoxPurpose.Dryer ? FixtureKind.Dryer
         : null;
+
+    /// <summary>Where one is put although no document asks for it: under a sink for its disposal and the dishwasher beside it, over a range for a hood or a microwave oven, over a basin, behind a television.</summary>
+    private static Items<FixtureKind> UsualAt(BoxPurpose purpose) =>
+        purpose == BoxPurpose.SinkBase ? new[] { FixtureKind.Sink }
+        : purpose == BoxPurpose.Hood ? new[] { FixtureKind.Range, FixtureKind.Cooktop }
+        : purpose == BoxPurpose.VanityLight ? new[] { FixtureKind.Basin }
+        : purpose == BoxPurpose.Television ? new[] { FixtureKind.Television }
+        : default(Items<FixtureKind>);
 
     private static RuleScope HabitScope(BoxPurpose purpose) => RuleScope.Walls with { Purposes = new[] { purpose }, ExceptExisting = true };
 

@@ -26,7 +26,7 @@ internal static class RowHouse
         .Outside("front", "ground", "south", 10950, 0, 4800)
         .Outside("back", "ground", "north", -150, 0, 4800)
         .Change("kitchen/north", wall => wall.WithExterior(true).WithCounters(new[] { Counters }))
-        .Change("bath/south", wall => wall.WithCounters(new[] { Vanity }))
+        .Change("bath/east", wall => wall.WithCounters(new[] { Vanity }))
         .Open("kitchen/north", Window("over-sink", 1100), 1700, 2500)
         .Open("kitchen/east", Window("side-light", 1100), 2000, 2800)
         .Open("kitchen/north", Door("garden-door", WallEnd.Right, DoorSwing.Into).WithEntrance(EntranceSide.Inside), 3880, 4720)
@@ -49,8 +49,8 @@ internal static class RowHouse
         new CounterInterruption(InterruptionKind.Range, Mm(1000), Mm(1600)), new CounterInterruption(InterruptionKind.Sink, Mm(1750), Mm(2350)).WithBehind(Mm(80)),
     });
 
-    private static Counter Vanity => new Counter("vanity", CounterKind.Bath, Mm(100), Mm(900)).WithDepth(Mm(500)).WithTop(new Level(Mm(860), Datum.FinishedFloor))
-        .WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Basin, Mm(250), Mm(750)).WithBehind(Mm(50)) });
+    private static Counter Vanity => new Counter("vanity", CounterKind.Bath, Mm(1500), Mm(2300)).WithDepth(Mm(500)).WithTop(new Level(Mm(860), Datum.FinishedFloor))
+        .WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Basin, Mm(1650), Mm(2150)).WithBehind(Mm(50)) });
 
     private static Storey Storey(string id) => new Storey(id).WithCeiling(new Ceiling().WithFraming(Mm(2500)).WithBoard(Mm(12.5m)).WithStrapping(Distance.Zero))
         .WithStuds(new StudLayout().WithSpacing(Mm(400)).WithFirstFace(Mm(381)).WithThickness(Mm(38)).WithKnown(StudKnowledge.Declared)).WithBoards(new BoardLayout().WithThickness(Mm(12.5m)));

@@ -44,7 +44,7 @@ internal static class InventedCountry
         },
         new AnchoredPlace("beside-bed", "beside the bed", Severity.Note, Rules, new PlaceAnchor(new[] { "bed" }, Mm(500)).WithBeyond(Mm(100)))
         {
-            Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Bedside } }, Planned = new DeviceBox("planned", BoxPurpose.Bedside).WithDevices(new[] { Socket }), PlannedFor = FixtureKind.Bed,
+            Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Bedside } }, Planned = new DeviceBox("planned", BoxPurpose.Bedside).WithDevices(new[] { Socket }), PlannedFor = new[] { FixtureKind.Bed },
         },
         new SpecifiedHeight("as-drawn", "at the height that is drawn", Severity.Advice, Rules, Mm(8)),
         new UniformLevel("one-line", "level with the others of its purpose", Severity.Advice, Rules, Mm(5)) { Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Switch } } },

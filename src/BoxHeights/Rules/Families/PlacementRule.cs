@@ -24,8 +24,14 @@ public abstract record PlacementRule : Rule
     /// <summary>What a plan puts at the thing that the row ties boxes to, without place; a box without devices where nothing is said.</summary>
     public DeviceBox? Planned { get; init; }
 
-    /// <summary>The thing for which a plan puts one of itself, as for an appliance; null where it is an extra that somebody has to ask for.</summary>
-    public FixtureKind? PlannedFor { get; init; }
+    /// <summary>The things for which a plan puts one of itself, as for an appliance; none where it is an extra that somebody has to ask for.</summary>
+    public Items<FixtureKind> PlannedFor { get; init; }
+
+    /// <summary>Rooms in which a plan does so; every room where none is named.</summary>
+    public Items<RoomKind> PlannedIn { get; init; }
+
+    /// <summary>Whether a plan only notes it where there is no room for one, because no document asks for it.</summary>
+    public bool IsPlannedByCustom { get; init; }
 
     /// <summary>What lets the rule off a box that misses it: others nearby that meet it.</summary>
     public Relief Relief { get; init; }

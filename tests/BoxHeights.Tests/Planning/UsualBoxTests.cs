@@ -1,0 +1,103 @@
+using System;
+using System.Linq;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>What a house gets by custom: places worked by hand from the ranch's drawing. Common practice, no source.</summary>
+public sealed class UsualBoxTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RoomPlan Ranch = new RoughInPlanner(Rules).Plan(RanchHouse.Bare);
+
+    private static Distance In(decimal inches) => Distance.FromInches(inches);
+
+    private static PlacedBox Of(string rule) => Ranch.Dwelling.FindBox(Assert.Single(Ranch.Reasons, one => one.RuleId == rule).Id)!;
+
+    // On the hall's one wall that no window warms, off its doors, 5 ft up (a maker's instructions ask for about that).
+    [Fact]
+    public void Thermostat_IsOnAnInnerWallOfTheHall_OffItsDoors()
+    {
+        PlacedBox box = Of("usual-thermostat");
+        Assert.Equal("hall/north", box.Address);
+        Assert.Equal("60 in to center above subfloor", box.Box.Height.ToString());
+
+        // Doors of laundry, bath and the third bedroom, from the hall's left end at 267-1/2 in on the drawing, with 2-7/16 in of trim.
+        Assert.All(new[] { (296, 328), (400, 430), (500, 532) }, door => Assert.False(box.Box.At > In(door.Item1 - 267.5m - 4) && box.Box.At < In(door.Item2 - 267.5m + 4)));
+    }
+
+    [Fact]
+    public void Chime_IsOneInTheHouse_HighInTheHall() => Assert.Equal(("hall/north", "80 in to center above subfloor"), (Of("usual-chime").Address, Of("usual-chime").Box.Height.ToString()));
+
+    // Its hinges are on the left seen from the foyer, so that the latch is on the left seen from outside: left of 281 in, which is 527 in from the face's left end.
+    [Fact]
+    public void DoorbellButton_IsBesideTheLatchOfTheFrontDoor()
+    {
+        PlacedBox box = Of("usual-doorbell");
+        Assert.Equal("front/wall", box.Address);
+        Assert.InRange(In(527) - box.Box.At!.Value, In(3), In(8));
+    }
+
+    // The vehicle door runs from 24 in to 216 in of a wall of 240-1/2 in; ten feet in from it is in the middle of 120.
+    [Fact]
+    public void DoorOpener_IsInTheCeilingBehindTheMiddleOfTheDoor()
+    {
+        PlacedBox box = Of("usual-door-opener");
+        Assert.Equal(("garage/ceiling", new PlanPoint(In(120), In(264 - 120))), (box.Address, box.Box.Plan));
+    }
+
+    [Theory]
+    [InlineData("usual-thermostat")]
+    [InlineData("usual-chime")]
+    [InlineData("usual-doorbell")]
+    [InlineData("usual-door-opener")]
+    public void Custom_ThatIsntInTheSet_IsntPlanned(string row) =>
+        Assert.DoesNotContain(new RoughInPlanner(Rules.Without(row)).Plan(RanchHouse.Bare).Reasons, one => one.RuleId == row);
+
+    // Where one is there already, wherever in the house, it is the one.
+    [Fact]
+    public void Thermostat_ThatIsThere_IsTheOne()
+    {
+        DeviceBox own = new DeviceBox("own", BoxPurpose.Thermostat).WithDevices(new[] { DeviceKind.Thermostat }).WithAt(In(60)).WithHeight(BoxHeight.Parse("60 in to center above subfloor"));
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(RanchHouse.Bare.WithBox(new PlacedBox("living/east", own)));
+        Assert.DoesNotContain(plan.Reasons, one => one.RuleId == "usual-thermostat");
+    }
+
+    // Behind the screen, under the sink for disposal and dishwasher, over the range for a hood or a microwave oven, over the basin.
+    [Theory]
+    [InlineData("television-place", "living/west", 50, 105)]
+    [InlineData("sink-base-place", "kitchen/north", 58, 112)]
+    [InlineData("hood-place", "kitchen/north", 140, 170)]
+    [InlineData("vanity-light-place", "bath/west", 121, 127)]
+    public void Thing_ThatIsDescribed_GetsItsBoxUnasked(string row, string wall, int from, int to)
+    {
+        PlacedBox box = Of(row);
+        Assert.Equal(wall, box.Address);
+        Assert.InRange(box.Box.At!.Value, In(from), In(to));
+        Assert.Empty(Ranch.Obstacles);
+    }
+
+    // International Residential Code R315, from memory: a garage that opens into the house asks for one outside the bedrooms, which the smoke alarm's box holds too.
+    [Fact]
+    public void AttachedGarage_AsksForACarbonMonoxideAlarm()
+    {
+        Assert.Equal("smoke-co-alarm", Of("bedroom-hall-co-alarm").Box.Devices.ToString());
+        Dwelling without = RanchHouse.Bare.WithRooms(RanchHouse.Bare.Rooms.Where(room => room.Id != "garage").ToArray());
+        Assert.DoesNotContain(new RoughInPlanner(Rules).Plan(without).Reasons, one => one.RuleId == "bedroom-hall-co-alarm");
+    }
+
+    // NEC 210.52(C): 21 sq ft of island ask for one outlet and one more for what is over 9 sq ft in 2020; in 2023 one is the owner's choice, or provision for it.
+    [Theory]
+    [InlineData(NecEdition.Nec2017, 1)]
+    [InlineData(NecEdition.Nec2020, 2)]
+    [InlineData(NecEdition.Nec2023, 1)]
+    public void Island_GetsItsOutlets(NecEdition edition, int expected)
+    {
+        RuleSet rules = RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice;
+        RoomPlan plan = new RoughInPlanner(rules).Plan(RanchHouse.Bare);
+        PlacedBox[] boxes = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Address == "kitchen/floor")];
+        Assert.Equal(expected, boxes.Length);
+        Assert.All(boxes, placed => Assert.True(placed.Box.Plan is { } at && at.Right >= In(66) && at.Right <= In(150) && at.Into >= In(84) && at.Into <= In(120)));
+        Assert.DoesNotContain(new LayoutEvaluator(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(plan.Dwelling).Findings, finding => finding.RuleId.StartsWith("island", StringComparison.Ordinal));
+    }
+}
