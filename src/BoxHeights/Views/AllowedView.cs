@@ -4,7 +4,7 @@ namespace BoxHeights;
 
 /// <summary>What rules allow a box along one line: the heights at a place along its wall, or the places along its wall at a height.</summary>
 /// <remarks>
-/// It is about the box, its wall and the boxes beside and behind it. What boxes share with each other (a level line) and what rooms need of them together isn't in it.
+/// It is about the box, its wall, the boxes beside and behind it and the level that it shares with others, from where they are. What rooms need of their boxes together isn't in it.
 /// It is never an approval: local codes and the authority having jurisdiction decide.
 /// </remarks>
 public sealed class AllowedView

@@ -75,9 +75,10 @@ internal sealed partial class Whereabouts
             rules.Add(new(limit.Rule, allowed, false));
         }
 
+        AskedBox? asked = null;
         foreach ((ProvisionRule rule, ProvisionGroup group) in Neighbors(sites))
         {
-            if (rule.Around(group, index, sites[0].Site, along) is { } left)
+            if (rule.Around(group, index, asked ??= Asked(sites[0], along)) is { } left)
             {
                 rules.Add(new(rule, left, false));
             }
@@ -103,6 +104,9 @@ internal sealed partial class Whereabouts
     private DistanceSet Held() => IsOnWall ? box.Surface.Space.HeldHeights(edges.Length == 1 ? edges[0] : null, datum, size) : DistanceSet.All;
 
     private StatedSite[] SitesAt(Distance along) => Array.ConvertAll(edges, edge => state.SiteOf(box, edge, datum, along));
+
+    private static AskedBox Asked(StatedSite site, Distance along) =>
+        new(site.Site, along, (in DistanceSet centers, bool habitsToo, out Facts needs) => site.CanBeWithin(along.Ticks, centers, habitsToo, out needs));
 
     /// <summary>Where the edge isn't stated that a height is to, it may be any.</summary>
     private static AllowedHeights AnyOf(in AllowedHeights one, in AllowedHeights other) => AllowedHeights.OneOf(one, other, Facts.EdgeMeant);

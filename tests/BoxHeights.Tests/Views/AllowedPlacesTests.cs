@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
@@ -104,6 +105,59 @@ public sealed class AllowedPlacesTests
         }
 
         Assert.Equal(cavity == "3-1/2", inTheWay > 0);
+    }
+
+    // A wall between units, rated: studs, fireblocks, fill and putty pads on either face decide what may be how near. 24 in apart is NEC 300.21's usual rule of listings (from memory).
+    [Fact]
+    public void AllowedAlong_OnARatedWall_AgreesWithSettingItThere()
+    {
+        HashSet<Verdict> seen = [];
+        Prop.ForAll(Arb.From(Gen.Choose(1, int.MaxValue - 1)), seed =>
+        {
+            Random random = new(seed);
+            DeviceBox Box(string id) => new DeviceBox(id, BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithSize(OneGang).WithAt(Distance.FromInches(random.Next(4, 90)))
+                .WithFireProtection(random.Next(4) switch { 0 => null, 1 => FireProtection.None, 2 => FireProtection.PuttyPad, _ => FireProtection.Listed }).WithHeight(BoxHeight.ToCenter(In("16"), Datum.Subfloor));
+            Wall Face(string id, int length, params DeviceBox[] boxes) => new Wall(id, Distance.FromInches(length)).WithRated(random.Next(3) > 0).WithCavity(In("3-1/2")).WithCavityFilled(random.Next(4) == 0).WithBoxes(boxes)
+                .WithStuds(random.Next(2) == 0 ? null : new StudLayout().WithSpacing(In("16")).WithKnown(random.Next(2) == 0 ? StudKnowledge.Assumed : StudKnowledge.Declared))
+                .WithNoCavity(random.Next(2) == 0 ? null : [new NoCavity(NoCavityKind.Fireblock, Distance.FromInches(40), Distance.FromInches(random.Next(41, 44)))]);
+            Dwelling dwelling = new Dwelling("units").WithStoreys(new Storey("ground"))
+                .WithRooms(new Room("a", RoomKind.Bedroom, "ground").WithWalls(Face("n", 120, Box("front"), Box("front-2"))), new Room("b", RoomKind.Bedroom, "ground").WithWalls(Face("s", 100, Box("back")).WithBackOf("a/n").WithBackOffset(Distance.FromInches(random.Next(-20, 30)))));
+            PlacedBox back = dwelling.FindBox("back")!;
+            RuleSet rated = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Rules.Where(rule => rule is RatedSeparation));
+            LayoutEvaluator evaluator = new(rated);
+            Evaluation evaluation = evaluator.Evaluate(dwelling);
+            AllowedView all = evaluation.AllowedAlong("back", back.Box.Height!.Value);
+            foreach (long at in Enumerable.Range(8, 380).Select(quarter => quarter * 508_000L).SelectMany(at => new[] { at - 1, at, at + 1 }).Where(_ => random.Next(6) == 0))
+            {
+                Distance along = Distance.FromTicks(at);
+                Verdict? found = evaluator.Evaluate(dwelling.WithBoxes(box => box.Id == "back" ? box.WithAt(along) : box)).Findings
+                    .Where(one => one.Subject == "back" || one.Involves.Contains("back")).Select(one => (Verdict?)one.Verdict).OrderByDescending(verdict => verdict == Verdict.Fails).FirstOrDefault();
+                seen.Add(found ?? Verdict.Passes);
+                foreach ((AllowedView view, Distance asked) in new[] { (all, along), (evaluation.AllowedAt("back", along), back.Box.Height!.Value.Value) })
+                {
+                    Assert.Equal((found is null, found != Verdict.Fails), (view.Sure.Contains(asked), view.Possible.Contains(asked)));
+                }
+            }
+
+            return true;
+        }).Check(Tries.Always(20));
+        Assert.Equal([Verdict.Passes, Verdict.Unknown, Verdict.Fails], seen.Order());
+    }
+
+    // One level for the boxes of a storey: two at 16 in, one at 18 in. Whoever joins is on it, near it, or makes 18 in the level of two, which is then no lower.
+    [Theory]
+    [InlineData("16", true)]
+    [InlineData("16-1/4", true)]
+    [InlineData("15-3/4", true)]
+    [InlineData("16-3/8", false)]
+    [InlineData("18", false)]
+    [InlineData("12", false)]
+    public void AllowedAt_BesideBoxesOnALevel_IsOnIt(string center, bool isAllowed)
+    {
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, "uniform-level") };
+        DeviceBox At(string id, string at, string up) => box.Box.WithId(id).WithSize(OneGang).WithAt(In(at)).WithHeight(BoxHeight.ToCenter(In(up), Datum.Subfloor));
+        Evaluation evaluation = (box with { Box = At(OneBox.Id, "72", "30"), Wall = wall => wall.WithBoxes(At("a", "20", "16"), At("b", "40", "16"), At("c", "100", "18")) }).Evaluate();
+        Assert.Equal(isAllowed, evaluation.AllowedAt(OneBox.Id, In("72")).Sure.Contains(In(center)));
     }
 
     // Every other receptacle of the counter is good, so the one that isn't is let off; beyond the counter it is on its own.
@@ -262,5 +316,5 @@ public sealed class AllowedPlacesTests
     private static bool IsOfItsPlace(Finding finding, string id) =>
         finding.Fault is { } fault ? fault.Subject == id
         : finding.NotJudgedBecause is null && (finding.Subject == id || finding.Involves.Contains(id))
-            && DwellingGen.Rules.Row(finding.RuleId) is PlacementRule or LimitRule or BoxAgainstBox;
+            && DwellingGen.Rules.Row(finding.RuleId) is PlacementRule or LimitRule or ProvisionRule;
 }

@@ -281,38 +281,9 @@ internal sealed partial class LayoutState : BoxesNow
     public override Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs)
     {
         needs = Facts.None;
-        if (at[box] == NotKnown)
-        {
-            return Verdict.Passes;
-        }
-
-        // Most boxes can be anywhere there: one look at the lowest height tells, without sets.
-        StatedSite site = sites[box][0];
-        Place lowest = new(at[box], at[box], -site.CenterAboveReading + above[0].From);
-        if (Array.TrueForAll(site.Placements, Allows))
-        {
-            return Verdict.Passes;
-        }
-
-        DistanceSet sure = above.ErodeShift(-site.CenterAboveReading);
-        DistanceSet possible = above.DilateShift(-site.CenterAboveReading);
-        foreach (StatedPlacement placement in site.Placements)
-        {
-            if (habitsToo || !placement.Rule.YieldsWhenForced)
-            {
-                DistanceSet surely = SlabJudge.SureAt(placement.Slabs, at[box]);
-                DistanceSet possibly = SlabJudge.PossibleAt(placement.Slabs, at[box]);
-
-                // What a rule lacks matters only where it leaves one of these heights open.
-                needs |= (surely & possible).Equals(possibly & possible) ? Facts.None : SlabJudge.NeedsAt(placement.Slabs, at[box]);
-                sure &= surely;
-                possible &= possibly;
-            }
-        }
-
-        return !sure.IsEmpty ? Verdict.Passes : possible.IsEmpty ? Verdict.Fails : Verdict.Unknown;
-
-        bool Allows(StatedPlacement placement) =>
-            (!habitsToo && placement.Rule.YieldsWhenForced) || SlabJudge.Verdict(placement.Slabs, lowest) == Verdict.Passes;
+        return at[box] == NotKnown ? Verdict.Passes : sites[box][0].CanBeWithin(at[box], above, habitsToo, out needs);
     }
+
+    /// <summary>The heights above the storey's subfloor at which firm placement rules may let a box have its center, where it is along its wall.</summary>
+    public override DistanceSet PossibleCentersOf(int box) => at[box] == NotKnown ? DistanceSet.All : sites[box][0].PossibleCentersAt(at[box]);
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -158,6 +159,52 @@ internal sealed class StatedSite
         }
 
         return DistanceSet.UnionOf(clear) & DistanceSet.Between(Site.Box.Size.HalfWidth, Site.Surface.Length - Site.Box.Size.HalfWidth);
+    }
+
+    /// <summary>Whether the placement rules let such a box have its center at some heights above the storey's subfloor, at a place along the wall.</summary>
+    public Verdict CanBeWithin(long along, in DistanceSet above, bool habitsToo, out Facts needs)
+    {
+        needs = Facts.None;
+
+        // Most boxes can be anywhere there: one look at the lowest height tells, without sets.
+        Place lowest = new(along, along, -CenterAboveReading + above[0].From);
+        if (Array.TrueForAll(Placements, Allows))
+        {
+            return Verdict.Passes;
+        }
+
+        DistanceSet sure = above.ErodeShift(-CenterAboveReading);
+        DistanceSet possible = above.DilateShift(-CenterAboveReading);
+        foreach (StatedPlacement placement in Placements)
+        {
+            if (habitsToo || !placement.Rule.YieldsWhenForced)
+            {
+                DistanceSet surely = SlabJudge.SureAt(placement.Slabs, along);
+                DistanceSet possibly = SlabJudge.PossibleAt(placement.Slabs, along);
+
+                // What a rule lacks matters only where it leaves one of these heights open.
+                needs |= (surely & possible).Equals(possibly & possible) ? Facts.None : SlabJudge.NeedsAt(placement.Slabs, along);
+                sure &= surely;
+                possible &= possibly;
+            }
+        }
+
+        return !sure.IsEmpty ? Verdict.Passes : possible.IsEmpty ? Verdict.Fails : Verdict.Unknown;
+
+        bool Allows(StatedPlacement placement) =>
+            (!habitsToo && placement.Rule.YieldsWhenForced) || SlabJudge.Verdict(placement.Slabs, lowest) == Verdict.Passes;
+    }
+
+    /// <summary>The heights above the storey's subfloor at which firm rules may let such a box have its center, at a place along the wall.</summary>
+    public DistanceSet PossibleCentersAt(long along)
+    {
+        DistanceSet possible = DistanceSet.All;
+        foreach (StatedPlacement placement in Placements)
+        {
+            possible = placement.Rule.YieldsWhenForced ? possible : possible & SlabJudge.PossibleAt(placement.Slabs, along);
+        }
+
+        return possible.DilateShift(CenterAboveReading);
     }
 
     private Statements Statements => statements ??= owner.StateAll(Site);

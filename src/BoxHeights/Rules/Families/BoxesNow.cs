@@ -55,6 +55,9 @@ internal abstract class BoxesNow
     /// <summary>The same, taken for exact, as it was measured.</summary>
     public abstract bool TryNominalCenter(int box, out Distance above);
 
+    /// <summary>The heights above the storey's subfloor at which firm placement rules may let a box have its center, where it is along its wall.</summary>
+    public abstract DistanceSet PossibleCentersOf(int box);
+
     /// <summary>Whether the placement rules leave a box a center among some heights.</summary>
     public abstract Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs);
 

@@ -19,9 +19,8 @@ public abstract record ProvisionRule : Rule
     /// <summary>What the boxes of a group, where they are, leave a box at a place along its wall, as readings of its stick; null where the rule states nothing of the kind.</summary>
     /// <param name="group">The boxes.</param>
     /// <param name="except">The box itself, where it is among them.</param>
-    /// <param name="site">The box that is asked about.</param>
-    /// <param name="along">The place.</param>
-    internal virtual AllowedHeights? Around(ProvisionGroup group, int except, PlacementSite site, Distance along) => null;
+    /// <param name="box">The box that is asked about.</param>
+    internal virtual AllowedHeights? Around(ProvisionGroup group, int except, AskedBox box) => null;
 
     /// <summary>Adds the places along the wall at which that changes.</summary>
     internal virtual void AddEdgesTo(List<long> edges, ProvisionGroup group, int except, PlacementSite site)
@@ -62,6 +61,8 @@ public sealed class ProvisionGroup
     public int Count => members.Length;
 
     internal int Member(int index) => members[index];
+
+    internal bool Has(int box) => Array.IndexOf(members, box) >= 0;
 
     internal void Enter(int box)
     {
@@ -287,6 +288,28 @@ public sealed class ProvisionGroup
 
         return alike > count / 2;
     }
+
+    /// <summary>The heights at which the centers of the boxes lie but for one, of those that are known exactly, or where there are none, of those that were measured; from the lowest up.</summary>
+    internal List<Distance> CentersWithout(int except)
+    {
+        List<Distance> found = [];
+        for (int measured = 0; measured < 2 && found.Count == 0; measured++)
+        {
+            for (int i = 0; i < members.Length; i++)
+            {
+                if (members[i] != except && (measured == 1 ? state.TryNominalCenter(members[i], out Distance one) : TryExactCenter(i, out one)))
+                {
+                    found.Add(one);
+                }
+            }
+        }
+
+        found.Sort();
+        return found;
+    }
+
+    /// <summary>The heights above the storey's subfloor at which firm rules may let a box have its center, where it is along its wall.</summary>
+    internal DistanceSet PossibleCentersOf(int index) => state.PossibleCentersOf(members[index]);
 
     private bool TryExactCenter(int index, out Distance exactly)
     {

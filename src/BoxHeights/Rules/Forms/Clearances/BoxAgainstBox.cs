@@ -150,11 +150,12 @@ public sealed record BoxAgainstBox : ProvisionRule
     }
 
     /// <inheritdoc/>
-    internal override AllowedHeights? Around(ProvisionGroup group, int except, PlacementSite site, Distance along)
+    internal override AllowedHeights? Around(ProvisionGroup group, int except, AskedBox box)
     {
         AllowedHeights all = AllowedHeights.Anything;
+        PlacementSite site = box.Site;
         BoxTraits one = site.Box;
-        Distance place = site.Surface.Body?.Along(along) ?? along;
+        Distance place = site.Surface.Body?.Along(box.Along) ?? box.Along;
         for (int j = 0; j < group.Count; j++)
         {
             BoxTraits other = group.BoxOf(j);

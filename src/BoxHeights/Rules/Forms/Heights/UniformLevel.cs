@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -75,6 +76,69 @@ public sealed record UniformLevel : ProvisionRule
                 statement.Finds(i, unknown ? Verdict.Unknown : Verdict.Fails, center.From, allowed, unknown ? needs | group.NeedsOf(i) : Facts.None);
             }
         }
+    }
+
+    /// <inheritdoc/>
+    internal override AllowedHeights? Around(ProvisionGroup group, int except, AskedBox box)
+    {
+        List<Distance> others = group.CentersWithout(except);
+        if (others.Count == 0 || !box.Site.TryCenterAboveReading(out DistanceRange own))
+        {
+            return null;
+        }
+
+        DistanceSet centers = CentersBeside(others, own.IsExact, out Distance level);
+        DistanceSet band = DistanceSet.Between(level - Within, level + Within);
+        Verdict free = box.CanBeWithin(DistanceSet.Single(level), false, out Facts needs);
+        if (free == Verdict.Fails || box.CanBeWithin(band, true, out _) == Verdict.Fails)
+        {
+            return AllowedHeights.Anything;
+        }
+
+        DistanceSet excused = WhereTheOtherCannotMeet(group, except, own);
+        return new(
+            centers.ErodeShift(-own) | excused,
+            free == Verdict.Unknown ? DistanceSet.All : centers.DilateShift(-own) | excused,
+            needs | (own.IsExact ? Facts.None : Facts.FloorFinish));
+    }
+
+    /// <summary>The centers at which a box is on the level that it then shares: it counts itself, where its center is known exactly.</summary>
+    /// <param name="others">The centers of the others, from the lowest up; one at least.</param>
+    /// <param name="counts">Whether its own center is known exactly.</param>
+    /// <param name="level">The level wherever it isn't on it.</param>
+    private DistanceSet CentersBeside(List<Distance> others, bool counts, out Distance level)
+    {
+        int most = 0;
+        level = default;
+        List<(Distance Center, int Count)> shared = [];
+        for (int i = 0; i < others.Count;)
+        {
+            int count = others.LastIndexOf(others[i]) - i + 1;
+            level = count > most ? others[i] : level;
+            most = Math.Max(most, count);
+            shared.Add((others[i], count));
+            i += count;
+        }
+
+        DistanceSet centers = DistanceSet.Between(level - Within, level + Within);
+        if (counts)
+        {
+            // With it as many may share its height as share the level, or more; the lowest of several such heights is the level.
+            centers = most == 1 ? centers | DistanceSet.AtMost(level) : centers;
+            foreach ((Distance center, int count) in shared)
+            {
+                centers = count + 1 > most || (count + 1 == most && center < level) ? centers | DistanceSet.Single(center) : centers;
+            }
+        }
+
+        return centers;
+    }
+
+    private DistanceSet WhereTheOtherCannotMeet(ProvisionGroup group, int except, in DistanceRange own)
+    {
+        int other = group.Count > 0 && group.Member(0) == except ? 1 : 0;
+        bool areTwo = InOneRoom && group.Count == (group.Has(except) ? 2 : 1);
+        return areTwo ? group.PossibleCentersOf(other).DilateShift(new(-Within, Within)).DilateShift(-own).Complement() : DistanceSet.Empty;
     }
 
     /// <summary>Of two boxes in a room either may be the one that is off: neither is, where the other can't be set like it.</summary>

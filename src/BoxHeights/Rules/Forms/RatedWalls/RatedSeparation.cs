@@ -61,13 +61,12 @@ public sealed record RatedSeparation : ProvisionRule
         {
             for (int j = 0; j < i; j++)
             {
-                if (!group.TryAlong(i, out Distance one, out bool isBack) || !group.TryAlong(j, out Distance other, out bool otherIsBack) || isBack == otherIsBack
-                    || !(group.SurfaceOf(i).Wall!.Rated || group.SurfaceOf(j).Wall!.Rated))
+                if (Spot.Of(group, i) is not { } one || Spot.Of(group, j) is not { } other)
                 {
                     continue;
                 }
 
-                Verdict verdict = Judge(group, i, j, (one - other).Abs());
+                Verdict verdict = Judge(one, other);
                 if (verdict != Verdict.Passes)
                 {
                     int subject = group.IsUntouched(i) || (group.IsFixed(i) && !group.IsFixed(j)) ? j : i;
@@ -79,20 +78,83 @@ public sealed record RatedSeparation : ProvisionRule
         }
     }
 
-    private Verdict Judge(ProvisionGroup group, int i, int j, Distance centers)
+    /// <inheritdoc/>
+    internal override AllowedHeights? Around(ProvisionGroup group, int except, AskedBox box)
     {
-        BoxTraits one = group.BoxOf(i);
-        BoxTraits other = group.BoxOf(j);
-        Distance between = FromCenters ? centers : centers - EvenSize.Half(one.Size.Width) - EvenSize.Half(other.Size.Width);
-        Wall wall = group.SurfaceOf(i).Wall!;
-        Wall behind = group.SurfaceOf(j).Wall!;
-        bool filled = (wall.CavityFilled || behind.CavityFilled) && (wall.Cavity ?? behind.Cavity) is { } depth && between >= depth;
-        if ((between >= Apart && !ShareABay(group, i, j) && !ShareABay(group, j, i)) || filled || IsFireblocked(group, i, j))
+        Spot here = new(box.Site.Box, box.Site.Surface, box.Along);
+        Verdict worst = Verdict.Passes;
+        for (int j = 0; j < group.Count; j++)
+        {
+            if (group.Member(j) != except && Spot.Of(group, j) is { } other && Judge(here, other) is var verdict && verdict != Verdict.Passes)
+            {
+                worst = worst == Verdict.Fails ? worst : verdict;
+            }
+        }
+
+        return worst switch
+        {
+            Verdict.Passes => AllowedHeights.Anything,
+            Verdict.Unknown => AllowedHeights.DependsOn(Facts.FireProtection),
+            _ => new(DistanceSet.Empty, DistanceSet.Empty, Facts.None),
+        };
+    }
+
+    /// <inheritdoc/>
+    internal override void AddEdgesTo(List<long> edges, ProvisionGroup group, int except, PlacementSite site)
+    {
+        AddParts(site.Surface);
+        for (int j = 0; j < group.Count; j++)
+        {
+            if (group.Member(j) == except || Spot.Of(group, j) is not { } other)
+            {
+                continue;
+            }
+
+            AddParts(other.Surface);
+            Distance sides = FromCenters ? Distance.Zero : EvenSize.Half(site.Box.Size.Width) + EvenSize.Half(other.Box.Size.Width);
+            foreach (Distance off in new[] { Distance.Zero, Apart + sides, ((site.Surface.Wall!.Cavity ?? other.Surface.Wall!.Cavity) ?? Distance.Zero) + sides, (other.Surface.Wall!.Cavity ?? Distance.Zero) + sides })
+            {
+                Add(other.Along - off);
+                Add(other.Along + off);
+            }
+        }
+
+        void AddParts(ResolvedSurface surface)
+        {
+            foreach (FramingMember member in surface.Framing?.Members ?? default)
+            {
+                Add(OnWall(surface, member.Left));
+                Add(OnWall(surface, member.Right));
+            }
+
+            foreach (NoCavity part in surface.Wall!.NoCavity)
+            {
+                Add(OnWall(surface, part.Left));
+                Add(OnWall(surface, part.Right));
+            }
+        }
+
+        void Add(Distance place) => edges.Add((site.Surface.Body?.OnFace(place) ?? place).Ticks);
+    }
+
+    private Verdict Judge(in Spot one, in Spot other)
+    {
+        Wall wall = one.Surface.Wall!;
+        Wall behind = other.Surface.Wall!;
+        if (one.IsBack == other.IsBack || !(wall.Rated || behind.Rated))
         {
             return Verdict.Passes;
         }
 
-        return (one.Source.FireProtection, other.Source.FireProtection) switch
+        Distance centers = (one.Along - other.Along).Abs();
+        Distance between = FromCenters ? centers : centers - EvenSize.Half(one.Box.Size.Width) - EvenSize.Half(other.Box.Size.Width);
+        bool filled = (wall.CavityFilled || behind.CavityFilled) && (wall.Cavity ?? behind.Cavity) is { } depth && between >= depth;
+        if ((between >= Apart && !ShareABay(one, other) && !ShareABay(other, one)) || filled || IsFireblocked(one, other) || IsFireblocked(other, one))
+        {
+            return Verdict.Passes;
+        }
+
+        return (one.Box.Source.FireProtection, other.Box.Source.FireProtection) switch
         {
             (FireProtection.PuttyPad or FireProtection.Listed, FireProtection.PuttyPad or FireProtection.Listed) => Verdict.Passes,
             (FireProtection.None, _) or (_, FireProtection.None) => Verdict.Fails,
@@ -100,17 +162,18 @@ public sealed record RatedSeparation : ProvisionRule
         };
     }
 
-    /// <summary>Whether no stud that is known on one of the faces stands between two boxes. Boxes this far apart are taken to be in different cavities where no stud is known.</summary>
-    private static bool ShareABay(ProvisionGroup group, int face, int other)
+    /// <summary>Whether no stud that is known on a box's face stands between it and another. Boxes this far apart are taken to be in different cavities where no stud is known.</summary>
+    private static bool ShareABay(in Spot box, in Spot other)
     {
-        if (group.SurfaceOf(face).Framing is not { Known: not StudKnowledge.Assumed } framing || Own(group, face, face) is not { } from || Own(group, face, other) is not { } to)
+        if (box.Surface.Framing is not { Known: not StudKnowledge.Assumed } framing)
         {
             return false;
         }
 
+        (Distance from, Distance to) = box.To(other);
         foreach (FramingMember member in framing.Members)
         {
-            if (Distance.Min(from, to) < member.Left && member.Right < Distance.Max(from, to))
+            if (from < member.Left && member.Right < to)
             {
                 return false;
             }
@@ -119,18 +182,12 @@ public sealed record RatedSeparation : ProvisionRule
         return true;
     }
 
-    private static bool IsFireblocked(ProvisionGroup group, int i, int j) => IsFireblockedOn(group, i, j) || IsFireblockedOn(group, j, i);
-
-    private static bool IsFireblockedOn(ProvisionGroup group, int face, int other)
+    private static bool IsFireblocked(in Spot box, in Spot other)
     {
-        if (Own(group, face, face) is not { } from || Own(group, face, other) is not { } to)
+        (Distance from, Distance to) = box.To(other);
+        foreach (NoCavity part in box.Surface.Wall!.NoCavity)
         {
-            return false;
-        }
-
-        foreach (NoCavity part in group.SurfaceOf(face).Wall!.NoCavity)
-        {
-            if (part.Kind == NoCavityKind.Fireblock && Distance.Min(from, to) <= part.Left && part.Right <= Distance.Max(from, to))
+            if (part.Kind == NoCavityKind.Fireblock && from <= part.Left && part.Right <= to)
             {
                 return true;
             }
@@ -139,14 +196,29 @@ public sealed record RatedSeparation : ProvisionRule
         return false;
     }
 
-    /// <summary>A box's place in the coordinate of a box's own face.</summary>
-    private static Distance? Own(ProvisionGroup group, int face, int box)
-    {
-        if (!group.TryAlong(face, out Distance here, out bool faceIsBack) || !group.TryAlong(box, out Distance there, out _) || group.PlaceOf(face) is not { } own)
-        {
-            return null;
-        }
+    private static Distance OnWall(ResolvedSurface surface, Distance onFace) => surface.Body?.Along(onFace) ?? onFace;
 
-        return faceIsBack ? own - (there - here) : own + (there - here);
+    /// <summary>A box at a place along its face.</summary>
+    private readonly struct Spot(BoxTraits box, ResolvedSurface surface, Distance own)
+    {
+        public BoxTraits Box { get; } = box;
+
+        public ResolvedSurface Surface { get; } = surface;
+
+        /// <summary>Its place along the wall, the same for both faces.</summary>
+        public Distance Along { get; } = OnWall(surface, own);
+
+        public bool IsBack { get; } = surface.Body is { IsBack: true };
+
+        /// <summary>A box of a group; null where its place isn't known.</summary>
+        public static Spot? Of(ProvisionGroup group, int index) => group.PlaceOf(index) is { } own ? new Spot(group.BoxOf(index), group.SurfaceOf(index), own) : null;
+
+        /// <summary>From this box to another or the other way round, whichever is further right, along this box's face.</summary>
+        public (Distance From, Distance To) To(in Spot other)
+        {
+            Distance there = Surface.Body?.OnFace(other.Along) ?? other.Along;
+            Distance here = Surface.Body?.OnFace(Along) ?? Along;
+            return (Distance.Min(here, there), Distance.Max(here, there));
+        }
     }
 }
