@@ -5,9 +5,9 @@ namespace BoxHeights.Rules;
 /// <summary>One line of a fill calculation: so many allowances of a volume, and the paragraph that asks for them.</summary>
 public sealed record FillLine
 {
-    internal FillLine(string what, int quarters, Volume allowance, string paragraph)
+    internal FillLine(Wording what, int quarters, Volume allowance, string paragraph)
     {
-        What = what;
+        Wording = what;
         Quarters = quarters;
         Allowance = allowance;
         Paragraph = paragraph;
@@ -15,7 +15,10 @@ public sealed record FillLine
     }
 
     /// <summary>What takes the room.</summary>
-    public string What { get; }
+    public string What => Wording.ToString();
+
+    /// <summary>The same as data.</summary>
+    public Wording Wording { get; }
 
     /// <summary>How many quarters of an allowance it takes.</summary>
     public int Quarters { get; }
@@ -37,5 +40,5 @@ public sealed record FillLine
     public string ToString(LengthUnits units) => Worded(units).ToString();
 
     internal Wording Worded(LengthUnits units) =>
-        $"{Wording.Term(What):what} {(Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture):count} × {Printed.Of(Allowance, units):allowance} = {Printed.Of(Volume, units):volume}";
+        $"{Wording:what} {(Quarters / 4m).ToString("0.##", CultureInfo.InvariantCulture):count} × {Printed.Of(Allowance, units):allowance} = {Printed.Of(Volume, units):volume}";
 }

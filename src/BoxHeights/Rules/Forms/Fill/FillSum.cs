@@ -6,6 +6,15 @@ namespace BoxHeights.Rules;
 /// <summary>The sum of NEC 314.16(B). Most boxes are asked for their total alone, so lines are written down only where there is a list for them.</summary>
 internal sealed class FillSum
 {
+    private static readonly Wording IsolatedGrounds = $"isolated grounds";
+    private static readonly Wording EquipmentGrounds = $"equipment grounds";
+    private static readonly Wording PlasticBarriers = $"nonmetallic barriers";
+    private static readonly Wording MetalBarriers = $"metal barriers";
+    private static readonly Wording TerminalBlocks = $"terminal blocks";
+    private static readonly Wording Hickey = $"hickey";
+    private static readonly Wording LuminaireStud = $"luminaire stud";
+    private static readonly Wording Clamps = $"internal clamps";
+
     // An unmarked barrier, from memory: 314.16(A).
     private static readonly Volume MetalBarrier = Volume.FromCubicInches(0.5m);
     private static readonly Volume PlasticBarrier = Volume.FromCubicInches(1.0m);
@@ -38,32 +47,32 @@ internal sealed class FillSum
             if (contents.ConductorsOf(awg) is > 0 and var count)
             {
                 ConductorSize size = ConductorSize.FromAwg(awg);
-                Take(lines is null ? "" : size + " conductors", 4 * count, size.Allowance, "(B)(1)");
+                Take(lines is null ? null : (Wording)$"{size.ToString():size} conductors", 4 * count, size.Allowance, "(B)(1)");
             }
         }
 
-        Take("internal clamps", contents.HasClamps ? 4 : 0, contents.Largest.Allowance, "(B)(2)");
+        Take(Clamps, contents.HasClamps ? 4 : 0, contents.Largest.Allowance, "(B)(2)");
 
         // Of studs and hickeys each type counts once, however many there are.
-        Take("luminaire stud", 4 * Math.Min(1, contents.CountOf(BoxFitting.LuminaireStud)), contents.Largest.Allowance, "(B)(3)");
-        Take("hickey", 4 * Math.Min(1, contents.CountOf(BoxFitting.Hickey)), contents.Largest.Allowance, "(B)(3)");
+        Take(LuminaireStud, 4 * Math.Min(1, contents.CountOf(BoxFitting.LuminaireStud)), contents.Largest.Allowance, "(B)(3)");
+        Take(Hickey, 4 * Math.Min(1, contents.CountOf(BoxFitting.Hickey)), contents.Largest.Allowance, "(B)(3)");
         for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
         {
             if (contents.YokesOn(awg) is > 0 and var count)
             {
                 ConductorSize size = ConductorSize.FromAwg(awg);
-                Take(lines is null ? "" : (count == 1 ? "device on " : "devices on ") + size, 8 * count, size.Allowance, "(B)(4)");
+                Take(lines is null ? null : count == 1 ? $"device on {size.ToString():size}" : (Wording)$"devices on {size.ToString():size}", 8 * count, size.Allowance, "(B)(4)");
             }
         }
 
         AddGrounds(counting.Grounds);
         if (counting.CountsTerminalBlocks)
         {
-            Take("terminal blocks", 4 * contents.CountOf(BoxFitting.TerminalBlock), contents.OnTerminals.Allowance, "(B)(6)");
+            Take(TerminalBlocks, 4 * contents.CountOf(BoxFitting.TerminalBlock), contents.OnTerminals.Allowance, "(B)(6)");
         }
 
-        Take("metal barriers", 4 * contents.CountOf(BoxFitting.MetalBarrier), MetalBarrier, "(A)");
-        Take("nonmetallic barriers", 4 * contents.CountOf(BoxFitting.PlasticBarrier), PlasticBarrier, "(A)");
+        Take(MetalBarriers, 4 * contents.CountOf(BoxFitting.MetalBarrier), MetalBarrier, "(A)");
+        Take(PlasticBarriers, 4 * contents.CountOf(BoxFitting.PlasticBarrier), PlasticBarrier, "(A)");
     }
 
     private void AddGrounds(GroundCounting grounds)
@@ -72,20 +81,20 @@ internal sealed class FillSum
         {
             ConductorSize largest = contents.LargestGround > contents.LargestIsolatedGround ? contents.LargestGround : contents.LargestIsolatedGround;
             int count = contents.Grounds + contents.IsolatedGrounds;
-            Take("equipment grounds", count == 0 ? 0 : Math.Max(4, count), largest.Allowance, "(B)(5)");
+            Take(EquipmentGrounds, count == 0 ? 0 : Math.Max(4, count), largest.Allowance, "(B)(5)");
             return;
         }
 
-        Take("equipment grounds", 4 * Math.Min(1, contents.Grounds), contents.LargestGround.Allowance, "(B)(5)");
-        Take("isolated grounds", 4 * Math.Min(1, contents.IsolatedGrounds), contents.LargestIsolatedGround.Allowance, "(B)(5)");
+        Take(EquipmentGrounds, 4 * Math.Min(1, contents.Grounds), contents.LargestGround.Allowance, "(B)(5)");
+        Take(IsolatedGrounds, 4 * Math.Min(1, contents.IsolatedGrounds), contents.LargestIsolatedGround.Allowance, "(B)(5)");
     }
 
-    private void Take(string what, int quarters, Volume allowance, string paragraph)
+    private void Take(Wording? what, int quarters, Volume allowance, string paragraph)
     {
         if (quarters > 0)
         {
             total += allowance.MultiplyQuarters(quarters);
-            lines?.Add(new(what, quarters, allowance, paragraph));
+            lines?.Add(new(what!, quarters, allowance, paragraph));
         }
     }
 }
