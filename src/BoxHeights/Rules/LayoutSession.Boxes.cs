@@ -67,6 +67,23 @@ public sealed partial class LayoutSession
         return SessionChange.Between(before, after);
     }
 
+    /// <summary>A box described otherwise, on its surface and under its id.</summary>
+    private SessionChange Describe(int index, DeviceBox box)
+    {
+        List<Finding> before = [];
+        List<Finding> after = [];
+        if (!state.TryDescribe(index, box, before, after))
+        {
+            Dwelling now = ToDwelling();
+            DeviceBox was = now.FindBox(box.Id)!.Box;
+            return Reopen(now.WithBoxes(one => ReferenceEquals(one, was) ? box : one));
+        }
+
+        held = null;
+        moved[index] = false;
+        return SessionChange.Between(before, after);
+    }
+
     /// <summary>The dwelling as it is now.</summary>
     public Dwelling ToDwelling()
     {
@@ -81,7 +98,7 @@ public sealed partial class LayoutSession
 
         Dwelling left = state.Dwelling.WithBoxesLeft(box =>
             takenAway.Contains(box.Id) ? null
-            : indexOf.TryGetValue(box.Id, out int index) && ReferenceEquals(state.Boxes[index].Source, box) ? AsItIs(index)
+            : indexOf.TryGetValue(box.Id, out int index) && index < described && ReferenceEquals(entered[index], box) ? AsItIs(index)
             : box);
         return added.Count == 0 ? left : left.WithBoxes(added);
     }

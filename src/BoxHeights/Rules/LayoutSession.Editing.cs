@@ -46,10 +46,9 @@ public sealed partial class LayoutSession
     /// <exception cref="InvalidOperationException">It is pinned, stays so, and is put elsewhere.</exception>
     public SessionChange Change(string id, Func<DeviceBox, DeviceBox> change)
     {
-        _ = Find(id);
+        int index = Find(id);
         _ = change ?? throw new ArgumentNullException(nameof(change));
-        Dwelling dwelling = ToDwelling();
-        DeviceBox before = dwelling.FindBox(id)!.Box;
+        DeviceBox before = AsItIs(index);
         DeviceBox after = change(before) ?? throw new ArgumentException("A box is changed, not taken away.", nameof(change));
         if (after.Id != id)
         {
@@ -61,7 +60,7 @@ public sealed partial class LayoutSession
             throw Pinned(id);
         }
 
-        return after.Equals(before) ? SessionChange.None : Reopen(dwelling.WithBoxes(box => ReferenceEquals(box, before) ? after : box));
+        return after.Equals(before) ? SessionChange.None : Describe(index, after);
     }
 
     /// <summary>Puts a box on another wall, or elsewhere on its own.</summary>
@@ -109,7 +108,7 @@ public sealed partial class LayoutSession
         int box = Movable(id);
         return state.Boxes[box].Surface.Kind == BoxSurface.Wall
             ? throw new ArgumentException("The box \"" + id + "\" is on a wall: it is moved along it.", nameof(id))
-            : Reopen(ToDwelling().WithBoxes(one => one.Id == id ? one.WithPlan(plan) : one));
+            : Describe(box, AsItIs(box).WithPlan(plan));
     }
 
     /// <summary>Changes a wall and what is on it: its length, doors and windows, counters, cabinets, finishes.</summary>

@@ -12,6 +12,7 @@ public sealed partial class LayoutSession
     private readonly Dictionary<string, int> indexOf = new(StringComparer.Ordinal);
     private LayoutState state;
     private bool[] moved;
+    private DeviceBox[] entered = [];
 
     internal LayoutSession(LayoutEvaluator evaluator, LayoutState state)
     {
@@ -123,6 +124,7 @@ public sealed partial class LayoutSession
         state.Spaces.NoteReaders();
         state.JudgeEntered();
         moved = new bool[state.Boxes.Length];
+        entered = Array.ConvertAll(state.Boxes, box => box.Source);
         BeginBoxes();
         indexOf.Clear();
         for (int i = state.Boxes.Length - 1; i >= 0; i--)
@@ -135,8 +137,7 @@ public sealed partial class LayoutSession
     private SessionChange ReopenWith(string id, Distance? along, BoxHeight height)
     {
         int index = Find(id);
-        Distance? to = Stays(index, along) ? null : along;
-        return Reopen(ToDwelling().WithBoxes(one => one.Id == id ? Moved(index, one, to, height) : one));
+        return Describe(index, Moved(index, AsItIs(index), Stays(index, along) ? null : along, height));
     }
 
     /// <summary>Whether a place is where a box is described to be, by its stud or by a distance; a place that isn't known is.</summary>

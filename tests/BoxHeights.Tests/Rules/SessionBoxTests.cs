@@ -8,7 +8,7 @@ using Xunit;
 
 namespace BoxHeights.Tests.Rules;
 
-/// <summary>Boxes that join a session and leave it are judged beside what they touch; a fresh evaluation of the dwelling says the same, in the same order.</summary>
+/// <summary>Boxes that join a session, leave it and are described otherwise are judged beside what they touch; a fresh evaluation of the dwelling says the same, in the same order.</summary>
 public sealed class SessionBoxTests
 {
     private static readonly LayoutEvaluator Evaluator = new(DwellingGen.Rules);
@@ -16,7 +16,7 @@ public sealed class SessionBoxTests
     private static readonly LayoutEvaluator OfWholeDwellings = new(DwellingGen.Rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
 
     [Fact]
-    public void AddAndRemove_BoxesOfAnyKind_AgreeWithAFreshEvaluationInItsOrder() => Prop.ForAll(DwellingGen.Seeds, seed =>
+    public void AddRemoveAndChange_BoxesOfAnyKind_AgreeWithAFreshEvaluationInItsOrder() => Prop.ForAll(DwellingGen.Seeds, seed =>
     {
         Random random = new(seed);
         LayoutEvaluator evaluator = seed % 2 == 0 ? Evaluator : OfWholeDwellings;
@@ -35,6 +35,30 @@ public sealed class SessionBoxTests
 
         return true;
     }).Check(Tries.Config(400));
+
+    // What a change costs is what it touches: a few boxes and the spaces that they are in, not the house. Counted in bytes, as everything that is judged leaves some.
+    [Fact]
+    public void Change_OfABox_CostsASmallPartOfTheHouse()
+    {
+        Dwelling house = OrdinaryHouses.Make(5, 14);
+        LayoutSession session = Evaluator.Open(house);
+        int small = 0;
+        PlacedBox[] some = [.. house.PlacedBoxes().Where(placed => placed.Box is { Pinned: false, Height: not null, Existing: false })];
+        foreach (PlacedBox placed in some)
+        {
+            long change = Allocated(() => session.Change(placed.Box.Id, box => box.WithCables(CableType.Parse("12-2"), CableType.Parse("12-2"))));
+            small += change * 10 < Allocated(() => Evaluator.Evaluate(house)) ? 1 : 0;
+        }
+
+        Assert.InRange(small, some.Length * 9 / 10, some.Length);
+
+        static long Allocated(Action action)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            action();
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+    }
 
     // What was said of a box stays readable after it left.
     [Fact]
@@ -72,7 +96,7 @@ public sealed class SessionBoxTests
         PlacedBox some = boxes[random.Next(boxes.Count)];
         PlacedBox other = boxes[random.Next(boxes.Count)];
         Distance aside = Distance.FromInches(random.Next(-20, 21));
-        switch (random.Next(5))
+        switch (random.Next(9))
         {
             case 0 or 1 when boxes.Count > 3 && !some.Box.Pinned:
                 away.Add(some.Box);
@@ -83,11 +107,30 @@ public sealed class SessionBoxTests
                 return session.Add(other.Address, back);
             case 3 when some.Box is { Pinned: false, At: { } at, Height: { } height } && at + aside > Distance.Zero:
                 return session.Move(some.Box.Id, at + aside, height.WithValue(height.Value + Distance.FromInches(random.Next(-2, 3))));
+            case 4 or 5 when !some.Box.Pinned:
+                return session.Change(some.Box.Id, box => Otherwise(random, box, other.Box));
+            case 6 when some.Box is { Pinned: false, Height: { } stated }:
+                return session.Move(some.Box.Id, BoxHeight.To((Edge)random.Next(3), stated.Value + Distance.FromInches(random.Next(-2, 3)), random.Next(2) == 0 ? Datum.Subfloor : Datum.FinishedFloor));
+            case 7 when some.Box is { Pinned: false, Plan: { } plan }:
+                return session.MoveInPlan(some.Box.Id, new(plan.Right + aside, plan.Into));
             default:
                 DeviceBox more = some.Box.WithId("more" + step);
                 return session.Add(other.Address, other.Box.At is { } place && place + aside > Distance.Zero ? more.WithAt(place + aside) : more);
         }
     }
+
+    /// <summary>A box as another is in some respect.</summary>
+    private static DeviceBox Otherwise(Random random, DeviceBox box, DeviceBox other) => random.Next(8) switch
+    {
+        0 => box.WithDevices(other.Devices),
+        1 => box.WithPurpose(other.Purpose).WithDevices(other.Devices),
+        2 => box.WithSize(other.Size).WithKind(other.Kind).WithVolume(other.Volume),
+        3 => box.WithCables(other.Cables).WithVolume(other.Volume),
+        4 => box.WithExisting(!box.Existing),
+        5 => box.WithUntouched(box.Untouched == true ? null : true),
+        6 => box.WithHeight(other.Height).WithMeasured(null),
+        _ => box.WithMounting(null).WithAt(box.At is { } at ? at + Distance.FromInches(random.Next(0, 30)) : null),
+    };
 
     private static string[] Subjects(IEnumerable<Finding> findings) => [.. findings.Select(DwellingGen.Subject).Distinct().Order(StringComparer.Ordinal)];
 

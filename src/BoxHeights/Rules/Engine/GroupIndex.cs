@@ -159,10 +159,10 @@ internal sealed class GroupIndex
     }
 
     /// <summary>Puts a box that was added behind all others in its groups, and makes those that it is the first in.</summary>
-    public void Enter(LayoutState state) => Enter(state, static (group, box) => group.Enter(box));
+    public void Enter(LayoutState state) => Enter(groupsOf.Length, state, static (group, box) => group.Enter(box));
 
-    /// <summary>Puts a box that was added in its groups, where it comes in the dwelling's order.</summary>
-    public void Join(LayoutState state) => Enter(state, static (group, box) => group.Join(box));
+    /// <summary>Puts a box that was added behind all others, or one that parted, in its groups, where it comes in the dwelling's order.</summary>
+    public void Join(int box, LayoutState state) => Enter(box, state, static (group, box) => group.Join(box));
 
     /// <summary>Takes a box out of its groups, which stay even where nothing is left in them.</summary>
     public void Part(int box)
@@ -175,9 +175,8 @@ internal sealed class GroupIndex
         groupsOf[box] = [];
     }
 
-    private void Enter(LayoutState state, Action<ProvisionGroup, int> takeIn)
+    private void Enter(int box, LayoutState state, Action<ProvisionGroup, int> takeIn)
     {
-        int box = groupsOf.Length;
         List<int> of = [];
         for (int r = 0; r < known.Length; r++)
         {
@@ -197,7 +196,7 @@ internal sealed class GroupIndex
             of.Add(group);
         }
 
-        Array.Resize(ref groupsOf, box + 1);
+        Array.Resize(ref groupsOf, Math.Max(groupsOf.Length, box + 1));
         groupsOf[box] = of.ToArray();
     }
 

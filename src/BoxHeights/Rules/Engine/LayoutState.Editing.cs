@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <content>Boxes that join an open layout or leave it for good, as an editor has it: only what they touch is judged again, and all stays in the dwelling's order.</content>
+/// <content>Boxes that join an open layout, leave it for good or are described otherwise, as an editor has it: only what they touch is judged again, and all stays in the dwelling's order.</content>
 internal sealed partial class LayoutState
 {
     private bool haveJoined;
@@ -37,10 +37,7 @@ internal sealed partial class LayoutState
     /// <returns>False where more than its surroundings would have to be judged again, or it would be at fault: then nothing is changed.</returns>
     public bool TryJoin(PlacedBox placed, List<Finding> before, List<Finding> after)
     {
-        if (!Rules.LooksAtOwnBoxesOnly || SurfaceAt(placed.Address) is not { Space.HasBrokenParts: false } surface || Spaces.IsFirstOfItsKind(placed)
-            || Resolver.Again(placed.Box, surface, Options.Catalog, Options.Units) is not { IsBroken: false } resolved
-            || !Resolver.IsWellPlaced(placed.Box, surface, Options.Catalog, Options.Units)
-            || UnknownKinds.Has(resolved, Rules.KindsWith(Options.Catalog, Options.OwnKinds)))
+        if (!Rules.LooksAtOwnBoxesOnly || SurfaceAt(placed.Address) is not { } surface || AreNamesOpen(placed.Box.Controls) || Sound(placed.Box, surface) is not { } resolved)
         {
             return false;
         }
@@ -60,7 +57,7 @@ internal sealed partial class LayoutState
         }
 
         haveJoined = true;
-        Groups.Join(this);
+        Groups.Join(box, this);
         ResizeGroups();
         Spaces.Join(box, this);
         LookAtListsWith(box);
@@ -77,7 +74,7 @@ internal sealed partial class LayoutState
     public bool TryLeave(int box, List<Finding> before, List<Finding> after)
     {
         ResolvedBox resolved = Boxes[box];
-        if (!Rules.LooksAtOwnBoxesOnly || resolved.IsBroken || Faults.Exists(fault => fault.Subject == resolved.Source.Id) || Spaces.IsLastOfItsKind(box))
+        if (!MayPart(box) || Array.Exists(Boxes, one => one.Source.Controls.Contains(resolved.Source.Id)))
         {
             return false;
         }
@@ -100,6 +97,95 @@ internal sealed partial class LayoutState
         CollectBeside(box, groups, after);
         return true;
     }
+
+    /// <summary>Describes a box otherwise, on its surface and under its id, and gathers what was found around it before and what is found now.</summary>
+    /// <returns>False where more than its surroundings would have to be judged again, or it would be at fault: then nothing is changed.</returns>
+    public bool TryDescribe(int box, DeviceBox source, List<Finding> before, List<Finding> after)
+    {
+        ResolvedBox was = Boxes[box];
+        if (!MayPart(box) || source.Controls != was.Source.Controls || Sound(source, was.Surface) is not { } resolved)
+        {
+            return false;
+        }
+
+        LookAtListsWith(box);
+        SortedSet<int> spaces = [.. readers];
+        HashSet<int> groups = [.. Groups.Of(box)];
+        CollectOwn(box, before);
+        CollectNotJudged(box, before);
+        bool stays = TryReplace(box, resolved);
+        if (!stays)
+        {
+            _ = TryReplace(box, was);
+            before.Clear();
+        }
+
+        // What it belonged to, and what it belongs to now.
+        LookAtListsWith(box);
+        spaces.UnionWith(readers);
+        readers.Clear();
+        readers.AddRange(spaces);
+        groups.UnionWith(Groups.Of(box));
+        int[] beside = [.. groups];
+        Array.Sort(beside);
+        if (stays)
+        {
+            CollectBeside(box, beside, before);
+        }
+
+        JudgeBeside(box, beside);
+        if (stays)
+        {
+            CollectOwn(box, after);
+            CollectNotJudged(box, after);
+            CollectBeside(box, beside, after);
+        }
+
+        return stays;
+    }
+
+    /// <summary>Puts a box in another's place and judges it alone; false where what it is can't be added up.</summary>
+    private bool TryReplace(int box, ResolvedBox by)
+    {
+        Groups.Part(box);
+        Spaces.Part(box);
+        Boxes[box] = by;
+        sites[box] = [];
+        placementFindings[box] = null;
+        limitFindings[box] = null;
+        bool stays = true;
+        try
+        {
+            Put(box, by.Height, by.TryAlong(Options.Catalog, out Distance along) ? along : null);
+            JudgeLimits(box);
+            JudgeRules(box);
+        }
+        catch (OverflowException)
+        {
+            stays = false;
+        }
+
+        Groups.Join(box, this);
+        ResizeGroups();
+        Spaces.Join(box, this);
+        return stays;
+    }
+
+    /// <summary>A box as it would be on a surface; null where it would be at fault, or the first of its kind.</summary>
+    private ResolvedBox? Sound(DeviceBox source, ResolvedSurface surface) =>
+        !surface.Space.HasBrokenParts && !Spaces.IsFirstOfItsKind(new(surface.Address, source))
+        && Resolver.Again(source, surface, Options.Catalog, Options.Units) is { IsBroken: false } resolved
+        && Resolver.IsWellPlaced(source, surface, Options.Catalog, Options.Units)
+        && !UnknownKinds.Has(resolved, Rules.KindsWith(Options.Catalog, Options.OwnKinds))
+            ? resolved
+            : null;
+
+    /// <summary>Whether a box can go from where it is without more than its surroundings being judged again.</summary>
+    private bool MayPart(int box) =>
+        Rules.LooksAtOwnBoxesOnly && !Boxes[box].IsBroken && !Faults.Exists(fault => fault.Subject == Boxes[box].Source.Id) && !Spaces.IsLastOfItsKind(box);
+
+    /// <summary>Whether a box names others that there may not be, or somebody else does: whoever joins may be one of those.</summary>
+    private bool AreNamesOpen(Items<string> named) => named.Count > 0 || Faults.Exists(fault => fault.Kind == LayoutFaultKind.UnknownReference);
 
     /// <summary>Looks up what has to be judged again when a box joins the lists that it belongs to, or leaves them.</summary>
     private void LookAtListsWith(int box)

@@ -190,13 +190,18 @@ internal sealed partial class SpaceIndex
         boxOf.RemoveAt(last);
     }
 
-    /// <summary>Takes in a box that joined, where it comes in the dwelling's order.</summary>
+    /// <summary>Takes in a box that joined behind all others, or one that parted, where it comes in the dwelling's order.</summary>
     public void Join(int index, LayoutState state)
     {
         if (whole is not null)
         {
             SpaceBox box = new(state, index);
-            boxOf.Add(box);
+            if (index == boxOf.Count)
+            {
+                boxOf.Add(null);
+            }
+
+            boxOf[index] = box;
             lists.Join(box);
         }
     }
