@@ -16,7 +16,7 @@ internal static class Canada
 
     private static CountedOutlet CounterOutlets { get; } = Outlets with
     {
-        AboveCounter = Distance.MaxValue,
+        OverCounter = true,
         ExceptDedicated = true,
         ExceptPurposes = DeviceLists.BehindAppliances,
     };
@@ -122,7 +122,7 @@ internal static class Canada
 
     private static RequiredOutlet Island() =>
         new("canada-island-outlets", "served by an outlet", Severity.Violation, new(Code, "26-722 d), 26-712 d) before 2018", Confidence.FromMemory),
-            CounterOutlets with { AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } },
+            CounterOutlets with { OverCounter = false, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } },
             new IslandSubject
             {
                 LongSide = Distance.FromMillimeters(600),

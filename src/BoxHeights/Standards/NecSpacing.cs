@@ -53,6 +53,7 @@ internal static class NecSpacing
 
     private static CountedOutlet CounterOutlets { get; } = DeviceLists.Serving with
     {
+        OverCounter = true,
         AboveCounter = AboveCounter,
         ExceptDedicated = true,
         ExceptPurposes = DeviceLists.BehindAppliances,
@@ -145,7 +146,7 @@ internal static class NecSpacing
             FloorOverSquareFeet = 60m,
         };
 
-    private static CountedOutlet IslandCounting { get; } = CounterOutlets with { AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } };
+    private static CountedOutlet IslandCounting { get; } = CounterOutlets with { OverCounter = false, AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } };
 
     private static DeviceBox OnIsland { get; } = new DeviceBox("island", BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle }).WithSurface(BoxSurface.Cabinet).WithMounting(new(MountingMethod.Cabinet));
 

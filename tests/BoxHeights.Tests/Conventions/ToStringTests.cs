@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Conventions;
@@ -19,6 +20,24 @@ public class ToStringTests
             .Where(type => type is { IsInterface: false, IsEnum: false } && !(type.IsAbstract && type.IsSealed) && !typeof(Delegate).IsAssignableFrom(type) && !Silent.Contains(type.Name))
             .Where(type => type.GetMethod("ToString", Type.EmptyTypes)!.DeclaringType is { } declaring && (declaring == typeof(object) || declaring == typeof(ValueType)))
             .Select(type => type.Name));
+
+    // What stands for "no bound" in a program is no number for a person.
+    [Fact]
+    public void ToString_OfARow_HasNoNumbersThatNobodyMeant()
+    {
+        Rule[] rows = [.. Enum.GetValues<NecEdition>().SelectMany(edition => (RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition)).Rules), .. RuleSets.RoughInPractice.Rules, .. RuleSets.CanadaDwelling.Rules, .. RuleSets.Ada2010.Rules];
+        Assert.True(rows.Length > 150);
+        Assert.All(rows, row => Assert.DoesNotMatch("[0-9]{9,}", row.ToString()));
+    }
+
+    // 0.6875 in less a tick is met by no more than 11/16 in; a tick over is missed by no less than 1/16 in.
+    [Theory]
+    [InlineData(1_397_000, -1, "met, by 5/8 in")]
+    [InlineData(1_397_000, 0, "met, by 11/16 in")]
+    [InlineData(0, -1, "not met, off by 1/16 in")]
+    public void ToString_OfACheck_IsWhatATapeShows(long margin, int more, string expected) => Assert.Equal(
+        "b: r: " + expected,
+        new Check("r", "b", margin + more < 0 ? Verdict.Fails : Verdict.Passes, Distance.FromTicks(margin + more), Facts.None, default, LengthUnits.Inches).ToString());
 
     [Fact]
     public void ToString_OfBuildersAndPlans_SaysWhatTheyHold()

@@ -38,11 +38,11 @@ public readonly struct Check
     /// <summary>The readings of the rule's text that would say otherwise.</summary>
     public Items<string> DisputedBy { get; }
 
-    /// <summary>The check in one line.</summary>
+    /// <summary>The check in one line, its margin as a tape shows it, never too much of it where it is met and never too little where it isn't.</summary>
     public override string ToString() => Subject + ": " + RuleId + ": " + Verdict switch
     {
-        Verdict.Passes => Margin.IsUnbounded ? "met everywhere" : "met, by " + Margin.ToString(units),
-        Verdict.Fails => "not met, " + (Margin.IsUnbounded ? "and no height here would" : "off by " + Margin.Abs().ToString(units)),
+        Verdict.Passes => Margin.IsUnbounded ? "met everywhere" : "met, by " + new PrintedQuantity(Margin, units, Rounding.Down),
+        Verdict.Fails => "not met, " + (Margin.IsUnbounded ? "and no height here would" : "off by " + Printed.OffBy(Margin, units)),
         _ => "depends on " + FactText.Of(Needs),
     };
 }

@@ -73,7 +73,10 @@ public sealed record CountedOutlet : IBoxKind
     /// <summary>The line of the box that <see cref="Highest"/> is measured to.</summary>
     public TargetLine Line { get; init; } = TargetLine.Center;
 
-    /// <summary>How far above its counter the center of one may be, itself allowed, <see cref="Distance.MaxValue"/> for however far. A box whose purpose is the counter is taken at its word: other rows speak of its height.</summary>
+    /// <summary>Whether the center of one is over its counter. A box whose purpose is the counter is taken at its word: other rows speak of its height.</summary>
+    public bool OverCounter { get; init; }
+
+    /// <summary>How far above its counter it is at most then, itself allowed; null for however far.</summary>
     public Distance? AboveCounter { get; init; }
 
     /// <summary>The names of kinds that it speaks of.</summary>
@@ -89,7 +92,7 @@ public sealed record CountedOutlet : IBoxKind
         + (ExceptSwitched ? "; not wholly switched" : "") + (OnlySwitched ? "; switched" : "")
         + (CountersApartIn.Count == 0 ? "" : "; not those of counters in " + CountersApartIn)
         + (Highest is { } high ? "; " + Line.Words() + " at most " + high : "")
-        + (AboveCounter is { } above ? "; above the counter" + (above == Distance.MaxValue ? "" : " by at most " + above) : "");
+        + (OverCounter ? "; above the counter" + (AboveCounter is { } above ? " by at most " + above : "") : "");
 
     private bool AsksForARating => LowestVolts is not null || HighestVolts is not null || Amperes.Count > 0;
 
@@ -146,7 +149,7 @@ public sealed record CountedOutlet : IBoxKind
     private Verdict HeightOf(SpaceBox box, Level? highest, ref Facts needs)
     {
         Verdict verdict = highest is { } high ? box.IsWithin(Line, high.Datum, Distance.MinValue, high.Offset, ref needs) : Verdict.Passes;
-        if (AboveCounter is not { } above || box.Traits.Purpose == BoxPurpose.Counter)
+        if (!OverCounter || box.Traits.Purpose == BoxPurpose.Counter)
         {
             return verdict;
         }
@@ -157,6 +160,6 @@ public sealed record CountedOutlet : IBoxKind
             return verdict.And(Verdict.Unknown);
         }
 
-        return verdict.And(box.IsWithin(TargetLine.Center, top.Datum, top.Offset, above == Distance.MaxValue ? above : top.Offset + above, ref needs));
+        return verdict.And(box.IsWithin(TargetLine.Center, top.Datum, top.Offset, AboveCounter is { } above ? top.Offset + above : Distance.MaxValue, ref needs));
     }
 }
