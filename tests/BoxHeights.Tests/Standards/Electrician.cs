@@ -21,6 +21,12 @@ internal sealed class Electrician
     // For a stud that is further away he puts a block where the box is wanted.
     private static readonly Distance Farthest = In(12);
 
+    private static readonly Distance Eighth = In(0.125m);
+    private static readonly Distance Quarter = In(0.25m);
+
+    // Where else a box goes that is held anywhere: every quarter of an inch up to 40 in away, the nearest first, so that no more are looked at than need be.
+    private static readonly Distance[] Aside = [.. Enumerable.Range(-160, 321).Select(step => In(step / 4m)).OrderBy(off => off.Abs())];
+
     private readonly StoreyDraft storey;
     private readonly Draw draw;
     private readonly Timber timber;
@@ -85,29 +91,30 @@ internal sealed class Electrician
         {
             Standing at = Standing(box, wanted);
             Distance off = draw.One(Distance.Zero, Distance.Zero, In(0.0625m), In(0.125m));
-            List<Nailing> nailings = [.. timber.Nailers(under).SelectMany(piece => Beside(piece, at.Half + off)).Where(one => Fits(box, under, one.At, null)).OrderBy(one => (one.At - wanted).Abs())];
-            if (box.Purpose == BoxPurpose.Switch && (nailings.Count == 0 || (nailings[0].At - wanted).Abs() > In(3)) && Packed(box, wanted) is { } packed)
+            Nailing? nearest = timber.Nailers(under).SelectMany(piece => Beside(piece, at.Half + off)).OrderBy(one => (one.At - wanted).Abs()).Cast<Nailing?>().FirstOrDefault(one => Fits(at, box, under, one!.Value.At, null));
+            if (box.Purpose == BoxPurpose.Switch && (nearest is null || (nearest.Value.At - wanted).Abs() > In(3)) && Packed(box, at) is { } packed)
             {
                 return packed;
             }
 
-            if (nailings.Count > 0 && (nailings[0].At - wanted).Abs() < Farthest)
+            if (nearest is { } nailing && (nailing.At - wanted).Abs() < Farthest)
             {
-                return Said(box.WithAt(nailings[0].At), method, nailings[0].Side, storey.Framers.NumberOf(timber, nailings[0].Piece));
+                return Said(box.WithAt(nailing.At), method, nailing.Side, storey.Framers.NumberOf(timber, nailing.Piece));
             }
 
             method = MountingMethod.Blocking;
         }
 
         Distance clear = method == MountingMethod.CutIn ? In(0.625m) : In(0.125m);
-        Distance? best = Enumerable.Range(-160, 321).Select(step => wanted + In(step / 4m)).Where(at => Fits(box, under, at, clear)).OrderBy(at => (at - wanted).Abs()).Cast<Distance?>().FirstOrDefault();
+        Standing here = Standing(box, wanted);
+        Distance? best = Aside.Select(off => wanted + off).Cast<Distance?>().FirstOrDefault(at => Fits(here, box, under, at!.Value, clear));
         return best is { } place ? Said(box.WithAt(place), method, null, null) : null;
     }
 
     /// <summary>An extra piece on the king, so that a plate clears wide casing: the trade's cure.</summary>
-    private DeviceBox? Packed(DeviceBox box, Distance wanted)
+    private DeviceBox? Packed(DeviceBox box, in Standing wished)
     {
-        Distance half = Standing(box, wanted).Half;
+        (Distance wanted, Distance half) = (wished.At, wished.Half);
         foreach (Opening door in wall.Openings)
         {
             bool right = wanted > door.Right;
@@ -119,7 +126,7 @@ internal sealed class Electrician
 
             Distance left = right ? king : king - timber.Thickness;
             Distance at = right ? left + timber.Thickness + half : left - half;
-            if (timber.Pieces(null).TrueForAll(piece => piece.Right <= left || left + timber.Thickness <= piece.Left) && Fits(box, null, at, null))
+            if (timber.Pieces(null).TrueForAll(piece => piece.Right <= left || left + timber.Thickness <= piece.Left) && Fits(wished, box, null, at, null))
             {
                 timber.AddBlock(left, left + timber.Thickness);
                 blocks.Add(new NoCavity(NoCavityKind.Blocking, left, left + timber.Thickness).WithBottom(new Level(In(38), Datum.Subfloor)).WithTop(new Level(In(62), Datum.Subfloor)));
@@ -157,13 +164,14 @@ internal sealed class Electrician
         : MountingMethod.Stud;
 
     /// <summary>Whether a box may be at a place: its body in a bay, its plate off trim and edges, and off other boxes.</summary>
+    /// <param name="wished">What it would take where it is wanted.</param>
     /// <param name="box">The box.</param>
     /// <param name="under">The window that it is under; null elsewhere.</param>
     /// <param name="at">The place.</param>
     /// <param name="clear">What is left between its body and studs; null for a box that is nailed to one.</param>
-    private bool Fits(DeviceBox box, Opening? under, Distance at, Distance? clear)
+    private bool Fits(Standing wished, DeviceBox box, Opening? under, Distance at, Distance? clear)
     {
-        Standing one = Standing(box, at);
+        Standing one = wished with { At = at };
         Distance wanted = box.At!.Value;
         bool Hits(Distance left, Distance right, Distance half) => at - half < right && left < at + half;
         bool nailed = clear is null;
@@ -184,7 +192,7 @@ internal sealed class Electrician
             return false;
         }
 
-        if (under is null && wall.Openings.Any(opening => TrimOf(opening) is var (left, right) && Hits(left, right, one.HalfPlate + In(0.25m))))
+        if (under is null && wall.Openings.Any(opening => TrimOf(opening) is var (left, right) && Hits(left, right, one.HalfPlate + Quarter)))
         {
             return false;
         }
@@ -200,13 +208,13 @@ internal sealed class Electrician
             return false;
         }
 
-        if (storey.UprightSeams(wall.Length).Any(seam => !nailed && Hits(seam, seam, one.Half + In(0.25m))) || Edges().Any(edge => Crosses(edge, wanted, at, one.HalfPlate)))
+        if (storey.UprightSeams(wall.Length).Any(seam => !nailed && Hits(seam, seam, one.Half + Quarter)) || Edges().Any(edge => Crosses(edge, wanted, at, one.HalfPlate)))
         {
             return false;
         }
 
-        return !standing.Exists(other => Math.Abs(other.Up - one.Up) < 8 && (at - other.At).Abs() < Distance.Max(one.Half + other.Half, one.HalfPlate + other.HalfPlate) + In(0.25m))
-            && !behind.Any(other => Math.Abs(other.Up - one.Up) < 8 && (at - other.At).Abs() < one.Half + other.Half + In(0.25m) && one.Depth + other.Depth > timber.Cavity);
+        return !standing.Exists(other => Math.Abs(other.Up - one.Up) < 8 && (at - other.At).Abs() < Distance.Max(one.Half + other.Half, one.HalfPlate + other.HalfPlate) + Quarter)
+            && !behind.Any(other => Math.Abs(other.Up - one.Up) < 8 && (at - other.At).Abs() < one.Half + other.Half + Quarter && one.Depth + other.Depth > timber.Cavity);
     }
 
     /// <summary>Whether there is 1/4 in more than the box takes between the pieces on its sides.</summary>
@@ -215,7 +223,7 @@ internal sealed class Electrician
         List<(Distance Left, Distance Right)> pieces = timber.Pieces(under);
         Distance left = pieces.Where(piece => piece.Right <= at).Max(piece => piece.Right);
         Distance right = pieces.Where(piece => piece.Left >= at).Min(piece => piece.Left);
-        return right - left >= half + half + In(0.25m);
+        return right - left >= half + half + Quarter;
     }
 
     /// <summary>Where the trim of an opening ends: the leaf's side of the jamb, the reveal, the casing.</summary>
@@ -235,7 +243,7 @@ internal sealed class Electrician
     /// <summary>Whether a box would come to lie across an edge that it was wanted beside, or beyond it. One that is wanted across it lies over or under the thing.</summary>
     private static bool Crosses(Distance edge, Distance wanted, Distance at, Distance halfPlate)
     {
-        Distance reach = halfPlate + In(0.125m);
+        Distance reach = halfPlate + Eighth;
         return (wanted - edge).Abs() >= reach && ((at - edge).Abs() < reach || (at < edge) != (wanted < edge));
     }
 
