@@ -1,7 +1,7 @@
 #if !NETSTANDARD_ASSET
 using System;
-using System.IO;
 using System.Linq;
+using BoxHeights.Tests.Conventions;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Xunit;
@@ -14,6 +14,8 @@ public class ReadmeSampleTests
     private static readonly string[] Samples = Repository.Read("README.md").Split("```").Where((_, index) => index % 2 == 1)
         .Where(block => block.StartsWith("cs\n", StringComparison.Ordinal) || block.StartsWith("csharp\n", StringComparison.Ordinal))
         .Select(block => block[(block.IndexOf('\n', StringComparison.Ordinal) + 1)..]).ToArray();
+
+    private static readonly MetadataReference Library = MetadataReference.CreateFromFile(typeof(Distance).Assembly.Location);
 
     [Fact]
     public void Samples_AreEight() => Assert.Equal(8, Samples.Length);
@@ -40,11 +42,10 @@ public class ReadmeSampleTests
                 + string.Join('\n', lines.Where(line => !line.StartsWith("using ", StringComparison.Ordinal))) + "\n} }";
         }
 
-        string platform = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
         CSharpCompilation compilation = CSharpCompilation.Create(
             "Pasted",
             [CSharpSyntaxTree.ParseText(code, new CSharpParseOptions(isPlugIn ? LanguageVersion.CSharp7_3 : isRule ? LanguageVersion.CSharp9 : LanguageVersion.Preview))],
-            platform.Split(Path.PathSeparator).Append(typeof(Distance).Assembly.Location).Distinct().Select(path => MetadataReference.CreateFromFile(path)),
+            CompilerInputs.References.Append(Library),
             new CSharpCompilationOptions(isPlugIn || isRule ? OutputKind.DynamicallyLinkedLibrary : OutputKind.ConsoleApplication));
         Assert.Empty(compilation.GetDiagnostics().Where(one => one.Severity >= DiagnosticSeverity.Warning).Select(one => one.ToString()));
     }

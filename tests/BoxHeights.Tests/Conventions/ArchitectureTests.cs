@@ -60,6 +60,8 @@ public sealed class ArchitectureTests
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "BoxHeights");
 
+    private static readonly Lazy<CSharpCompilation> Compiled = new(Compile);
+
     [Fact]
     public void Rooms_AreThoseOfTheMap()
     {
@@ -80,7 +82,7 @@ public sealed class ArchitectureTests
     [Fact]
     public void Forms_AreNamedInTheirFolderAndInStandardsAlone()
     {
-        CSharpCompilation compilation = Compile();
+        CSharpCompilation compilation = Compiled.Value;
         Dictionary<string, string> forms = new(StringComparer.Ordinal);
         foreach (SyntaxTree tree in compilation.SyntaxTrees.Where(tree => FolderInRules(tree.FilePath).StartsWith("Forms/", StringComparison.Ordinal)))
         {
@@ -123,7 +125,7 @@ public sealed class ArchitectureTests
     /// <summary>Every use of a type of a room by one that may not use it.</summary>
     private static SortedSet<string> Wrong(Dictionary<string, string[]> mayUse, Func<string, string> roomOf, int least)
     {
-        CSharpCompilation compilation = Compile();
+        CSharpCompilation compilation = Compiled.Value;
         SortedSet<string> wrong = new(StringComparer.Ordinal);
         int seen = 0;
         ILookup<string, string> declared = compilation.SyntaxTrees.SelectMany(tree => Declared(tree, roomOf)).Distinct().ToLookup(pair => pair.Room, pair => pair.Name);
@@ -194,11 +196,10 @@ public sealed class ArchitectureTests
     private static CSharpCompilation Compile()
     {
         CSharpParseOptions options = new(LanguageVersion.Preview, preprocessorSymbols: ["NET", "NET8_0_OR_GREATER"]);
-        string platform = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
         CSharpCompilation written = CSharpCompilation.Create(
             "Rooms",
             Files().Select(file => CSharpSyntaxTree.ParseText(File.ReadAllText(file), options, file)),
-            platform.Split(Path.PathSeparator).Where(path => !Path.GetFileName(path).StartsWith("BoxHeights", StringComparison.Ordinal)).Select(path => MetadataReference.CreateFromFile(path)),
+            CompilerInputs.References,
             // What a name means doesn't depend on null states, and working them out takes most of the time.
             new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Disable));
         CSharpGeneratorDriver.Create([Generator()], parseOptions: options).RunGeneratorsAndUpdateCompilation(written, out Compilation whole, out _);

@@ -84,8 +84,8 @@ internal sealed class RunOracle(RunSketch sketch, bool codeMinimum = false)
             return true;
         }
 
-        long[] between = [.. sketch.Places.Where(at => from <= at && at <= to)];
-        return between.Length == 2 || (to - from <= 2 * sketch.Limit && between.Zip(between.Skip(1)).Any(pair => pair.Second - pair.First > 2 * reach));
+        (int first, int last) = (Array.BinarySearch(sketch.Places, from), Array.BinarySearch(sketch.Places, to));
+        return last - first == 1 || (to - from <= 2 * sketch.Limit && Enumerable.Range(first, last - first).Any(i => sketch.Places[i + 1] - sketch.Places[i] > 2 * reach));
     }
 
     private bool Reaches(long away, long nearest) => away <= reach || away == nearest || (nearest > reach && away <= sketch.Limit);

@@ -61,7 +61,7 @@ public sealed class RunPlannerRoadsTests
     [Fact]
     public void Plan_DensePlaces_AgreesWithThePlainDynamicProgram()
     {
-        for (int seed = 0; seed < 20; seed++)
+        for (int seed = 0; seed < Tries.Of(20); seed++)
         {
             Random draw = new(seed);
             long length = draw.Next(300, 3000);

@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.IO;
 using System.Linq;
-using System.Text.RegularExpressions;
 using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
@@ -47,12 +46,12 @@ public sealed class PracticePlaceTests
     [Fact]
     public void Row_OfEveryPublishedSet_IsNamedByACaseOrATest()
     {
-        string cases = string.Join("\n", Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Cases"), "*.*", SearchOption.AllDirectories).Select(File.ReadAllText));
+        HashSet<string> cases = [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Cases"), "*.*", SearchOption.AllDirectories).SelectMany(file => File.ReadAllText(file).Split(',', '"', ' ', '\n', '\r'))];
         string tests = string.Join("\n", Directory.GetFiles(Path.Combine(Repository.Root, "tests", "BoxHeights.Tests"), "*Tests*.cs", SearchOption.AllDirectories).Where(file => !file.Contains("PublicApi", StringComparison.Ordinal)).Select(File.ReadAllText));
 
         // Bands and places have files whose lines are made up to their ids; those of purposes aren't spelled out.
         HashSet<string> places = [.. CaseFile.Table("practice-places.csv").Select(row => row["purpose"] + "-place")];
-        Assert.DoesNotContain(PublishedRows.All.Select(row => row.Id).Distinct(), id => !places.Contains(id) && !Regex.IsMatch(cases, "(^|[,\" ])" + id + "([,\" ]|$)", RegexOptions.Multiline) && !tests.Contains("\"" + id + "\"", StringComparison.Ordinal));
+        Assert.DoesNotContain(PublishedRows.All.Select(row => row.Id).Distinct(), id => !places.Contains(id) && !cases.Contains(id) && !tests.Contains("\"" + id + "\"", StringComparison.Ordinal));
     }
 
     // The first place in a laundry without boxes: 8 in from the corner, 6 in off an opening or a cabinet.
