@@ -125,7 +125,7 @@ internal sealed class BoxCase
             Grounds = count,
             Clamps = box.Clamps == CableClamps.Internal ? 1 : 0,
             Yokes = box.Devices.Count,
-            Allowance = box.Cables[0].Size.Allowance.Picoliters,
+            Allowance = RuleSets.FillCounting(NecEdition.Nec2020).AllowanceOf(box.Cables[0].Size).Picoliters,
             Volume = box.Volume!.Value.Picoliters,
         };
     }

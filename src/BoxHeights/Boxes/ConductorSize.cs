@@ -6,7 +6,7 @@ namespace BoxHeights;
 /// <summary>A conductor's size by American wire gauge: 18, 16, 14, 12, 10, 8 or 6.</summary>
 /// <remarks>
 /// Ordered by thickness: 14 AWG comes before 12 AWG, since the smaller number is the thicker wire. <c>default</c> means "not stated",
-/// comes first and takes no room. Larger conductors are not for boxes of this kind (NEC 314.16 and 314.28).
+/// comes first. Larger conductors are not for boxes of this kind (NEC 314.16 and 314.28).
 /// </remarks>
 public readonly partial record struct ConductorSize : IComparable<ConductorSize>
 {
@@ -39,10 +39,6 @@ public readonly partial record struct ConductorSize : IComparable<ConductorSize>
 
     /// <summary>The gauge number; 0 if not stated.</summary>
     public int Awg => awg;
-
-    /// <summary>The room that one such conductor takes in a box: NEC Table 314.16(B), numbered 314.16(B)(1) from 2023.</summary>
-    /// <remarks>1.50 in³ at 18 AWG to 5.00 in³ at 6 AWG; the printed metric column is rounded, so the cubic inches govern. Zero if not stated.</remarks>
-    public Volume Allowance => Volume.FromPicoliters(HundredthsOfCubicInch * (Volume.PicolitersPerCubicInch / 100));
 
     /// <summary>Whether the left wire is thinner.</summary>
     public static bool operator <(ConductorSize left, ConductorSize right) => left.CompareTo(right) < 0;
@@ -83,17 +79,6 @@ public readonly partial record struct ConductorSize : IComparable<ConductorSize>
             && int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int awg) && TryFromAwg(awg, out size);
     }
 
-    /// <summary>How many such conductors fill a room with nothing else in it: the counts that NEC Table 314.16(A) prints beside each metal box.</summary>
-    /// <param name="room">The room; not negative.</param>
-    /// <remarks>
-    /// One printed count doesn't follow from the printed volume: five 8 AWG in the round box of 12.5 in³, where 12.5 / 3.00 gives 4. The volume is what a
-    /// box is judged by. Zero if not stated.
-    /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="room"/> is negative.</exception>
-    public long CountIn(Volume room) => room < Volume.Zero
-        ? throw new ArgumentOutOfRangeException(nameof(room), room, "A room isn't negative.")
-        : awg == 0 ? 0 : room.Picoliters / Allowance.Picoliters;
-
     internal static bool TryFromAwg(int awg, out ConductorSize size)
     {
         bool known = awg is 18 or 16 or 14 or 12 or 10 or 8 or 6;
@@ -106,19 +91,6 @@ public readonly partial record struct ConductorSize : IComparable<ConductorSize>
 
     /// <summary>The size in words: "14 AWG"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => awg == 0 ? "not stated" : awg.ToString(CultureInfo.InvariantCulture) + " " + Unit;
-
-    // Whole numbers, since a fill is summed for every box of every evaluation.
-    private long HundredthsOfCubicInch => awg switch
-    {
-        18 => 150,
-        16 => 175,
-        14 => 200,
-        12 => 225,
-        10 => 250,
-        8 => 300,
-        6 => 500,
-        _ => 0,
-    };
 
     private int Thickness => awg == 0 ? int.MinValue : -awg;
 }

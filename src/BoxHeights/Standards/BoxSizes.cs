@@ -21,8 +21,25 @@ internal static class BoxSizes
     ]);
 
     /// <summary>Grounds beyond four count a quarter each from 2020; terminal blocks count from 2023.</summary>
-    public static FillCounting Counting(NecEdition edition) =>
-        new(Nec.Known(edition) == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour) { CountsTerminalBlocks = edition >= NecEdition.Nec2023 };
+    public static FillCounting Counting(NecEdition edition) => new(Conductors, Nec.Known(edition) == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour)
+    {
+        CountsTerminalBlocks = edition >= NecEdition.Nec2023,
+        MetalBarrier = Volume.FromCubicInches(0.5m),
+        PlasticBarrier = Volume.FromCubicInches(1.0m),
+        Paragraphs = new() { Conductors = "(B)(1)", Clamps = "(B)(2)", Fittings = "(B)(3)", Devices = "(B)(4)", Grounds = "(B)(5)", TerminalBlocks = "(B)(6)", Barriers = "(A)" },
+    };
+
+    /// <summary>Table 314.16(B), numbered 314.16(B)(1) from 2023; the printed metric column is rounded, so the cubic inches govern. Barriers, 314.16(A), are from memory.</summary>
+    private static Items<ConductorAllowance> Conductors { get; } = new ConductorAllowance[]
+    {
+        new(ConductorSize.Awg18, Volume.FromCubicInches(1.5m)),
+        new(ConductorSize.Awg16, Volume.FromCubicInches(1.75m)),
+        new(ConductorSize.Awg14, Volume.FromCubicInches(2m)),
+        new(ConductorSize.Awg12, Volume.FromCubicInches(2.25m)),
+        new(ConductorSize.Awg10, Volume.FromCubicInches(2.5m)),
+        new(ConductorSize.Awg8, Volume.FromCubicInches(3m)),
+        new(ConductorSize.Awg6, Volume.FromCubicInches(5m)),
+    };
 
     private static FillLimit Fill(Citation citation, FillCounting counting)
     {

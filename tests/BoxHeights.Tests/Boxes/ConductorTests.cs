@@ -21,7 +21,7 @@ public class ConductorTests
     public void Allowance_OfEachGauge_IsThePublishedOne(int awg, string cubicInches)
     {
         ConductorSize size = ConductorSize.FromAwg(awg);
-        Assert.Equal(Volume.FromCubicInches(decimal.Parse(cubicInches, CultureInfo.InvariantCulture)), size.Allowance);
+        Assert.Equal(Volume.FromCubicInches(decimal.Parse(cubicInches, CultureInfo.InvariantCulture)), RuleSets.FillCounting(NecEdition.Nec2023).AllowanceOf(size));
         Assert.Equal(awg, size.Awg);
         Assert.Equal(awg + " AWG", size.ToString());
     }
@@ -52,7 +52,7 @@ public class ConductorTests
     public void Default_IsNotStatedAndTakesNoRoom()
     {
         Assert.Equal("not stated", default(ConductorSize).ToString());
-        Assert.Equal(Volume.Zero, default(ConductorSize).Allowance);
+        Assert.Equal(Volume.Zero, RuleSets.FillCounting(NecEdition.Nec2023).AllowanceOf(default));
         Assert.Equal("not stated", default(CableType).ToString());
         Assert.Equal(0, default(CableType).InsulatedConductors);
         Assert.False(default(CableType).HasGround);

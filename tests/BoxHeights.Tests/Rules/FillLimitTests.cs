@@ -26,6 +26,20 @@ public sealed class FillLimitTests
         Assert.Equal(Volume.FromCubicInches(19.0m), BoxFill.Least(box, Counting).Total);
     }
 
+    // A document that counts otherwise: 3 in3 a conductor of 14 AWG, one for a device, and no paragraphs.
+    [Fact]
+    public void Counting_OfAnotherDocument_IsItsOwn()
+    {
+        FillCounting own = new(new[] { new ConductorAllowance(ConductorSize.Awg14, Volume.FromCubicInches(3m)) }, GroundCounting.AllAsOne) { ForADevice = 1 };
+        BoxFill fill = BoxFill.Most(Box("14-2", 1), own);
+        Assert.Equal(Volume.FromCubicInches((2 + 1 + 1) * 3m), fill.Total);
+        Assert.All(fill.Lines, line => Assert.Equal("", line.Paragraph));
+        Assert.Equal(4, own.CountIn(ConductorSize.Awg14, Volume.FromCubicInches(14m)));
+        Assert.Equal(0, own.CountIn(ConductorSize.Awg12, Volume.FromCubicInches(14m)));
+        Assert.NotEqual(own, own.WithForADevice(2));
+        Assert.Equal(own, own.WithForADevice(2).WithForADevice(1));
+    }
+
     [Fact]
     public void BoxFill_NothingToCountFromOrNull_Throws()
     {
@@ -37,7 +51,7 @@ public sealed class FillLimitTests
         Assert.Throws<ArgumentNullException>(() => BoxFill.Most(null!, Counting));
         Assert.Throws<ArgumentNullException>(() => BoxFill.Most(Box("14-2", 1), null!));
         Assert.Throws<ArgumentNullException>(() => BoxFill.SmallestFor(Box("14-2", 1), Counting, null!));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ConductorSize.Awg14.CountIn(Volume.FromPicoliters(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Counting.CountIn(ConductorSize.Awg14, Volume.FromPicoliters(-1)));
     }
 
     // 18 in³: a device takes 4, each 14-2 4 and all grounds 2. An empty box has room for three; without a volume nobody knows.

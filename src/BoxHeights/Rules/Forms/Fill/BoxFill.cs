@@ -97,7 +97,7 @@ public sealed class BoxFill
 
         // More cables always take more, so the last number that fits is found by halving.
         int fits = 0;
-        int tooMany = (int)Math.Min(MostCables, (room.Picoliters / cable.Size.Allowance.Picoliters) + 1);
+        int tooMany = (int)Math.Min(MostCables, (counting.CountIn(cable.Size, room) + 1));
         while (tooMany - fits > 1)
         {
             int middle = fits + ((tooMany - fits) / 2);

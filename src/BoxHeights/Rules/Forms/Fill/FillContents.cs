@@ -112,7 +112,7 @@ internal sealed class FillContents
     private static bool IsLarge(DeviceBox box, int device) =>
         box.Devices[device] == DeviceKind.SingleReceptacle && !GangsNeeded.IsStated(box, device) && box.Rating is { } rating && ReceptacleRating.Read(rating).IsAbove(20);
 
-    /// <summary>Two allowances for each gang that a device needs to be mounted: NEC 314.16(B)(4).</summary>
+    /// <summary>Allowances for each gang that a device needs to be mounted.</summary>
     private void Yokes(DeviceBox box, KindPart build, bool most)
     {
         int free = System.Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));

@@ -1,22 +1,77 @@
+using System;
+
 namespace BoxHeights.Rules;
 
-/// <summary>How an edition of the code, and whoever reads it, counts what is in a box.</summary>
-[Described(nameof(Grounds))]
+/// <summary>How an edition of a code, and whoever reads it, counts what is in a box.</summary>
+[Described(nameof(Allowances), nameof(Grounds))]
 public sealed partial record FillCounting
 {
+    // By gauge, since a fill is summed for every box of every evaluation.
+    private Volume[] byGauge = [];
+
+    /// <summary>The room that a conductor of each size takes; a size that isn't among them takes none.</summary>
+    public Items<ConductorAllowance> Allowances
+    {
+        get;
+        init
+        {
+            field = value;
+            byGauge = new Volume[ConductorSize.Awg18.Awg + 1];
+            foreach (ConductorAllowance one in value)
+            {
+                byGauge[one.Size.Awg] = one.Volume;
+            }
+        }
+    }
+
     /// <summary>How equipment grounds count.</summary>
     public GroundCounting Grounds { get; init; }
 
-    /// <summary>Whether each assembly of terminal blocks takes one allowance: from 2023.</summary>
+    /// <summary>How many allowances of its conductors a device takes for each gang that it needs: 2 unless stated.</summary>
+    public int ForADevice { get; init; } = 2;
+
+    /// <summary>The room that an unmarked barrier of metal takes.</summary>
+    public Volume MetalBarrier { get; init; }
+
+    /// <summary>The same of another barrier.</summary>
+    public Volume PlasticBarrier { get; init; }
+
+    /// <summary>Whether each assembly of terminal blocks takes one allowance.</summary>
     public bool CountsTerminalBlocks { get; init; }
 
     /// <summary>Whether the molded flap of a plastic box counts as an internal clamp.</summary>
     public bool FlapIsClamp { get; init; }
 
+    /// <summary>Where the document says so.</summary>
+    public FillParagraphs Paragraphs { get; init; } = new();
+
+    /// <summary>The room that one conductor takes; none of a size that isn't stated.</summary>
+    /// <param name="size">Its size.</param>
+    public Volume AllowanceOf(ConductorSize size) => size.Awg < byGauge.Length ? byGauge[size.Awg] : Volume.Zero;
+
+    /// <summary>How many conductors of a size fill a room with nothing else in it: the counts that NEC Table 314.16(A) prints beside each metal box.</summary>
+    /// <param name="size">Their size.</param>
+    /// <param name="room">The room; not negative.</param>
+    /// <remarks>
+    /// One printed count doesn't follow from the printed volume: five 8 AWG in the round box of 12.5 in³, where 12.5 / 3.00 gives 4. The volume is what a
+    /// box is judged by. Zero of a size that takes no room.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="room"/> is negative.</exception>
+    public long CountIn(ConductorSize size, Volume room) => room < Volume.Zero
+        ? throw new ArgumentOutOfRangeException(nameof(room), room, "A room isn't negative.")
+        : AllowanceOf(size) == Volume.Zero ? 0 : room.Picoliters / AllowanceOf(size).Picoliters;
+
+    /// <summary>Whether another counts the same.</summary>
+    public bool Equals(FillCounting? other) => other is not null && ToString() == other.ToString();
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(ToString());
+
     /// <summary>The way to count in words.</summary>
     public override string ToString() =>
-        "grounds " + (Grounds == GroundCounting.AllAsOne ? "all as one, a separate isolated set as one more" : "up to four as one, each beyond a quarter")
-        + (CountsTerminalBlocks ? "; each terminal block as one conductor" : "") + (FlapIsClamp ? "; a molded flap counts as a clamp" : "");
+        Allowances + "; a device " + ForADevice + "; grounds " + (Grounds == GroundCounting.AllAsOne ? "all as one, a separate isolated set as one more" : "up to four as one, each beyond a quarter")
+        + (CountsTerminalBlocks ? "; each terminal block as one conductor" : "") + (FlapIsClamp ? "; a molded flap counts as a clamp" : "")
+        + "; a barrier " + MetalBarrier + " of metal, " + PlasticBarrier + " of another kind; " + Paragraphs;
 }
 
 /// <summary>How equipment grounding conductors count toward fill.</summary>

@@ -24,7 +24,7 @@ public sealed record FillLimit : LimitRule
     public override string? Covers { get; init; } = "fill, depth and setback of boxes";
 
     /// <inheritdoc/>
-    public override string Numbers => "conductors, clamps, fittings, devices and grounds after Table 314.16(B) at most the volume of the box; " + Counting;
+    public override string Numbers => "conductors, clamps, fittings, devices and grounds at most the volume of the box; " + Counting;
 
     /// <inheritdoc/>
     public override string ElseDo => "no standard box of this kind is large enough: take a wider or deeper box, or fewer cables";

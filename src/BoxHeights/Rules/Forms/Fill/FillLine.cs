@@ -26,7 +26,7 @@ public sealed record FillLine
     /// <summary>The allowance of one.</summary>
     public Volume Allowance { get; }
 
-    /// <summary>The paragraph of NEC 314.16.</summary>
+    /// <summary>The paragraph of the document that asks for it.</summary>
     public string Paragraph { get; }
 
     /// <summary>The volume taken.</summary>

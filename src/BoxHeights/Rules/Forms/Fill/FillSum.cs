@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>The sum of NEC 314.16(B). Most boxes are asked for their total alone, so lines are written down only where there is a list for them.</summary>
+/// <summary>The sum of what is in a box, after a document. Most boxes are asked for their total alone, so lines are written down only where there is a list for them.</summary>
 internal sealed class FillSum
 {
     private static readonly Wording IsolatedGrounds = $"isolated grounds";
@@ -14,10 +14,6 @@ internal sealed class FillSum
     private static readonly Wording Hickey = $"hickey";
     private static readonly Wording LuminaireStud = $"luminaire stud";
     private static readonly Wording Clamps = $"internal clamps";
-
-    // An unmarked barrier, from memory: 314.16(A).
-    private static readonly Volume MetalBarrier = Volume.FromCubicInches(0.5m);
-    private static readonly Volume PlasticBarrier = Volume.FromCubicInches(1.0m);
 
     private readonly FillContents contents;
     private readonly List<FillLine>? lines;
@@ -47,46 +43,46 @@ internal sealed class FillSum
             if (contents.ConductorsOf(awg) is > 0 and var count)
             {
                 ConductorSize size = ConductorSize.FromAwg(awg);
-                Take(lines is null ? null : (Wording)$"{size.ToString():size} conductors", 4 * count, size.Allowance, "(B)(1)");
+                Take(lines is null ? null : (Wording)$"{size.ToString():size} conductors", 4 * count, counting.AllowanceOf(size), counting.Paragraphs.Conductors);
             }
         }
 
-        Take(Clamps, contents.HasClamps ? 4 : 0, contents.Largest.Allowance, "(B)(2)");
+        Take(Clamps, contents.HasClamps ? 4 : 0, counting.AllowanceOf(contents.Largest), counting.Paragraphs.Clamps);
 
         // Of studs and hickeys each type counts once, however many there are.
-        Take(LuminaireStud, 4 * Math.Min(1, contents.CountOf(BoxFitting.LuminaireStud)), contents.Largest.Allowance, "(B)(3)");
-        Take(Hickey, 4 * Math.Min(1, contents.CountOf(BoxFitting.Hickey)), contents.Largest.Allowance, "(B)(3)");
+        Take(LuminaireStud, 4 * Math.Min(1, contents.CountOf(BoxFitting.LuminaireStud)), counting.AllowanceOf(contents.Largest), counting.Paragraphs.Fittings);
+        Take(Hickey, 4 * Math.Min(1, contents.CountOf(BoxFitting.Hickey)), counting.AllowanceOf(contents.Largest), counting.Paragraphs.Fittings);
         for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
         {
             if (contents.YokesOn(awg) is > 0 and var count)
             {
                 ConductorSize size = ConductorSize.FromAwg(awg);
-                Take(lines is null ? null : count == 1 ? $"device on {size.ToString():size}" : (Wording)$"devices on {size.ToString():size}", 8 * count, size.Allowance, "(B)(4)");
+                Take(lines is null ? null : count == 1 ? $"device on {size.ToString():size}" : (Wording)$"devices on {size.ToString():size}", 4 * counting.ForADevice * count, counting.AllowanceOf(size), counting.Paragraphs.Devices);
             }
         }
 
-        AddGrounds(counting.Grounds);
+        AddGrounds(counting);
         if (counting.CountsTerminalBlocks)
         {
-            Take(TerminalBlocks, 4 * contents.CountOf(BoxFitting.TerminalBlock), contents.OnTerminals.Allowance, "(B)(6)");
+            Take(TerminalBlocks, 4 * contents.CountOf(BoxFitting.TerminalBlock), counting.AllowanceOf(contents.OnTerminals), counting.Paragraphs.TerminalBlocks);
         }
 
-        Take(MetalBarriers, 4 * contents.CountOf(BoxFitting.MetalBarrier), MetalBarrier, "(A)");
-        Take(PlasticBarriers, 4 * contents.CountOf(BoxFitting.PlasticBarrier), PlasticBarrier, "(A)");
+        Take(MetalBarriers, 4 * contents.CountOf(BoxFitting.MetalBarrier), counting.MetalBarrier, counting.Paragraphs.Barriers);
+        Take(PlasticBarriers, 4 * contents.CountOf(BoxFitting.PlasticBarrier), counting.PlasticBarrier, counting.Paragraphs.Barriers);
     }
 
-    private void AddGrounds(GroundCounting grounds)
+    private void AddGrounds(FillCounting counting)
     {
-        if (grounds == GroundCounting.QuarterBeyondFour)
+        if (counting.Grounds == GroundCounting.QuarterBeyondFour)
         {
             ConductorSize largest = contents.LargestGround > contents.LargestIsolatedGround ? contents.LargestGround : contents.LargestIsolatedGround;
             int count = contents.Grounds + contents.IsolatedGrounds;
-            Take(EquipmentGrounds, count == 0 ? 0 : Math.Max(4, count), largest.Allowance, "(B)(5)");
+            Take(EquipmentGrounds, count == 0 ? 0 : Math.Max(4, count), counting.AllowanceOf(largest), counting.Paragraphs.Grounds);
             return;
         }
 
-        Take(EquipmentGrounds, 4 * Math.Min(1, contents.Grounds), contents.LargestGround.Allowance, "(B)(5)");
-        Take(IsolatedGrounds, 4 * Math.Min(1, contents.IsolatedGrounds), contents.LargestIsolatedGround.Allowance, "(B)(5)");
+        Take(EquipmentGrounds, 4 * Math.Min(1, contents.Grounds), counting.AllowanceOf(contents.LargestGround), counting.Paragraphs.Grounds);
+        Take(IsolatedGrounds, 4 * Math.Min(1, contents.IsolatedGrounds), counting.AllowanceOf(contents.LargestIsolatedGround), counting.Paragraphs.Grounds);
     }
 
     private void Take(Wording? what, int quarters, Volume allowance, string paragraph)
