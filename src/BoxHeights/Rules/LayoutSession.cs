@@ -5,7 +5,10 @@ using BoxHeights.Rules;
 namespace BoxHeights;
 
 /// <summary>A dwelling that is being edited: each change says which findings appeared, cleared or changed.</summary>
-/// <remarks>It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing.</remarks>
+/// <remarks>
+/// It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing; what else is done to a box costs what it touches. Where a
+/// wall, a room or the rules change, or a description has faults that a change may mend, the whole dwelling is judged again.
+/// </remarks>
 public sealed partial class LayoutSession
 {
     private LayoutEvaluator evaluator;

@@ -27,6 +27,18 @@ public sealed class PairedSwitchTests
         Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Fails, Severity.Note), (finding.Verdict, finding.Severity)));
     }
 
+    // Over a floor that isn't chosen its center isn't known; alone it is level with whatever there is.
+    [Theory]
+    [InlineData(1, 0)]
+    [InlineData(2, 2)]
+    public void Box_OfUnknownHeight_IsToldOnlyWhereThereAreOthers(int boxes, int told)
+    {
+        DeviceBox[] all = [.. Enumerable.Range(0, boxes).Select(i => new DeviceBox("s" + i, BoxPurpose.Switch).WithAt(CaseFile.Inches("20") * (i + 1)).WithHeight(BoxHeight.Parse("48 in to top AFF")))];
+        Dwelling house = new Dwelling("case").WithStoreys(new Storey("ground")).WithRooms(new Room("hall", RoomKind.Hall, "ground").WithWalls(new Wall("n", CaseFile.Inches("144")).WithBoxes(all)));
+        Evaluation evaluation = new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, "uniform-level")).Evaluate(house);
+        Assert.Equal(told, evaluation.Judgements.Count(one => one.State == Judged.NotJudged));
+    }
+
     [Fact]
     public void ThreeWay_ThatIsTheOnlyOne_IsNamed() => Assert.Equal("s0", Assert.Single(Mates.Evaluate(House("three-way-switch switch")).Findings).Subject);
 

@@ -45,6 +45,13 @@ public sealed record UniformLevel : ProvisionRule
     {
         if (!group.TryCommonCenter(out Distance level))
         {
+            if (group.Count == 1)
+            {
+                // There is none that it could be level with.
+                statement.NotAboutThis();
+                return;
+            }
+
             for (int i = 0; i < group.Count; i++)
             {
                 statement.NotJudged(i, NoHeight);
