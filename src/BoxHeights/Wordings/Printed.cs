@@ -73,9 +73,13 @@ internal static class Printed
             return Directed(Inward(allowed.AsDistances(), units), below, units);
         }
 
-        return allowed.IsEmpty ? $"nothing"
-            : allowed.Most is { } most ? $"at most {new PrintedQuantity(most, units, Rounding.Down):most}"
-            : (Wording)$"at least {new PrintedQuantity(allowed.Least!.Value, units, Rounding.Up):least}";
+        return (allowed.Least, allowed.Most) switch
+        {
+            (null, null) => allowed.IsEmpty ? $"nothing" : (Wording)$"anything",
+            (null, { } most) => $"at most {new PrintedQuantity(most, units, Rounding.Down):most}",
+            ({ } least, null) => $"at least {new PrintedQuantity(least, units, Rounding.Up):least}",
+            ({ } least, { } most) => $"{new PrintedQuantity(least, units, Rounding.Up):least} to {new PrintedQuantity(most, units, Rounding.Down):most}",
+        };
     }
 
     /// <summary>How far above something a place lies, or below it: never with a sign.</summary>

@@ -16,11 +16,16 @@ public enum QuantityKind
 
     /// <summary>An area, in squares of a tick.</summary>
     Area = 3,
+
+    /// <summary>A ratio of two amounts of one kind, such as the share of a box that is full, in parts of 720,720,000: every half to sixteenth and every 1/1000 is a whole number of them.</summary>
+    Ratio = 4,
 }
 
-/// <summary>A measured amount: a distance, a volume, a number of things or an area.</summary>
+/// <summary>A measured amount: a distance, a volume, a number of things, an area or a ratio.</summary>
 public readonly partial record struct Quantity
 {
+    private const long PartsOfOne = 720_720_000;
+
     internal Quantity(QuantityKind kind, long raw)
     {
         Kind = kind;
@@ -51,6 +56,18 @@ public readonly partial record struct Quantity
     /// <exception cref="OverflowException">It is larger than some 2,000 m².</exception>
     public static Quantity Area(Distance width, Distance height) => new(QuantityKind.Area, checked(width.Ticks * height.Ticks));
 
+    /// <summary>A ratio.</summary>
+    /// <param name="ratio">How much, as a share of one.</param>
+    /// <exception cref="ArgumentException">It is no whole number of parts of 720,720,000: 1/17, say. Round it to what you compare it with.</exception>
+    /// <exception cref="OverflowException">It is larger than some twelve thousand million.</exception>
+    public static Quantity Of(Ratio ratio) => PartsOfOne % ratio.Denominator == 0
+        ? new(QuantityKind.Ratio, checked(ratio.Numerator * (PartsOfOne / ratio.Denominator)))
+        : throw new ArgumentException(ratio + " is no whole number of parts of 720,720,000.", nameof(ratio));
+
+    /// <summary>The ratio.</summary>
+    /// <exception cref="InvalidOperationException">It is no ratio.</exception>
+    public Ratio AsRatio() => Kind == QuantityKind.Ratio ? new(Raw, PartsOfOne) : throw new InvalidOperationException("This quantity is no ratio.");
+
     /// <summary>The distance.</summary>
     /// <exception cref="InvalidOperationException">It is no distance.</exception>
     public Distance AsDistance() => Kind == QuantityKind.Distance ? Distance.FromTicks(Raw) : throw new InvalidOperationException("This quantity is no distance.");
@@ -73,6 +90,7 @@ public readonly partial record struct Quantity
         QuantityKind.Distance => AsDistance().Exactly(units),
         QuantityKind.Volume => AsVolume().ToString(units == LengthUnits.Millimeters ? "cm3" : null),
         QuantityKind.Area => Square(units),
+        QuantityKind.Ratio => AsRatio().ToString(),
         _ => Raw.ToString(System.Globalization.CultureInfo.InvariantCulture),
     };
 
@@ -114,22 +132,31 @@ public readonly partial record struct QuantitySet
 
     /// <summary>All volumes up to one.</summary>
     /// <param name="most">The largest volume allowed.</param>
-    public static QuantitySet AtMost(Volume most) => new(QuantityKind.Volume, DistanceSet.AtMost(Distance.FromTicks(most.Picoliters)));
+    public static QuantitySet AtMost(Volume most) => AtMost((Quantity)most);
 
-    /// <summary>All areas up to one.</summary>
-    /// <param name="most">The largest area allowed.</param>
-    /// <exception cref="ArgumentException">It is no area.</exception>
-    public static QuantitySet AtMost(Quantity most) => most.Kind == QuantityKind.Area
-        ? new(QuantityKind.Area, DistanceSet.AtMost(Distance.FromTicks(most.Raw)))
-        : throw new ArgumentException("Only areas are compared like this.", nameof(most));
+    /// <summary>All amounts of a kind up to one.</summary>
+    /// <param name="most">The largest amount allowed.</param>
+    public static QuantitySet AtMost(Quantity most) => new(most.Kind, DistanceSet.AtMost(Distance.FromTicks(most.Raw)));
+
+    /// <summary>All amounts of a kind from one up.</summary>
+    /// <param name="least">The smallest amount allowed.</param>
+    public static QuantitySet AtLeast(Quantity least) => new(least.Kind, DistanceSet.AtLeast(Distance.FromTicks(least.Raw)));
+
+    /// <summary>All amounts of a kind between two, themselves allowed; none where the first is the larger.</summary>
+    /// <param name="least">The smallest amount allowed.</param>
+    /// <param name="most">The largest amount allowed.</param>
+    /// <exception cref="ArgumentException">They are of two kinds.</exception>
+    public static QuantitySet Between(Quantity least, Quantity most) => least.Kind == most.Kind
+        ? new(least.Kind, DistanceSet.BetweenTicks(least.Raw, most.Raw))
+        : throw new ArgumentException("Amounts of two kinds have nothing between them.", nameof(most));
 
     /// <summary>So many things or fewer.</summary>
     /// <param name="most">The largest number allowed.</param>
-    public static QuantitySet AtMost(int most) => new(QuantityKind.Count, DistanceSet.AtMost(Distance.FromTicks(most)));
+    public static QuantitySet AtMost(int most) => AtMost(Quantity.Of(most));
 
     /// <summary>So many things or more.</summary>
     /// <param name="fewest">The smallest number allowed.</param>
-    public static QuantitySet AtLeast(int fewest) => new(QuantityKind.Count, DistanceSet.AtLeast(Distance.FromTicks(fewest)));
+    public static QuantitySet AtLeast(int fewest) => AtLeast(Quantity.Of(fewest));
 
     /// <summary>The distances.</summary>
     /// <exception cref="InvalidOperationException">The set isn't one of distances.</exception>
@@ -155,7 +182,12 @@ public readonly partial record struct QuantitySet
         }
 
         return raw.Count == 0 ? "nothing"
-            : Kind is QuantityKind.Volume or QuantityKind.Area ? "at most " + new Quantity(Kind, raw[0].To.Ticks).ToString(units)
-            : "at least " + new Quantity(Kind, raw[0].From.Ticks);
+            : (Least?.ToString(units), Most?.ToString(units)) switch
+            {
+                (null, null) => "anything",
+                (null, { } most) => "at most " + most,
+                ({ } least, null) => "at least " + least,
+                (var least, var most) => least + " to " + most,
+            };
     }
 }

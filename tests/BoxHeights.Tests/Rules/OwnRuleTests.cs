@@ -50,6 +50,51 @@ public sealed class OwnRuleTests
         public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => lacking == "room" && box.Along > offered && box.Traits.Devices.Contains(DeviceKind.Thermostat);
     }
 
+    /// <summary>Of a marked box three quarters at most are full, and half at least.</summary>
+    private sealed record RoomToSpare() : LimitRule("room-to-spare", "between half and three quarters full", Severity.Advice, House)
+    {
+        public override string Numbers => "1/2 to 3/4";
+
+        public override void State(PlacementSite site, LimitStatement statement)
+        {
+            if (site.Box.Source.Volume is { } marked)
+            {
+                Ratio full = new(BoxFill.Most(site.Box.Source, RuleSets.FillCounting(NecEdition.Nec2023)).Total.Picoliters, marked.Picoliters);
+                statement.Judge(Quantity.Of(full), QuantitySet.Between(Quantity.Of(new Ratio(1, 2)), Quantity.Of(new Ratio(3, 4))), () => $"a box of which {new PrintedQuantity(Quantity.Of(full), site.Units, Rounding.None):share} is full");
+            }
+        }
+
+        public override System.Collections.Generic.IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
+    }
+
+    // Two 14-2 and a receptacle, no clamps: 4 + 1 + 2 of 2 in³ are 14 in³ by NEC 314.16(B): 7/9 of 18 in³, 7/10 of 20 in³ and 7/15 of 30 in³.
+    [Theory]
+    [InlineData("18", "a box of which 7/9 is full, must be between half and three quarters full: allowed 1/2 to 3/4, off by 1/36")]
+    [InlineData("20", null)]
+    [InlineData("30", "a box of which 7/15 is full, must be between half and three quarters full: allowed 1/2 to 3/4, off by 1/30")]
+    public void Ratio_OfALimitOfOnesOwn_IsJudgedAndTold(string volume, string? expected)
+    {
+        OneBox box = new OneBox { Rules = new(new RoomToSpare()) }.At(BoxHeight.ToTop(CaseFile.Inches("16"), Datum.Subfloor));
+        box = box with { Box = box.Box.WithVolume(Volume.Parse(volume + " in3")).WithClamps(CableClamps.None).WithCables(CableType.Parse("14-2"), CableType.Parse("14-2")) };
+        Finding? finding = box.Evaluate().Findings.SingleOrDefault();
+        Assert.Equal(expected is null, finding is null);
+        Assert.Contains(expected ?? "", finding?.Message ?? "", System.StringComparison.Ordinal);
+        Assert.Equal(expected is null ? null : new Ratio(14, int.Parse(volume, System.Globalization.CultureInfo.InvariantCulture)), finding?.Measured.AsRatio());
+    }
+
+    [Fact]
+    public void Quantity_OfARatio_IsExactOrRefused()
+    {
+        Assert.Equal(new Ratio(-5, 16), Quantity.Of(new Ratio(-5, 16)).AsRatio());
+        Assert.Equal("0.875 as 7/8", "0.875 as " + Quantity.Of(new Ratio(875, 1000)));
+        Assert.Throws<System.ArgumentException>(() => Quantity.Of(new Ratio(1, 17)));
+        Assert.Throws<System.OverflowException>(() => Quantity.Of(new Ratio(long.MaxValue)));
+        Assert.Throws<System.InvalidOperationException>(() => Quantity.Of(2).AsRatio());
+        Assert.Throws<System.ArgumentException>(() => QuantitySet.Between(Quantity.Of(2), Quantity.Of(new Ratio(3))));
+        Assert.True(QuantitySet.AtLeast(Quantity.Of(new Ratio(1, 3))).Contains(Quantity.Of(new Ratio(1, 3))));
+        Assert.False(QuantitySet.AtLeast(Quantity.Of(new Ratio(1, 3))).Contains(Quantity.Of(new Ratio(333, 1000))));
+    }
+
     [Fact]
     public void Covers_LeavesTheListOfWhatIsntLookedAt()
     {

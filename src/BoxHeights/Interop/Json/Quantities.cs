@@ -3,23 +3,24 @@ using System.Globalization;
 
 namespace BoxHeights.Interop;
 
-/// <summary>Amounts and sets of amounts: a length, a volume, a number of things or an area as a text with its unit.</summary>
+/// <summary>Amounts and sets of amounts: a length, a volume, a number of things, an area or a ratio as a text with its unit.</summary>
 internal static class Quantities
 {
     private const string Things = " things";
     private const string Square = " mm2";
+    private const string ToOne = " to 1";
     private const string Unbounded = "without a bound";
 
     internal static Codec<Quantity> One { get; } = new TextCodec<Quantity>(
         new TextForm("quantity", "an amount")
         {
-            Examples = ["3-3/4 in", "22 in3", "2 things", "64516 mm2"],
+            Examples = ["3-3/4 in", "22 in3", "2 things", "64516 mm2", "3/4 to 1"],
             Note = "a number and its unit; \"without a bound\", above or below zero, where nothing bounds a margin",
         },
         Parse, Print);
 
     private static readonly Codec<QuantityKind> Kind = new WordCodec<QuantityKind>(
-        "quantityKind", "what is measured", (QuantityKind.Distance, "distance"), (QuantityKind.Volume, "volume"), (QuantityKind.Count, "count"), (QuantityKind.Area, "area"));
+        "quantityKind", "what is measured", (QuantityKind.Distance, "distance"), (QuantityKind.Volume, "volume"), (QuantityKind.Count, "count"), (QuantityKind.Area, "area"), (QuantityKind.Ratio, "ratio"));
 
     private static readonly Shape<Stretch> Part = new ShapeBuilder<Stretch>("quantityStretch", "Amounts from a least one to a largest; absent where nothing bounds them.")
         .Optional("from", x => x.From, (x, v) => new(v, x.To), One, "The least.")
@@ -67,12 +68,13 @@ internal static class Quantities
             QuantityKind.Distance => amount.AsDistance().ToString(),
             QuantityKind.Volume => amount.AsVolume().ToString(),
             QuantityKind.Area => (amount.Raw / Squares).ToString("0.##############", CultureInfo.InvariantCulture) + Square,
+            QuantityKind.Ratio => amount.AsRatio() + ToOne,
             _ => amount.Raw.ToString(CultureInfo.InvariantCulture) + Things,
         };
 
     private static Quantity Parse(string text)
     {
-        foreach (QuantityKind kind in new[] { QuantityKind.Distance, QuantityKind.Volume, QuantityKind.Count, QuantityKind.Area })
+        foreach (QuantityKind kind in new[] { QuantityKind.Distance, QuantityKind.Volume, QuantityKind.Count, QuantityKind.Area, QuantityKind.Ratio })
         {
             if (text.StartsWith(Unbounded, StringComparison.Ordinal) && text.EndsWith(" " + Unit(kind), StringComparison.Ordinal))
             {
@@ -90,13 +92,18 @@ internal static class Quantities
             return new(QuantityKind.Area, (long)(decimal.Parse(text.AsSpan(0, text.Length - Square.Length), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture) * Squares));
         }
 
+        if (text.EndsWith(ToOne, StringComparison.Ordinal))
+        {
+            return Quantity.Of(Ratio.Parse(text[..^ToOne.Length]));
+        }
+
         return text.EndsWith('3') ? Volume.Parse(text) : Distance.Parse(text);
     }
 
     // 14 decimals of a square millimeter are a square of a tick.
     private static decimal Squares { get; } = (decimal)Distance.FromMillimeters(1m).Ticks * Distance.FromMillimeters(1m).Ticks;
 
-    private static string Unit(QuantityKind kind) => kind switch { QuantityKind.Distance => "length", QuantityKind.Volume => "volume", QuantityKind.Area => "area", _ => "things" };
+    private static string Unit(QuantityKind kind) => kind switch { QuantityKind.Distance => "length", QuantityKind.Volume => "volume", QuantityKind.Area => "area", QuantityKind.Ratio => "ratio", _ => "things" };
 
     /// <summary>A stretch of amounts; an end that is null is without bound.</summary>
     internal readonly record struct Stretch(Quantity? From, Quantity? To);
