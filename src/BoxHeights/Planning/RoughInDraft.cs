@@ -20,6 +20,7 @@ internal sealed partial class RoughInDraft
     private readonly List<string> obstacles = [];
     private readonly List<string> notes = [];
     private readonly List<string> notPlanned = [];
+    private readonly WiredBoxes wired;
     private SwitchedLights? switched;
 
     public RoughInDraft(Dwelling dwelling, LayoutEvaluator evaluator, RoughInOptions options, CancellationToken cancellation)
@@ -38,6 +39,7 @@ internal sealed partial class RoughInDraft
 
         Doors = new(State);
         Furniture = new(this);
+        wired = new(this);
         for (int box = 0; box < described; box++)
         {
             ids.Add(State.Boxes[box].Source.Id);
@@ -65,6 +67,9 @@ internal sealed partial class RoughInDraft
 
     /// <summary>The boxes of a purpose on the walls of a storey, by their places in the layout.</summary>
     public IReadOnlyList<int> Alike(string? storey, BoxPurpose purpose) => storey is not null && alike.TryGetValue((storey, purpose), out List<int>? found) ? found : [];
+
+    /// <summary>A planned box whose devices have changed, with the cables that these need.</summary>
+    public DeviceBox Rewired(int box, DeviceBox changed) => wired.Wired(State.Boxes[box].Surface.Address, changed.WithCables(default).WithVolume(null));
 
     /// <summary>The boxes of a room or an outside face, on all its surfaces.</summary>
     public IEnumerable<int> BoxesOf(string space)
@@ -199,7 +204,7 @@ internal sealed partial class RoughInDraft
             id = wanted + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
         }
 
-        DeviceBox named = HeldOnWall.At(this, address, box.WithId(id));
+        DeviceBox named = HeldOnWall.At(this, address, wired.Wired(address, box.WithId(id)));
         if (!PlateGap.IsKept(this, address, named) || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others))))
         {
             return false;

@@ -220,7 +220,7 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
     {
         if (station.Box is { } box && draft.State.Boxes[box].Source is var source && station.Filled(source, habit) is var filled && filled != source)
         {
-            draft.State.Describe(box, filled);
+            draft.State.Describe(box, filled.Devices == source.Devices ? filled : draft.Rewired(box, filled));
             draft.State.Spaces.SetStale(box);
         }
     }

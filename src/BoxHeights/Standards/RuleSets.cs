@@ -86,5 +86,5 @@ public static class RuleSets
     /// <summary>Heights of controls in barrier-free buildings of Ontario, where they are narrower.</summary>
     public static RuleSet OntarioBarrierFree => Standards.Canada.OntarioBarrierFree;
 
-    private static RuleSet AroundTheHouse => Standards.Framing.Rows + Standards.Doors.Rows + Standards.Stairs.Practice + Standards.Lights.Rows + Standards.UsualBoxes.Rows + Standards.InEverySet.Rows;
+    private static RuleSet AroundTheHouse => Standards.Framing.Rows + Standards.Doors.Rows + Standards.Stairs.Practice + Standards.Lights.Rows + Standards.UsualBoxes.Rows + Standards.UsualWiring.Rows + Standards.InEverySet.Rows;
 }

@@ -55,6 +55,16 @@ internal sealed partial class LayoutState
             }
         }
 
+        /// <summary>Whether no quantity of it is found wanting, or unknown.</summary>
+        public bool IsWithinLimits
+        {
+            get
+            {
+                state.JudgeLimits(Box.Index);
+                return state.limitFindings[Box.Index] is not { Count: > 0 };
+            }
+        }
+
         /// <summary>Holds it to a place.</summary>
         public Probe At(Distance along, BoxHeight height)
         {
