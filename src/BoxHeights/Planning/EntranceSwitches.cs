@@ -242,13 +242,21 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         }
     }
 
-    /// <summary>The ways into a room: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, the first and the last of those.</summary>
+    /// <summary>The ways into a room: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, two of those.</summary>
     private List<RoomOpening> Own(Room room)
     {
         List<RoomOpening> doors = Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
         List<RoomOpening> ways = doors.FindAll(one => draft.Doors.OtherSide(one) is not { } other || Privacy(other.Room.Kind) <= Privacy(room.Kind));
+
+        // From which wall a room's description begins, and which way round it goes, tells nothing.
+        ways.Sort(InOrder);
+        doors.Sort(InOrder);
         return ways.Count > 0 ? ways : doors.Count < 3 ? doors : [doors[0], doors[doors.Count - 1]];
     }
+
+    private int InOrder(RoomOpening one, RoomOpening other) => Beyond(one) != Beyond(other) ? Beyond(one).CompareTo(Beyond(other)) : string.CompareOrdinal(one.Opening.Id, other.Opening.Id);
+
+    private int Beyond(RoomOpening one) => draft.Doors.OtherSide(one) is { } other ? Privacy(other.Room.Kind) : -1;
 
     private int Privacy(RoomKind kind)
     {

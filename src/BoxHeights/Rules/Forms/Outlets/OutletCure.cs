@@ -70,6 +70,45 @@ internal static class OutletCure
         return default;
     }
 
+    /// <summary>A box beside an opening of an outside face: on the side of its latch, the right one where that isn't known, within reach if there is room, else on the other side.</summary>
+    /// <param name="space">The face.</param>
+    /// <param name="cure">The box, with its height and without its place.</param>
+    /// <param name="opening">The opening.</param>
+    public static Items<PlacedBox> Beside(SpaceView space, DeviceBox cure, Opening opening)
+    {
+        if (space.Face is not { } face)
+        {
+            return default;
+        }
+
+        foreach (Wall wall in face.Walls)
+        {
+            if (!wall.Openings.Contains(opening))
+            {
+                continue;
+            }
+
+            DistanceSet free = FreePlaces.On(space, wall, cure) & DistanceSet.Between(space.RoomForBoxes.FromEnds, Distance.Max(space.RoomForBoxes.FromEnds, wall.Length - space.RoomForBoxes.FromEnds));
+            bool isRightFirst = (opening.Hinge ?? opening.PocketOn) != WallEnd.Right;
+            foreach (Distance reach in new[] { space.RoomForBoxes.Aside ?? wall.Length, wall.Length })
+            {
+                foreach (bool isRight in new[] { isRightFirst, !isRightFirst })
+                {
+                    for (Distance off = space.RoomForBoxes.FromEnds; off <= reach && off.Ticks < MostAlong; off += space.TryStep)
+                    {
+                        Distance at = (isRight ? opening.Right + off : opening.Left - off).RoundNearest(space.AlongStep);
+                        if (free.Contains(at))
+                        {
+                            return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(at)) };
+                        }
+                    }
+                }
+            }
+        }
+
+        return default;
+    }
+
     /// <summary>A box in the ceiling; where the walls close, at a part of the room's length and depth: 2 for the middle.</summary>
     public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part) =>
         new[] { new PlacedBox(SurfaceAddress.Of(room.Id, DwellingBoxes.Ceiling), box.WithPlan(new WallPlan(room).Inside(part))) };

@@ -39,7 +39,7 @@ public sealed record FaceSubject : OutletSubject
 
         row.Lacks(
             statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least, needs, () => row.Counted(0),
-            cure => OutletCure.OnFace(space, cure, entrance?.Right ?? Distance.Zero, Distance.MaxValue, null));
+            cure => entrance is { } door ? OutletCure.Beside(space, cure, door) : OutletCure.OnFace(space, cure, Distance.Zero, Distance.MaxValue, null));
     }
 
     /// <summary>The first entrance in a face.</summary>

@@ -1,0 +1,115 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using BoxHeights.Tests.Rules;
+using Xunit;
+
+namespace BoxHeights.Tests.Planning;
+
+/// <summary>Two houses of different kind, planned from bare framing to papers: a ranch in inches, a narrow row house of three storeys in millimeters.</summary>
+public sealed class TwoHousesTests
+{
+    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly LayoutEvaluator Evaluator = new(Rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+
+    private static readonly Dictionary<string, Lazy<RoomPlan>> Plans = new(StringComparer.Ordinal)
+    {
+        ["ranch"] = new(() => new RoughInPlanner(Rules).Plan(RanchHouse.Bare)),
+        ["row"] = new(() => new RoughInPlanner(Rules).Plan(RowHouse.Bare)),
+    };
+
+    private static Dwelling Bare(string house) => house == "ranch" ? RanchHouse.Bare : RowHouse.Bare;
+
+    [Theory]
+    [InlineData("ranch", 80)]
+    [InlineData("row", 75)]
+    public void Plan_OfAHouse_LeavesNothingToFind_AndNothingUnplanned(string house, int least)
+    {
+        RoomPlan plan = Plans[house].Value;
+        Assert.Empty(Evaluator.Evaluate(Bare(house)).Findings.Where(finding => finding.Fault is not null));
+        Assert.True(plan.Reasons.Count >= least, plan.Reasons.Count + " boxes");
+        Assert.Empty(plan.Obstacles);
+        Assert.Empty(Evaluator.Evaluate(plan.Dwelling).Findings);
+        Assert.Empty(new RoughInPlanner(Rules).Plan(plan.Dwelling).Reasons);
+    }
+
+    // Nothing is to be mended, so that the house that papers are cut from is the planned one.
+    [Theory]
+    [InlineData("ranch")]
+    [InlineData("row")]
+    public void Plan_OfAHouse_IsPrintedAsItIs(string house)
+    {
+        Evaluation evaluation = Evaluator.Evaluate(Plans[house].Value.Dwelling);
+        Assert.Equal(evaluation.Dwelling, evaluation.Mend().Dwelling);
+        MarkSheet marks = MarkSheet.For(evaluation);
+        Assert.Equal(
+            Plans[house].Value.Dwelling.PlacedBoxes().Where(placed => placed.Box.At is not null).Select(placed => placed.Box.Id).Order(StringComparer.Ordinal),
+            marks.Rows.Select(row => row.BoxId).Order(StringComparer.Ordinal));
+        Assert.Empty(marks.LeftOut);
+        Assert.All(marks.Rows, row => Assert.Equal("", row.Stop));
+        Assert.NotEmpty(OrderList.For(evaluation).ToCsv());
+        Assert.NotEmpty(StoryPole.For(evaluation).Rows);
+    }
+
+    // Each light by a set of switches that goes together, each box of switches for something.
+    [Theory]
+    [InlineData("ranch")]
+    [InlineData("row")]
+    public void Plan_OfAHouse_IsSwitched(string house)
+    {
+        DeviceBox[] boxes = [.. Plans[house].Value.Dwelling.PlacedBoxes().Select(placed => placed.Box)];
+        foreach (DeviceBox light in boxes.Where(box => box.Devices.Contains(DeviceKind.Luminaire)))
+        {
+            DeviceBox[] from = [.. boxes.Where(box => box.Controls.Contains(light.Id))];
+            int threeWay = from.Count(box => box.Devices.Contains(DeviceKind.ThreeWaySwitch));
+            int fourWay = from.Count(box => box.Devices.Contains(DeviceKind.FourWaySwitch));
+            Assert.True(from.Length == 1 ? from[0].Devices.Contains(DeviceKind.Switch) : from.Length > 1 && threeWay >= 2 && threeWay + fourWay >= from.Length, light.Id + ": " + string.Join("; ", from.Select(box => box.Devices.ToString())));
+        }
+
+        Assert.All(boxes.Where(box => box.Purpose == BoxPurpose.Switch), box => Assert.NotEmpty(box.Controls));
+    }
+
+    // The stair is lit from the floor below, from the one above, and from the rooms that open on it.
+    [Theory]
+    [InlineData("stair-0-light", "stair-1")]
+    [InlineData("stair-1-light", "stair-2")]
+    public void Plan_OfStairs_SwitchesTheirLightFromTheFloorAboveToo(string light, string above)
+    {
+        string[] from = [.. Plans["row"].Value.Dwelling.PlacedBoxes().Where(placed => placed.Box.Controls.Contains(light)).Select(placed => SurfaceAddress.Parse(placed.Address).Space)];
+        Assert.Contains(above, from);
+        Assert.Contains(light.Substring(0, 7), from);
+    }
+
+    [Theory]
+    [InlineData("ranch", true)]
+    [InlineData("ranch", false)]
+    [InlineData("row", true)]
+    [InlineData("row", false)]
+    public void Plan_WithARoomFarAway_IsTheSameHere(string house, bool isFirst)
+    {
+        Dwelling bare = Bare(house);
+        Distance Side(int feet) => Distance.FromFeet(feet);
+        Room shed = new Room("shed", RoomKind.Utility, bare.Storeys[0].Id).WithWalls(new[]
+        {
+            new Wall("north", Side(12)), new Wall("east", Side(9)), new Wall("south", Side(12)).WithOpenings(new[] { new Opening("way", OpeningKind.Cased, Side(4), Side(7)) }), new Wall("west", Side(9)),
+        });
+        Room[] rooms = isFirst ? [shed, .. bare.Rooms] : [.. bare.Rooms, shed];
+        PlacedBox[] here = [.. new RoughInPlanner(Rules).Plan(bare.WithRooms(rooms)).Dwelling.PlacedBoxes().Where(placed => !placed.Address.StartsWith("shed/", StringComparison.Ordinal))];
+        Assert.Equal(Plans[house].Value.Dwelling.PlacedBoxes(), here);
+    }
+
+    // What ties goes to the left, in the mirror too: then it is as many boxes of the same kinds at the same heights, and runs are served as well.
+    [Theory]
+    [InlineData("ranch")]
+    [InlineData("row")]
+    public void Plan_InTheMirror_IsTheMirroredPlan(string house)
+    {
+        Dwelling here = Plans[house].Value.Dwelling;
+        Dwelling there = new RoughInPlanner(Rules).Plan(Mirror.Of(Bare(house))).Dwelling;
+        Assert.Equal(PlanMirror.Counts(here), PlanMirror.Counts(there));
+        Assert.Equal(PlanMirror.Runs(Evaluator, here), PlanMirror.Runs(Evaluator, there));
+        string[] boxes = PlanMirror.Boxes(here, false);
+        Assert.True(boxes.Intersect(PlanMirror.Boxes(there, true)).Count() * 10 > boxes.Length * 7, string.Join("\n", boxes.Except(PlanMirror.Boxes(there, true))));
+        Assert.Empty(Evaluator.Evaluate(there).Findings);
+    }
+}
