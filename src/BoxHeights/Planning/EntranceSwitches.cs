@@ -30,8 +30,14 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
             return [];
         }
 
+        if (!isCloset)
+        {
+            entrances = ServingAll(entrances);
+            entrances.AddRange(AtItsFarEnd(room, entrances) is { } last ? [last] : []);
+        }
+
         List<SwitchStation> found = [];
-        foreach (RoomOpening entrance in isCloset ? entrances : ServingAll(entrances))
+        foreach (RoomOpening entrance in entrances)
         {
             if (!isCloset)
             {
@@ -242,16 +248,69 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         }
     }
 
-    /// <summary>The ways into a room: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, two of those.</summary>
+    /// <summary>The ways into a room: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, the two of those that are farthest apart.</summary>
     private List<RoomOpening> Own(Room room)
     {
-        List<RoomOpening> doors = Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
+        List<RoomOpening> doors = DoorsOf(room);
         List<RoomOpening> ways = doors.FindAll(one => draft.Doors.OtherSide(one) is not { } other || Privacy(other.Room.Kind) <= Privacy(room.Kind));
 
         // From which wall a room's description begins, and which way round it goes, tells nothing.
         ways.Sort(InOrder);
         doors.Sort(InOrder);
-        return ways.Count > 0 ? ways : doors.Count < 3 ? doors : [doors[0], doors[doors.Count - 1]];
+        return ways.Count > 0 ? ways : doors.Count < 3 ? doors : FarthestApart(room, doors);
+    }
+
+    private List<RoomOpening> DoorsOf(Room room) => Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
+
+    private static List<RoomOpening> FarthestApart(Room room, List<RoomOpening> doors)
+    {
+        WallPlan plan = new(room);
+        List<RoomOpening> best = [doors[0], doors[1]];
+        foreach (RoomOpening one in doors)
+        {
+            foreach (RoomOpening other in doors)
+            {
+                best = Apart(plan, one, other) > Apart(plan, best[0], best[1]) ? [one, other] : best;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>In a passage, the door that is farthest from all ways in: whoever comes out of it at night doesn't walk back in the dark.</summary>
+    private RoomOpening? AtItsFarEnd(Room room, List<RoomOpening> ways)
+    {
+        if (habit.FarEnd is not { } far || !habit.Passages.Contains(room.Kind) || ways.Count == 0)
+        {
+            return null;
+        }
+
+        WallPlan plan = new(room);
+        RoomOpening? farthest = null;
+        decimal most = (decimal)far.Ticks * far.Ticks;
+        foreach (RoomOpening door in DoorsOf(room))
+        {
+            decimal nearest = decimal.MaxValue;
+            ways.ForEach(way => nearest = System.Math.Min(nearest, Apart(plan, door, way)));
+            (farthest, most) = nearest > most ? (door, nearest) : (farthest, most);
+        }
+
+        return farthest;
+    }
+
+    /// <summary>How far the middles of two ways in are apart in plan, squared.</summary>
+    private static decimal Apart(WallPlan plan, RoomOpening one, RoomOpening other)
+    {
+        if (plan.IsTooLarge)
+        {
+            return 0m;
+        }
+
+        (decimal x, decimal y) = Middle(one);
+        (decimal toX, decimal toY) = Middle(other);
+        return ((toX - x) * (toX - x)) + ((toY - y) * (toY - y));
+
+        (decimal X, decimal Y) Middle(RoomOpening way) => plan[plan.IndexOf(way.Wall.Id)].InPlan((way.Opening.Left.Ticks + way.Opening.Right.Ticks) / 2m, 0m);
     }
 
     private int InOrder(RoomOpening one, RoomOpening other) => Beyond(one) != Beyond(other) ? Beyond(one).CompareTo(Beyond(other)) : string.CompareOrdinal(one.Opening.Id, other.Opening.Id);

@@ -22,6 +22,8 @@ internal static class InEverySet
         Between = DeviceKind.FourWaySwitch,
         Lights = DeviceLists.Lights,
         Alone = new[] { BoxPurpose.VanityLight },
+        Passages = new[] { RoomKind.Hall },
+        FarEnd = Distance.FromFeet(15),
         WithinReach = Distance.FromInches(24),
         CasingGap = Distance.FromInches(0, 1, 2),
         BeyondLeaf = Distance.FromInches(3),

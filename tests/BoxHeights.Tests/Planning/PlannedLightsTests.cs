@@ -73,4 +73,13 @@ public sealed class PlannedLightsTests
         Assert.DoesNotContain(RanchHouse.Bare.Rooms.Single(one => one.Id == room).Walls, wall => wall.Openings.Any(opening => opening.Kind == OpeningKind.Door));
         Assert.Single(Ranch.Dwelling.PlacedBoxes(), placed => placed.Address.StartsWith(room + "/", StringComparison.Ordinal) && placed.Box.Purpose == BoxPurpose.Switch);
     }
+
+    // The hall is 26 ft long: its ways in are at its west end, and the last bedroom's door 20 ft from them.
+    [Fact]
+    public void Plan_OfALongHall_SwitchesItsLightAtBothEnds()
+    {
+        Distance[] at = [.. Ranch.Dwelling.PlacedBoxes().Where(placed => placed.Box.Controls.Contains("hall-light")).Select(placed => placed.Address == "hall/north" ? placed.Box.At!.Value : Distance.FromInches(312) - placed.Box.At!.Value)];
+        Assert.Equal(2, at.Length);
+        Assert.True((at[0] - at[1]).Abs() > Distance.FromFeet(15));
+    }
 }

@@ -56,8 +56,15 @@ public sealed record SwitchesAtEntrances : HabitRule
     /// <summary>Rooms that one walks into and not through, the most private last: a door to one is no way into a room that isn't named or comes before it.</summary>
     public Items<RoomKind> Inward { get; init; }
 
+    /// <summary>Rooms that one walks through: the door there that is farthest from all ways in gets a switch too.</summary>
+    public Items<RoomKind> Passages { get; init; }
+
+    /// <summary>How far that door has to be from each way in, straight in plan; null where no door gets one for that.</summary>
+    public Distance? FarEnd { get; init; }
+
     /// <inheritdoc/>
     public override string Numbers => Said(("of each entrance", WithinReach), ("off casing", CasingGap), ("beyond leaves", BeyondLeaf), ("for studs", StudsBeside), ("of board", Board), ("for each " + PackName + " packed on", Pack))
         + (Heights is { } heights ? "; between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + (AtEnds is { } ends ? ", " + ends + " at the first and last of several" : "") + (Between is { } between ? ", " + between + " between" : "")
+        + (FarEnd is { } far ? "; at doors " + far + " from all ways into " + Passages : "")
         + (Lights.Count == 0 ? "" : "; for " + Lights) + (Alone.Count == 0 ? "" : ", by itself for " + Alone);
 }
