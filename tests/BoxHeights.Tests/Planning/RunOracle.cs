@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Numerics;
 
 namespace BoxHeights.Tests.Planning;
 
@@ -43,8 +44,17 @@ internal sealed class RunOracle(RunSketch sketch, bool codeMinimum = false)
         (int, int, int, long, long) least = default;
         ties = 0;
         List<long> plan = [];
+        bool[] starts = [.. sketch.Places.Select(IsStart)];
+        bool[] ends = [.. sketch.Places.Select(IsEnd)];
+        bool[][] nexts = [.. sketch.Places.Select(from => sketch.Places.Select(to => to > from && IsNext(from, to)).ToArray())];
         for (int subset = 1; subset < 1 << sketch.Places.Length; subset++)
         {
+            // What its ends and neighbors already tell against is most of them, and is told without a list.
+            if (!starts[BitOperations.TrailingZeroCount(subset)] || !ends[BitOperations.Log2((uint)subset)] || !AreNexts(subset, nexts))
+            {
+                continue;
+            }
+
             plan.Clear();
             for (int i = 0; i < sketch.Places.Length; i++)
             {
@@ -70,6 +80,22 @@ internal sealed class RunOracle(RunSketch sketch, bool codeMinimum = false)
         }
 
         return best;
+    }
+
+    private static bool AreNexts(int subset, bool[][] nexts)
+    {
+        for (int from = BitOperations.TrailingZeroCount(subset), rest = subset & (subset - 1); rest != 0; rest &= rest - 1)
+        {
+            int to = BitOperations.TrailingZeroCount(rest);
+            if (!nexts[from][to])
+            {
+                return false;
+            }
+
+            from = to;
+        }
+
+        return true;
     }
 
     public bool IsStart(long at) => Reaches(at, sketch.Places[0]);

@@ -86,6 +86,7 @@ public sealed class KeepAlongTests
     private sealed class Walk(int[] lengths)
     {
         private readonly bool[] blocked = new bool[lengths.Sum()];
+        private List<int>? counts;
 
         public List<(int Wall, int At)> Boxes { get; } = [];
 
@@ -116,9 +117,15 @@ public sealed class KeepAlongTests
         {
             List<(int Wall, int At)> moved = [.. Boxes];
             moved[box] = (moved[box].Wall, place);
-            bool[] before = Reached(Boxes);
             bool[] after = Reached(moved);
-            return Enumerable.Range(0, blocked.Length).All(inch => after[inch] || !before[inch] || blocked[inch] || RunLength(inch) < 24);
+            return (counts ??= Counting()).TrueForAll(inch => after[inch]);
+        }
+
+        /// <summary>The inches that are reached from where the boxes are, and count: of walls of 2 ft or more.</summary>
+        private List<int> Counting()
+        {
+            bool[] before = Reached(Boxes);
+            return [.. Enumerable.Range(0, blocked.Length).Where(inch => before[inch] && !blocked[inch] && RunLength(inch) >= 24)];
         }
 
         private int Start(int wall) => lengths.Take(wall).Sum();

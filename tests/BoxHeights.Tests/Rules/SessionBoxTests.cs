@@ -22,15 +22,16 @@ public sealed class SessionBoxTests
         LayoutEvaluator evaluator = seed % 2 == 0 ? Evaluator : OfWholeDwellings;
         LayoutSession session = evaluator.Open(seed % 3 == 0 ? DwellingGen.Dwelling(seed) : OrdinaryHouses.Make(seed, 3 + (seed % 5)));
         List<DeviceBox> away = [];
+        string[] before = Lines(session.Findings);
         for (int step = 0; step < 14; step++)
         {
-            string[] before = Lines(session.Findings);
             string[] subjects = Subjects(session.Findings);
             SessionChange change = Change(session, random, step, away);
             string[] after = Lines(session.Findings);
             Assert.Equal(Lines(evaluator.Evaluate(session.ToDwelling()).Findings), after);
             Assert.Equal(Subjects(session.Findings), subjects.Except(change.Cleared.Select(DwellingGen.Subject)).Union(change.Appeared.Select(DwellingGen.Subject)).Order(StringComparer.Ordinal));
             Assert.Empty(after.Except(before).Except(change.Changed.Concat(change.Appeared).Select(DwellingGen.Line)));
+            before = after;
         }
 
         return true;
