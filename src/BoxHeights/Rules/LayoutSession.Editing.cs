@@ -6,6 +6,9 @@ namespace BoxHeights;
 /// <content>What a drawing changes besides a box's place on its wall.</content>
 public sealed partial class LayoutSession
 {
+    // So many boxes are put back one by one; for more of them the dwelling is opened anew.
+    private const int FewBoxes = 8;
+
     private SessionState? held;
 
     /// <summary>The session as it is now, as a value: keep it, and <see cref="Restore"/> comes back to it. A stack of them is undo, another redo.</summary>
@@ -23,8 +26,40 @@ public sealed partial class LayoutSession
             return SessionChange.None;
         }
 
+        if (ReferenceEquals(state.Evaluator, evaluator) && OtherBoxes(State.Dwelling, state.Dwelling) is { } others)
+        {
+            return Compared(() => others.ForEach(box => Describe(Find(box.Id), box)));
+        }
+
         evaluator = state.Evaluator;
         return Reopen(state.Dwelling);
+    }
+
+    /// <summary>The boxes of a dwelling that are described otherwise in another; null where more than a few boxes differ.</summary>
+    private List<DeviceBox>? OtherBoxes(Dwelling now, Dwelling then)
+    {
+        IReadOnlyList<PlacedBox> here = now.PlacedBoxes();
+        IReadOnlyList<PlacedBox> there = then.PlacedBoxes();
+        if (here.Count != there.Count || here.Count != indexOf.Count || !now.WithBoxesLeft(_ => null).Equals(then.WithBoxesLeft(_ => null)))
+        {
+            return null;
+        }
+
+        List<DeviceBox> others = [];
+        for (int i = 0; i < here.Count; i++)
+        {
+            if (here[i].Address != there[i].Address || here[i].Box.Id != there[i].Box.Id)
+            {
+                return null;
+            }
+
+            if (!here[i].Box.Equals(there[i].Box))
+            {
+                others.Add(there[i].Box);
+            }
+        }
+
+        return others.Count <= FewBoxes ? others : null;
     }
 
     /// <summary>Judges by other rules from now on, with the same options.</summary>
