@@ -90,24 +90,24 @@ internal sealed class RunBoxes(RoughInDraft draft)
             CodeMinimum = draft.Options.CodeMinimum,
         };
         HashSet<Distance> refused = [];
+        string? feeder = null;
         RunPlan plan;
         bool isRefused;
         do
         {
             RunToPlan toPlan = leg with { Fixed = new(stays) };
-            plan = Planned(served, run, toPlan, aims, false, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
-            if (plan.Obstacles.Count > 0)
-            {
-                plan = Planned(served, run, toPlan, aims, true, refused, out boxes);
-            }
 
+            plan = Best(served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
             isRefused = false;
-            foreach (PlannedPosition position in plan.Positions)
+            foreach (PlannedPosition position in served.Onward.Count == 0 ? plan.Positions : FromItsEnds(plan.Positions, leg.Line))
             {
                 if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
                 {
                     bool ofItsOwn = position.Reason == PositionReason.Face;
-                    bool isAdded = draft.TryAdd(place.Address, place.Box, ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall", ofItsOwn ? null : rule);
+                    bool isFed = feeder is not null && served.Onward.Count > 0;
+                    string reason = ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
+                    bool isAdded = draft.TryAdd(place.Address, isFed ? place.Box.WithDevices(served.Onward) : place.Box, reason + (isFed ? ", fed through " + feeder + ", which protects it" : ""), ofItsOwn ? null : rule);
+                    feeder ??= isAdded ? draft.State.Boxes[draft.State.Boxes.Length - 1].Source.Id : null;
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                 }
@@ -120,6 +120,39 @@ internal sealed class RunBoxes(RoughInDraft draft)
             RunStretch stretch = run.At(obstacle.Uncovered.From + obstacle.Uncovered.Width.Split(2)[0], out Distance along);
             draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
         }
+    }
+
+    /// <summary>What is nearest to an end of a run first: that feeds the rest.</summary>
+    private static Items<PlannedPosition> FromItsEnds(Items<PlannedPosition> positions, DistanceRange line)
+    {
+        List<PlannedPosition> sorted = [.. positions];
+        sorted.Sort((a, b) => FromEnd(a) != FromEnd(b) ? FromEnd(a).CompareTo(FromEnd(b)) : a.At.CompareTo(b.At));
+        return new(sorted);
+
+        Distance FromEnd(PlannedPosition position) => Distance.Min(position.At - line.From, line.To - position.At);
+    }
+
+    /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>
+    private RunPlan Best(IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    {
+        RunPlan best = Planned(served, run, toPlan, aims, false, refused, out boxes);
+        bool isTried = false;
+        foreach (bool isBetween in new[] { false, true })
+        {
+            foreach (RunPlannerOptions one in served is { Spaces.AreOfCounters: true, Reach: { } reach } ? new[] { aims, aims with { Reach = reach } } : [aims])
+            {
+                if (isTried && (best.Obstacles.Count > 0 || served.Spaces.AreOfCounters)
+                    && Planned(served, run, toPlan, one, isBetween, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> others) is var plan
+                    && (best.Obstacles.Count > 0 || (plan.Obstacles.Count == 0 && plan.Positions.Count < best.Positions.Count)))
+                {
+                    (best, boxes) = (plan, others);
+                }
+
+                isTried = true;
+            }
+        }
+
+        return best;
     }
 
     private string OneToEachWall(RunPlannerOptions aims) =>

@@ -120,6 +120,9 @@ internal static class NecSpacing
             counters, CounterOutlets, Distance.FromInches(12), Distance.FromInches(24), CounterBox)
         {
             Scope = new() { Rooms = CounterRooms },
+
+            // 210.8(A) asks for protection, and one device protects all that it feeds. Common practice, no source.
+            Onward = new[] { DeviceKind.DuplexReceptacle },
             ExceptWhereTheWallIsBlocked = relief,
             LeavesOut = "walls at the ends of a straight counter, strips of several outlets, appliance garages",
         };
