@@ -99,7 +99,7 @@ public sealed record UniformLevel : ProvisionRule
         Verdict free = box.CanBeWithin(DistanceSet.Single(level), false, out Facts needs);
         if (free == Verdict.Fails || box.CanBeWithin(band, true, out _) == Verdict.Fails)
         {
-            return AllowedHeights.Anything;
+            return null;
         }
 
         DistanceSet excused = WhereTheOtherCannotMeet(group, except, own);

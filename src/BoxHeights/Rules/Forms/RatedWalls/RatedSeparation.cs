@@ -83,8 +83,10 @@ public sealed record RatedSeparation : ProvisionRule
     {
         Spot here = new(box.Site.Box, box.Site.Surface, box.Along);
         Verdict worst = Verdict.Passes;
+        bool rated = here.Surface.Wall!.Rated;
         for (int j = 0; j < group.Count; j++)
         {
+            rated |= group.SurfaceOf(j).Wall!.Rated;
             if (group.Member(j) != except && Spot.Of(group, j) is { } other && Judge(here, other) is var verdict && verdict != Verdict.Passes)
             {
                 worst = worst == Verdict.Fails ? worst : verdict;
@@ -93,7 +95,7 @@ public sealed record RatedSeparation : ProvisionRule
 
         return worst switch
         {
-            Verdict.Passes => AllowedHeights.Anything,
+            Verdict.Passes => rated ? AllowedHeights.Anything : null,
             Verdict.Unknown => AllowedHeights.DependsOn(Facts.FireProtection),
             _ => new(DistanceSet.Empty, DistanceSet.Empty, Facts.None),
         };
