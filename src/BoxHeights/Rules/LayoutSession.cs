@@ -6,8 +6,8 @@ namespace BoxHeights;
 
 /// <summary>A dwelling that is being edited: each change says which findings appeared, cleared or changed.</summary>
 /// <remarks>
-/// It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing; what else is done to a box costs what it touches, and so does coming back to how a few of them were. Where a
-/// wall, a room or the rules change, or a description has faults that a change may mend, the whole dwelling is judged again.
+/// It belongs to one caller: not thread-safe. Moving a box that passes, to where it passes, allocates nothing; what else is done to a box costs what it touches, and so does
+/// coming back to how a few of them were. Where a wall, a room or the rules change, or a description has faults that a change may mend, the whole dwelling is judged again.
 /// </remarks>
 public sealed partial class LayoutSession
 {
