@@ -72,17 +72,19 @@ internal sealed class RunBoxes(RoughInDraft draft)
         RunOutlets outlets = new();
         outlets.Take(view, served.Outlets, runs, false);
         outlets.On(run, runs.Sure, may, sure);
+        List<(DistanceRange Along, string Beside, Rule By)> wishes = served.Spaces.AreOfCounters ? [] : FurnitureWishes.Along(draft, room, run);
         foreach ((Distance from, Distance to, bool isLoop) in Legs(served, run))
         {
             List<Distance> stays = sure.FindAll(one => one.IsExact && one.From >= from && one.From <= to).ConvertAll(one => one.From);
 
             // Where something that isn't described may follow, the rule counts as if an outlet stood right there.
             stays.AddRange(new List<Distance>(run.OpenAt).FindAll(open => open >= from && open <= to));
-            Plan(room, rule, served, run, new(new(from, to)) { IsLoop = isLoop, Faces = new(Faces(run, from, to)) }, stays);
+            RunToPlan leg = new(new(from, to)) { IsLoop = isLoop, Faces = new(Faces(run, from, to)), Wishes = new(wishes.ConvertAll(wish => wish.Along)) };
+            Plan(room, rule, served, run, leg, wishes, stays);
         }
     }
 
-    private void Plan(Room room, SpaceRule rule, IServesRuns served, Run run, RunToPlan leg, List<Distance> stays)
+    private void Plan(Room room, SpaceRule rule, IServesRuns served, Run run, RunToPlan leg, List<(DistanceRange Along, string Beside, Rule By)> wishes, List<Distance> stays)
     {
         RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach ?? leg.Line.Width, draft.State.Rules.RoomForBoxes.OfReach) with
         {
@@ -103,10 +105,11 @@ internal sealed class RunBoxes(RoughInDraft draft)
             {
                 if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
                 {
-                    bool ofItsOwn = position.Reason == PositionReason.Face;
+                    bool ofItsOwn = position.Reason is PositionReason.Face or PositionReason.Wished;
                     bool isFed = feeder is not null && served.Onward.Count > 0;
-                    string reason = ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
-                    bool isAdded = draft.TryAdd(place.Address, isFed ? place.Box.WithDevices(served.Onward) : place.Box, reason + (isFed ? ", fed through " + feeder + ", which protects it" : ""), ofItsOwn ? null : rule);
+                    (_, string beside, Rule? by) = position.Reason == PositionReason.Wished ? wishes.Find(wish => wish.Along.Contains(position.At)) : default;
+                    string reason = by is not null ? "beside " + beside : ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
+                    bool isAdded = draft.TryAdd(place.Address, isFed ? place.Box.WithDevices(served.Onward) : place.Box, reason + (isFed ? ", fed through " + feeder + ", which protects it" : ""), by ?? (ofItsOwn ? null : rule));
                     feeder ??= isAdded ? draft.State.Boxes[draft.State.Boxes.Length - 1].Source.Id : null;
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;

@@ -25,13 +25,13 @@ internal static class WallPlaces
     public static Items<RunCandidate> OnSteps(StatedSite site, Distance reading, Distance margin, Distance step) =>
         new(OnSteps(site.PlacesAt(reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
 
-    // A desk, table or television is where a receptacle is wanted.
+    // A table or television is where a receptacle is wanted.
     private static DistanceSet Hidden(Items<Fixture> fixtures)
     {
         DistanceSet hidden = DistanceSet.Empty;
         foreach (Fixture fixture in fixtures)
         {
-            if (fixture is { Left: { } left, Right: { } right } && fixture.Kind != FixtureKind.Desk && fixture.Kind != FixtureKind.Table && fixture.Kind != FixtureKind.Television)
+            if (fixture is { Left: { } left, Right: { } right } && fixture.Kind != FixtureKind.Table && fixture.Kind != FixtureKind.Television)
             {
                 hidden |= DistanceSet.Between(left, right);
             }

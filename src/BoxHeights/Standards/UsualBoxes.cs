@@ -35,6 +35,10 @@ internal static class UsualBoxes
             From = Distance.FromInches(4),
         },
 
+        // Lamps stand on both sides of a bed; elsewhere one side does.
+        new ReceptaclesBeside("beside-bed", "within 2 ft of either side of a bed", Citation.CommonPractice, new[] { FixtureKind.Bed }, Distance.FromFeet(2)) { OnBothSides = true },
+        new ReceptaclesBeside("beside-furniture", "within 2 ft of one side of a sofa, a desk, a dresser or a crib", Citation.CommonPractice, new FixtureKind[] { FixtureKind.Sofa, FixtureKind.Desk, new("dresser"), new("crib") }, Distance.FromFeet(2)),
+
         // The machine hangs a little behind where the open door ends.
         Usual("usual-door-opener", "in the ceiling 10 ft behind each vehicle door", Box(BoxPurpose.Garage, DeviceKind.GfciReceptacle).WithKind(BoxKind.Octagon), new[] { RoomKind.Garage }) with
         {

@@ -67,4 +67,23 @@ public sealed class PlannedExtrasTests
         Assert.InRange(In(80) - at[0], In(6), In(21));
         Assert.InRange(at[1] - In(120), In(6), In(21));
     }
+
+    // Within 2 ft of either side of a bed, of one side of a desk or a dresser; behind none of them. Common practice, no source.
+    [Theory]
+    [InlineData("bed", "beside-bed", 2)]
+    [InlineData("sofa", "beside-furniture", 1)]
+    [InlineData("desk", "beside-furniture", 1)]
+    [InlineData("dresser", "beside-furniture", 1)]
+    [InlineData("crib", "beside-furniture", 1)]
+    public void Furniture_HasReceptaclesBesideIt_AndNotBehind(string kind, string row, int sides)
+    {
+        RuleSet rules = Rules + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
+        Dwelling house = new SquareRoom { Kind = RoomKind.Bedroom, Wide = In(220), Deep = In(140), Fixtures = [Thing("thing", new FixtureKind(kind), 80, 150)] }.House();
+        RoomPlan plan = new RoughInPlanner(rules).Plan(house, SquareRoom.Id);
+        Distance[] north = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Address == SquareRoom.Id + "/north" && placed.Box.Purpose == BoxPurpose.General).Select(placed => placed.Box.At!.Value)];
+        Assert.DoesNotContain(north, at => at > In(80) && at < In(150));
+        Assert.True(north.Count(at => at >= In(80 - 24) && at <= In(150 + 24)) >= sides, string.Join(", ", north));
+        Assert.Contains(plan.Reasons, one => one.RuleId == row);
+        Assert.DoesNotContain(new LayoutEvaluator(rules).Evaluate(plan.Dwelling).Findings, finding => finding.Fault is not null);
+    }
 }
