@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
@@ -203,6 +204,6 @@ public sealed class DepthLimitTests
     private static OneBox Deep(DeviceBox box, Distance? depth, NecEdition edition = NecEdition.Nec2023) => new()
     {
         Rules = OneBox.Only(RuleSets.UnitedStatesDwelling(edition), "box-depth"),
-        Box = box.WithSize(new BoxSize(CaseFile.Inches("2"), CaseFile.Inches("4"), depth)),
+        Box = box.WithSize(new BoxSize(CaseFile.Inches("2") * Math.Max(1, box.Gangs ?? 1), CaseFile.Inches("4"), depth)),
     };
 }

@@ -6,9 +6,6 @@ namespace BoxHeights.Rules;
 /// <summary>What a box opens through, from the framing out to a finished surface: the board, and a finish on it where the box's opening meets one.</summary>
 internal sealed class FinishLayer
 {
-    // Thin-set under wall tile, where its bed isn't stated: up to 1/4 in. Common practice, no source.
-    private static readonly Distance UsualBed = Distance.FromInches(0, 1, 4);
-
     private readonly Func<Wording> text;
 
     private FinishLayer(LimitZone zone, Distance nearest, Distance? deepest, bool? burns, Func<Wording> text)
@@ -48,7 +45,7 @@ internal sealed class FinishLayer
         layers.Add(new(default, board.From, board.To, false, Board));
         foreach (Finish finish in site.Wall?.Finishes ?? default)
         {
-            DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? UsualBed : Distance.Zero);
+            DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? Unstated.Bed : Distance.Zero);
             DistanceRange under = board + bed;
             layers.Add(new(
                 ZoneOf(site, finish),

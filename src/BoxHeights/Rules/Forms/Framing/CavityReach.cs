@@ -3,9 +3,6 @@ namespace BoxHeights.Rules;
 /// <summary>How far boxes reach into a stud wall, from the face of its studs.</summary>
 internal static class CavityReach
 {
-    // Two layers of 5/8 in: more is rare in a house.
-    private static readonly Distance MostBoard = Distance.FromInches(1, 1, 4);
-
     /// <summary>From the studs' face to the back of a box whose front is flush with the wall.</summary>
     /// <param name="box">The box.</param>
     /// <param name="surface">The wall face that it is on.</param>
@@ -63,6 +60,6 @@ internal static class CavityReach
             finish = Distance.Max(finish, (one.Thickness?.To ?? Distance.Zero) + (one.Bed?.To ?? Distance.Zero));
         }
 
-        return new(surface.BoardThickness ?? Distance.Zero, (surface.BoardThickness ?? MostBoard) + finish);
+        return new(surface.BoardThickness ?? Distance.Zero, (surface.BoardThickness ?? Unstated.Board) + finish);
     }
 }

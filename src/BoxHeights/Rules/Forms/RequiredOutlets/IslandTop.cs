@@ -6,9 +6,6 @@ namespace BoxHeights.Rules;
 /// <remarks>An island's length is its longer side. A peninsula's runs away from the wall, or from the counter on it, that it joins.</remarks>
 internal sealed class IslandTop
 {
-    /// <summary>How far from a wall the front of a counter may be whose depth isn't stated: 30 in. Common practice, no source.</summary>
-    private static readonly Distance MostCounterDepth = Distance.FromInches(30);
-
     private readonly PlanOutline outline;
     private readonly PlanLine frame;
     private readonly bool runsAway;
@@ -162,7 +159,7 @@ internal sealed class IslandTop
             {
                 if (counter.Left < right && left < counter.Right)
                 {
-                    joins |= off <= (counter.Depth ?? MostCounterDepth) + DividedWalls.Gap;
+                    joins |= off <= (counter.Depth ?? Unstated.CounterDepth) + DividedWalls.Gap;
                     front = counter.Depth ?? front;
                 }
             }

@@ -11,9 +11,6 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed record WallSpaces : RunSpaces
 {
-    /// <summary>How high a cabinet's bottom may be and it still stands on the floor line, over a toe kick: 6 in. Common practice, no source.</summary>
-    private static readonly Distance ToeKick = Distance.FromInches(6);
-
     private static readonly Items<CoveringKind> OffTheFloor = new[]
     {
         CoveringKind.WallCabinet, CoveringKind.Mirror, CoveringKind.TubSurround, CoveringKind.Panel, CoveringKind.Shelf,
@@ -224,7 +221,7 @@ public sealed record WallSpaces : RunSpaces
 
     private Verdict Break(Covering covering)
     {
-        bool stands = covering.Bottom is not { } bottom || bottom.Offset <= ToeKick;
+        bool stands = covering.Bottom is not { } bottom || bottom.Offset <= Unstated.ToeKick;
         return !stands || OffTheFloor.Contains(covering.Kind) ? Verdict.Fails
             : Cabinets.Contains(covering.Kind) ? Verdict.Passes
             : Verdict.Unknown;

@@ -5,12 +5,6 @@ namespace BoxHeights.Rules;
 /// <summary>Something in a room that distances are taken from: where it surely is, and how far it may reach.</summary>
 internal sealed class ThingInPlan
 {
-    /// <summary>How far out from its wall a thing may stand whose depth isn't stated: 5 ft, more than any tub, range or basin. Common practice, no source.</summary>
-    private static readonly Distance MostDepth = Distance.FromFeetInches(5, 0);
-
-    /// <summary>How much counter may be left behind a basin or a range where that isn't stated: 6 in. Common practice, no source.</summary>
-    private static readonly Distance MostBehind = Distance.FromInches(6, 0, 1);
-
     private string? address;
 
     private ThingInPlan(string name, PlanPatch? sure, PlanPatch possible, Fixture? fixture = null, Level? top = null)
@@ -105,7 +99,7 @@ internal sealed class ThingInPlan
         return new(
             fixture.Id,
             PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
-            PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? MostDepth),
+            PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? Unstated.ThingDepth),
             fixture);
     }
 
@@ -129,9 +123,9 @@ internal sealed class ThingInPlan
     private static ThingInPlan Of(CounterInterruption part, Counter counter, int face)
     {
         string name = part.Kind + " of " + counter.Id + " at " + part.Left;
-        Distance depth = counter.Depth ?? MostDepth;
+        Distance depth = counter.Depth ?? Unstated.ThingDepth;
         Distance behind = part.Behind ?? Distance.Zero;
-        Distance mostBehind = part.Behind ?? Distance.Min(MostBehind, depth);
+        Distance mostBehind = part.Behind ?? Distance.Min(Unstated.BehindABasin, depth);
 
         // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
         return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)

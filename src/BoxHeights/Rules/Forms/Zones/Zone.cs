@@ -12,9 +12,6 @@ public sealed record Zone : PlacementRule
 {
     private static readonly Wording MayBeLarger = $"its walls don't close, so that it may be larger than the zone";
 
-    /// <summary>How high a rim or threshold may be that isn't stated: the floor to 24 in. Common practice, no source.</summary>
-    private static readonly DistanceRange UsualRim = new(Distance.Zero, Distance.FromInches(24, 0, 1));
-
     /// <summary>Describes a zone.</summary>
     /// <param name="id">The row's id.</param>
     /// <param name="summary">What is allowed, in one plain phrase.</param>
@@ -209,7 +206,7 @@ public sealed record Zone : PlacementRule
         line.Datum == Datum.Countertop ? (thing.Top is { Datum: not Datum.Countertop } own ? (own.Offset + line.Offset, own.Datum, Facts.None) : null)
         : line.Datum != Datum.Rim ? (line.Offset, line.Datum, Facts.None)
         : thing.Fixture?.Rim is { } rim && rim.Datum != Datum.Rim ? (rim.Offset + line.Offset, rim.Datum, Facts.None)
-        : (UsualRim + line.Offset, Datum.FinishedFloor, Facts.Rim);
+        : (Unstated.Rim + line.Offset, Datum.FinishedFloor, Facts.Rim);
 
     /// <summary>Whether no point of any wall is surely outside the zone.</summary>
     private bool IsWhollyInside(WallPlan plan, List<ThingInPlan> things)
