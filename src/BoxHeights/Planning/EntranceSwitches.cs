@@ -64,11 +64,12 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     /// <returns>Whether there was a place for it.</returns>
     public bool TryPlace(SwitchStation station, DeviceBox box)
     {
+        string switches = box.Controls.Count == 0 ? "" : ", for " + box.Controls;
         foreach (SwitchPlace place in SideOf(station.Entrance, box).Places)
         {
             BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
-            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason)
-                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && TryNear(heights, place, box, "near, " + station.Where)))
+            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason + switches)
+                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && TryNear(heights, place, box, "near, " + station.Where, switches)))
             {
                 return true;
             }
@@ -151,7 +152,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     /// <summary>As near to the usual place as another height or a few inches make room, but not a step away.</summary>
-    private bool TryNear(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where)
+    private bool TryNear(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where, string switches)
     {
         foreach (RunCandidate candidate in heights.NearestTo(place.At))
         {
@@ -160,7 +161,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
                 return false;
             }
 
-            if (draft.TryAdd(place.Wall, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), where + ": " + place.Reason))
+            if (draft.TryAdd(place.Wall, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), where + ": " + place.Reason + switches))
             {
                 return true;
             }

@@ -100,4 +100,17 @@ public sealed class UsualBoxTests
         Assert.All(boxes, placed => Assert.True(placed.Box.Plan is { } at && at.Right >= In(66) && at.Right <= In(150) && at.Into >= In(84) && at.Into <= In(120)));
         Assert.DoesNotContain(new LayoutEvaluator(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(plan.Dwelling).Findings, finding => finding.RuleId.StartsWith("island", StringComparison.Ordinal));
     }
+
+    // The condenser stands before 60 to 96 in of the back wall, seen from the house's other end: nobody plugs in behind it.
+    [Fact]
+    public void OutdoorUnit_HasItsReceptacleBesideIt()
+    {
+        PlacedBox box = Of("outdoor-unit-receptacle");
+        Assert.Equal("back/wall", box.Address);
+        Assert.True(box.Box.At < In(60) || box.Box.At > In(96), box.Box.At.ToString());
+    }
+
+    [Fact]
+    public void Switch_SaysWhatItIsFor() =>
+        Assert.All(Ranch.Reasons.Where(one => Ranch.Dwelling.FindBox(one.Id)!.Box.Purpose == BoxPurpose.Switch), one => Assert.EndsWith("for " + Ranch.Dwelling.FindBox(one.Id)!.Box.Controls, one.Reason, StringComparison.Ordinal));
 }

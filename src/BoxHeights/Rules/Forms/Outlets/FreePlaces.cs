@@ -52,6 +52,15 @@ internal static class FreePlaces
             }
         }
 
+        // A machine that stands outside keeps whoever plugs in off the wall behind it.
+        foreach (Fixture machine in space.Face?.Fixtures ?? default)
+        {
+            if (machine.Wall == wall.Id && machine is { Left: { } left, Right: { } right } && left <= right)
+            {
+                taken.Add(new(left - room.Beside, right + room.Beside));
+            }
+        }
+
         foreach (SpaceBox other in space.Boxes)
         {
             if (other.Address != address)
