@@ -62,6 +62,12 @@ public sealed class RowMistakeTests
         Expect(mistake, new KeepClear("own", "clear", Severity.Advice, House, of) { Least = CaseFile.Inches(least) });
 
     [Fact]
+    public void HeightBand_FromADatumThatIsnt_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => new HeightBand("own", "low", Severity.Advice, House, (Datum)77));
+
+    [Fact]
+    public void ProudLimit_BelowZero_IsRefused() => Expect("is negative", new ProudLimit("own", "flat", Severity.Advice, House, Distance.FromTicks(-1)));
+
+    [Fact]
     public void HeightBand_OfOneHeightThatIsntAllowed_IsRefused() => Expect("is above its High", Good with { Low = Good.High, HighIsStrict = true });
 
     [Fact]

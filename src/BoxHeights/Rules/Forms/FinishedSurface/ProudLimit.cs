@@ -13,6 +13,15 @@ public sealed partial record ProudLimit : LimitRule
     public Distance Most { get; init; }
 
     /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Most < Distance.Zero)
+        {
+            yield return "its limit, " + Most + ", is negative";
+        }
+    }
+
+    /// <inheritdoc/>
     public override string Numbers => "front edge of box or ring at most " + Most + " past the finished surface";
 
     /// <inheritdoc/>

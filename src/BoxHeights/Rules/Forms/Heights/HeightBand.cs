@@ -17,7 +17,8 @@ public sealed record HeightBand : PlacementRule
         : base(id, summary, severity, citation) => Datum = datum;
 
     /// <summary>What the band is measured from.</summary>
-    public Datum Datum { get; init; }
+    /// <exception cref="System.ArgumentOutOfRangeException">There is no such datum.</exception>
+    public Datum Datum { get; init => field = DatumText.Check(value, nameof(Datum)); }
 
     /// <summary>The line that the lower limit speaks of.</summary>
     public TargetLine LowLine { get; init; } = TargetLine.Center;
