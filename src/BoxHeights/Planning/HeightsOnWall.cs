@@ -129,7 +129,11 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>The height to aim at: what most boxes of the purpose have in the storey, so that all are level; else what practice prefers; else the box's own; null where there is none.</summary>
-    public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box) => Shared(draft, address, box) ?? Preferred(draft, address, box) ?? box.Height;
+    public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box) =>
+        Shared(draft, address, box) ?? ((Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null);
+
+    /// <summary>The height as a tape of the dwelling's units shows it: 48 in is 1219.2 mm, and set at 1219.</summary>
+    private static BoxHeight Markable(BoxHeight height, SettledOptions options) => height.WithValue(height.Value.RoundNearest(options.HeightStep));
 
     /// <summary>The height that most boxes of the purpose have in the storey; the lowest of several that as many have.</summary>
     private static BoxHeight? Shared(RoughInDraft draft, string address, DeviceBox box)

@@ -51,6 +51,14 @@ public sealed class TwoHousesTests
         Assert.NotEmpty(StoryPole.For(evaluation).Rows);
     }
 
+    // A tape in millimeters has no 1219.2: heights of custom, which are in inches, are planned as it shows them.
+    [Fact]
+    public void Plan_InMillimeters_HasHeightsThatATapeShows()
+    {
+        Distance millimeter = Distance.FromMillimeters(1);
+        Assert.All(Plans["row"].Value.Dwelling.PlacedBoxes().Where(placed => placed.Box.Height is not null), placed => Assert.Equal(placed.Box.Height!.Value.Value.RoundNearest(millimeter), placed.Box.Height!.Value.Value));
+    }
+
     // Each light by a set of switches that goes together, each box of switches for something.
     [Theory]
     [InlineData("ranch")]
