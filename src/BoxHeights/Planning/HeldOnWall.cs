@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights;
 
 /// <summary>How a planned box is held on a wall whose studs are stated: nailed to the one that it is against, else on blocking. Where nothing is said of studs, nor is it of what holds it.</summary>

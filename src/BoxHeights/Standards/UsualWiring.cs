@@ -1,5 +1,3 @@
-using BoxHeights.Rules;
-
 namespace BoxHeights.Standards;
 
 /// <summary>Which cables usually enter a box: in and on for what goes from box to box, travelers between three-way switches. Common practice, no source.</summary>

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using System.Threading;
 
@@ -196,7 +195,7 @@ internal sealed partial class RemedyFinder
     }
 
     /// <summary>Boxes that nothing was found for before so much was tried as may be.</summary>
-    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(ids, new[] { cause.RuleId }, 
+    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(ids, new[] { cause.RuleId },
         $"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies for {ids} were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that");
 
     private static NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace BoxHeights.Rules;
 
 /// <summary>Three-way switches come in pairs, with four-way ones between the two: an odd one has no mate.</summary>
