@@ -44,7 +44,7 @@ public sealed class PlannedMirrorTests
             if (!same)
             {
                 otherwise.Add("seed " + seed);
-                Assert.True(Math.Abs(here.PlacedBoxes().Count() - there.PlacedBoxes().Count()) <= 1, "seed " + seed + ": more than a box more or less in the mirror");
+                Assert.True(Math.Abs(here.PlacedBoxes().Count - there.PlacedBoxes().Count) <= 1, "seed " + seed + ": more than a box more or less in the mirror");
             }
         }).Check(Tries.Config(400));
         Assert.True(otherwise.Count * 50 <= all, string.Join(", ", otherwise) + " of " + all + " are planned otherwise in the mirror");

@@ -26,7 +26,7 @@ public sealed class TwoHousesTests
     public void Plan_OfAHouse_LeavesNothingToFind_AndNothingUnplanned(string house, int least)
     {
         RoomPlan plan = Plans[house].Value;
-        Assert.Empty(Evaluator.Evaluate(Bare(house)).Findings.Where(finding => finding.Fault is not null));
+        Assert.DoesNotContain(Evaluator.Evaluate(Bare(house)).Findings, finding => finding.Fault is not null);
         Assert.True(plan.Reasons.Count >= least, plan.Reasons.Count + " boxes");
         Assert.Empty(plan.Obstacles);
         Assert.Empty(Evaluator.Evaluate(plan.Dwelling).Findings);
