@@ -216,7 +216,7 @@ public sealed partial class MarkSheet
             foreach (MarkRow row in rows)
             {
                 table.Add(
-                    heading, SurfaceAddress.Read(row.Address).Surface!, row.BoxId, row.Purpose.Name, Text(row.FromLeftCorner), row.Stud,
+                    heading, SurfaceAddress.Read(row.Address).Surface!, row.BoxId, row.Purpose.Name, OnTape(row.FromLeftCorner), row.Stud,
                     row.Mark is { } mark ? Text(mark.Value) : row.Stop, LineOf(row), Text(row.StandsOut), row.Note);
             }
         }
@@ -225,6 +225,9 @@ public sealed partial class MarkSheet
     }
 
     private string Text(Distance? distance) => distance is { } some ? some.Exactly(Units) : "";
+
+    /// <summary>For a hand with a tape: where a stud stands needs no hundredth of a millimeter.</summary>
+    private string OnTape(Distance? distance) => distance is { } some ? Printed.Of(some, Units) : "";
 
     private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Units) : "";
 
