@@ -14,7 +14,7 @@ internal sealed class HtmlPage
         + "th{background:#eee;vertical-align:bottom}.n{white-space:nowrap}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure,.t{margin:0;overflow-x:auto}"
         + ".caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}nav ul{columns:14rem;padding-left:1.2rem}"
         + "@media print{body{max-width:none;padding:0;font-size:9.5pt}nav{display:none}section{break-before:page}section:first-of-type{break-before:auto}h1,h2,h3{break-after:avoid}"
-        + "th,td{padding:.08rem .3rem}h1,h2{margin:0 0 .3rem}h3{margin:.7rem 0 .2rem}svg{margin:.2rem 0}.caution{break-before:avoid}tr,figure,.short{break-inside:avoid}.t{overflow:visible}thead{display:table-header-group}}@page{margin:12mm}"
+        + "th,td{padding:.08rem .3rem}h1,h2{margin:0 0 .3rem}h3{margin:.7rem 0 .2rem}svg{margin:.2rem 0;max-height:228mm}.caution{break-before:avoid}tr,figure,.short{break-inside:avoid}.t{overflow:visible}thead{display:table-header-group}}@page{margin:12mm}"
         + "@media screen and (max-width:40rem){table{font-size:.85em}figure svg{max-width:none}}";
 
     /// <summary>Measures and words that aren't broken.</summary>

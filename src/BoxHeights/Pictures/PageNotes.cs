@@ -5,6 +5,9 @@ namespace BoxHeights;
 /// <summary>Labels of a drawing: each where there is room for it, else as a numbered note under the drawing, with a small mark at the spot where that has room.</summary>
 internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
 {
+    private const int FewNotes = 12;
+    private const int MostColumns = 3;
+
     private readonly List<(string Text, PageRect Thing)> notes = [];
 
     public LabelPlacer Placer { get; } = placer;
@@ -100,15 +103,50 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     /// <summary>Writes the notes under the drawing.</summary>
     public void Write()
     {
-        for (int i = 0; i < notes.Count; i++)
+        if (Columns is > 1 and var columns)
         {
-            page.Item(MarkOf(i), notes[i].Text, "note");
+            WriteIn(columns);
+        }
+        else
+        {
+            for (int i = 0; i < notes.Count; i++)
+            {
+                page.Item(MarkOf(i), notes[i].Text, "note");
+            }
         }
 
         if (notes.Count > 0)
         {
             page.Gap();
         }
+    }
+
+    /// <summary>How many columns they take: several where they are many, and short enough for a line each, so that a drawing with its notes stays on a sheet.</summary>
+    private int Columns
+    {
+        get
+        {
+            long widest = 1;
+            for (int i = 0; i < notes.Count; i++)
+            {
+                widest = System.Math.Max(widest, page.WidthOfItem(MarkOf(i), notes[i].Text));
+            }
+
+            return notes.Count <= FewNotes ? 1 : (int)System.Math.Min(MostColumns, page.TextWidth / widest);
+        }
+    }
+
+    /// <summary>One below another, column by column.</summary>
+    private void WriteIn(int columns)
+    {
+        int rows = (notes.Count + columns - 1) / columns;
+        long top = page.Cursor;
+        for (int i = 0; i < notes.Count; i++)
+        {
+            page.ItemAt(i / rows * (page.TextWidth / columns), top + (i % rows * page.Line), MarkOf(i), notes[i].Text, "note");
+        }
+
+        page.Cursor = top + (rows * page.Line);
     }
 
     private static string MarkOf(int note) => "n" + (note + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);

@@ -150,6 +150,18 @@ internal sealed class SvgPage
         Paragraph(text, part, false, indent);
     }
 
+    /// <summary>How much of a line a marker takes with what it stands for, and the space behind it.</summary>
+    public long WidthOfItem(string marker, string text) => TextMeasure.Width(marker + "  ", Size) + SizeOf(text).Width + (Size * 2);
+
+    /// <summary>The same in one line, somewhere on the page.</summary>
+    public void ItemAt(long left, long top, string marker, string text, string part)
+    {
+        PageRect size = SizeOf(marker);
+        PageRect said = SizeOf(text);
+        Label(new(Margin + left, top, size.Width, size.Height), marker, part + "-number", bold: true, onPaper: false);
+        Label(new(Margin + left + TextMeasure.Width(marker + "  ", Size), top, said.Width, said.Height), text, part, onPaper: false);
+    }
+
     public void Gap() => Cursor += Line / 2;
 
     /// <summary>Swatches of looks, several to a line.</summary>
