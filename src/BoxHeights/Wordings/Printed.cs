@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using System.Globalization;
 
 namespace BoxHeights;
@@ -139,18 +140,17 @@ internal static class Printed
             return set.IsEmpty ? $"nothing" : (Wording)$"anything";
         }
 
-        Wording? all = null;
+        List<Wording> all = [];
         for (int i = 0; i < set.Count; i++)
         {
             DistanceRange one = set[i];
-            Wording said = one.From == Distance.MinValue ? (isDirected ? $"no higher than {End(one.To):most}" : (Wording)$"at most {End(one.To):most}")
+            all.Add(one.From == Distance.MinValue ? (isDirected ? $"no higher than {End(one.To):most}" : (Wording)$"at most {End(one.To):most}")
                 : one.To == Distance.MaxValue ? (isDirected ? $"no lower than {End(one.From):least}" : (Wording)$"at least {End(one.From):least}")
                 : one.IsExact && !isDirected ? End(one.From)
-                : $"{End(one.From):least} to {End(one.To):most}";
-            all = all is null ? said : $"{all:first} or {said:next}";
+                : $"{End(one.From):least} to {End(one.To):most}");
         }
 
-        return all!;
+        return Wording.Or(all);
 
         Wording End(Distance end) => isDirected ? AboveOrBelow(end, units) : $"{Exactly(end, units):distance}";
     }

@@ -86,40 +86,16 @@ public sealed class Wording : IEquatable<Wording>
     internal static Wording OfRow(string text, LengthUnits units) => new(text) { Units = units };
 
     /// <summary>One thing and another.</summary>
-    internal static Wording And(IEnumerable<Wording> all)
-    {
-        Wording? joined = null;
-        foreach (Wording one in all)
-        {
-            joined = joined is null ? one : $"{joined:first} and {one:next}";
-        }
-
-        return joined ?? None;
-    }
-
-    /// <summary>One thing after another, with commas.</summary>
-    internal static Wording Listed(IEnumerable<Wording> all)
-    {
-        Wording? joined = null;
-        foreach (Wording one in all)
-        {
-            joined = joined is null ? one : $"{joined:first}, {one:next}";
-        }
-
-        return joined ?? None;
-    }
+    internal static Wording And(IEnumerable<Wording> all) => Joined(all, (first, next) => $"{first} and {next}");
 
     /// <summary>One thing or another.</summary>
-    internal static Wording Or(IEnumerable<Wording> all)
-    {
-        Wording? joined = null;
-        foreach (Wording one in all)
-        {
-            joined = joined is null ? one : $"{joined:first} or {one:next}";
-        }
+    internal static Wording Or(IEnumerable<Wording> all) => Joined(all, (first, next) => $"{first} or {next}");
 
-        return joined ?? None;
-    }
+    /// <summary>One thing after another, with commas.</summary>
+    internal static Wording Listed(IEnumerable<Wording> all) => Joined(all, (first, next) => $"{first}, {next}");
+
+    /// <summary>One thing after another, with semicolons.</summary>
+    internal static Wording Apart(IEnumerable<Wording> all) => Joined(all, (first, next) => $"{first}; {next}");
 
     /// <summary>A name, by itself.</summary>
     internal static Wording Name(string name) => $"{name}";
@@ -202,6 +178,17 @@ public sealed class Wording : IEquatable<Wording>
         }
 
         return null;
+    }
+
+    private static Wording Joined(IEnumerable<Wording> all, Func<Wording, Wording, Wording> join)
+    {
+        Wording? joined = null;
+        foreach (Wording one in all)
+        {
+            joined = joined is null ? one : join(joined, one);
+        }
+
+        return joined ?? None;
     }
 
     private void Append(object value, string name)

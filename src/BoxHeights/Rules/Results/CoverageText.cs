@@ -173,13 +173,7 @@ internal static class CoverageText
             }
         }
 
-        Wording? never = null;
-        foreach (string one in evaluation.NotChecked)
-        {
-            never = never is null ? Wording.Term(one) : $"{never:first}; {Wording.Term(one):next}";
-        }
-
-        text.Line($"Not looked at by any rule here: {never:all}.");
+        text.Line($"Not looked at by any rule here: {Wording.Apart(evaluation.NotChecked.Select(Wording.Term)):all}.");
         if (parts.Count > 0)
         {
             text.Line($"Applied in part, as each of them says: {string.Join(", ", parts):rules}.");

@@ -245,12 +245,15 @@ internal sealed class FindingText
 
     private static Wording Edges(Func<Edge, Verdict> verdict, Wording who)
     {
-        Wording? fails = null;
+        List<Wording> fails = [];
         foreach (Edge edge in new[] { Edge.Bottom, Edge.Center, Edge.Top })
         {
-            fails = verdict(edge) != Verdict.Fails ? fails : fails is null ? Name(edge) : $"{fails:first} or {Name(edge):next}";
+            if (verdict(edge) == Verdict.Fails)
+            {
+                fails.Add(Name(edge));
+            }
         }
 
-        return fails is null ? $"depends on {FactText.Of(Facts.EdgeMeant):facts}" : (Wording)$"fails if {who} means {fails:edges}";
+        return fails.Count == 0 ? $"depends on {FactText.Of(Facts.EdgeMeant):facts}" : (Wording)$"fails if {who} means {Wording.Or(fails):edges}";
     }
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights;
 
@@ -140,15 +141,15 @@ internal static class FactText
 
     public static Wording Of(Facts facts)
     {
-        Wording? all = null;
+        List<Wording> all = [];
         for (int bit = 0; bit < Words.Length; bit++)
         {
             if (((int)facts & (1 << bit)) != 0)
             {
-                all = all is null ? Wording.Term(Words[bit]) : $"{all:first}, {Wording.Term(Words[bit]):next}";
+                all.Add(Wording.Term(Words[bit]));
             }
         }
 
-        return all ?? Wording.None;
+        return Wording.Listed(all);
     }
 }

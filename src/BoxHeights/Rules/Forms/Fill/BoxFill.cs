@@ -121,16 +121,7 @@ public sealed class BoxFill
     /// <param name="units">The units that the dwelling is marked in.</param>
     public string ToString(LengthUnits units) => Worded(units).ToString();
 
-    internal Wording Worded(LengthUnits units)
-    {
-        Wording? lines = null;
-        foreach (FillLine line in Lines)
-        {
-            lines = lines is null ? line.Worded(units) : $"{lines:first}; {line.Worded(units):next}";
-        }
-
-        return $"fill {Printed.Of(Total, units, Rounding.Up):fill} ({lines})";
-    }
+    internal Wording Worded(LengthUnits units) => $"fill {Printed.Of(Total, units, Rounding.Up):fill} ({Wording.Apart(Lines.Select(line => line.Worded(units))):lines})";
 
     /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
     internal Facts LeftOpen =>

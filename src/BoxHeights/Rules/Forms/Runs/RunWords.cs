@@ -13,15 +13,14 @@ internal static class RunWords
             return $"no outlet that counts on its {Printed.Of(run.Length, units):length}";
         }
 
-        Wording? where = null;
+        List<Wording> where = [];
         foreach (WallStretch stretch in gap.Stretches)
         {
-            Wording piece = $"{stretch.Address:wall} {Printed.Of(stretch.Left, units):left} to {Printed.Of(stretch.Right, units):right}";
-            where = where is null ? piece : $"{where:first}, {piece:next}";
+            where.Add($"{stretch.Address:wall} {Printed.Of(stretch.Left, units):left} to {Printed.Of(stretch.Right, units):right}");
         }
 
         Wording at = $"{worst.Address:wall} {Printed.Of(worst.Along, units):place}";
-        return $"{Printed.OffBy(lacking, units):lacking} of it is further than {Printed.Of(far, units):reach} from an outlet that counts ({where}), worst {Printed.OffBy(worst.Away, units):away} away at {at:worst}";
+        return $"{Printed.OffBy(lacking, units):lacking} of it is further than {Printed.Of(far, units):reach} from an outlet that counts ({Wording.Listed(where):where}), worst {Printed.OffBy(worst.Away, units):away} away at {at:worst}";
     }
 
     /// <summary>The stretches of a run that aren't reached, and the point that is furthest from every outlet.</summary>
