@@ -166,6 +166,20 @@ public sealed class Wording : IEquatable<Wording>
     /// <inheritdoc/>
     public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Template);
 
+    /// <summary>The words up to each place and the place's name, and last the words behind them: as they were written, whatever braces a name or a row's own words hold.</summary>
+    internal IEnumerable<(string Before, string? Name)> Parts
+    {
+        get
+        {
+            for (int i = 0; i < count; i++)
+            {
+                yield return (places[i].Before, places[i].Name);
+            }
+
+            yield return (tail, null);
+        }
+    }
+
     /// <summary>What stands in a place; null where there is none of the name.</summary>
     internal object? ValueOf(string name)
     {

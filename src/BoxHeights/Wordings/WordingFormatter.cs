@@ -24,18 +24,13 @@ public class WordingFormatter
     public string Format(Wording wording)
     {
         string template = TemplateFor(wording ?? throw new ArgumentNullException(nameof(wording)));
-        string text = template;
-        if (template.IndexOf('{') >= 0)
+        StringBuilder said = new();
+        foreach ((string before, string? name) in template == wording.Template ? wording.Parts : Split(template))
         {
-            StringBuilder said = new();
-            foreach ((string before, string? name) in Split(template))
-            {
-                said.Append(before).Append(name is null ? "" : Argument(name, wording.ValueOf(name) ?? throw new FormatException("\"" + template + "\" has a place " + name + " that \"" + wording.Template + "\" hasn't.")));
-            }
-
-            text = said.ToString();
+            said.Append(before).Append(name is null ? "" : Argument(name, wording.ValueOf(name) ?? throw new FormatException("\"" + template + "\" has a place " + name + " that \"" + wording.Template + "\" hasn't.")));
         }
 
+        string text = said.ToString();
         return wording.Units is { } units ? BothUnits.Of(text, units) : text;
     }
 

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using BoxHeights.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Wordings;
@@ -41,6 +42,23 @@ public class WordingTests
         Wording off = $"{new PrintedQuantity(Distance.FromMillimeters(40m), LengthUnits.Millimeters, Rounding.None):distance} below";
         Assert.Equal("Um 40 mm darunter zu tief sitzt K-3", german.Format($"{box} is {off} too low"));
         Assert.Equal("K-3 is gone", german.Format($"{box} is gone"));
+    }
+
+    // Ids and the words of a row of one's own may hold anything.
+    [Fact]
+    public void Braces_InNamesAndRows_AreWordsAndNoPlaces()
+    {
+        string id = "{box}";
+        Assert.Equal("{box} is gone", ((Wording)$"{id} is gone").ToString());
+        Assert.Equal("a {{ b", ((Wording)$"a {{{{ b").ToString());
+        DwellingBuilder house = new("{house");
+        house.Add(new Storey("{s}"));
+        house.Room("{r", RoomKind.Hall, "{s}").Wall("w}", Distance.FromInches(96m)).Add(new DeviceBox("{b}", BoxPurpose.Switch).WithAt(Distance.FromInches(40m)).WithHeight(BoxHeight.Parse("60 in to top above subfloor")));
+        house.Room("{r2", RoomKind.Hall, "{s}").Wall("w}", Distance.FromInches(96m)).Add(new DeviceBox("{b}", BoxPurpose.Switch).WithAt(Distance.FromInches(40m)).WithHeight(BoxHeight.Parse("60 in to top above subfloor")));
+        Rule row = RuleSets.RoughInPractice.Row("switch-height");
+        string report = new LayoutEvaluator(RuleSets.RoughInPractice.With(row with { Summary = "where {somebody} likes it" })).Evaluate(house.Build()).ToText();
+        Assert.Contains("a box on {r/w}", report, StringComparison.Ordinal);
+        Assert.Contains("must be where {somebody} likes it", report, StringComparison.Ordinal);
     }
 
     [Fact]
