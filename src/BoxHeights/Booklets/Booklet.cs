@@ -74,7 +74,9 @@ public sealed class Booklet
         page.List("Not on the pole", pole.LeftOut);
         page.End();
         page.Begin("Order list", "order");
-        page.Table(OrderList.For(report).Table());
+        OrderList order = OrderList.For(report);
+        page.Table(order.Table());
+        page.List(OrderList.NotCountedHeading, order.NotCounted);
         page.End();
         CutoutList cutouts = CutoutList.For(report);
         page.Begin("Cutouts", "cutouts");

@@ -5,11 +5,12 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
 {
     private int count;
 
-    /// <summary>What a sheet of marks holds: a table for each edge, the ceiling, what is set already and what isn't marked.</summary>
+    /// <summary>What a sheet of marks holds: a table for each edge, the ceiling, the floor, what is set already and what isn't marked.</summary>
     public static void Marks(HtmlPage page, MarkSheet sheet)
     {
         page.Table(sheet.Table());
         page.Table(CeilingRows.Table(sheet.Overhead, sheet.Units));
+        page.Table(FloorRows.Table(sheet.InFloor, sheet.Units));
         page.List("Set already", sheet.SetAlready);
         page.List("Not marked", sheet.LeftOut);
     }

@@ -95,8 +95,8 @@ public sealed partial class CeilingPlan
                     string from = joists.Runs == JoistRun.Along ? " from " + space.Room.Walls[0].Id : " from the left end of " + space.Room.Walls[0].Id;
                     table.Add(
                         space.Id + ": lines for lights evenly apart", count.ToString(System.Globalization.CultureInfo.InvariantCulture) + (count == 1 ? " line" : " lines"), "",
-                        string.Join(", ", lines.Select(line => Printed.Of(line.Even, units))) + from,
-                        joists.First is null ? "" : "between joists: " + string.Join(", ", lines.Select(line => Printed.Of(line.BetweenJoists!.Value, units))), "", "", "");
+                        string.Join(", ", lines.Select(line => Printed.OnTape(line.Even, units))) + from,
+                        joists.First is null ? "" : "between joists: " + string.Join(", ", lines.Select(line => Printed.OnTape(line.BetweenJoists!.Value, units))), "", "", "");
                 }
             }
         }

@@ -83,9 +83,9 @@ internal static class CeilingRows
         bool isStopped = row.Stop.Length > 0;
         table.Add(
             HeadingOf(row.Room), row.BoxId, row.Purpose.Name, isStopped ? "" : row.Tapes.Count > 0 ? Of(row.Tapes[0], units) : "where isn't known",
-            !isStopped && row.Tapes.Count > 1 ? Of(row.Tapes[1], units) : "", row.FromJoist is { } off ? Printed.Of(off, units) : "", row.Stop, row.Note);
+            !isStopped && row.Tapes.Count > 1 ? Of(row.Tapes[1], units) : "", row.FromJoist is { } off ? Printed.OnTape(off, units) : "", row.Stop, row.Note);
     }
 
     /// <summary>A tape as it is called out: "36 in from north".</summary>
-    public static string Of(WallTape tape, LengthUnits units) => Printed.Of(tape.Away, units) + " from " + SurfaceAddress.Read(tape.Address).Surface;
+    public static string Of(WallTape tape, LengthUnits units) => Printed.OnTape(tape.Away, units) + " from " + SurfaceAddress.Read(tape.Address).Surface;
 }

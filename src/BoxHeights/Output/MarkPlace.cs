@@ -88,7 +88,7 @@ internal static class MarkPlace
         // From the face of the piece, where a tape is hooked; a box whose center is over it has no such distance.
         Distance away = side == StudSide.Left ? member.Left - place : place - member.Right;
         name = member.Part == FramingPart.King ? "the king at " + OpeningOf(surface, member)?.Id : name;
-        return away > Distance.Zero ? Printed.Of(away, state.Options.Units) + " " + word + " of " + name : "over " + name;
+        return away > Distance.Zero ? Printed.OnTape(away, state.Options.Units) + " " + word + " of " + name : "over " + name;
     }
 
     /// <summary>The side of a piece that a nailed box is on; null where the box is held otherwise.</summary>
@@ -122,9 +122,9 @@ internal static class MarkPlace
             return "stud " + member.Number;
         }
 
-        return layout.Faces.Count > 0 ? "stud with its left face at " + Printed.Of(member.Left, units)
-            : layout.From == WallEnd.Left ? "layout mark " + Printed.Of(Middle(member), units)
-            : "layout mark " + Printed.Of(surface.Length - Middle(member), units) + " from the right";
+        return layout.Faces.Count > 0 ? "stud with its left face at " + Printed.OnTape(member.Left, units)
+            : layout.From == WallEnd.Left ? "layout mark " + Printed.OnTape(Middle(member), units)
+            : "layout mark " + Printed.OnTape(surface.Length - Middle(member), units) + " from the right";
     }
 
     /// <summary>The opening that a king stands beside.</summary>
@@ -164,7 +164,7 @@ internal static class MarkPlace
                 Distance at = nosing.RoundNearest();
                 if (stair.Flight.Climbs == WallEnd.Left ? place <= at : at <= place)
                 {
-                    found = top.IsExact && mark > top.From ? "tread " + tread + ", " + Printed.Of(mark - top.From, state.Options.Units) + " up" : "";
+                    found = top.IsExact && mark > top.From ? "tread " + tread + ", " + Printed.OnTape(mark - top.From, state.Options.Units) + " up" : "";
                 }
             }
         }

@@ -15,7 +15,7 @@ namespace BoxHeights;
 /// </remarks>
 public sealed partial class MarkSheet
 {
-    internal MarkSheet(Dwelling dwelling, LengthUnits units, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut, Items<LeftOutBox> setAlready, Items<CeilingRow> overhead)
+    internal MarkSheet(Dwelling dwelling, LengthUnits units, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut, Items<LeftOutBox> setAlready, Items<CeilingRow> overhead, Items<FloorRow> inFloor)
     {
         Dwelling = dwelling;
         Units = units;
@@ -24,6 +24,7 @@ public sealed partial class MarkSheet
         LeftOut = leftOut;
         SetAlready = setAlready;
         Overhead = overhead;
+        InFloor = inFloor;
     }
 
     /// <summary>What it says on top: the dwelling's name, and the room's where it is one room's.</summary>
@@ -49,6 +50,9 @@ public sealed partial class MarkSheet
 
     /// <summary>Boxes in ceilings, by two tapes from walls.</summary>
     public Items<CeilingRow> Overhead { get; }
+
+    /// <summary>Boxes in floors and on islands, by two tapes from walls.</summary>
+    public Items<FloorRow> InFloor { get; }
 
     /// <summary>The marks of an evaluated dwelling, each box to the edge that it is described by.</summary>
     /// <param name="evaluation">The evaluation, whose options and units the sheet takes.</param>
@@ -79,7 +83,7 @@ public sealed partial class MarkSheet
         {
             MarkSheet sheet = new(
                 exact.Dwelling, state.Options.Units, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On),
-                MarkRows.LeftOut(state), MarkRows.SetAlready(state), CeilingRows.Of(state, words))
+                MarkRows.LeftOut(state), MarkRows.SetAlready(state), CeilingRows.Of(state, words), FloorRows.Of(state, words))
             {
                 Catalog = state.Options.Catalog,
             };
@@ -142,7 +146,7 @@ public sealed partial class MarkSheet
 
         return new(
             Dwelling, Units, Dwelling.Name + ", " + room, new(rows),
-            There(LeftOut, box => box.BoxId), There(SetAlready, box => box.BoxId), There(Overhead, row => row.BoxId))
+            There(LeftOut, box => box.BoxId), There(SetAlready, box => box.BoxId), There(Overhead, row => row.BoxId), There(InFloor, row => row.BoxId))
         {
             Catalog = Catalog,
         };
@@ -162,13 +166,14 @@ public sealed partial class MarkSheet
             : box);
     }
 
-    /// <summary>The marks as Markdown: for each room a table for each edge that boxes are marked to, in the order in which one walks along its walls; then its ceiling.</summary>
+    /// <summary>The marks as Markdown: for each room a table for each edge that boxes are marked to, in the order in which one walks along its walls; then its ceiling, its floor and what stands on it.</summary>
     public string ToMarkdown()
     {
         StringBuilder text = new();
         TextTable.AppendTitle(text, "Marks: " + Title, "Heights are above the subfloor of the room, to the edge of the box in the heading; distances from the left corner, left as you face the wall, framing face to box center; stands out: from the framing out to the front edge of box or ring; stop: not to be marked before that finding of the report is settled.");
         Table().AppendMarkdown(text);
         CeilingRows.Table(Overhead, Units).AppendMarkdown(text);
+        FloorRows.Table(InFloor, Units).AppendMarkdown(text);
         TextTable.AppendList(text, "Set already", SetAlready);
         TextTable.AppendList(text, "Not marked", LeftOut);
         return text.ToString();
@@ -227,7 +232,7 @@ public sealed partial class MarkSheet
     private string Text(Distance? distance) => distance is { } some ? some.Exactly(Units) : "";
 
     /// <summary>For a hand with a tape: where a stud stands needs no hundredth of a millimeter.</summary>
-    private string OnTape(Distance? distance) => distance is { } some ? Printed.Of(some, Units) : "";
+    private string OnTape(Distance? distance) => distance is { } some ? Printed.OnTape(some, Units) : "";
 
     private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Units) : "";
 

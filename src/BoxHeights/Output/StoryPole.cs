@@ -168,7 +168,7 @@ public sealed partial class StoryPole
                 HeadingOf(mark.Storey, mark.Subfloor, mark.Rooms),
                 mark.Mark.Value.Exactly(dwelling.Units),
                 EdgeText.Print(mark.Mark.Edge),
-                mark.FromPlate is { } plate ? plate.Exactly(dwelling.Units) : "",
+                mark.FromPlate is { } plate ? Printed.OnTape(plate, dwelling.Units) : "",
                 mark.FromLevelLine is { } line ? Printed.Signed(line, dwelling.Units) : "",
                 mark.Purposes.ToString(),
                 Count(mark.BoxIds),

@@ -21,12 +21,15 @@ internal sealed class TextTable
         text.Append("# ").Append(OneLine(title)).Append("\n\n").Append(Scope.Caution).Append(' ').Append(explanation).Append('\n');
 
     /// <summary>A list under a heading; nothing where nothing is listed.</summary>
-    public static void AppendList(StringBuilder text, string heading, IEnumerable<LeftOutBox> boxes)
+    public static void AppendList(StringBuilder text, string heading, IEnumerable<LeftOutBox> boxes) => AppendLines(text, heading, new Items<LeftOutBox>(boxes).Select(box => box.ToString()));
+
+    /// <summary>Lines under a heading; nothing where there are none.</summary>
+    public static void AppendLines(StringBuilder text, string heading, IEnumerable<string> lines)
     {
         string before = "\n## " + heading + "\n\n";
-        foreach (LeftOutBox box in boxes)
+        foreach (string line in lines)
         {
-            text.Append(before).Append("- ").Append(OneLine(box.ToString())).Append('\n');
+            text.Append(before).Append("- ").Append(OneLine(line)).Append('\n');
             before = "";
         }
     }

@@ -50,5 +50,10 @@ public sealed record BoardCutout
 
     internal const string Usual = "; usual size";
 
-    internal string Remark => (IsSplit ? "; across a seam: cut both boards" : "") + (IsUsualSize ? Usual : "");
+    internal string Remark => (IsSplit ? Seam : "") + (IsUsualSize ? Usual : "");
+
+    /// <summary>The remark as a cell of its own, without what is said of all.</summary>
+    internal string RemarkWithout(bool usualSize) => ((IsSplit ? Seam : "") + (IsUsualSize && !usualSize ? Usual : "")) is { Length: > 0 } said ? said.Substring(2) : "";
+
+    private const string Seam = "; across a seam: cut both boards";
 }

@@ -23,6 +23,12 @@ public sealed class BoardCutouts
     /// <summary>The boards, from the lowest up and from the left; none where it isn't known how the board is hung, or not exactly.</summary>
     public Items<WallArea> Boards => wall.Sheets;
 
+    /// <summary>The wall's address.</summary>
+    internal string Address => wall.Address;
+
+    /// <summary>Whether it is stated how board is hung, so that the boards are those of the wall and not one in the place of all.</summary>
+    internal bool IsHungKnown => wall.Boards?.Layout.Widths.Count > 0;
+
     /// <summary>The boards.</summary>
     public override string ToString() => Boards.Count == 0 ? "no boards" : "boards " + Boards;
 

@@ -10,6 +10,7 @@ public sealed partial class CutoutList
 {
     private readonly Dwelling dwelling;
     private readonly List<BoardCutouts> walls;
+    private readonly bool allUsual;
 
     private CutoutList(Dwelling dwelling, List<BoardCutouts> walls)
     {
@@ -20,19 +21,26 @@ public sealed partial class CutoutList
         {
             for (int board = 0; board < wall.Boards.Count; board++)
             {
-                rows.AddRange(wall.On(board));
+                List<BoardCutout> cut = [.. wall.On(board)];
+                cut.Sort((a, b) => a.Left != b.Left ? a.Left.CompareTo(b.Left) : a.Bottom != b.Bottom ? a.Bottom.CompareTo(b.Bottom) : string.CompareOrdinal(a.Id, b.Id));
+                rows.AddRange(cut);
             }
 
-            Boards += wall.Boards.Count;
+            Boards += wall.IsHungKnown ? wall.Boards.Count : 0;
+            Whole += wall.IsHungKnown ? 0 : 1;
         }
 
         Rows = new(rows);
+        allUsual = Rows.Count > 0 && rows.TrueForAll(row => !row.IsBox || row.IsUsualSize);
     }
 
-    /// <summary>The cutouts, wall by wall and board by board.</summary>
+    /// <summary>How many walls are told as one sheet, since how their board is hung isn't stated.</summary>
+    private int Whole { get; }
+
+    /// <summary>The cutouts, wall by wall and board by board, from the left.</summary>
     public Items<BoardCutout> Rows { get; }
 
-    /// <summary>How many boards there are on walls whose board is described.</summary>
+    /// <summary>How many boards there are on walls of which it is stated how board is hung.</summary>
     public int Boards { get; }
 
     /// <summary>The cutouts of an evaluated dwelling.</summary>
@@ -69,28 +77,29 @@ public sealed partial class CutoutList
     /// <summary>The list as comma-separated values after RFC 4180, with a header line.</summary>
     public string ToCsv() => Table().ToCsv();
 
+    private const string WholeWall = "whole wall";
+
     /// <summary>How many cutouts there are.</summary>
     public override string ToString() => Rows.Count + " cutouts in " + Boards + " boards of " + dwelling.Name;
 
     /// <summary>What the list counts, and from where its numbers are measured.</summary>
-    internal string Explained => Boards + " boards. Each cutout from the left edge and the lower edge of its board, as seen from the room: from where to where. \"Usual size\": the box's own isn't stated, so measure it first.";
+    internal string Explained => (Boards == 0 ? "" : Boards + (Boards == 1 ? " board. " : " boards. "))
+        + "Each cutout from the left edge and the lower edge of its board, as seen from the room: from where to where."
+        + (Whole == 0 ? "" : " \"" + WholeWall + "\": how board is hung isn't stated, so it is told as one sheet from the wall's left corner; boards aren't counted there.")
+        + (allUsual ? " No box states its size, so all have the usual size of their kind: measure one of each first." : " \"Usual size\": the box's own isn't stated, so measure it first.")
+        + " Boxes in ceilings are in the ceiling plan.";
 
     /// <summary>The rows as every form of the paper shows them.</summary>
     internal TextTable Table()
     {
         TextTable table = new("room", "wall", "board", "for", "from the left edge", "from the lower edge", "remark");
-        foreach (BoardCutouts wall in walls)
+        foreach (BoardCutout cut in Rows)
         {
-            for (int board = 0; board < wall.Boards.Count; board++)
-            {
-                foreach (BoardCutout cut in wall.On(board))
-                {
-                    SurfaceAddress on = SurfaceAddress.Read(cut.Address);
-                    table.Add(
-                        on.Space, on.Surface!, wall.NameOf(board), cut.Id, Text(cut.Left) + " to " + Text(cut.Right), Text(cut.Bottom) + " to " + Text(cut.Top),
-                        cut.Remark.Length == 0 ? "" : cut.Remark.Substring(2));
-                }
-            }
+            SurfaceAddress on = SurfaceAddress.Read(cut.Address);
+            BoardCutouts wall = walls.Find(one => one.Address == cut.Address)!;
+            table.Add(
+                on.Space, on.Surface!, wall.IsHungKnown ? wall.NameOf(cut.Board) : WholeWall, cut.Id, Text(cut.Left) + " to " + Text(cut.Right), Text(cut.Bottom) + " to " + Text(cut.Top),
+                cut.RemarkWithout(allUsual));
         }
 
         return table;
@@ -111,5 +120,5 @@ public sealed partial class CutoutList
         return new(found);
     }
 
-    private string Text(Distance distance) => Printed.Of(distance, dwelling.Units);
+    private string Text(Distance distance) => Printed.OnTape(distance, dwelling.Units);
 }

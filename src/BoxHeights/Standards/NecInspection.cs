@@ -22,8 +22,8 @@ internal static class NecInspection
         yield return Item("secured-or-fished", "each cable that isn't fished behind a finished surface secured within 12 in of the box", Inches(12), "334.30", Confidence.FromMemory) with { CutIn = true };
         yield return Item("free-conductor", "every conductor free for at least 6 in from where it leaves the sheath", Inches(6), "300.14");
         yield return Item("out-of-opening", "every conductor long enough to reach at least 3 in outside the opening", Inches(3), "300.14") with { OpeningUnder = Inches(8) };
-        yield return Item("hole-edge", "edge of every bored hole at least 1-1/4 in from the nearest edge of the wood, or a steel plate of 1/16 in", Inches(1, 1, 4), "300.4(A)(1)") with { InFraming = true };
-        yield return Item("cable-edge", "cable along framing or furring at least 1-1/4 in from the edge that screws go into, or a steel plate, unless it is fished behind a finished surface", Inches(1, 1, 4), "300.4(D)") with { InFraming = true };
+        yield return Item("hole-edge", "edge of every bored hole at least 1-1/4 in from the nearest edge of the wood, or a steel plate of 1/16 in", Inches(1, 1, 4), "300.4(A)(1)") with { InFraming = true, ElsePlate = true };
+        yield return Item("cable-edge", "cable along framing or furring at least 1-1/4 in from the edge that screws go into, or a steel plate, unless it is fished behind a finished surface", Inches(1, 1, 4), "300.4(D)") with { InFraming = true, ElsePlate = true };
         yield return Item("front-behind", "front of the box or ring at most 1/4 in behind the finished surface", BoxSizes.MostBehind, "314.20") with { Surfaces = holds };
         yield return Item("front-flush", "front of the box or ring flush with the finished surface, which burns, or proud of it", Distance.Zero, "314.20") with { Surfaces = new[] { SurfaceBurns.Yes } };
         yield return Item("front-ask", "find out whether the finished surface burns: front of the box or ring flush with it or proud if it does, at most 1/4 in behind it if not", BoxSizes.MostBehind, "314.20") with { Surfaces = new[] { SurfaceBurns.NotKnown } };

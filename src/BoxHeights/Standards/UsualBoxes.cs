@@ -40,7 +40,7 @@ internal static class UsualBoxes
         new ReceptaclesBeside("beside-furniture", "within 2 ft of one side of a sofa, a desk, a dresser or a crib", Citation.CommonPractice, new FixtureKind[] { FixtureKind.Sofa, FixtureKind.Desk, new("dresser"), new("crib") }, Distance.FromFeet(2)),
 
         // The machine hangs a little behind where the open door ends.
-        Usual("usual-door-opener", "in the ceiling 10 ft behind each vehicle door", Box(BoxPurpose.Garage, DeviceKind.GfciReceptacle).WithKind(BoxKind.Octagon), new[] { RoomKind.Garage }) with
+        Usual("usual-door-opener", "in the ceiling 10 ft behind each vehicle door", Box(BoxPurpose.DoorOpener, DeviceKind.GfciReceptacle).WithKind(BoxKind.Octagon), new[] { RoomKind.Garage }) with
         {
             Place = UsualPlace.BeforeOpenings,
             Openings = DeviceLists.VehicleDoors,

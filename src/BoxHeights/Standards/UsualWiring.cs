@@ -6,7 +6,7 @@ internal static class UsualWiring
     // Circuits of 20 A: kitchens, dining rooms, baths, laundries and garages, after NEC 210.11(C).
     private static readonly Items<BoxPurpose> OnTwentyAmperes = new[]
     {
-        BoxPurpose.Counter, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.Refrigerator, BoxPurpose.SinkBase, BoxPurpose.Dishwasher, BoxPurpose.Hood,
+        BoxPurpose.Counter, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.DoorOpener, BoxPurpose.Refrigerator, BoxPurpose.SinkBase, BoxPurpose.Dishwasher, BoxPurpose.Hood,
     };
 
     private static readonly Items<DeviceKind> Receptacles = new[] { DeviceKind.DuplexReceptacle, DeviceKind.GfciReceptacle };

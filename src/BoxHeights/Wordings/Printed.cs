@@ -8,9 +8,13 @@ internal static class Printed
 {
     private static readonly Distance OnTheTape = Distance.FromInches(0, 1, 16);
     private static readonly Distance Fractions = Distance.FromInches(0, 1, 128);
+    private static readonly Distance Millimeter = Distance.FromMillimeters(1);
     private static readonly Distance Tenth = Distance.FromMillimeters(0.1m);
 
     public static PrintedQuantity Of(Distance distance, LengthUnits units) => new(distance, units, Rounding.Nearest);
+
+    /// <summary>A distance to be found with a tape, which shows no tenth of a millimeter.</summary>
+    public static PrintedQuantity OnTape(Distance distance, LengthUnits units) => Of(units == LengthUnits.Millimeters && !IsPastRounding(distance) ? distance.RoundNearest(Millimeter) : distance, units);
 
     /// <summary>A volume as boxes are marked: cubic inches as they are, or cubic centimeters to a tenth.</summary>
     public static PrintedQuantity Of(Volume volume, LengthUnits units, Rounding rounding = Rounding.Nearest) => new(volume, units, rounding);

@@ -95,6 +95,24 @@ public sealed class BoardCutoutsTests
         Assert.Equal(2, BoardCutouts.For((of with { Wall = wall => wall, Storey = of.Storey.WithBoards(boards) }).Evaluate(), OneBox.WallAddress).Boards.Count);
     }
 
+    // Board of a stated thickness and no more: nobody knows where one ends, so that none is counted.
+    [Fact]
+    public void List_WhereItIsNotSaidHowBoardIsHung_TellsTheWholeWall()
+    {
+        OneBox of = new OneBox
+        {
+            Storey = new Storey("ground").WithBoards(new BoardLayout().WithThickness(CaseFile.Inches("1/2"))).WithCeiling(new Ceiling().WithFraming(CaseFile.Inches("97-1/8")).WithBoard(CaseFile.Inches("5/8"))),
+            Wall = wall => wall.WithOpenings(new Opening("window", OpeningKind.Window, CaseFile.Inches("10"), CaseFile.Inches("40")).WithSill(Level.Parse("30 in above subfloor")).WithHead(Level.Parse("80 in above subfloor")))
+                .WithBoxes(new DeviceBox("left", BoxPurpose.General).WithAt(CaseFile.Inches("5")).WithHeight(BoxHeight.Parse("16 in to bottom above subfloor"))),
+        }.At(BoxHeight.Parse("16 in to bottom above subfloor"));
+        CutoutList list = CutoutList.For(of.Evaluate());
+        Assert.Equal(0, list.Boards);
+        Assert.Equal(["left", "window", OneBox.Id], list.Rows.Select(row => row.Id));
+        Assert.Contains("| wall | whole wall | the-box | 70-7/8 in to 73-1/8 in | 16 in to 19-3/4 in |", list.ToMarkdown(), StringComparison.Ordinal);
+        Assert.Contains("No box states its size", list.ToMarkdown(), StringComparison.Ordinal);
+        Assert.DoesNotContain("usual size |", list.ToMarkdown(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Courses_WhereNothingIsSaidOfTheBoard_AreNone() => Assert.Empty(BoardCutouts.For(new OneBox().Evaluate(), OneBox.WallAddress).Boards);
 

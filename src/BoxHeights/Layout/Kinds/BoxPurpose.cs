@@ -26,6 +26,7 @@ namespace BoxHeights;
 [Kind("television")]
 [Kind("projector")]
 [Kind("garage")]
+[Kind("door-opener")]
 [Kind("basement")]
 [Kind("attic")]
 [Kind("exterior")]

@@ -200,7 +200,7 @@ internal sealed class PlacesToTry
         BoxSize size = state.SizeOf(box);
         foreach (FramingMember member in framing.Members)
         {
-            for (int packed = 1; packed <= BlockingText.MostPacked && member.IsSure && !framing.IsAssumed(member); packed++)
+            for (int packed = 1; packed <= BlockingNeeded.MostPacked && member.IsSure && !framing.IsAssumed(member); packed++)
             {
                 Distance off = StudPositions.UsualThickness * packed;
                 Beside(member.Left, StudSide.Left, off);

@@ -32,11 +32,14 @@ public sealed record InspectionItem : HabitRule
     /// <summary>Whether it is about boxes whose cables run through framing alone.</summary>
     public bool InFraming { get; init; }
 
+    /// <summary>Whether what is nearer than the distance asked for needs a steel plate on the framing.</summary>
+    public bool ElsePlate { get; init; }
+
     /// <summary>It is about boxes in finished surfaces that burn, don't, or may; where none is named, about every box, on a surface's face too.</summary>
     public Items<SurfaceBurns> Surfaces { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers => Summary + (UnclampedUpTo is { } largest ? "; cables enter without a clamp up to " + largest : "") + (OpeningUnder is { } small ? "; openings under " + small : "");
+    public override string Numbers => Summary + (UnclampedUpTo is { } largest ? "; cables enter without a clamp up to " + largest : "") + (OpeningUnder is { } small ? "; openings under " + small : "") + (ElsePlate ? "; else a plate" : "");
 }
 
 /// <summary>Whether the finished surface that a box opens through burns.</summary>

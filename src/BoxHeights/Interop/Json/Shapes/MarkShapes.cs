@@ -37,13 +37,25 @@ internal static class MarkShapes
         .Words("note", x => x.Note, (x, v) => x with { Note = v }, "What the report sets otherwise.")
         .Build(v => new(v.Get(room), v.Get(box), v.Get(purpose)));
 
+    private static Shape<FloorRow> InFloor { get; } = new ShapeBuilder<FloorRow>("floorRow", "A box in a floor, or on what stands free on it, by two tapes from walls.")
+        .Required("room", x => x.Room, Texts.Plain, "The id of the room.", out MemberKey<string> room)
+        .Required("box", x => x.BoxId, Texts.Plain, "The id of the box.", out MemberKey<string> box)
+        .Required("purpose", x => x.Purpose, Kinds.BoxPurpose, "What it is for.", out MemberKey<BoxPurpose> purpose)
+        .Words("on", x => x.On, (x, v) => x with { On = v }, "The id of what stands where it is.")
+        .List("tapes", x => x.Tapes, (x, v) => x with { Tapes = v }, Tape, "The tapes to its middle; none where its place isn't known.")
+        .Optional("height", x => x.Height, (x, v) => x with { Height = v }, Texts.Height, "Its height, as it is described.")
+        .Words("stop", x => x.Stop, (x, v) => x with { Stop = v }, "Why it isn't to be set yet.")
+        .Words("note", x => x.Note, (x, v) => x with { Note = v }, "What the report sets otherwise.")
+        .Build(v => new(v.Get(room), v.Get(box), v.Get(purpose)));
+
     internal static Shape<MarkSheet> Sheet { get; } = new ShapeBuilder<MarkSheet>("markSheet", "Where to mark each box, and the dwelling that the marks are of. A planning aid, never an approval.")
         .Required("title", x => x.Title, Texts.Plain, "What it says on top.", out MemberKey<string> title)
         .Required("units", x => x.Units, Words.LengthUnits, "The units in which it is printed.", out MemberKey<LengthUnits> units)
         .Required("dwelling", x => x.Dwelling, DwellingShapes.Dwelling, "The dwelling that it is cut from.", out MemberKey<Dwelling> dwelling)
-        .List("rows", x => x.Rows, (x, v) => new(x.Dwelling, x.Units, x.Title, v, x.LeftOut, x.SetAlready, x.Overhead), Row, "The marks, in the order in which one walks along the walls.")
-        .List("leftOut", x => x.LeftOut, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, v, x.SetAlready, x.Overhead), LeftOut, "Boxes that should have a mark and can't.")
-        .List("setAlready", x => x.SetAlready, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, x.LeftOut, v, x.Overhead), LeftOut, "Boxes that are set already.")
-        .List("overhead", x => x.Overhead, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, x.LeftOut, x.SetAlready, v), Overhead, "Boxes in ceilings.")
-        .BuildDocument(v => new(v.Get(dwelling), v.Get(units), v.Get(title), default, default, default, default));
+        .List("rows", x => x.Rows, (x, v) => new(x.Dwelling, x.Units, x.Title, v, x.LeftOut, x.SetAlready, x.Overhead, x.InFloor), Row, "The marks, in the order in which one walks along the walls.")
+        .List("leftOut", x => x.LeftOut, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, v, x.SetAlready, x.Overhead, x.InFloor), LeftOut, "Boxes that should have a mark and can't.")
+        .List("setAlready", x => x.SetAlready, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, x.LeftOut, v, x.Overhead, x.InFloor), LeftOut, "Boxes that are set already.")
+        .List("overhead", x => x.Overhead, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, x.LeftOut, x.SetAlready, v, x.InFloor), Overhead, "Boxes in ceilings.")
+        .List("inFloor", x => x.InFloor, (x, v) => new(x.Dwelling, x.Units, x.Title, x.Rows, x.LeftOut, x.SetAlready, x.Overhead, v), InFloor, "Boxes in floors and on islands.")
+        .BuildDocument(v => new(v.Get(dwelling), v.Get(units), v.Get(title), default, default, default, default, default));
 }
