@@ -121,7 +121,9 @@ internal sealed class RunBoxes(RoughInDraft draft)
         foreach (RunObstacle obstacle in plan.Obstacles)
         {
             RunStretch stretch = run.At(obstacle.Uncovered.From + obstacle.Uncovered.Width.Split(2)[0], out Distance along);
-            draft.Obstacle(room.Id + ": " + obstacle.ToString(draft.Units) + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
+            draft.Obstacle(
+                room.Id + ": no place for a box within " + Printed.NoMoreThan(obstacle.Limit, draft.Units) + " of " + new SeenAlong(room, draft.Units).Stretches(run, obstacle.Uncovered)
+                + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
         }
     }
 

@@ -137,7 +137,7 @@ public sealed class SpacingUnknownTests
     public void Finding_InWords_NamesStretchWorstPointAndBox()
     {
         Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:194:300"])).Findings);
-        Assert.StartsWith("room/w0 50 in to 194 in: 62 in of it is further than 72 in from an outlet that counts (room/w0 132 in to 194 in), worst 134 in away at room/w0 194 in, must be ",
+        Assert.StartsWith("room/w0 from door o1 to door o3: 62 in of it is further than 72 in from an outlet that counts (w0 from 132 in to door o3), worst 134 in away at door o3 on w0, must be ",
             finding.Message, System.StringComparison.Ordinal);
         AddBox add = Assert.IsType<AddBox>(Assert.Single(finding.Remedies));
         Assert.Equal(CaseFile.Inches("163"), Assert.Single(add.Placed).Box.At);

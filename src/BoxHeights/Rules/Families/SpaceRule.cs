@@ -118,8 +118,8 @@ public sealed class SpaceStatement
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Involves = involves });
 
     /// <summary>The same of a run, with the stretches of it that aren't reached.</summary>
-    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs, Func<RunGap> gap, Func<Items<PlacedBox>> cure) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Gap = gap });
+    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs, Func<RunGap> gap, Func<Items<PlacedBox>> cure) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Named = named, Gap = gap });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -196,6 +196,9 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
 
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }
+
+    /// <summary>The subject as one sees it on site; null where its name says that.</summary>
+    public Func<Wording>? Named { get; init; }
 
     /// <summary>What of a run isn't reached; null where it isn't about a run.</summary>
     public Func<RunGap>? Gap { get; init; }

@@ -45,6 +45,7 @@ internal sealed class FindingText
 
     public Wording Message(Finding finding) =>
         fault is not null ? (fault.Address == fault.Subject ? $"{fault.Subject:subject}: {fault.Wording:body}" : (Wording)$"{fault.Subject:subject} ({fault.Address:address}): {fault.Wording:body}")
+        : finding.Space?.Named is { } named ? $"{named():subject}: {Body(finding):body}"
         : finding.Space is not null || finding.Unjudged is not null ? $"{finding.Subject:subject}: {Body(finding):body}"
         : (Wording)$"{finding.Subject:subject} ({finding.Address:address}): {Body(finding, true):body}";
 

@@ -259,11 +259,12 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         Lazy<RunGap> gap = new(() => RunWords.GapOf(run, gaps, outlets));
         statement.Finds(
             run.NameIn(space.Dwelling.Units),
+            () => new SeenAlong(space.Room!, units).Run(run),
             run.Stretches[0].Address,
             verdict,
             lacking,
             DistanceSet.AtMost(Distance.Zero),
-            () => RunWords.Lacks(run, gap.Value, Reach, lacking, units),
+            () => RunWords.Lacks(space.Room!, run, gap.Value, Reach, lacking, units),
             needs,
             () => gap.Value,
             () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);

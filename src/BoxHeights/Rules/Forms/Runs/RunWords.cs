@@ -6,21 +6,21 @@ namespace BoxHeights.Rules;
 internal static class RunWords
 {
     /// <summary>What of a run isn't reached, and where that is worst.</summary>
-    public static Wording Lacks(Run run, RunGap gap, Distance? reach, Distance lacking, LengthUnits units)
+    public static Wording Lacks(Room room, Run run, RunGap gap, Distance? reach, Distance lacking, LengthUnits units)
     {
         if (reach is not { } far || gap.Worst is not { } worst)
         {
             return $"no outlet that counts on its {Printed.Of(run.Length, units):length}";
         }
 
+        SeenAlong seen = new(room, units);
         List<Wording> where = [];
         foreach (WallStretch stretch in gap.Stretches)
         {
-            where.Add($"{stretch.Address:wall} {Printed.Of(stretch.Left, units):left} to {Printed.Of(stretch.Right, units):right}");
+            where.Add(seen.Stretch(stretch));
         }
 
-        Wording at = $"{worst.Address:wall} {Printed.Of(worst.Along, units):place}";
-        return $"{Printed.OffBy(lacking, units):lacking} of it is further than {Printed.Of(far, units):reach} from an outlet that counts ({Wording.Listed(where):where}), worst {Printed.OffBy(worst.Away, units):away} away at {at:worst}";
+        return $"{Printed.OffBy(lacking, units):lacking} of it is further than {Printed.Of(far, units):reach} from an outlet that counts ({Wording.Listed(where):where}), worst {Printed.OffBy(worst.Away, units):away} away at {seen.Point(worst.Address, worst.Along):worst}";
     }
 
     /// <summary>The stretches of a run that aren't reached, and the point that is furthest from every outlet.</summary>
