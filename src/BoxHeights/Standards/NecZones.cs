@@ -13,6 +13,8 @@ internal static class NecZones
     /// <summary>Lights that hang, and what else hangs with them: kinds of one's own, for none is known here.</summary>
     private static readonly Items<DeviceKind> Hanging = new DeviceKind[] { new("pendant"), new("chandelier"), new("track-light"), new("ceiling-fan") };
 
+    private static readonly RuleScope Ceilings = new() { Surfaces = new[] { BoxSurface.Ceiling } };
+    private static readonly RuleScope WallsAndCeilings = new() { Surfaces = new[] { BoxSurface.Wall, BoxSurface.Ceiling } };
     private static readonly Distance ThreeFeet = Distance.FromFeetInches(3, 0);
     private static readonly Distance EightFeet = Distance.FromFeetInches(8, 0);
     private static readonly Level Rim = new(Distance.Zero, Datum.Rim);
@@ -33,22 +35,21 @@ internal static class NecZones
         List<Rule> rows =
         [
             Receptacle(edition, Section("406.9(C)")),
-            ReceptacleOverhead(edition, Section("406.9(C)")),
             new Zone("tub-switch", "outside the space of a tub or shower", Severity.Violation, Section("404.4", false), TubOrShower, Distance.Zero)
             {
                 Scope = RuleScope.Walls with { Devices = DeviceLists.Switches },
                 LeavesOut = "switches that are part of a listed tub or shower",
             },
-            new OverheadZone("tub-hanging-light", "3 ft or more in plan from a tub or shower, or over 8 ft above its rim", Severity.Violation, Section("410.10(D)", false), TubOrShower, ThreeFeet)
+            new Zone("tub-hanging-light", "3 ft or more in plan from a tub or shower, or over 8 ft above its rim", Severity.Violation, Section("410.10(D)", false), TubOrShower, ThreeFeet)
             {
                 Top = EightFeetOverRim,
-                Scope = new RuleScope { Devices = Hanging },
+                Scope = Ceilings with { Devices = Hanging },
                 LeavesOut = "how far a light hangs below a ceiling that is higher",
             },
             ClosetLight(Section("410.16")),
-            new OverheadZone("closet-hanging-light", "of a kind that a clothes closet may have: enclosed, and not hanging", Severity.Violation, Section("410.16(B)", false), RoomAnchor.WholeRoom, Distance.Zero)
+            new Zone("closet-hanging-light", "of a kind that a clothes closet may have: enclosed, and not hanging", Severity.Violation, Section("410.16(B)", false), RoomAnchor.WholeRoom, Distance.Zero)
             {
-                Scope = new RuleScope { Devices = Hanging.With(new("lampholder")), Rooms = new[] { RoomKind.Closet } },
+                Scope = Ceilings with { Devices = Hanging.With(new("lampholder")), Rooms = new[] { RoomKind.Closet } },
             },
         ];
         rows.AddRange(AlarmRows);
@@ -58,7 +59,7 @@ internal static class NecZones
     /// <summary>Until 2017 only the space within and over; from 2020 a zone to 8 ft above the rim; from 2023 down to the floor, ended by fixed barriers.</summary>
     private static Zone Receptacle(NecEdition edition, Citation citation)
     {
-        RuleScope scope = RuleScope.Walls with { Devices = DeviceLists.Receptacles };
+        RuleScope scope = WallsAndCeilings with { Devices = DeviceLists.Receptacles };
         if (edition == NecEdition.Nec2017)
         {
             return new Zone("tub-receptacle", "outside the space within and over a tub or shower", Severity.Violation, citation, TubOrShower, Distance.Zero) { Scope = scope };
@@ -81,26 +82,12 @@ internal static class NecZones
             EndsAtBarriers = true,
             FurthestWallFor = new[] { BoxPurpose.Bath },
             Scope = scope with { ExceptDedicated = true },
-            LeavesOut = "the exceptions for a hydromassage tub and for a toilet's bidet seat: a box that serves one appliance isn't judged",
+            LeavesOut = "the exceptions for a hydromassage tub, for a toilet's bidet seat and for a listed ceiling receptacle that bears weight: a box that serves one appliance isn't judged",
         };
         return row with
         {
             Readings = new[] { new Reading("half-wall-is-no-barrier", "a screen or half wall that leaves the space open isn't a fixed barrier", row with { EndsAtBarriers = false }) },
         };
-    }
-
-    private static OverheadZone ReceptacleOverhead(NecEdition edition, Citation citation)
-    {
-        RuleScope scope = new() { Devices = DeviceLists.Receptacles, ExceptDedicated = true };
-        return edition == NecEdition.Nec2017
-            ? new("tub-receptacle-overhead", "outside the space over a tub or shower", Severity.Violation, citation, TubOrShower, Distance.Zero) { Scope = scope }
-            : new("tub-receptacle-overhead", OutsideZone(edition), Severity.Violation, citation, TubOrShower, ThreeFeet)
-            {
-                Top = EightFeetOverRim,
-                EndsAtBarriers = edition != NecEdition.Nec2020,
-                Scope = scope,
-                LeavesOut = "the exception for a listed ceiling receptacle that bears weight: a box that serves one appliance isn't judged",
-            };
     }
 
     private static string OutsideZone(NecEdition edition) =>
@@ -125,19 +112,16 @@ internal static class NecZones
         {
             Citation door = new("International Residential Code", "R314.3.3");
             Citation cooking = new("International Residential Code", "R314.3.1");
-            RuleScope onWalls = RuleScope.Walls with { Devices = DeviceLists.SmokeAlarms };
-            RuleScope overhead = new() { Devices = DeviceLists.SmokeAlarms };
+            RuleScope alarms = WallsAndCeilings with { Devices = DeviceLists.SmokeAlarms };
             const string FromDoor = "3 ft or more in plan from the door of a room with a tub or shower";
             const string FromCooking = "6 ft or more in plan from a range or cooktop";
             const string Exception = "what is needed to have an alarm at all; supply registers, and the tips of fan blades";
             const string Kinds = "ionization alarms, which keep 10 ft with a silencing switch and 20 ft without";
-            yield return new Zone("alarm-bath-door", FromDoor, Severity.Advice, door, DoorOfBath, ThreeFeet) { Scope = onWalls, LeavesOut = Exception };
-            yield return new OverheadZone("alarm-bath-door-overhead", FromDoor, Severity.Advice, door, DoorOfBath, ThreeFeet) { Scope = overhead };
-            yield return new Zone("alarm-cooking", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = onWalls, LeavesOut = Kinds };
-            yield return new OverheadZone("alarm-cooking-overhead", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = overhead };
-            yield return new OverheadZone("alarm-corner", "4 in or more from the walls, as makers' instructions ask", Severity.Note, new("makers' instructions"), new RoomAnchor { EveryWall = true }, Distance.FromInches(4, 0, 1))
+            yield return new Zone("alarm-bath-door", FromDoor, Severity.Advice, door, DoorOfBath, ThreeFeet) { Scope = alarms, LeavesOut = Exception };
+            yield return new Zone("alarm-cooking", FromCooking, Severity.Violation, cooking, Cooking, Distance.FromFeetInches(6, 0)) { Scope = alarms, LeavesOut = Kinds };
+            yield return new Zone("alarm-corner", "4 in or more from the walls, as makers' instructions ask", Severity.Note, new("makers' instructions"), new RoomAnchor { EveryWall = true }, Distance.FromInches(4, 0, 1))
             {
-                Scope = overhead,
+                Scope = Ceilings with { Devices = DeviceLists.SmokeAlarms },
             };
         }
     }

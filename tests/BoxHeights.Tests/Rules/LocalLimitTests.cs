@@ -61,6 +61,32 @@ public sealed class LocalLimitTests
         Assert.Equal(2, seen.Count);
     }
 
+    // The same row of a box in the ceiling, 2.4 m up, over a hob whose top is at 900 mm: it is outside a zone that ends below, begins above, or has a hood over it.
+    [Theory]
+    [InlineData(null, null, false, false)]
+    [InlineData(null, 1400, false, true)]
+    [InlineData(null, 1600, false, false)]
+    [InlineData(1400, null, false, false)]
+    [InlineData(1600, null, false, true)]
+    [InlineData(null, 1600, true, true)]
+    public void Zone_OfACeiling_IsThatOfThePoint(int? bottom, int? top, bool hood, bool expected)
+    {
+        Zone row = new("hob", "outside the space over a hob", Severity.Violation, House, new RoomAnchor { Interruptions = new[] { InterruptionKind.Cooktop } }, Distance.Zero)
+        {
+            Bottom = bottom is { } low ? new Level(Mm(low), Datum.Countertop) : null,
+            Top = top is { } high ? new Level(Mm(high), Datum.Countertop) : null,
+            EndsBelow = new[] { Hood },
+        };
+        Counter counter = new Counter("counter", CounterKind.Kitchen, Mm(200), Mm(3800)).WithTop(new Level(Mm(900), Datum.FinishedFloor)).WithDepth(Mm(600))
+            .WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Cooktop, Mm(1000), Mm(1600)).WithBehind(Distance.Zero) });
+        Wall north = new Wall("north", Mm(Wide)).WithCounters(new[] { counter })
+            .WithCoverings(hood ? new[] { new Covering("hood", Hood, Mm(1000), Mm(1600)).WithBottom(new Level(Mm(1700), Datum.FinishedFloor)) } : []);
+        DeviceBox light = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithPlan(new PlanPoint(Mm(1300), Mm(300)));
+        Storey ground = new Storey("ground").WithCeiling(new Ceiling().WithFraming(Mm(2415)).WithBoard(Mm(15)).WithStrapping(Distance.Zero));
+        Assert.Equal(expected, Evaluate(row, north, ground, light).Findings.Count == 0);
+        Assert.True(Evaluate(row with { Scope = RuleScope.Walls }, north, ground, light).IsClean);
+    }
+
     [Theory]
     [InlineData(false, false)]
     [InlineData(true, false)]
@@ -117,11 +143,11 @@ public sealed class LocalLimitTests
 
     private static bool Meets(PlacementRule row, Wall north) => Evaluate(row, north).Findings.Count == 0;
 
-    private static Evaluation Evaluate(PlacementRule row, Wall north)
+    private static Evaluation Evaluate(PlacementRule row, Wall north, Storey? storey = null, params DeviceBox[] overhead)
     {
         Room room = new Room("room", RoomKind.Kitchen, "ground").WithFloor(OneBox.Floor(Distance.Zero))
-            .WithWalls(new[] { north, new Wall("east", Mm(3000)), new Wall("south", Mm(Wide)), new Wall("west", Mm(3000)) });
-        return new LayoutEvaluator(new RuleSet([row])).Evaluate(new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { room }));
+            .WithWalls(new[] { north, new Wall("east", Mm(3000)), new Wall("south", Mm(Wide)), new Wall("west", Mm(3000)) }).WithOverhead(overhead);
+        return new LayoutEvaluator(new RuleSet([row])).Evaluate(new Dwelling("case").WithStoreys(new[] { storey ?? SquareRoom.Storey }).WithRooms(new[] { room }));
     }
 
     private static Distance Mm(int millimeters) => Distance.FromMillimeters(millimeters);

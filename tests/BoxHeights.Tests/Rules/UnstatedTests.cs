@@ -35,7 +35,7 @@ public class UnstatedTests
     [InlineData("96", -1, Verdict.Unknown)]
     public void DepthOfAThing_Unstated_IsUpToFiveFeet(string into, long ticks, Verdict expected)
     {
-        OverheadZone row = new("own", "outside", Severity.Violation, new("House rules"), Tub, In("36"));
+        Zone row = new("own", "outside", Severity.Violation, new("House rules"), Tub, In("36"));
         DeviceBox box = SquareRoom.Box("single-receptacle", "general", null, In("0")).WithHeight(null).WithPlan(new PlanPoint(In("30"), In(into) + Distance.FromTicks(ticks)));
         Fixture tub = new Fixture("tub", FixtureKind.Tub).WithWall("north").WithLeft(In("0")).WithRight(In("60"));
         Assert.Equal(expected, Of(row, new SquareRoom { Deep = Distance.FromFeet(20), Fixtures = [tub], Overhead = [box] }));

@@ -65,8 +65,8 @@ public sealed class ZoneCaseTests
         Fixture shower = SquareRoom.Against("shower", FixtureKind.Shower, "north", In("0"), In("36"), In("36")).WithScreen(screen).WithRim(new Level(In("4"), Datum.FinishedFloor));
         DeviceBox box = SquareRoom.Box("single-receptacle", "general", null, In("0")).WithHeight(null);
         Dwelling At(string right) => new SquareRoom { Fixtures = [shower], Overhead = [box.WithPlan(new PlanPoint(In(right), In("18")))] }.House();
-        Assert.Equal(expected, Said(edition, "tub-receptacle-overhead", At("60")));
-        Assert.Equal("fails", Said(edition, "tub-receptacle-overhead", At("18")));
+        Assert.Equal(expected, Said(edition, "tub-receptacle", At("60")));
+        Assert.Equal("fails", Said(edition, "tub-receptacle", At("18")));
     }
 
     // 8 in beside a tub of which nothing is said but where it stands: in the zone, and the finding says what would end it.

@@ -17,14 +17,22 @@ internal sealed class CompiledRules
         {
             switch (rule)
             {
+                case PlacementRule { Overhead: { } overhead } one:
+                    space.Add(overhead);
+                    if (one.Scope.WithoutCeilings is { } rest)
+                    {
+                        Add(placement, one with { Scope = rest });
+                    }
+
+                    break;
                 case PlacementRule one:
-                    placement.Add(one);
+                    Add(placement, one);
                     break;
                 case LimitRule one:
-                    limit.Add(one);
+                    Add(limit, one);
                     break;
                 case ProvisionRule one:
-                    provision.Add(one);
+                    Add(provision, one);
                     break;
                 case SpaceRule one:
                     space.Add(one);
@@ -40,6 +48,13 @@ internal sealed class CompiledRules
         Provision = provision.ToArray();
         Space = space.ToArray();
         LooksAtOwnBoxesOnly = space.TrueForAll(rule => rule.LooksAtOwnBoxesOnly);
+
+        void Add<T>(List<T> family, T rule)
+            where T : Rule
+        {
+            family.Add(rule);
+            OfBoxes.Add(rule);
+        }
     }
 
     public RuleSet Set { get; }
@@ -101,6 +116,9 @@ internal sealed class CompiledRules
     public ProvisionRule[] Provision { get; }
 
     public SpaceRule[] Space { get; }
+
+    /// <summary>Every rule that speaks of boxes one by one or in groups, in the order of ids.</summary>
+    public List<Rule> OfBoxes { get; } = [];
 
     /// <summary>Whether every rule for spaces says that it looks at its own boxes alone, and of others only at what <see cref="DwellingMemo"/> says is listed.</summary>
     public bool LooksAtOwnBoxesOnly { get; }

@@ -63,6 +63,9 @@ public abstract record PlacementRule : Rule
     /// <summary>What else a place has to be clear of before a box is sent there, of which this rule itself doesn't speak; null where that is nothing.</summary>
     internal virtual PlacementRule? ClearOf => null;
 
+    /// <summary>What it says of boxes in ceilings, which have a place in plan and no height of their own; null where it speaks of walls alone.</summary>
+    internal virtual SpaceRule? Overhead => null;
+
     /// <summary>States what is allowed at a site, over the whole length of its surface.</summary>
     /// <param name="site">The box and its surroundings, without its position.</param>
     /// <param name="statement">Takes the slabs.</param>

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>Which boxes a row speaks of. An empty list leaves that condition out.</summary>
@@ -29,6 +31,17 @@ public sealed record RuleScope
 
     /// <summary>Whether boxes that were there before are left out. Of those that are no part of the work nothing is found anyway: what is new is held against them.</summary>
     public bool ExceptExisting { get; init; }
+
+    /// <summary>The same without boxes in ceilings; null where nothing is left of it.</summary>
+    internal RuleScope? WithoutCeilings
+    {
+        get
+        {
+            List<BoxSurface> left = [.. Surfaces.Count == 0 ? [BoxSurface.Wall, BoxSurface.Floor, BoxSurface.Cabinet] : Surfaces];
+            left.RemoveAll(surface => surface == BoxSurface.Ceiling);
+            return left.Count == 0 ? null : this with { Surfaces = new(left) };
+        }
+    }
 
     /// <summary>Whether the row speaks of a box.</summary>
     /// <param name="box">The box.</param>

@@ -91,9 +91,9 @@ internal sealed class JudgementList
             }
         }
 
-        foreach (Rule rule in state.Rules.Set.Rules)
+        foreach (Rule rule in state.Rules.OfBoxes)
         {
-            if (rule is SpaceRule or HabitRule || said.Contains(rule.Id))
+            if (said.Contains(rule.Id))
             {
                 continue;
             }
@@ -107,7 +107,7 @@ internal sealed class JudgementList
             {
                 Add(rule, box, Judged.NotJudged, NoDevice);
             }
-            else if (all && (rule is not ProvisionRule || !IsGrouped(box, rule)))
+            else if (all && (rule is not ProvisionRule || !IsGrouped(box, rule)) && !(traits.Surface == BoxSurface.Ceiling && state.Rules.Set.Row(rule.Id) is PlacementRule { Overhead: not null }))
             {
                 Add(rule, box, Judged.NotApplicable);
             }

@@ -3,35 +3,23 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A box in a ceiling is outside a zone round something in its room. The reach is taken straight in plan; right at it is outside.</summary>
-public sealed record OverheadZone : SpaceRule
+/// <summary>What a <see cref="Zone"/> says of boxes in ceilings: their centers are outside it in plan, or the ceiling is above where it ends or below where it begins.</summary>
+internal sealed record OverheadZone : SpaceRule
 {
-    /// <summary>Describes a zone.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="around">What the zone is tied to.</param>
-    /// <param name="reach">How far it reaches from there to the box's center, straight in plan; zero to 100 ft.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
-    public OverheadZone(string id, string summary, Severity severity, Citation citation, RoomAnchor around, Distance reach)
-        : base(id, summary, severity, citation)
+    private readonly Zone zone;
+
+    /// <summary>The ceilings of a zone.</summary>
+    public OverheadZone(Zone zone)
+        : base(zone.Id, zone.Summary, zone.Severity, zone.Citation)
     {
-        Around = around ?? throw new ArgumentNullException(nameof(around));
-        Reach = RoomAnchor.CheckReach(reach, nameof(reach));
+        this.zone = zone;
+        NoteUnder = zone.NoteUnder;
+        Revision = zone.Revision;
+        Scope = zone.Scope;
+        LeavesOut = zone.LeavesOut;
+        ReadingId = zone.ReadingId;
+        Readings = zone.Readings.Select(reading => reading with { Rule = new OverheadZone((Zone)reading.Rule) });
     }
-
-    /// <summary>What the zone is tied to.</summary>
-    public RoomAnchor Around { get; init; }
-
-    /// <summary>How far it reaches, straight in plan.</summary>
-    public Distance Reach { get; init; }
-
-    /// <summary>The height that it ends at, above a datum or the fixture's own rim: a ceiling above it isn't judged. Null where it reaches up without end.</summary>
-    public Level? Top { get; init; }
-
-    /// <summary>Whether it ends at a fixture's screen.</summary>
-    public bool EndsAtBarriers { get; init; }
 
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
@@ -40,17 +28,7 @@ public sealed record OverheadZone : SpaceRule
     public override SpaceKind Subject => SpaceKind.Room;
 
     /// <inheritdoc/>
-    public override Items<string> KindsNamed => Around.KindsNamed;
-
-    /// <inheritdoc/>
-    protected override IEnumerable<string> Mistakes()
-    {
-        return Zone.MistakesOf(Around, null, Top);
-    }
-
-    /// <inheritdoc/>
-    public override string Numbers => "outside " + Zone.Words(Around, Reach) + (Top is { } high ? ", under a ceiling up to " + high : "")
-        + (EndsAtBarriers ? ", ended by fixed barriers" : "");
+    public override string Numbers => zone.Numbers;
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
@@ -67,14 +45,14 @@ public sealed record OverheadZone : SpaceRule
                 continue;
             }
 
-            if (Around == RoomAnchor.WholeRoom)
+            if (zone.Around == RoomAnchor.WholeRoom)
             {
                 statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"in this room");
                 continue;
             }
 
             WallPlan plan = RoomInPlan.Of(space).Plan;
-            List<ThingInPlan> things = RoomInPlan.Of(space).Things(Around);
+            List<ThingInPlan> things = RoomInPlan.Of(space).Things(zone.Around);
             if (things.Count == 0)
             {
                 return;
@@ -144,12 +122,12 @@ public sealed record OverheadZone : SpaceRule
 
     private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, Facts needs) =>
         statement.Finds(
-            box.Id, box.Address, verdict, measured, Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(Reach),
-            () => Reach == Distance.Zero ? $"over {nearest.Name:thing}" : (Wording)$"in plan {Printed.Of(measured, units):measured} from {nearest.Name:thing}", needs);
+            box.Id, box.Address, verdict, measured, zone.Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(zone.Reach),
+            () => zone.Reach == Distance.Zero ? $"over {nearest.Name:thing}" : (Wording)$"in plan {Printed.Of(measured, units):measured} from {nearest.Name:thing}", needs);
 
     private (Verdict Verdict, Facts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
     {
-        Distance reach = EndsAtBarriers && Zone.IsClosedOff(thing) ? Distance.Zero : Reach;
+        Distance reach = zone.EndsAtBarriers && Zone.IsClosedOff(thing) ? Distance.Zero : zone.Reach;
         Verdict certain = Outside(plan, thing.Sure, point, reach);
         Verdict verdict = certain == Verdict.Fails ? certain : Outside(plan, thing.Possible, point, reach) == Verdict.Passes ? Verdict.Passes : Verdict.Unknown;
         Facts needs = verdict == Verdict.Unknown ? Facts.PlanPlace : Facts.None;
@@ -158,9 +136,20 @@ public sealed record OverheadZone : SpaceRule
             return (verdict, needs);
         }
 
-        if (Top is { } top)
+        if (thing.Possible.Frame >= 0 && zone.HoodsOver(thing, plan.WallOf(thing.Possible.Frame), thing.Possible.Frame).Count > 0)
         {
-            if (Zone.Anchored(top, thing) is not var (offset, datum, unstated))
+            // The ceiling is above whatever hangs under it.
+            return (Verdict.Passes, Facts.None);
+        }
+
+        foreach ((Level? end, bool isTop) in new[] { (zone.Top, true), (zone.Bottom, false) })
+        {
+            if (end is not { } line)
+            {
+                continue;
+            }
+
+            if (Zone.Anchored(line, thing) is not var (offset, datum, unstated))
             {
                 (verdict, needs) = (Verdict.Unknown, needs | Facts.ObstructionHeight);
             }
@@ -168,11 +157,11 @@ public sealed record OverheadZone : SpaceRule
             {
                 (verdict, needs) = (Verdict.Unknown, needs | Facts.Ceiling);
             }
-            else if (ceiling.From > offset.To)
+            else if (isTop ? ceiling.From > offset.To : ceiling.To < offset.From)
             {
                 return (Verdict.Passes, Facts.None);
             }
-            else if (ceiling.To > offset.From)
+            else if (isTop ? ceiling.To > offset.From : ceiling.From < offset.To)
             {
                 (verdict, needs) = (Verdict.Unknown, needs | unstated | (ceiling.IsExact ? Facts.None : Facts.Ceiling));
             }

@@ -3,10 +3,11 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A box on a wall is outside a zone round something in its room. The reach is taken straight in plan, round a corner of the room too; right at it is outside.</summary>
+/// <summary>A box on a wall or in a ceiling is outside a zone round something in its room. The reach is taken straight in plan, round a corner of the room too; right at it is outside.</summary>
 /// <remarks>
 /// Without reach the zone is what lies within and over the thing itself: on a wall that it touches, the stretch between its ends. A box behind a wall that
-/// turns away from the thing, or that is cut off from it by another wall of the room, is never in its zone.
+/// turns away from the thing, or that is cut off from it by another wall of the room, is never in its zone. A ceiling above where the zone ends, or below where
+/// it begins, is outside it.
 /// </remarks>
 public sealed record Zone : PlacementRule
 {
@@ -73,6 +74,9 @@ public sealed record Zone : PlacementRule
     public override string Numbers => "outside " + Words(Around, Reach) + (Bottom is { } low ? ", from " + low : "") + (Top is { } high ? ", up to " + high : "") + (EndsBelow.Count == 0 ? "" : ", no further up than the bottom of a " + EndsBelow + " over it")
         + (Bottom is null && Top is null ? "" : ", to its " + Line.Words()) + (EndsAtBarriers ? ", ended by fixed barriers" : "")
         + (AllowsFurthestWall ? "; in a room that lies in it altogether, on the furthest wall" + (FurthestWallFor.Count == 0 ? "" : " for " + FurthestWallFor) : "");
+
+    /// <inheritdoc/>
+    internal override SpaceRule? Overhead => Scope.Surfaces.Count == 0 || Scope.Surfaces.Contains(BoxSurface.Ceiling) ? new OverheadZone(this) : null;
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
@@ -183,12 +187,9 @@ public sealed record Zone : PlacementRule
             over = Anchored(top, thing) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
         }
 
-        foreach (Covering hood in EndsBelow.Count == 0 ? default : site.Wall!.Coverings)
+        foreach (Covering hood in HoodsOver(thing, site.Wall!, face))
         {
-            if (EndsBelow.Contains(hood.Kind) && face == thing.Possible.Frame && hood.Left.Ticks < thing.Possible.Right && thing.Possible.Left < hood.Right.Ticks)
-            {
-                over |= hood.Bottom is { } end ? site.AtLeast(Line, end, hood.Left, hood.Right) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
-            }
+            over |= hood.Bottom is { } end ? site.AtLeast(Line, end, hood.Left, hood.Right) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
         }
 
         if (Bottom is { } bottom)
@@ -199,6 +200,26 @@ public sealed record Zone : PlacementRule
         return over | under;
 
         static AllowedHeights With(in AllowedHeights allowed, Facts needs) => new(allowed.Sure, allowed.Possible, allowed.Needs | needs);
+    }
+
+    /// <summary>The coverings of a wall under which the zone of a thing ends.</summary>
+    internal Items<Covering> HoodsOver(ThingInPlan thing, Wall wall, int face)
+    {
+        if (EndsBelow.Count == 0 || face != thing.Possible.Frame)
+        {
+            return default;
+        }
+
+        List<Covering> over = [];
+        foreach (Covering hood in wall.Coverings)
+        {
+            if (EndsBelow.Contains(hood.Kind) && hood.Left.Ticks < thing.Possible.Right && thing.Possible.Left < hood.Right.Ticks)
+            {
+                over.Add(hood);
+            }
+        }
+
+        return new(over);
     }
 
     /// <summary>A line above the rim, or above a thing's own top, is one above whatever that is taken from; null where the top isn't stated.</summary>
