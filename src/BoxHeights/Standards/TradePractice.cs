@@ -116,7 +116,7 @@ internal static class TradePractice
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", WallPieces.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", WallPieces.Coverings);
         yield return Edges("trim-clearance", "with its plate clear of openings and their casing", WallPieces.Openings);
-        yield return new WallTop("under-wall-top", "with its plate under the top of a low or sloped wall", Severity.Advice, Citation.CommonPractice) { Scope = RuleScope.Walls };
+        yield return new KeepClear("under-wall-top", "with its plate under the top of a low or sloped wall", Severity.Advice, Citation.CommonPractice, WallPieces.AboveTheWall) { Scope = RuleScope.Walls };
         foreach (PracticeHeight habit in Usual.Heights)
         {
             foreach (Rule row in RowsOf(habit, Usual.Name))

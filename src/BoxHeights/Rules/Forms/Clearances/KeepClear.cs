@@ -36,6 +36,9 @@ public enum WallPieces
 
     /// <summary>Corners that a room's walls turn inward at: the center of a box is <see cref="KeepClear.Least"/> away from them along its wall.</summary>
     InsideCorners = 256,
+
+    /// <summary>What is above the top of a half wall, a knee wall or a wall along a stair: a plate lies wholly under it.</summary>
+    AboveTheWall = 512,
 }
 
 /// <summary>A box, its plate or its devices are clear of pieces of the wall. Touching is fine.</summary>
@@ -61,8 +64,8 @@ public sealed partial record KeepClear : PlacementRule
     /// <summary>A plate isn't sent onto the casing, whether or not the set has a row against that.</summary>
     internal override PlacementRule? ClearOf => Has(WallPieces.Casings) ? new KeepClear(Id, Summary, Severity, Citation, WallPieces.Openings) : null;
 
-    /// <summary>What it collides with stands beside it; a countertop lies under or over it.</summary>
-    public override bool MendsAside => Of != WallPieces.Countertops;
+    /// <summary>What it collides with stands beside it; a countertop or the top of a wall lies under or over it.</summary>
+    public override bool MendsAside => Of is not (WallPieces.Countertops or WallPieces.AboveTheWall);
 
     /// <inheritdoc/>
     public override bool AsksForAPlace => Of == WallPieces.FilledCavity;
@@ -126,6 +129,11 @@ public sealed partial record KeepClear : PlacementRule
         if (Has(WallPieces.FilledCavity))
         {
             FilledCavity.State(site, wall, Headers, statement);
+        }
+
+        if (Has(WallPieces.AboveTheWall))
+        {
+            WallTop.State(site, wall, statement);
         }
 
         if (Has(WallPieces.InsideCorners))

@@ -2,26 +2,22 @@ using System.Numerics;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A plate is wholly under the top of the framing, where the wall's top is stated: half walls, knee walls, walls along a stair. Touching the top is fine.</summary>
+/// <summary>A plate, wholly under the top of the framing where the wall's top is stated: half walls, knee walls, walls along a stair.</summary>
 /// <remarks>
 /// Under a level top the limit is exact, under a step too. Along a slope one slab is stated for each inch of the wall, with its lower end as the limit:
 /// a plate that fits by less than what the slope rises in an inch may be remarked on, and none that doesn't fit passes. A slope longer than 20 ft is cut
 /// into as many slabs as one of 20 ft. Where no top is stated, nothing is.
 /// </remarks>
-[Row]
-public sealed partial record WallTop : PlacementRule
+internal static class WallTop
 {
     private const int MostPieces = 240;
 
     private static readonly Distance Piece = Distance.FromInches(1, 0, 1);
 
-    /// <inheritdoc/>
-    public override string Numbers => "top of the plate at or under the top of the wall's framing, over the whole width of the plate";
-
-    /// <inheritdoc/>
-    public override void State(PlacementSite site, PlacementStatement statement)
+    /// <summary>States the heights under it.</summary>
+    public static void State(PlacementSite site, Wall wall, PlacementStatement statement)
     {
-        Items<WallTopPoint> top = site.Wall?.Top ?? default;
+        Items<WallTopPoint> top = wall.Top;
         for (int i = 1; i < top.Count; i++)
         {
             WallTopPoint left = top[i - 1];
