@@ -1,17 +1,9 @@
 namespace BoxHeights.Rules;
 
 /// <summary>How much room a box is given that a remedy or a plan puts somewhere, beyond what the rows of its set ask of the place. A set without such a row goes by its other rows alone.</summary>
-public sealed record RoomForBoxes : HabitRule
+[Row]
+public sealed partial record RoomForBoxes : HabitRule
 {
-    /// <summary>Describes the custom; its distances are zero unless stated.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is done, in one plain phrase.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    public RoomForBoxes(string id, string summary, Citation citation)
-        : base(id, summary, citation)
-    {
-    }
-
     /// <summary>No custom: what the set's other rows allow decides.</summary>
     internal static RoomForBoxes None { get; } = new("none", "anywhere", Citation.CommonPractice);
 

@@ -1,16 +1,9 @@
 namespace BoxHeights.Rules;
 
 /// <summary>A thing to look at before a wall is closed, and the boxes that it is looked at. It is put on a list to tick off by eye and tape: the library sees none of it.</summary>
-public sealed record InspectionItem : HabitRule
+[Row(nameof(Order))]
+public sealed partial record InspectionItem : HabitRule
 {
-    /// <summary>Describes the thing.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What should be found, with its numbers in the units of the document.</param>
-    /// <param name="citation">Where it comes from.</param>
-    /// <param name="order">Its place on the list of a box, lowest first.</param>
-    public InspectionItem(string id, string summary, Citation citation, int order)
-        : base(id, summary, citation) => Order = order;
-
     /// <summary>Its place on the list of a box, lowest first.</summary>
     public int Order { get; init; }
 

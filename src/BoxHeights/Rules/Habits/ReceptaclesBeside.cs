@@ -1,21 +1,9 @@
 namespace BoxHeights.Rules;
 
 /// <summary>Furniture that wants a receptacle beside it, where what is plugged in can be reached: not behind it. A set without such a row has walls planned without regard to it.</summary>
-public sealed record ReceptaclesBeside : HabitRule
+[Row(nameof(Things), nameof(Within))]
+public sealed partial record ReceptaclesBeside : HabitRule
 {
-    /// <summary>Describes the custom.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is done, in one plain phrase.</param>
-    /// <param name="citation">Where the custom comes from.</param>
-    /// <param name="things">The furniture.</param>
-    /// <param name="within">How far from its side, along the wall.</param>
-    public ReceptaclesBeside(string id, string summary, Citation citation, Items<FixtureKind> things, Distance within)
-        : base(id, summary, citation)
-    {
-        Things = things;
-        Within = within;
-    }
-
     /// <summary>The furniture.</summary>
     public Items<FixtureKind> Things { get; init; }
 

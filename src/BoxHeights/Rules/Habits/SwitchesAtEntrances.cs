@@ -1,21 +1,11 @@
-using System;
-
 namespace BoxHeights.Rules;
 
 /// <summary>How entrances get their switches where a plan is made. A set without such a row has none planned.</summary>
-public sealed record SwitchesAtEntrances : HabitRule
+[Row(nameof(Box))]
+public sealed partial record SwitchesAtEntrances : HabitRule
 {
-    /// <summary>Describes the custom.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is done, in one plain phrase.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="box">The box of a switch that alone serves its light, with the height that it has where no row wishes for another; without its place.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
-    public SwitchesAtEntrances(string id, string summary, Citation citation, DeviceBox box)
-        : base(id, summary, citation) => Box = box ?? throw new ArgumentNullException(nameof(box));
-
     /// <summary>The box of a switch that alone serves its light.</summary>
-    public DeviceBox Box { get; init; }
+    public DeviceBox Box { get; init => field = Guard.NotNull(value, nameof(Box)); }
 
     /// <summary>The device at the first and the last of several entrances; null for that of <see cref="Box"/>.</summary>
     public DeviceKind? AtEnds { get; init; }

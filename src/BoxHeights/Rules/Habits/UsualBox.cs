@@ -1,5 +1,3 @@
-using System;
-
 namespace BoxHeights.Rules;
 
 /// <summary>Where a usual box goes.</summary>
@@ -19,24 +17,11 @@ public enum UsualPlace
 }
 
 /// <summary>A box that rooms usually get although no document asks for it, where none of what it holds is there. A set without such a row has none planned.</summary>
-public sealed record UsualBox : HabitRule
+[Row(nameof(Box), nameof(Rooms))]
+public sealed partial record UsualBox : HabitRule
 {
-    /// <summary>Describes the custom.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is done, in one plain phrase.</param>
-    /// <param name="citation">Where the custom comes from.</param>
-    /// <param name="box">The box, without its place.</param>
-    /// <param name="rooms">Rooms that get one.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>
-    public UsualBox(string id, string summary, Citation citation, DeviceBox box, Items<RoomKind> rooms)
-        : base(id, summary, citation)
-    {
-        Box = box ?? throw new ArgumentNullException(nameof(box));
-        Rooms = rooms;
-    }
-
     /// <summary>The box, without its place.</summary>
-    public DeviceBox Box { get; init; }
+    public DeviceBox Box { get; init => field = Guard.NotNull(value, nameof(Box)); }
 
     /// <summary>Rooms that get one.</summary>
     public Items<RoomKind> Rooms { get; init; }

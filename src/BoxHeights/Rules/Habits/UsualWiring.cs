@@ -1,16 +1,9 @@
 namespace BoxHeights.Rules;
 
 /// <summary>Which cables usually enter a box, so that a plan's boxes are large enough. A set without such a row has boxes planned without cables.</summary>
-public sealed record UsualWiring : HabitRule
+[Row(nameof(Devices))]
+public sealed partial record UsualWiring : HabitRule
 {
-    /// <summary>Describes the custom.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is done, in one plain phrase.</param>
-    /// <param name="citation">Where the custom comes from.</param>
-    /// <param name="devices">Devices that it speaks of.</param>
-    public UsualWiring(string id, string summary, Citation citation, Items<DeviceKind> devices)
-        : base(id, summary, citation) => Devices = devices;
-
     /// <summary>Devices that it speaks of.</summary>
     public Items<DeviceKind> Devices { get; init; }
 

@@ -18,20 +18,12 @@ public enum BoxPairs
 /// the rule is silent where its cavity isn't stated or a depth isn't known; it depends on the box where one of the two depths is stated and the other decides.
 /// Of two boxes the one is reported that isn't fixed, else the later by its id.
 /// </remarks>
-public sealed record BoxAgainstBox : ProvisionRule
+[Row(nameof(Pairs))]
+public sealed partial record BoxAgainstBox : ProvisionRule
 {
     private const int FewBoxes = 16;
 
     private static readonly Wording NoDepth = $"how deep the wall, its board or one of the boxes is isn't stated";
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="pairs">Which boxes are compared.</param>
-    public BoxAgainstBox(string id, string summary, Severity severity, Citation citation, BoxPairs pairs)
-        : base(id, summary, severity, citation) => Pairs = pairs;
 
     /// <summary>Which boxes are compared.</summary>
     public BoxPairs Pairs { get; init; }

@@ -10,18 +10,10 @@ namespace BoxHeights.Rules;
 /// The finished surface lies as far from the framing as the board and every layer of the finish that the box's opening meets. A box that stands proud meets
 /// the rule. What is thicker or thinner than is known, or may or may not burn, matters only where it turns the verdict.
 /// </remarks>
-public sealed record SetbackLimit : LimitRule
+[Row(nameof(Most))]
+public sealed partial record SetbackLimit : LimitRule
 {
     private static readonly Wording NoBoardThickness = $"how thick the board is isn't stated";
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="most">How far behind a surface that doesn't burn.</param>
-    public SetbackLimit(string id, string summary, Severity severity, Citation citation, Distance most)
-        : base(id, summary, severity, citation) => Most = most;
 
     /// <summary>How far behind a surface that doesn't burn the front edge may be.</summary>
     public Distance Most { get; init; }

@@ -3,18 +3,10 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>A band of heights above a datum: a low line at least so high, a high line at most so high, with other limits where something is reached over.</summary>
-public sealed record HeightBand : PlacementRule
+[Row(nameof(Datum))]
+public sealed partial record HeightBand : PlacementRule
 {
     private static readonly Distance Tick = Distance.FromTicks(1);
-
-    /// <summary>Describes a band.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="datum">What the band is measured from.</param>
-    public HeightBand(string id, string summary, Severity severity, Citation citation, Datum datum)
-        : base(id, summary, severity, citation) => Datum = datum;
 
     /// <summary>What the band is measured from.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">There is no such datum.</exception>

@@ -1,17 +1,9 @@
 namespace BoxHeights.Rules;
 
 /// <summary>A box is set where its drawing asks for it. A height without an edge is read in all three ways.</summary>
-public sealed record SpecifiedHeight : PlacementRule
+[Row(nameof(Within))]
+public sealed partial record SpecifiedHeight : PlacementRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="within">How far off the drawing's height a box may be, up or down.</param>
-    public SpecifiedHeight(string id, string summary, Severity severity, Citation citation, Distance within)
-        : base(id, summary, severity, citation) => Within = within;
-
     /// <summary>How far off the drawing's height a box may be, up or down, itself allowed.</summary>
     public Distance Within { get; init; }
 

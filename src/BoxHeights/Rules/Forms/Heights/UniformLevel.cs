@@ -5,18 +5,10 @@ namespace BoxHeights.Rules;
 
 /// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor. Rooms whose own subfloor is more than 1 in off have another line.</summary>
 /// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down.</remarks>
-public sealed record UniformLevel : ProvisionRule
+[Row(nameof(Within))]
+public sealed partial record UniformLevel : ProvisionRule
 {
     private static readonly Wording NoHeight = $"how high its center is above the subfloor isn't known";
-
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="within">How far off the level a box may be, up or down.</param>
-    public UniformLevel(string id, string summary, Severity severity, Citation citation, Distance within)
-        : base(id, summary, severity, citation) => Within = within;
 
     /// <summary>How far off the level a box may be, up or down, itself allowed.</summary>
     public Distance Within { get; init; }

@@ -4,25 +4,11 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>A box over a thing is over its middle, or over the middle between two of them that stand side by side. Silent beside the things, where boxes go in pairs.</summary>
-public sealed record OnCenter : PlacementRule
+[Row(nameof(Things), nameof(Within))]
+public sealed partial record OnCenter : PlacementRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the number comes from.</param>
-    /// <param name="things">Kinds of fixture, interruption, opening or covering, by their names.</param>
-    /// <param name="within">How far off a middle a box's center may be, itself allowed.</param>
-    /// <exception cref="ArgumentException">No thing is named.</exception>
-    public OnCenter(string id, string summary, Severity severity, Citation citation, Items<string> things, Distance within)
-        : base(id, summary, severity, citation)
-    {
-        Things = things.Count > 0 ? things : throw new ArgumentException("A box is over some thing.", nameof(things));
-        Within = within;
-    }
-
     /// <summary>The kinds of thing, by their names.</summary>
-    public Items<string> Things { get; init; }
+    public Items<string> Things { get; init => field = value.Count > 0 ? value : throw new ArgumentException("A box is over some thing.", nameof(Things)); }
 
     /// <summary>How far off a middle a box's center may be.</summary>
     public Distance Within { get; init; }

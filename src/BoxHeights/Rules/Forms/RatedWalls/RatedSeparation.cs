@@ -4,17 +4,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>In a wall that is declared rated, boxes on opposite faces are far enough apart, or kept apart by one of the permitted means.</summary>
 /// <remarks>The means: a filled cavity, solid fireblocking between them, putty pads on both, or boxes that are listed for it. Which one there is has to be stated for boxes that are near each other.</remarks>
-public sealed record RatedSeparation : ProvisionRule
+[Row(nameof(Apart))]
+public sealed partial record RatedSeparation : ProvisionRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="apart">How far apart boxes in different stud cavities are at least, itself allowed.</param>
-    public RatedSeparation(string id, string summary, Severity severity, Citation citation, Distance apart)
-        : base(id, summary, severity, citation) => Apart = apart;
-
     /// <summary>How far apart boxes in different stud cavities are at least, itself allowed.</summary>
     public Distance Apart { get; init; }
 

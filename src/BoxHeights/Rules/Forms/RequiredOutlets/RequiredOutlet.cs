@@ -8,28 +8,14 @@ namespace BoxHeights.Rules;
 /// Where no box of the subject is described, or none of the kind in the whole dwelling, most subjects aren't judged: someone who describes receptacles alone
 /// asks nothing about lights.
 /// </remarks>
-public sealed record RequiredOutlet : SpaceRule
+[Row(nameof(Outlet), nameof(Of))]
+public sealed partial record RequiredOutlet : SpaceRule
 {
-    /// <summary>Describes what is required.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is required, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where it is required.</param>
-    /// <param name="outlet">What counts.</param>
-    /// <param name="of">What needs it.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="outlet"/> or <paramref name="of"/> is null.</exception>
-    public RequiredOutlet(string id, string summary, Severity severity, Citation citation, CountedOutlet outlet, OutletSubject of)
-        : base(id, summary, severity, citation)
-    {
-        Outlet = outlet ?? throw new ArgumentNullException(nameof(outlet));
-        Of = of ?? throw new ArgumentNullException(nameof(of));
-    }
-
     /// <summary>What counts. For platforms its highest is taken above the platform's own surface.</summary>
-    public CountedOutlet Outlet { get; init; }
+    public CountedOutlet Outlet { get; init => field = Guard.NotNull(value, nameof(Outlet)); }
 
     /// <summary>What needs it.</summary>
-    public OutletSubject Of { get; init; }
+    public OutletSubject Of { get; init => field = Guard.NotNull(value, nameof(Of)); }
 
     /// <summary>How many each needs; one unless a row says otherwise.</summary>
     public OutletCount Count { get; init; } = OutletCount.One;

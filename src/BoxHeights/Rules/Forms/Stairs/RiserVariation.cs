@@ -4,17 +4,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>The largest finished riser of a flight exceeds the smallest by no more than a limit, with the floors that are laid at its foot and head.</summary>
 /// <remarks>Judged only where it is stated which floors the carriages are cut for; a floor that isn't described is taken to be the one that they are cut for.</remarks>
-public sealed record RiserVariation : SpaceRule
+[Row(nameof(Most))]
+public sealed partial record RiserVariation : SpaceRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the number comes from.</param>
-    /// <param name="most">The largest difference, itself allowed.</param>
-    public RiserVariation(string id, string summary, Severity severity, Citation citation, Distance most)
-        : base(id, summary, severity, citation) => Most = most;
-
     /// <summary>The largest difference, itself allowed.</summary>
     public Distance Most { get; init; }
 

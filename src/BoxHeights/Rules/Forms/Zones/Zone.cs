@@ -9,30 +9,16 @@ namespace BoxHeights.Rules;
 /// turns away from the thing, or that is cut off from it by another wall of the room, is never in its zone. A ceiling above where the zone ends, or below where
 /// it begins, is outside it.
 /// </remarks>
-public sealed record Zone : PlacementRule
+[Row(nameof(Around), nameof(Reach))]
+public sealed partial record Zone : PlacementRule
 {
     private static readonly Wording MayBeLarger = $"its walls don't close, so that it may be larger than the zone";
 
-    /// <summary>Describes a zone.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="around">What the zone is tied to.</param>
-    /// <param name="reach">How far it reaches, straight in plan; zero to 100 ft.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reach"/> is negative or more than 100 ft.</exception>
-    public Zone(string id, string summary, Severity severity, Citation citation, RoomAnchor around, Distance reach)
-        : base(id, summary, severity, citation)
-    {
-        Around = around ?? throw new ArgumentNullException(nameof(around));
-        Reach = RoomAnchor.CheckReach(reach, nameof(reach));
-    }
-
     /// <summary>What the zone is tied to.</summary>
-    public RoomAnchor Around { get; init; }
+    public RoomAnchor Around { get; init => field = Guard.NotNull(value, nameof(Around)); }
 
     /// <summary>How far it reaches, straight in plan.</summary>
-    public Distance Reach { get; init; }
+    public Distance Reach { get; init => field = RoomAnchor.CheckReach(value, nameof(Reach)); }
 
     /// <summary>The height that it begins at, above a datum or the fixture's own rim; null where it reaches down without end.</summary>
     public Level? Bottom { get; init; }
