@@ -3,10 +3,11 @@ using System.Globalization;
 
 namespace BoxHeights;
 
-/// <summary>A cable as it is called at the counter: "14-2", "12-3", "14-2-2".</summary>
+/// <summary>A cable as it is called at the counter: "14-2", "12-3", "14-2-2"; of a metric size "3G1.5".</summary>
 /// <remarks>
 /// The first number is the conductors' gauge, the next how many insulated conductors there are, a third a second group of them.
-/// The bare ground isn't counted in the name and is there unless the text says "without ground". <c>default</c> means "not stated" and has no conductors.
+/// The bare ground isn't counted in the name and is there unless the text says "without ground". The name of a metric cable counts every core: "3G1.5" has two
+/// insulated conductors of 1.5 mm² and a protective one, "3X1.5" has three and none. <c>default</c> means "not stated" and has no conductors.
 /// </remarks>
 public readonly partial record struct CableType
 {
@@ -15,6 +16,8 @@ public readonly partial record struct CableType
 
     // The sheath changes nothing of what is counted.
     private static readonly string[] Jackets = [" NM-B", " NM", " UF-B"];
+
+    private static readonly char[] CoreMarks = ['G', 'g', 'X', 'x'];
 
     private readonly byte first;
     private readonly byte second;
@@ -25,7 +28,7 @@ public readonly partial record struct CableType
     /// <param name="insulated">Insulated conductors in the first group: 2 to 9.</param>
     /// <param name="secondGroup">Insulated conductors in the second group, as in "14-2-2": 2 to 9, or 0 for none.</param>
     /// <param name="hasGround">Whether there is an equipment grounding conductor besides.</param>
-    /// <exception cref="ArgumentException"><paramref name="size"/> is not stated.</exception>
+    /// <exception cref="ArgumentException"><paramref name="size"/> is not stated, or is metric and there is a second group.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A count is out of its range.</exception>
     public CableType(ConductorSize size, int insulated, int secondGroup = 0, bool hasGround = true)
     {
@@ -37,6 +40,10 @@ public readonly partial record struct CableType
             ? (byte)secondGroup
             : throw new ArgumentOutOfRangeException(nameof(secondGroup), secondGroup, "A second group has 2 to 9 insulated conductors, or there is none (0).");
         noGround = !hasGround;
+        if (second != 0 && size.Awg == 0)
+        {
+            throw new ArgumentException("A metric cable has one group of conductors.", nameof(secondGroup));
+        }
     }
 
     /// <summary>The size of the cable's conductors.</summary>
@@ -48,14 +55,14 @@ public readonly partial record struct CableType
     /// <summary>Whether there is an equipment grounding conductor; false for <c>default</c>.</summary>
     public bool HasGround => first != 0 && !noGround;
 
-    /// <summary>Reads a cable such as "14-2", "12/3", "14-2-2" or "14-2 without ground"; NM, NM-B or UF-B behind it says nothing more.</summary>
+    /// <summary>Reads a cable such as "14-2", "12/3", "14-2-2", "14-2 without ground", "3G1.5" or "2X2.5"; NM, NM-B or UF-B behind it says nothing more.</summary>
     /// <param name="text">The text.</param>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
-    /// <exception cref="FormatException">It is no such text, or names a size other than 18, 16, 14, 12, 10, 8 or 6 AWG.</exception>
+    /// <exception cref="FormatException">It is no such text, or names a size that <see cref="ConductorSize"/> doesn't know.</exception>
     public static CableType Parse(string text) =>
         TryParse(text ?? throw new ArgumentNullException(nameof(text)), out CableType cable)
             ? cable
-            : throw new FormatException("\"" + text + "\" is no cable: write gauge and insulated conductors, such as 14-2, 12-3 or 14-2-2.");
+            : throw new FormatException("\"" + text + "\" is no cable: write gauge and insulated conductors, such as 14-2, 12-3 or 14-2-2, or cores and cross section, such as 3G1.5.");
 
     /// <summary>Reads a cable; false for any text that is none.</summary>
     /// <param name="text">The text; may be null.</param>
@@ -69,6 +76,16 @@ public readonly partial record struct CableType
         }
 
         string rest = text.Trim();
+        if (rest.IndexOfAny(CoreMarks) is > 0 and var mark && TryCount(rest.Substring(0, mark), out int cores)
+            && decimal.TryParse(rest.Substring(mark + 1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal area))
+        {
+            bool isGrounded = rest[mark] is 'G' or 'g';
+            int live = isGrounded ? cores - 1 : cores;
+            bool isKnown = ConductorSize.TryFromSquareMillimeters(area, out ConductorSize metric) && IsGroup(live);
+            cable = isKnown ? new(metric, live, 0, isGrounded) : default;
+            return isKnown;
+        }
+
         bool hasGround = !rest.EndsWith(WithoutGround, StringComparison.OrdinalIgnoreCase);
         if (!hasGround)
         {
@@ -97,6 +114,7 @@ public readonly partial record struct CableType
     /// <summary>The text that <see cref="Parse"/> reads: "14-2"; "not stated" for <c>default</c>.</summary>
     public override string ToString() => first == 0
         ? "not stated"
+        : Size.Awg == 0 ? Text(noGround ? first : first + 1) + (noGround ? "X" : "G") + Size.SquareMillimeters.ToString(CultureInfo.InvariantCulture)
         : Text(Size.Awg) + "-" + Text(first) + (second == 0 ? "" : "-" + Text(second)) + (noGround ? WithoutGround : "");
 
     private static bool IsGroup(int count) => count is >= 2 and <= MostInGroup;

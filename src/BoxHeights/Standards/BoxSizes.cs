@@ -69,17 +69,25 @@ internal static class BoxSizes
     /// The numbers for 14 to 10 AWG and for deep devices are confirmed; the one for thicker conductors, and how the paragraphs are numbered, are from memory.
     /// Wiring that enters at the center of the back counts from 2023.
     /// </summary>
-    private static DepthLimit Depth(NecEdition edition, Citation citation) =>
-        new("box-depth", "deep enough for its device and conductors", Severity.Violation, citation)
+    private static DepthLimit Depth(NecEdition edition, Citation citation)
+    {
+        Distance quarter = Distance.FromInches(0, 1, 4);
+        Distance deep = Distance.FromInches(1, 7, 8);
+        return new("box-depth", "deep enough for its device and conductors", Severity.Violation, citation)
         {
             WithoutDevice = Distance.FromInches(0, 1, 2),
-            UpToAwg14 = Distance.FromInches(0, 15, 16),
-            UpToAwg10 = Distance.FromInches(1, 3, 16),
-            BeyondAwg10 = Distance.FromInches(2, 1, 16),
-            DeepDevice = Distance.FromInches(1, 7, 8),
-            DeepDeviceOnAwg10 = Distance.FromInches(1, 0, 1),
-            Behind = Distance.FromInches(0, 1, 4),
-            BehindAtBackEntry = Distance.FromInches(0, edition >= NecEdition.Nec2023 ? 2 : 1, 4),
+            OnConductors = new DepthOnConductors[]
+            {
+                new(ConductorSize.Awg14, Distance.FromInches(0, 15, 16)) { DeepDevice = deep, Behind = quarter },
+                new(ConductorSize.Awg10, Distance.FromInches(1, 3, 16))
+                {
+                    DeepDevice = Distance.FromInches(1, 0, 1),
+                    Behind = quarter,
+                    BehindAtBackEntry = edition >= NecEdition.Nec2023 ? Distance.FromInches(0, 1, 2) : null,
+                },
+                new(null, Distance.FromInches(2, 1, 16)) { DeepDevice = deep, Behind = quarter },
+            },
             LeavesOut = "devices of which the depth isn't stated, boxes of which the depth isn't stated, devices that are listed for their box",
         };
+    }
 }

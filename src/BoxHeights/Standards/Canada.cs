@@ -85,6 +85,7 @@ internal static class Canada
                 Fixtures = new[] { FixtureKind.Fireplace, FixtureKind.Range, FixtureKind.Dishwasher, FixtureKind.Tub, FixtureKind.Shower, FixtureKind.Toilet },
                 Counters = new[] { CounterKind.Kitchen, CounterKind.Bar },
                 CounterRooms = CounterRooms,
+                MeetsWithin = InEverySet.MeetsWithin,
             },
             Outlets, Distance.FromMillimeters(900), Distance.FromMillimeters(1800), WallBox)
         {
@@ -132,6 +133,7 @@ internal static class Canada
                 Above = Distance.FromMillimeters(1000),
                 Below = Distance.FromMillimeters(1000),
                 OverhangAtMost = Distance.FromMillimeters(1000),
+                MeetsWithin = InEverySet.MeetsWithin,
             })
         {
             Scope = new() { Rooms = CounterRooms },

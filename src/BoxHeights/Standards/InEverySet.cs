@@ -14,6 +14,9 @@ internal static class InEverySet
     /// <summary>A wall of 6 ft gets a receptacle of its own.</summary>
     public static Distance OneToEachWall { get; } = Distance.FromFeet(6);
 
+    /// <summary>A guard leaves no gap that a 4 in ball passes (International Residential Code R312.1.3): what ends as near as that to a wall meets it.</summary>
+    public static Distance MeetsWithin { get; } = Distance.FromInches(4);
+
     /// <summary>One light from several places: a three-way switch at the first and the last of them, four-way ones between.</summary>
     public static SwitchesAtEntrances Switches { get; } = new("entrance-switches", "on the latch side of each entrance, within 24 in of it", Citation.CommonPractice,
         new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)))

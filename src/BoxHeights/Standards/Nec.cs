@@ -39,9 +39,15 @@ internal static class Nec
         ? edition
         : throw new ArgumentOutOfRangeException(nameof(edition), edition, "There are rows for the editions 2017, 2020, 2023 and 2026.");
 
+    /// <summary>240.4(D) for small copper conductors, from memory; thicker ones serve any circuit of a dwelling's receptacles.</summary>
+    private static Items<ConductorRating> SmallConductors { get; } = new ConductorRating[]
+    {
+        new(ConductorSize.Awg18, 7), new(ConductorSize.Awg16, 10), new(ConductorSize.Awg14, 15), new(ConductorSize.Awg12, 20), new(ConductorSize.Awg10, 30),
+    };
+
     /// <summary>From memory in every edition. Which other outlets share the circuit isn't looked at, nor what is wired already.</summary>
     private static CircuitRating Circuit(string id, string summary, Severity severity, Citation citation, params BoxPurpose[] purposes) =>
-        new(id, summary, severity, citation with { Confidence = Confidence.FromMemory }, 20)
+        new(id, summary, severity, citation with { Confidence = Confidence.FromMemory }, 20, SmallConductors)
         {
             Scope = RuleScope.Everything with { Devices = DeviceLists.GeneralReceptacles, Purposes = purposes, ExceptDedicated = true, ExceptExisting = true },
             LeavesOut = "what else the circuit feeds, boxes of which no cable is described",

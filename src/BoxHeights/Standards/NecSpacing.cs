@@ -40,6 +40,7 @@ internal static class NecSpacing
         CounterRooms = CounterRooms,
         Dividers = new[] { FreestandingKind.Railing, FreestandingKind.HalfWall, FreestandingKind.Bar, FreestandingKind.Peninsula, FreestandingKind.Island },
         Tops = new[] { FreestandingKind.Peninsula, FreestandingKind.Bar, FreestandingKind.Island },
+        MeetsWithin = InEverySet.MeetsWithin,
     };
 
     private static CountedOutlet Outlets { get; } = DeviceLists.Serving with
@@ -146,7 +147,7 @@ internal static class NecSpacing
         {
             Scope = new() { Rooms = new[] { RoomKind.Foyer } },
             OneToEach = InEverySet.OneToEachWall,
-            FloorOverSquareFeet = 60m,
+            FloorOver = Quantity.Area(Distance.FromFeet(10), Distance.FromFeet(6)),
         };
 
     private static CountedOutlet IslandCounting { get; } = CounterOutlets with { OverCounter = false, AboveCounter = null, Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } };
@@ -159,6 +160,7 @@ internal static class NecSpacing
         Below = Distance.FromInches(12),
         OverhangAtMost = Distance.FromInches(6),
         Peninsulas = PeninsulaMeasure.ConnectedWall,
+        MeetsWithin = InEverySet.MeetsWithin,
         WallServes = true,
     };
 

@@ -99,7 +99,7 @@ public sealed class BothUnitsTests
         Assert.All(rows, row => Assert.DoesNotMatch(Feet, Aside.Replace(row.Text, "")));
     }
 
-    private static IEnumerable<string> Words(Rule rule) => new[] { rule.Summary, rule.LeavesOut, (rule as LimitRule)?.ElseDo }.Where(words => words is not null)!;
+    private static IEnumerable<string> Words(Rule rule) => new[] { rule.Summary, rule.LeavesOut, (rule as LimitRule)?.ElseDo.ToString() }.Where(words => words is not null)!;
 
     private static decimal Millimeters(string text) => Part.Matches(text).Sum(part => CaseFile.Number(part.Groups["number"].Value).ToDecimal()
         * part.Groups["unit"].Value switch { "ft" => 304.8m, "in" => 25.4m, "cm" => 10m, "m" => 1000m, _ => 1m });

@@ -88,18 +88,18 @@ internal static class Texts
     internal static readonly Codec<CableType> Cable = new TextCodec<CableType>(
         new TextForm("cable", "a cable")
         {
-            Examples = ["12-2", "14-3", "14-2 without ground"],
+            Examples = ["12-2", "14-3", "14-2 without ground", "3G1.5"],
             Pattern = "[0-9]",
-            Note = "the size of its conductors in AWG, and how many there are besides the ground",
+            Note = "the size of its conductors in AWG, and how many there are besides the ground; or its cores, G with one that protects and X without, and their cross section in mm²",
         },
         CableType.Parse);
 
     internal static readonly Codec<ConductorSize> Conductor = new TextCodec<ConductorSize>(
         new TextForm("conductor", "a conductor's size")
         {
-            Examples = ["14 AWG", "12 AWG"],
+            Examples = ["14 AWG", "12 AWG", "2.5 mm2"],
             Pattern = HasNumber,
-            Note = "its gauge and AWG",
+            Note = "its gauge and AWG, or its cross section and mm2",
         },
         ConductorSize.Parse);
 

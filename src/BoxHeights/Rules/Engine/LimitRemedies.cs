@@ -29,7 +29,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
                 IdsOf(boxes),
                 new[] { cause.RuleId },
                 cause.Verdict == Verdict.Unknown ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
-                    : ways.Count == 0 ? Wording.OfRow(rule.ElseDo, state.Options.Units)
+                    : ways.Count == 0 ? rule.ElseDo
                     : $"nothing that mends {IdsOf(boxes):ids} does so without another finding"));
         }
 

@@ -28,5 +28,5 @@ public abstract record LimitRule : Rule
     public abstract IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog);
 
     /// <summary>What to do where <see cref="Mends"/> knows no box, in one phrase.</summary>
-    public virtual string ElseDo => "nothing that is known here mends it";
+    public virtual Wording ElseDo => $"nothing that is known here mends it";
 }

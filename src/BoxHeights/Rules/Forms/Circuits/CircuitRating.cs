@@ -4,25 +4,46 @@ namespace BoxHeights.Rules;
 
 /// <summary>A receptacle that has to be on a circuit of so many amperes is fed by conductors that are thick enough for it.</summary>
 /// <remarks>Silent where no cable is described; where cables of several sizes enter, it matters which of them feeds the receptacle, unless that is stated.</remarks>
-public sealed record CircuitRating : LimitRule
+[Row(nameof(Amperes), nameof(Protected))]
+public sealed partial record CircuitRating : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is asked for, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where it is asked for.</param>
-    /// <param name="amperes">The circuit's rating.</param>
-    public CircuitRating(string id, string summary, Severity severity, Citation citation, int amperes)
-        : base(id, summary, severity, citation) => Amperes = amperes;
-
     /// <summary>The circuit's rating in amperes.</summary>
     public int Amperes { get; init; }
 
-    /// <inheritdoc/>
-    public override string Numbers => "receptacles on conductors that may be protected at " + Amperes + " A: 14 AWG at 15, 12 AWG at 20, 10 AWG at 30";
+    /// <summary>At how many amperes conductors are protected at most, from thin to thick: each size at what the last one says that isn't thicker.</summary>
+    public Items<ConductorRating> Protected { get; init; }
 
     /// <inheritdoc/>
-    public override string ElseDo => "feed it with 12 AWG or thicker from a " + Amperes + " A circuit";
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Enough is null)
+        {
+            yield return "no conductor may be protected at " + Amperes + " A";
+        }
+    }
+
+    /// <inheritdoc/>
+    public override string Numbers => "receptacles on conductors that may be protected at " + Amperes + " A: " + string.Join(", ", Protected);
+
+    /// <inheritdoc/>
+    public override Wording ElseDo => $"feed it with {Enough?.ToString():conductor} or thicker from a {Amperes:amperes} A circuit";
+
+    /// <summary>The thinnest conductor that will do; null where none is.</summary>
+    private ConductorSize? Enough
+    {
+        get
+        {
+            foreach (ConductorRating one in Protected)
+            {
+                if (one.Amperes >= Amperes)
+                {
+                    return one.Size;
+                }
+            }
+
+            return null;
+        }
+    }
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
@@ -51,7 +72,7 @@ public sealed record CircuitRating : LimitRule
     /// <summary>The thinnest and the thickest conductor that may feed a device; null where none is described.</summary>
     private static (ConductorSize Thin, ConductorSize Thick)? Feeding(DeviceBox box, int device)
     {
-        if (device < box.Connected.Count)
+        if (device < box.Connected.Count && box.Connected[device] != default)
         {
             return (box.Connected[device], box.Connected[device]);
         }
@@ -65,6 +86,28 @@ public sealed record CircuitRating : LimitRule
         return all;
     }
 
-    /// <summary>NEC 240.4(D) for small copper conductors, from memory; thicker ones serve any circuit of a dwelling's receptacles.</summary>
-    private static int MostAmperes(ConductorSize size) => size.Awg switch { 18 => 7, 16 => 10, 14 => 15, 12 => 20, _ => 30 };
+    private int MostAmperes(ConductorSize size)
+    {
+        int most = 0;
+        foreach (ConductorRating one in Protected)
+        {
+            most = one.Size <= size ? one.Amperes : most;
+        }
+
+        return most;
+    }
+}
+
+/// <summary>At how many amperes conductors of a size are protected at most.</summary>
+[Described(nameof(Size), nameof(Amperes))]
+public sealed partial record ConductorRating
+{
+    /// <summary>The size.</summary>
+    public ConductorSize Size { get; init; }
+
+    /// <summary>The most amperes.</summary>
+    public int Amperes { get; init; }
+
+    /// <summary>The size and its amperes: "14 AWG at 15".</summary>
+    public override string ToString() => Size + " at " + Amperes;
 }

@@ -3,10 +3,10 @@ namespace BoxHeights.Rules;
 /// <summary>What is in a box, counted so that it takes the least, or the most, of what the description leaves open.</summary>
 internal sealed class FillContents
 {
-    private static readonly int Gauges = ConductorSize.Awg18.Awg + 1;
+    private static readonly int Sizes = ConductorSize.Count;
 
-    // Conductors by gauge, then yokes by gauge, then fittings by kind.
-    private readonly int[] counts = new int[(2 * Gauges) + (int)BoxFitting.PlasticBarrier + 1];
+    // Conductors by size, then yokes by size, then fittings by kind.
+    private readonly int[] counts = new int[(2 * Sizes) + (int)BoxFitting.PlasticBarrier + 1];
     private ConductorSize thinnest;
     private ConductorSize thickest;
     private int feeding;
@@ -37,7 +37,7 @@ internal sealed class FillContents
 
         foreach (BoxFitting fitting in box.Fittings)
         {
-            counts[(2 * Gauges) + (int)fitting]++;
+            counts[(2 * Sizes) + (int)fitting]++;
         }
 
         Yokes(box, build, most);
@@ -65,15 +65,15 @@ internal sealed class FillContents
     public bool IsOfOneSize => thinnest == thickest;
 
     /// <summary>Whether a device may be connected to conductors of a size.</summary>
-    public bool MayFeed(int awg) => (feeding & (1 << awg)) != 0;
+    public bool MayFeed(ConductorSize size) => (feeding & (1 << size.Place)) != 0;
 
     /// <summary>How many conductors of a size there are, loops twice; grounds aren't among them.</summary>
-    public int ConductorsOf(int awg) => counts[awg];
+    public int ConductorsOf(ConductorSize size) => counts[size.Place];
 
     /// <summary>How many device widths are fed by conductors of a size.</summary>
-    public int YokesOn(int awg) => counts[Gauges + awg];
+    public int YokesOn(ConductorSize size) => counts[Sizes + size.Place];
 
-    public int CountOf(BoxFitting fitting) => counts[(2 * Gauges) + (int)fitting];
+    public int CountOf(BoxFitting fitting) => counts[(2 * Sizes) + (int)fitting];
 
     /// <summary>
     /// A device box whose devices aren't stated holds some in the end, and so may gangs that its devices leave; a device of an unknown kind may sit on a yoke, and a
@@ -129,24 +129,24 @@ internal sealed class FillContents
                 }
 
                 ConductorSize stated = i < box.Connected.Count ? box.Connected[i] : default;
-                counts[Gauges + (stated != default ? stated : most ? thickest : thinnest).Awg] += widths;
+                counts[Sizes + (stated != default ? stated : most ? thickest : thinnest).Place] += widths;
             }
         }
 
         // What is left is taken by one that is wider than it seems, or by one more.
         if (most && (box.Devices.Count > 0 || MayHoldMore(box, build)))
         {
-            counts[Gauges + thickest.Awg] += free;
+            counts[Sizes + thickest.Place] += free;
         }
     }
 
     private void Count(ConductorSize size, int count, int each, bool mayFeed)
     {
-        counts[size.Awg] += count * each;
+        counts[size.Place] += count * each;
         Largest = Thicker(Largest, size);
         if (mayFeed)
         {
-            feeding |= 1 << size.Awg;
+            feeding |= 1 << size.Place;
             thickest = Thicker(thickest, size);
             thinnest = thinnest == default || size < thinnest ? size : thinnest;
         }

@@ -6,8 +6,8 @@ namespace BoxHeights.Rules;
 [Described(nameof(Allowances), nameof(Grounds))]
 public sealed partial record FillCounting
 {
-    // By gauge, since a fill is summed for every box of every evaluation.
-    private Volume[] byGauge = [];
+    // By size, since a fill is summed for every box of every evaluation.
+    private Volume[] bySize = [];
 
     /// <summary>The room that a conductor of each size takes; a size that isn't among them takes none.</summary>
     public Items<ConductorAllowance> Allowances
@@ -16,10 +16,10 @@ public sealed partial record FillCounting
         init
         {
             field = value;
-            byGauge = new Volume[ConductorSize.Awg18.Awg + 1];
+            bySize = new Volume[ConductorSize.Count];
             foreach (ConductorAllowance one in value)
             {
-                byGauge[one.Size.Awg] = one.Volume;
+                bySize[one.Size.Place] = one.Volume;
             }
         }
     }
@@ -47,7 +47,7 @@ public sealed partial record FillCounting
 
     /// <summary>The room that one conductor takes; none of a size that isn't stated.</summary>
     /// <param name="size">Its size.</param>
-    public Volume AllowanceOf(ConductorSize size) => size.Awg < byGauge.Length ? byGauge[size.Awg] : Volume.Zero;
+    public Volume AllowanceOf(ConductorSize size) => size.Place < bySize.Length ? bySize[size.Place] : Volume.Zero;
 
     /// <summary>How many conductors of a size fill a room with nothing else in it: the counts that NEC Table 314.16(A) prints beside each metal box.</summary>
     /// <param name="size">Their size.</param>

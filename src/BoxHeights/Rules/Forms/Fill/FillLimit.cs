@@ -6,17 +6,9 @@ namespace BoxHeights.Rules;
 /// A box holds its conductors: the fill is at most the box's volume, and that of each compartment whose volume is stated at most its own.
 /// Silent where no cables or conductors are described.
 /// </summary>
-public sealed record FillLimit : LimitRule
+[Row(nameof(Counting))]
+public sealed partial record FillLimit : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the numbers come from.</param>
-    /// <param name="counting">How things count.</param>
-    public FillLimit(string id, string summary, Severity severity, Citation citation, FillCounting counting)
-        : base(id, summary, severity, citation) => Counting = counting;
-
     /// <summary>How things count.</summary>
     public FillCounting Counting { get; init; }
 
@@ -27,7 +19,7 @@ public sealed record FillLimit : LimitRule
     public override string Numbers => "conductors, clamps, fittings, devices and grounds at most the volume of the box; " + Counting;
 
     /// <inheritdoc/>
-    public override string ElseDo => "no standard box of this kind is large enough: take a wider or deeper box, or fewer cables";
+    public override Wording ElseDo => $"no standard box of this kind is large enough: take a wider or deeper box, or fewer cables";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)

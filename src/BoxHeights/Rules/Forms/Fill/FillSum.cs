@@ -38,11 +38,11 @@ internal sealed class FillSum
 
     private void Add(FillCounting counting)
     {
-        for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
+        for (int place = 1; place < ConductorSize.Count; place++)
         {
-            if (contents.ConductorsOf(awg) is > 0 and var count)
+            ConductorSize size = ConductorSize.At(place);
+            if (contents.ConductorsOf(size) is > 0 and var count)
             {
-                ConductorSize size = ConductorSize.FromAwg(awg);
                 Take(lines is null ? null : (Wording)$"{size.ToString():size} conductors", 4 * count, counting.AllowanceOf(size), counting.Paragraphs.Conductors);
             }
         }
@@ -52,11 +52,11 @@ internal sealed class FillSum
         // Of studs and hickeys each type counts once, however many there are.
         Take(LuminaireStud, 4 * Math.Min(1, contents.CountOf(BoxFitting.LuminaireStud)), counting.AllowanceOf(contents.Largest), counting.Paragraphs.Fittings);
         Take(Hickey, 4 * Math.Min(1, contents.CountOf(BoxFitting.Hickey)), counting.AllowanceOf(contents.Largest), counting.Paragraphs.Fittings);
-        for (int awg = ConductorSize.Awg18.Awg; awg > 0; awg--)
+        for (int place = 1; place < ConductorSize.Count; place++)
         {
-            if (contents.YokesOn(awg) is > 0 and var count)
+            ConductorSize size = ConductorSize.At(place);
+            if (contents.YokesOn(size) is > 0 and var count)
             {
-                ConductorSize size = ConductorSize.FromAwg(awg);
                 Take(lines is null ? null : count == 1 ? $"device on {size.ToString():size}" : (Wording)$"devices on {size.ToString():size}", 4 * counting.ForADevice * count, counting.AllowanceOf(size), counting.Paragraphs.Devices);
             }
         }

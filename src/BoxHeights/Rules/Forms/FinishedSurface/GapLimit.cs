@@ -4,17 +4,9 @@ namespace BoxHeights.Rules;
 
 /// <summary>Where board, plaster or tile that doesn't burn is cut round a flush box, the gap at the box's edge is at most so wide. Silent where the gap isn't stated.</summary>
 /// <remarks>A box that lies wholly in a finish that burns is cut into that alone: nothing is said of its gap, unless the rule asks for it in rated walls, of whose board the gap is.</remarks>
-public sealed record GapLimit : LimitRule
+[Row(nameof(Most))]
+public sealed partial record GapLimit : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the number comes from.</param>
-    /// <param name="most">The widest gap, itself allowed.</param>
-    public GapLimit(string id, string summary, Severity severity, Citation citation, Distance most)
-        : base(id, summary, severity, citation) => Most = most;
-
     /// <summary>The widest gap, itself allowed.</summary>
     public Distance Most { get; init; }
 
@@ -34,7 +26,7 @@ public sealed record GapLimit : LimitRule
     public override string Numbers => "a gap of at most " + Most + " between the edge of a flush box and " + (InRatedWalls ? "the board of a rated wall" : "a surface that doesn't burn");
 
     /// <inheritdoc/>
-    public override string ElseDo => "fill the gap with joint compound, or patch the board up to the box";
+    public override Wording ElseDo => $"fill the gap with joint compound, or patch the board up to the box";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)

@@ -14,7 +14,7 @@ public sealed partial record CavityDepth : LimitRule
     public override string Numbers => "depth of the box less what stands in front of the studs at most the depth of the cavity";
 
     /// <inheritdoc/>
-    public override string ElseDo => "take a shallower box, or fur the wall out";
+    public override Wording ElseDo => $"take a shallower box, or fur the wall out";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)

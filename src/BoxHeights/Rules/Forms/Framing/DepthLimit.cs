@@ -14,34 +14,23 @@ public sealed partial record DepthLimit : LimitRule
     /// <summary>How deep a box without a device is.</summary>
     public Distance WithoutDevice { get; init; }
 
-    /// <summary>How deep a box is whose device is connected to 14 AWG or thinner.</summary>
-    public Distance UpToAwg14 { get; init; }
-
-    /// <summary>How deep a box is whose device is connected to 12 or 10 AWG.</summary>
-    public Distance UpToAwg10 { get; init; }
-
-    /// <summary>How deep a box is whose device is connected to 8 AWG or thicker.</summary>
-    public Distance BeyondAwg10 { get; init; }
-
-    /// <summary>A device that reaches back further than this has to have room behind it.</summary>
-    public Distance DeepDevice { get; init; }
-
-    /// <summary>The same for a device on 12 or 10 AWG.</summary>
-    public Distance DeepDeviceOnAwg10 { get; init; }
-
-    /// <summary>The room behind such a device.</summary>
-    public Distance Behind { get; init; }
-
-    /// <summary>The room behind one on 12 or 10 AWG where wiring enters at the center of the back.</summary>
-    public Distance BehindAtBackEntry { get; init; }
+    /// <summary>How deep a box with a device is, by the conductors that this is connected to: from thin to thick, each up to its own; the last is for all that are thicker.</summary>
+    public Items<DepthOnConductors> OnConductors { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers =>
-        "at least " + WithoutDevice + " deep; with a device on 14 AWG or thinner " + UpToAwg14 + ", on 12 or 10 AWG " + UpToAwg10 + ", on thicker ones " + BeyondAwg10
-        + ", and never less than the device; " + Behind + " behind one deeper than " + DeepDevice + ", or than " + DeepDeviceOnAwg10 + " on 12 or 10 AWG, there " + BehindAtBackEntry + " where wiring enters at the center of the back";
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (OnConductors.Count == 0)
+        {
+            yield return "it doesn't say how deep a box with a device is";
+        }
+    }
 
     /// <inheritdoc/>
-    public override string ElseDo => "take a deeper box";
+    public override string Numbers => "at least " + WithoutDevice + " deep; with a device never less than that, and " + string.Join(", ", OnConductors);
+
+    /// <inheritdoc/>
+    public override Wording ElseDo => $"take a deeper box";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
@@ -97,7 +86,7 @@ public sealed partial record DepthLimit : LimitRule
     private (Distance Least, Distance Most) Needed(BoxTraits box)
     {
         DeviceBox source = box.Source;
-        List<ConductorSize> may = MayFeed(box);
+        List<DepthOnConductors> may = MayFeed(box);
         (Distance least, Distance most) = (WithoutDevice, WithoutDevice);
         for (int i = 0; i < source.Devices.Count; i++)
         {
@@ -107,7 +96,7 @@ public sealed partial record DepthLimit : LimitRule
                 continue;
             }
 
-            (Distance low, Distance high) = Among(i < source.Connected.Count && source.Connected[i] != default ? [source.Connected[i]] : may, depth, box.Source.BackEntry);
+            (Distance low, Distance high) = Among(i < source.Connected.Count && source.Connected[i] != default ? [Of(source.Connected[i])] : may, depth, box.Source.BackEntry);
             least = source.Devices[i].IsKnown || depth is not null ? Distance.Max(least, low) : least;
             most = Distance.Max(most, high);
         }
@@ -115,47 +104,73 @@ public sealed partial record DepthLimit : LimitRule
         return source.Devices.Count == 0 && FillContents.MayHoldMore(source, box.Build) ? (least, Distance.Max(most, Among(may, null, false).High)) : (least, most);
     }
 
-    /// <summary>The sizes that a device may be connected to; one of each class where nothing is said of conductors.</summary>
-    private static List<ConductorSize> MayFeed(BoxTraits box)
+    /// <summary>What a device may be connected to; all of it where nothing is said of conductors.</summary>
+    private List<DepthOnConductors> MayFeed(BoxTraits box)
     {
         FillContents contents = new(box.Source, box.Build, false, false);
-        List<ConductorSize> sizes = [];
-        for (int awg = ConductorSize.Awg6.Awg; awg <= ConductorSize.Awg18.Awg; awg++)
+        List<DepthOnConductors> may = [];
+        for (int place = 1; place < ConductorSize.Count; place++)
         {
-            if (contents.MayFeed(awg))
+            if (contents.MayFeed(ConductorSize.At(place)))
             {
-                sizes.Add(ConductorSize.FromAwg(awg));
+                may.Add(Of(ConductorSize.At(place)));
             }
         }
 
-        return sizes.Count > 0 ? sizes : [ConductorSize.Awg14, ConductorSize.Awg10, ConductorSize.Awg6];
+        return may.Count > 0 ? may : [.. OnConductors];
     }
 
-    private (Distance Low, Distance High) Among(List<ConductorSize> sizes, Distance? device, bool backEntry)
+    private DepthOnConductors Of(ConductorSize size)
     {
-        Distance low = For(sizes[0], device, backEntry);
-        Distance high = low;
-        for (int i = 1; i < sizes.Count; i++)
+        foreach (DepthOnConductors one in OnConductors)
         {
-            Distance one = For(sizes[i], device, backEntry);
-            (low, high) = (Distance.Min(low, one), Distance.Max(high, one));
+            if (size <= one.UpTo)
+            {
+                return one;
+            }
+        }
+
+        return OnConductors[OnConductors.Count - 1];
+    }
+
+    private static (Distance Low, Distance High) Among(List<DepthOnConductors> may, Distance? device, bool backEntry)
+    {
+        Distance low = may[0].For(device, backEntry);
+        Distance high = low;
+        foreach (DepthOnConductors one in may)
+        {
+            Distance needed = one.For(device, backEntry);
+            (low, high) = (Distance.Min(low, needed), Distance.Max(high, needed));
         }
 
         return (low, high);
     }
+}
 
-    private Distance For(ConductorSize size, Distance? device, bool backEntry)
-    {
-        bool isThin = size <= ConductorSize.Awg14;
-        bool isMedium = !isThin && size <= ConductorSize.Awg10;
-        Distance least = isThin ? UpToAwg14 : isMedium ? UpToAwg10 : BeyondAwg10;
-        if (device is not { } depth)
-        {
-            return least;
-        }
+/// <summary>How deep a box is whose device is connected to conductors up to a size.</summary>
+[Described(nameof(UpTo), nameof(Least))]
+public sealed partial record DepthOnConductors
+{
+    /// <summary>The thickest of them; null for all that are thicker than others in the list.</summary>
+    public ConductorSize? UpTo { get; init; }
 
-        // A box holds its device in any case.
-        Distance behind = depth <= (isMedium ? DeepDeviceOnAwg10 : DeepDevice) ? Distance.Zero : isMedium && backEntry ? BehindAtBackEntry : Behind;
-        return Distance.Max(least, depth + behind);
-    }
+    /// <summary>How deep the box is at the least.</summary>
+    public Distance Least { get; init; }
+
+    /// <summary>A device that reaches back further than this has to have room behind it.</summary>
+    public Distance DeepDevice { get; init; } = Distance.MaxValue;
+
+    /// <summary>The room behind such a device.</summary>
+    public Distance Behind { get; init; }
+
+    /// <summary>The same where wiring enters at the center of the back; null where that is all one.</summary>
+    public Distance? BehindAtBackEntry { get; init; }
+
+    /// <summary>The depths in words.</summary>
+    public override string ToString() => "on conductors " + (UpTo is { } thick ? "up to " + thick : "that are thicker") + " " + Least
+        + (DeepDevice == Distance.MaxValue ? "" : " (" + Behind + " behind one deeper than " + DeepDevice + (BehindAtBackEntry is { } entry ? ", " + entry + " where wiring enters at the center of the back" : "") + ")");
+
+    /// <summary>The depth for a device; a box holds its device in any case.</summary>
+    internal Distance For(Distance? device, bool backEntry) => device is not { } depth ? Least
+        : Distance.Max(Least, depth + (depth <= DeepDevice ? Distance.Zero : backEntry && BehindAtBackEntry is { } entry ? entry : Behind));
 }

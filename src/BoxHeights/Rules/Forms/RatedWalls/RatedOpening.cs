@@ -3,17 +3,9 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>A metal box in a wall that is declared rated opens no larger area than is allowed. Plastic boxes follow their listing, so nothing is said of them.</summary>
-public sealed record RatedOpening : LimitRule
+[Row(nameof(Largest))]
+public sealed partial record RatedOpening : LimitRule
 {
-    /// <summary>Describes the rule.</summary>
-    /// <param name="id">The row's id.</param>
-    /// <param name="summary">What is allowed, in one plain phrase.</param>
-    /// <param name="severity">How much a finding weighs.</param>
-    /// <param name="citation">Where the rule comes from.</param>
-    /// <param name="largest">The largest area of one box, itself allowed.</param>
-    public RatedOpening(string id, string summary, Severity severity, Citation citation, Quantity largest)
-        : base(id, summary, severity, citation) => Largest = largest;
-
     /// <summary>The largest area of one box, itself allowed.</summary>
     public Quantity Largest { get; init; }
 
@@ -21,7 +13,7 @@ public sealed record RatedOpening : LimitRule
     public override string Numbers => "metal boxes of at most " + Largest;
 
     /// <inheritdoc/>
-    public override string ElseDo => "take smaller boxes, or some that are listed for the wall";
+    public override Wording ElseDo => $"take smaller boxes, or some that are listed for the wall";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)

@@ -30,6 +30,9 @@ public sealed record IslandSubject : OutletSubject
     /// <summary>From where a peninsula is measured.</summary>
     public PeninsulaMeasure Peninsulas { get; init; }
 
+    /// <summary>How near a peninsula ends to the wall or counter that it joins, itself included.</summary>
+    public Distance MeetsWithin { get; init => field = Guard.NotNegative(value, nameof(MeetsWithin)); }
+
     /// <summary>Whether an outlet on the wall that a peninsula joins serves it too, where it stands between its sides and not below its top.</summary>
     public bool WallServes { get; init; }
 
@@ -63,7 +66,7 @@ public sealed record IslandSubject : OutletSubject
                 continue;
             }
 
-            if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas) is not { } top)
+            if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas, MeetsWithin) is not { } top)
             {
                 statement.NotJudged($"the outline of {one.Id:island} isn't described", SurfaceAddress.Of(space.Id, one.Id));
                 continue;

@@ -13,7 +13,7 @@ internal sealed class IslandTop
     private readonly Distance near;
     private readonly Distance far;
 
-    private IslandTop(Items<PlanPoint> corners, PlanOutline outline, PlanLine frame, Joint? joint, PeninsulaMeasure measure)
+    private IslandTop(Items<PlanPoint> corners, PlanOutline outline, PlanLine frame, Joint? joint, PeninsulaMeasure measure, Distance meets)
     {
         this.outline = outline;
         this.frame = frame;
@@ -24,7 +24,7 @@ internal sealed class IslandTop
         Area = outline.Area;
         if (joint is not null && measure != PeninsulaMeasure.Outline)
         {
-            Distance start = measure == PeninsulaMeasure.ConnectedWall ? Distance.Zero : joint.Front is { } front && From <= DividedWalls.Gap ? front : From;
+            Distance start = measure == PeninsulaMeasure.ConnectedWall ? Distance.Zero : joint.Front is { } front && From <= meets ? front : From;
             Area += (decimal)(joint.Right - joint.Left).Ticks * (From - start).Ticks;
             From = start;
         }
@@ -42,17 +42,17 @@ internal sealed class IslandTop
     /// <summary>Whether it is known what it joins, and so which of its ends is the outer one.</summary>
     public bool IsJoined => joint is not null;
 
-    /// <summary>A top by its outline.</summary>
+    /// <summary>A top by its outline, and how near to a wall or counter it joins that.</summary>
     /// <returns>Null where its outline isn't described.</returns>
-    public static IslandTop? Of(Freestanding one, Room room, WallPlan plan, PeninsulaMeasure measure)
+    public static IslandTop? Of(Freestanding one, Room room, WallPlan plan, PeninsulaMeasure measure, Distance meets)
     {
         if (!PlanOutline.TryOf(one.Corners, out PlanOutline? outline))
         {
             return null;
         }
 
-        Joint? joint = one.Kind == FreestandingKind.Peninsula && !plan.IsTooLarge ? JointOf(one.Corners, room, plan) : null;
-        return new(one.Corners, outline, joint is null ? PlanLine.Between(one.Corners[0], one.Corners[1]) : plan[joint.Wall], joint, measure);
+        Joint? joint = one.Kind == FreestandingKind.Peninsula && !plan.IsTooLarge ? JointOf(one.Corners, room, plan, meets) : null;
+        return new(one.Corners, outline, joint is null ? PlanLine.Between(one.Corners[0], one.Corners[1]) : plan[joint.Wall], joint, measure, meets);
     }
 
     /// <summary>How long and how wide a part of its length is, the longer side first.</summary>
@@ -143,23 +143,23 @@ internal sealed class IslandTop
     }
 
     /// <summary>What a peninsula joins: the wall that an edge of it touches, or a counter on it; the shorter edge where two do.</summary>
-    private static Joint? JointOf(Items<PlanPoint> corners, Room room, WallPlan plan)
+    private static Joint? JointOf(Items<PlanPoint> corners, Room room, WallPlan plan, Distance meets)
     {
         Joint? best = null;
         for (int wall = 0; wall < plan.Count; wall++)
         {
-            if (room.Walls[wall].Open || !TryEdge(plan[wall], corners, out Distance left, out Distance right, out Distance off))
+            if (room.Walls[wall].Open || !TryEdge(plan[wall], corners, meets, out Distance left, out Distance right, out Distance off))
             {
                 continue;
             }
 
-            bool joins = off <= DividedWalls.Gap;
+            bool joins = off <= meets;
             Distance? front = null;
             foreach (Counter counter in room.Walls[wall].Counters)
             {
                 if (counter.Left < right && left < counter.Right)
                 {
-                    joins |= off <= (counter.Depth ?? Unstated.CounterDepth) + DividedWalls.Gap;
+                    joins |= off <= (counter.Depth ?? Unstated.CounterDepth) + meets;
                     front = counter.Depth ?? front;
                 }
             }
@@ -174,7 +174,7 @@ internal sealed class IslandTop
     }
 
     /// <summary>The edge that an outline turns to a wall, before it and along it.</summary>
-    private static bool TryEdge(PlanLine wall, Items<PlanPoint> corners, out Distance left, out Distance right, out Distance off)
+    private static bool TryEdge(PlanLine wall, Items<PlanPoint> corners, Distance meets, out Distance left, out Distance right, out Distance off)
     {
         (left, right, off) = (Distance.MaxValue, Distance.MinValue, Extent(wall, corners).Near);
         foreach (PlanPoint corner in corners)
@@ -188,7 +188,7 @@ internal sealed class IslandTop
             }
         }
 
-        return left < right && off >= -DividedWalls.Gap && right > Distance.Zero && left < wall.Length;
+        return left < right && off >= -meets && right > Distance.Zero && left < wall.Length;
     }
 
     /// <summary>The wall that a peninsula joins, the stretch of it between its sides, and how far out the counter there reaches.</summary>

@@ -10,7 +10,7 @@ public sealed partial record Coverage
     {
         List<WallStretch> served = [];
         List<WallStretch> open = [];
-        if (space.Room is not { } room || ExceptRooms.Contains(room.Kind) || FloorOverSquareFeet is not null || Spaces.Of(space) is not { } runs)
+        if (space.Room is not { } room || ExceptRooms.Contains(room.Kind) || FloorOver is not null || Spaces.Of(space) is not { } runs)
         {
             return (served, open);
         }

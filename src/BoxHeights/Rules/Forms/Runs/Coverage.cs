@@ -39,8 +39,8 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     /// <summary>Kinds of room that it doesn't speak of, where its scope names none.</summary>
     public Items<RoomKind> ExceptRooms { get; init; }
 
-    /// <summary>It speaks only of rooms with more floor than this, in square feet; null where that doesn't matter.</summary>
-    public decimal? FloorOverSquareFeet { get; init; }
+    /// <summary>It speaks only of rooms with more floor than this area; null where that doesn't matter.</summary>
+    public Quantity? FloorOver { get; init; }
 
     /// <summary>Where it is planned, a straight part of a run that is this long gets an outlet of its own, as custom has it; null where custom has nothing of the kind.</summary>
     public Distance? OneToEach { get; init; }
@@ -80,7 +80,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     /// <inheritdoc/>
     public override string Numbers => (Reach is { } reach ? "reach " + reach : "one outlet to a run") + ", runs of " + Shortest + " or more; " + Spaces.Numbers
         + "; outlets: " + Outlets.Numbers
-        + (FloorOverSquareFeet is { } floor ? "; floors over " + floor.ToString(System.Globalization.CultureInfo.InvariantCulture) + " ft²" : "")
+        + (FloorOver is { } floor ? "; floors over " + floor : "")
         + (ExceptRooms.Count == 0 ? "" : "; not in " + ExceptRooms)
         + (OneToEach is { } each ? "; planned with one to each wall of " + each : "") + (Onward.Count == 0 ? "" : "; planned with " + Onward + " after the first of a run") + (AroundCorners ? "" : "; not round corners") + (NextSpacesToo ? "; from the next run too" : "")
         + (ExceptWhereTheWallIsBlocked ? "; but for walls that are blocked" : "");
@@ -99,7 +99,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             return;
         }
 
-        if (FloorOverSquareFeet is { } floor)
+        if (FloorOver is { } floor)
         {
             if (runs.Plan.Area is not { } area)
             {
@@ -107,7 +107,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
                 return;
             }
 
-            if (area <= floor * Distance.FromFeet(1).Ticks * Distance.FromFeet(1).Ticks)
+            if (area <= floor.Raw)
             {
                 return;
             }

@@ -9,18 +9,17 @@ namespace BoxHeights.Rules;
 /// </remarks>
 internal sealed class DividedWalls
 {
-    /// <summary>How near something ends to a wall that it meets: a guard leaves no gap that a 4 in ball passes (International Residential Code R312.1.3).</summary>
-    public static readonly Distance Gap = Distance.FromInches(4);
-
     private readonly Room room;
     private readonly WallPlan plan;
     private readonly Items<FreestandingKind> kinds;
+    private readonly Distance gap;
     private readonly List<RunStretch> pieces = [];
     private readonly List<Freestanding> dividers = [];
     private readonly RunJoiner joiner = new();
 
-    public DividedWalls(Room room, WallPlan plan, Items<FreestandingKind> kinds)
+    public DividedWalls(Room room, WallPlan plan, Items<FreestandingKind> kinds, Distance gap)
     {
+        this.gap = gap;
         this.room = room;
         this.plan = plan;
         this.kinds = kinds;
@@ -174,7 +173,7 @@ internal sealed class DividedWalls
     private bool Meets(int wall, PlanPoint point, out Distance along)
     {
         plan[wall].Locate(point, out along, out Distance off);
-        if (room.Walls[wall].Open || off.Abs() > Gap || along < -Gap || along > plan[wall].Length + Gap)
+        if (room.Walls[wall].Open || off.Abs() > gap || along < -gap || along > plan[wall].Length + gap)
         {
             return false;
         }
@@ -229,7 +228,7 @@ internal sealed class DividedWalls
         for (int i = 0; i < one.Line.Count; i++)
         {
             plan[wall].Locate(one.Line[i], out Distance along, out Distance off);
-            if (off.Abs() > Gap || along < -Gap || along > plan[wall].Length + Gap)
+            if (off.Abs() > gap || along < -gap || along > plan[wall].Length + gap)
             {
                 return false;
             }
@@ -238,8 +237,8 @@ internal sealed class DividedWalls
             to = i == 0 || along > to ? along : to;
         }
 
-        from = from <= Gap ? Distance.Zero : from;
-        to = to >= plan[wall].Length - Gap ? plan[wall].Length : to;
+        from = from <= gap ? Distance.Zero : from;
+        to = to >= plan[wall].Length - gap ? plan[wall].Length : to;
         return true;
     }
 
@@ -249,7 +248,7 @@ internal sealed class DividedWalls
         foreach (PlanPoint corner in one.Corners)
         {
             plan[wall].Locate(corner, out _, out Distance off);
-            if (off > Gap)
+            if (off > gap)
             {
                 return true;
             }

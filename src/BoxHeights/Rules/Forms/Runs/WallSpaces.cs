@@ -43,6 +43,9 @@ public sealed record WallSpaces : RunSpaces
     /// <summary>What stands out into the room on cabinets and breaks the wall where it touches it: its top has a rule of its own.</summary>
     public Items<FreestandingKind> Tops { get; init; }
 
+    /// <summary>How near something ends to a wall that it meets, itself included.</summary>
+    public Distance MeetsWithin { get; init => field = Guard.NotNegative(value, nameof(MeetsWithin)); }
+
     /// <inheritdoc/>
     public override bool AreOfCounters => false;
 
@@ -50,7 +53,7 @@ public sealed record WallSpaces : RunSpaces
     public override string Numbers => "floor line broken by " + Doorways + ", " + Cabinets + (Fixtures.Count == 0 ? "" : ", " + Fixtures)
         + (FloorWindowsBreak ? ", windows to the floor" : "") + (OpenLeavesBreak ? ", leaves fully open" : "")
         + (Counters.Count == 0 ? "" : ", counters (" + Counters + ") in " + CounterRooms) + (Tops.Count == 0 ? "" : ", ends of " + Tops)
-        + (Dividers.Count == 0 ? "" : "; sides of " + Dividers + " that face the room");
+        + (Dividers.Count == 0 ? "" : "; sides of " + Dividers + " that face the room, met within " + MeetsWithin);
 
     internal override Items<string> KindsNamed => KindNames.Joined(
         Doorways.Select(kind => kind.Name), Cabinets.Select(kind => kind.Name), Fixtures.Select(kind => kind.Name),
@@ -181,7 +184,7 @@ public sealed record WallSpaces : RunSpaces
     }
 
     /// <summary>Breaks the walls that an edge of an outline lies along.</summary>
-    private static void Touches(Items<PlanPoint> corners, WallPlan plan, Breaks[] breaks)
+    private void Touches(Items<PlanPoint> corners, WallPlan plan, Breaks[] breaks)
     {
         for (int wall = 0; wall < breaks.Length; wall++)
         {
@@ -196,7 +199,7 @@ public sealed record WallSpaces : RunSpaces
 
                 plan[wall].Locate(one, out Distance from, out Distance off);
                 plan[wall].Locate(other, out Distance to, out Distance away);
-                if (Distance.Max(off.Abs(), away.Abs()) <= DividedWalls.Gap && Distance.Max(from, to) > Distance.Zero && Distance.Min(from, to) < plan[wall].Length)
+                if (Distance.Max(off.Abs(), away.Abs()) <= MeetsWithin && Distance.Max(from, to) > Distance.Zero && Distance.Min(from, to) < plan[wall].Length)
                 {
                     breaks[wall].Add(Distance.Min(from, to), Distance.Max(from, to), Verdict.Passes);
                 }
@@ -229,7 +232,7 @@ public sealed record WallSpaces : RunSpaces
 
     private List<Run> Runs(Room room, WallPlan plan, Breaks[] breaks, bool possible)
     {
-        DividedWalls walls = new(room, plan, Dividers);
+        DividedWalls walls = new(room, plan, Dividers, MeetsWithin);
         Distance around = Distance.Zero;
         for (int i = 0; i < plan.Count; i++)
         {
