@@ -37,8 +37,8 @@ public sealed record RuleScope
     {
         get
         {
-            List<BoxSurface> left = [.. Surfaces.Count == 0 ? [BoxSurface.Wall, BoxSurface.Floor, BoxSurface.Cabinet] : Surfaces];
-            left.RemoveAll(surface => surface == BoxSurface.Ceiling);
+            List<BoxSurface> left = Surfaces.Count == 0 ? [BoxSurface.Wall, BoxSurface.Floor, BoxSurface.Cabinet] : [.. Surfaces];
+            left.Remove(BoxSurface.Ceiling);
             return left.Count == 0 ? null : this with { Surfaces = new(left) };
         }
     }
