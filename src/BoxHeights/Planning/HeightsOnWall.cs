@@ -74,7 +74,7 @@ internal sealed class HeightsOnWall
         HeightsOnWall found = new(wanted, edge);
         foreach (bool isBetween in betweenStuds ? new[] { false, true } : [false])
         {
-            DeviceBox held = HeldOnWall.As(draft, address, probed, isBetween);
+            DeviceBox held = HeldOnWall.As(draft.State, address, probed, isBetween);
             if (draft.State.SiteFor(address, held) is not { } site)
             {
                 return null;

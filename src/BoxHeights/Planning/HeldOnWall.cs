@@ -1,12 +1,14 @@
+using BoxHeights.Rules;
+
 namespace BoxHeights;
 
 /// <summary>How a planned box is held on a wall whose studs are stated: nailed to the one that it is against, else on blocking. Where nothing is said of studs, nor is it of what holds it.</summary>
 internal static class HeldOnWall
 {
     /// <summary>The box as it is held where it is.</summary>
-    public static DeviceBox At(RoughInDraft draft, string address, DeviceBox box)
+    public static DeviceBox At(LayoutState state, string address, DeviceBox box)
     {
-        if (box.At is not { } at || !IsToHold(draft, address, box, out StudPositions? studs) || ResolvedBox.SizeOf(box, draft.State.Options.Catalog) is not { IsStated: true } size)
+        if (box.At is not { } at || !IsToHold(state, address, box, out StudPositions? studs) || ResolvedBox.SizeOf(box, state.Options.Catalog) is not { IsStated: true } size)
         {
             return box;
         }
@@ -14,7 +16,7 @@ internal static class HeldOnWall
         // Which stud it will be isn't known where they are only assumed.
         if (studs!.Known == StudKnowledge.Assumed)
         {
-            return As(draft, address, box, false);
+            return As(state, address, box, false);
         }
 
         if (studs.Holding(at, size.Width) is { } on)
@@ -22,18 +24,18 @@ internal static class HeldOnWall
             return box.WithMounting(new Mounting(MountingMethod.Stud).WithStud(on.Stud).WithSide(on.Side));
         }
 
-        bool isNailed = draft.State.SurfaceAt(address)!.Framing is { Members: { Count: <= WallFraming.MostWorkedThrough } members }
+        bool isNailed = state.SurfaceAt(address)!.Framing is { Members: { Count: <= WallFraming.MostWorkedThrough } members }
             && members.Exists(member => member.IsSure && (member.Right == at - size.HalfWidth || member.Left == at + size.HalfWidth));
-        return As(draft, address, box, !isNailed);
+        return As(state, address, box, !isNailed);
     }
 
     /// <summary>The box as it is held against a stud, or between two.</summary>
-    public static DeviceBox As(RoughInDraft draft, string address, DeviceBox box, bool isBetween) =>
-        IsToHold(draft, address, box, out _) ? box.WithMounting(new Mounting(isBetween ? MountingMethod.Blocking : MountingMethod.Stud)) : box;
+    public static DeviceBox As(LayoutState state, string address, DeviceBox box, bool isBetween) =>
+        IsToHold(state, address, box, out _) ? box.WithMounting(new Mounting(isBetween ? MountingMethod.Blocking : MountingMethod.Stud)) : box;
 
-    private static bool IsToHold(RoughInDraft draft, string address, DeviceBox box, out StudPositions? studs)
+    private static bool IsToHold(LayoutState state, string address, DeviceBox box, out StudPositions? studs)
     {
-        ResolvedSurface? surface = draft.State.SurfaceAt(address);
+        ResolvedSurface? surface = state.SurfaceAt(address);
         studs = surface?.Studs;
         return box.Mounting is null && box.Surface is null or BoxSurface.Wall && surface?.Kind == BoxSurface.Wall && studs is { Count: > 0 };
     }

@@ -204,7 +204,7 @@ internal sealed partial class RoughInDraft
             id = wanted + "-" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);
         }
 
-        DeviceBox named = HeldOnWall.At(this, address, wired.Wired(address, box.WithId(id)));
+        DeviceBox named = HeldOnWall.At(State, address, wired.Wired(address, box.WithId(id)));
         if (!PlateGap.IsKept(this, address, named) || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others))))
         {
             return false;

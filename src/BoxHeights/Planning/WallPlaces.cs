@@ -25,8 +25,8 @@ internal static class WallPlaces
     public static Items<RunCandidate> OnSteps(StatedSite site, Distance reading, Distance margin, Distance step) =>
         new(OnSteps(site.PlacesAt(reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
 
-    // A table or television is where a receptacle is wanted.
-    private static DistanceSet Hidden(Items<Fixture> fixtures)
+    /// <summary>What stands before the wall and hides what is behind it: not a table or a television, where a receptacle is wanted.</summary>
+    internal static DistanceSet Hidden(Items<Fixture> fixtures)
     {
         DistanceSet hidden = DistanceSet.Empty;
         foreach (Fixture fixture in fixtures)

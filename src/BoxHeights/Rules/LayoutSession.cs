@@ -105,6 +105,9 @@ public sealed partial class LayoutSession
     /// <summary>Everything that there is to say about the dwelling as it is now.</summary>
     public Evaluation Evaluate() => evaluator.Evaluate(ToDwelling());
 
+    /// <summary>The layout as it is now: another after what makes it be judged as a whole again.</summary>
+    internal LayoutState Now => state;
+
     /// <summary>Judges every box again from where it is now.</summary>
     internal int JudgeAll() => state.JudgeAll();
 
