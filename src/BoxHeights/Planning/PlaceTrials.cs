@@ -27,10 +27,7 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
         foreach (Distance place in Places(surface, at))
         {
             cancellation.ThrowIfCancellationRequested();
-            if (session.AllowedAt(Box.Id, place).Fits)
-            {
-                found.Add((Try(place, height, hidden.Contains(place) && !hidden.Contains(at)), hidden.Contains(place)));
-            }
+            found.Add((Try(place, height, hidden.Contains(place) && !hidden.Contains(at)), hidden.Contains(place)));
         }
 
         foreach (BoxHeight other in Heights(at, height))
@@ -76,10 +73,10 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
         }
     }
 
-    /// <summary>The lowest and the highest that documents let it be where it is, on the marks of a tape.</summary>
+    /// <summary>The lowest and the highest that rules of its place surely allow where it is, habits left aside, on the marks of a tape.</summary>
     private List<BoxHeight> Heights(Distance at, BoxHeight height)
     {
-        DistanceSet free = session.AllowedAt(Box.Id, at).FreeOf(Severity.Violation);
+        DistanceSet free = State.SiteFor(planned.Address, Box)?.SureOfFirmRulesAt(at.Ticks) ?? DistanceSet.Empty;
         List<BoxHeight> heights = [];
         if (!free.IsEmpty)
         {

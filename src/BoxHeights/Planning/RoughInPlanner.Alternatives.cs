@@ -8,8 +8,8 @@ public sealed partial class RoughInPlanner
 {
     /// <summary>The other places and heights that a planned box could have on its wall, best first, each with what it would cost and why the plan didn't take it.</summary>
     /// <remarks>
-    /// Places are those against the sides of the wall's studs, or a usual bay apart where nothing is said of them; heights the lowest and the highest that documents
-    /// allow where the box is. Each is tried out with all else as it is planned. Best is what costs least: by the weight of what would be found, then how many findings, whether it
+    /// Places are those against the sides of the wall's studs, or a usual bay apart where nothing is said of them; heights the lowest and the highest that rules of its
+    /// place surely allow where the box is, habits left aside. Each is tried out with all else as it is planned. Best is what costs least: by the weight of what would be found, then how many findings, whether it
     /// needs blocking, how far outlets would be, and how far it is from the planned place.
     /// </remarks>
     /// <param name="plan">A plan of this planner, as it was made or read back.</param>

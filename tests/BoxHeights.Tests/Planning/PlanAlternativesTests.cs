@@ -54,9 +54,10 @@ public sealed class PlanAlternativesTests
     {
         Dwelling bare = RoomSketch.House("bedroom", ["300", "120 open", "300 open", "120 open"]);
         bare = bare.WithStoreys(bare.Storeys[0].WithStuds(new StudLayout().WithSpacing(CaseFile.Inches("16")).WithFirstFace(CaseFile.Inches("15-1/4")).WithKnown(StudKnowledge.Declared)));
-        RoughInPlanner planner = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice, RoughInOptions.Default.WithSwitches(false));
+        RoughInPlanner planner = new(Rules, RoughInOptions.Default.WithSwitches(false));
         RoomPlan plan = planner.Plan(bare, "room");
         Distance[] outlets = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.General).Select(placed => placed.Box.At!.Value)];
+        Assert.True(outlets.Length > 1, plan.ToText());
         string moved = plan.Reasons.First(one => one.RuleId == "wall-outlets").Id;
         Distance from = plan.Dwelling.FindBox(moved)!.Box.At!.Value;
         Items<PlanAlternative> all = planner.Alternatives(plan, moved);
