@@ -154,14 +154,14 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     /// <summary>As near to the usual place as another height or a few inches make room, but not a step away.</summary>
     private bool TryNear(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where, string switches)
     {
-        foreach (RunCandidate candidate in heights.NearestTo(place.At))
+        foreach (PlaceOnWall near in heights.NearestTo(place.At))
         {
-            if ((candidate.At - place.At).Abs() > habit.WithinReach)
+            if ((near.At - place.At).Abs() > habit.WithinReach)
             {
                 return false;
             }
 
-            if (draft.TryAdd(place.Wall, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), where + ": " + place.Reason + switches))
+            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Reason + switches))
             {
                 return true;
             }

@@ -146,9 +146,9 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
 
         if (HeightsOnWall.Of(draft, address, length, box, true) is { } heights)
         {
-            foreach (RunCandidate candidate in heights.AtStudsFirst(wish))
+            foreach (PlaceOnWall place in heights.AtStudsFirst(wish))
             {
-                if (within.Contains(candidate.At) && draft.TryAdd(address, box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), "for " + thing, rule))
+                if (within.Contains(place.At) && draft.TryAdd(address, box.WithAt(place.At).WithHeight(place.Height), "for " + thing, rule))
                 {
                     return;
                 }

@@ -9,55 +9,19 @@ internal sealed class HeightsOnWall
     // Some windows, counters and cabinets make a few heights; a wall with more has none worth looking for.
     private const int MostHeights = 8;
 
-    private readonly SortedDictionary<long, (Distance Reading, CandidateRank Rank)> places = [];
+    private readonly RoughInDraft draft;
+    private readonly string address;
+    private readonly BoxHeight wanted;
+    private readonly List<Hold> holds = [];
 
-    private readonly Distance wanted;
-
-    private HeightsOnWall(BoxHeight wanted, Edge edge)
+    private HeightsOnWall(RoughInDraft draft, string address, BoxHeight wanted)
     {
-        this.wanted = wanted.Value;
-        Edge = edge;
-        Datum = wanted.Datum;
+        this.draft = draft;
+        this.address = address;
+        this.wanted = wanted;
     }
 
-    private Edge Edge { get; }
-
-    private Datum Datum { get; }
-
-    /// <summary>The places, from left to right.</summary>
-    public IEnumerable<RunCandidate> Places
-    {
-        get
-        {
-            foreach (KeyValuePair<long, (Distance Reading, CandidateRank Rank)> place in places)
-            {
-                yield return new(Distance.FromTicks(place.Key), place.Value.Rank);
-            }
-        }
-    }
-
-    /// <summary>The places, nearest to one first; of two as near, the left one.</summary>
-    public List<RunCandidate> NearestTo(Distance wish)
-    {
-        List<RunCandidate> sorted = [.. Places];
-        sorted.Sort((a, b) => (a.At - wish).Abs() != (b.At - wish).Abs() ? (a.At - wish).Abs().CompareTo((b.At - wish).Abs()) : a.At.CompareTo(b.At));
-        return sorted;
-    }
-
-    /// <summary>The places against a stud first, nearest to one first, then all others.</summary>
-    public List<RunCandidate> AtStudsFirst(Distance wish)
-    {
-        List<RunCandidate> near = NearestTo(wish);
-        return [.. near.FindAll(place => place.Rank != CandidateRank.Fair), .. near.FindAll(place => place.Rank == CandidateRank.Fair)];
-    }
-
-    /// <summary>Whether a box has the height at one of the places that it would have anywhere if nothing were in the way.</summary>
-    public bool IsAsWanted(Distance along) => places[along.Ticks].Reading == wanted;
-
-    /// <summary>The height of a box at one of the places.</summary>
-    public BoxHeight HeightAt(Distance along) => BoxHeight.To(Edge, places[along.Ticks].Reading, Datum);
-
-    /// <summary>Works out a wall.</summary>
+    /// <summary>Works out a wall; null where the box has no height there that names its edge.</summary>
     /// <param name="draft">The plan so far.</param>
     /// <param name="address">The wall.</param>
     /// <param name="length">Its length.</param>
@@ -65,13 +29,13 @@ internal sealed class HeightsOnWall
     /// <param name="betweenStuds">Whether places between studs will do as well, on blocking.</param>
     public static HeightsOnWall? Of(RoughInDraft draft, string address, Distance length, DeviceBox box, bool betweenStuds)
     {
-        if (Wanted(draft, address, box) is not { Edge: { } edge } wanted)
+        if (Wanted(draft, address, box) is not { Edge: not null } wanted)
         {
             return null;
         }
 
         DeviceBox probed = box.WithAt(length.Split(2)[0]).WithHeight(wanted);
-        HeightsOnWall found = new(wanted, edge);
+        HeightsOnWall found = new(draft, address, wanted);
         foreach (bool isBetween in betweenStuds ? new[] { false, true } : [false])
         {
             DeviceBox held = HeldOnWall.As(draft.State, address, probed, isBetween);
@@ -80,30 +44,94 @@ internal sealed class HeightsOnWall
                 return null;
             }
 
-            using LayoutState.Probe probe = draft.State.ProbeFor(address, held)!;
             SettledOptions options = draft.State.Options;
-            foreach (Distance reading in Readings(site, wanted.Value, options))
+            found.holds.Add(new(held, site, new(site, isBetween, options.AlongMargin, options.AlongStep), Readings(site, wanted.Value, options)));
+            if (!found.holds[0].Places.AreAtStuds && ReferenceEquals(held, probed))
             {
-                foreach (RunCandidate place in isBetween
-                    ? WallPlaces.OnSteps(site, reading, options.AlongMargin, options.AlongStep)
-                    : WallPlaces.Of(site, reading, options.AlongMargin, options.AlongStep))
-                {
-                    found.Offer(draft, site, probe, place, reading);
-                }
+                // Held alike everywhere.
+                break;
             }
         }
 
         return found;
     }
 
-    /// <summary>Offers a place where the box's plate is clear of others and where it brings no finding of its own: a habit yields only where it must.</summary>
-    private void Offer(RoughInDraft draft, StatedSite site, LayoutState.Probe probe, RunCandidate place, Distance reading)
+    /// <summary>The places within a stretch, from left to right.</summary>
+    public IEnumerable<PlaceOnWall> Within(Distance from, Distance to)
     {
-        if (!places.ContainsKey(place.At.Ticks) && PlateGap.IsKept(draft, site, place.At, reading)
-            && probe.At(place.At, BoxHeight.To(Edge, reading, Datum)).IsSilent && IsOverItsCounter(probe.Box))
+        SortedDictionary<Distance, PlaceOnWall> found = [];
+        foreach (Hold hold in holds)
         {
-            places.Add(place.At.Ticks, (reading, place.Rank));
+            using LayoutState.Probe probe = draft.State.ProbeFor(address, hold.Box)!;
+            foreach (Distance at in hold.Places.All)
+            {
+                if (at >= from && at <= to && !found.ContainsKey(at) && Find(hold, probe, at) is { } place)
+                {
+                    found.Add(at, place);
+                }
+            }
         }
+
+        return found.Values;
+    }
+
+    /// <summary>The places, nearest to one first; of two as near, the left one. Each is looked at when it is asked for: the first is mostly taken.</summary>
+    public IEnumerable<PlaceOnWall> NearestTo(Distance wish)
+    {
+        SortedSet<Distance> all = [];
+        holds.ForEach(hold => all.UnionWith(hold.Places.All));
+        foreach (Distance at in WallPlaces.NearestTo(wish, [.. all]))
+        {
+            if (holds.ConvertAll(hold => hold.Places.Has(at) ? Find(hold, at) : null).Find(one => one is not null) is { } place)
+            {
+                yield return place;
+            }
+        }
+    }
+
+    /// <summary>The places against a stud first, nearest to one first, then all others.</summary>
+    public IEnumerable<PlaceOnWall> AtStudsFirst(Distance wish)
+    {
+        HashSet<Distance> given = [];
+        foreach (Hold hold in holds)
+        {
+            foreach (Distance at in WallPlaces.NearestTo(wish, hold.Places.All))
+            {
+                if (!given.Contains(at) && Find(hold, at) is { } place)
+                {
+                    given.Add(at);
+                    yield return place;
+                }
+            }
+        }
+    }
+
+    private PlaceOnWall? Find(Hold hold, Distance at)
+    {
+        if (!hold.MayBeClear(at))
+        {
+            return null;
+        }
+
+        // Put away again before anything is added.
+        using LayoutState.Probe probe = draft.State.ProbeFor(address, hold.Box)!;
+        return Find(hold, probe, at);
+    }
+
+    /// <summary>A place where the box's plate is clear of others and where it brings no finding of its own, at the first height that gives one: a habit yields only where it must.</summary>
+    private PlaceOnWall? Find(Hold hold, LayoutState.Probe probe, Distance at)
+    {
+        for (int i = 0; i < hold.Readings.Count; i++)
+        {
+            Distance reading = hold.Readings[i];
+            if (hold.ClearAt(i).Contains(at) && PlateGap.IsKept(draft, hold.Site, at, reading)
+                && probe.At(at, wanted.WithValue(reading)).IsSilent && IsOverItsCounter(probe.Box))
+            {
+                return new(at, hold.Places.RankOf(at), wanted.WithValue(reading), reading == wanted.Value);
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Whether a counter's receptacle has its plate above the top: no document says so, but there is no wall to set it in.</summary>
@@ -179,6 +207,7 @@ internal sealed class HeightsOnWall
         List<Distance> others = [];
         List<Distance> inNeed = [];
         long[] edges = site.Edges;
+        bool isOnStep = wanted.RoundNearest(options.HeightStep) == wanted;
         for (int i = 0; i + 1 < edges.Length; i++)
         {
             long left = System.Math.Max(edges[i], 0);
@@ -191,6 +220,12 @@ internal sealed class HeightsOnWall
             long middle = left + ((right - left) / 2);
             DistanceSet firm = site.SureOfFirmRulesAt(middle);
             DistanceSet all = site.SureAt(middle);
+            if (isOnStep && all.Contains(wanted) && firm.ContainsRange(new(wanted - options.HeightMargin, wanted + options.HeightMargin)))
+            {
+                // Over most of a wall it is as wanted.
+                continue;
+            }
+
             List<Distance> list = others;
             foreach (DistanceSet allowed in new[] { all & firm.Shrink(options.HeightMargin), all, firm.Shrink(options.HeightMargin), firm })
             {
@@ -217,4 +252,42 @@ internal sealed class HeightsOnWall
 
         int NearerToWanted(Distance a, Distance b) => (a - wanted).Abs() != (b - wanted).Abs() ? (a - wanted).Abs().CompareTo((b - wanted).Abs()) : a.CompareTo(b);
     }
+
+    /// <summary>One way in which the box may be held: where that can be, and the heights that are worth trying there.</summary>
+    private sealed class Hold(DeviceBox box, StatedSite site, WallPlaces places, List<Distance> readings)
+    {
+        private readonly DistanceSet?[] clear = new DistanceSet?[readings.Count];
+
+        public DeviceBox Box => box;
+
+        public StatedSite Site => site;
+
+        public WallPlaces Places => places;
+
+        public List<Distance> Readings => readings;
+
+        /// <summary>Where the wall is clear at one of the heights.</summary>
+        public DistanceSet ClearAt(int reading) => clear[reading] ??= places.ClearAt(readings[reading]);
+
+        /// <summary>Whether the wall is clear somewhere over a place.</summary>
+        public bool MayBeClear(Distance at)
+        {
+            for (int i = 0; i < readings.Count; i++)
+            {
+                if (ClearAt(i).Contains(at))
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
 }
+
+/// <summary>A place that a box may have on a wall.</summary>
+/// <param name="At">Its center along the wall.</param>
+/// <param name="Rank">How willingly it is taken.</param>
+/// <param name="Height">The height that it has there.</param>
+/// <param name="IsAsWanted">Whether it would have that height anywhere if nothing were in the way.</param>
+internal sealed record PlaceOnWall(Distance At, CandidateRank Rank, BoxHeight Height, bool IsAsWanted);

@@ -72,14 +72,14 @@ internal sealed partial class RoughInDraft
             return false;
         }
 
-        foreach (RunCandidate candidate in heights.NearestTo(at))
+        foreach (PlaceOnWall place in heights.NearestTo(at))
         {
-            if (isAtStud && (candidate.At - at).Abs() > State.Rules.RoomForBoxes.NextBay)
+            if (isAtStud && (place.At - at).Abs() > State.Rules.RoomForBoxes.NextBay)
             {
                 return false;
             }
 
-            DeviceBox box = placed.Box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At));
+            DeviceBox box = placed.Box.WithAt(place.At).WithHeight(place.Height);
             if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule))
             {
                 return true;

@@ -169,25 +169,24 @@ internal sealed class RunBoxes(RoughInDraft draft)
         List<RunCandidate> candidates = [];
         foreach (RunStretch stretch in run.Stretches)
         {
-            if (stretch.Wall < 0 || HeightsOnWall.Of(draft, stretch.Address, stretch.Line.Length, rule.Usual, betweenStuds) is not { } heights)
+            // The part of it that is served by itself.
+            Distance from = Distance.Max(stretch.From, toPlan.Line.From - stretch.Start + stretch.From);
+            Distance to = Distance.Min(stretch.To, toPlan.Line.To - stretch.Start + stretch.From);
+            if (stretch.Wall < 0 || from > to || HeightsOnWall.Of(draft, stretch.Address, stretch.Line.Length, rule.Usual, betweenStuds) is not { } heights)
             {
                 continue;
             }
 
+            List<PlaceOnWall> places = [.. heights.Within(from, to)];
             using LayoutState.Probe? probe = draft.State.ProbeFor(stretch.Address, rule.Usual.WithAt(stretch.Line.Length.Split(2)[0]).WithHeight(HeightsOnWall.Wanted(draft, stretch.Address, rule.Usual)));
-            foreach (RunCandidate place in heights.Places)
+            foreach (PlaceOnWall place in places)
             {
                 Distance at = stretch.Start + place.At - stretch.From;
-                if (place.At < stretch.From || place.At > stretch.To || !toPlan.Line.Contains(at) || refused.Contains(at) || boxes.ContainsKey(at))
-                {
-                    continue;
-                }
 
                 // Where only a height is allowed at which an outlet doesn't count, there is no place for one.
-                BoxHeight height = heights.HeightAt(place.At);
-                if (probe is not null && rule.Outlets.Of(probe.At(place.At, height).Box, out _) != Verdict.Fails)
+                if (!refused.Contains(at) && !boxes.ContainsKey(at) && probe is not null && rule.Outlets.Of(probe.At(place.At, place.Height).Box, out _) != Verdict.Fails)
                 {
-                    boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(height)));
+                    boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(place.Height)));
                     candidates.Add(new(at, place.Rank));
                 }
             }

@@ -102,9 +102,9 @@ internal sealed class UsualBoxes(RoughInDraft draft)
             return false;
         }
 
-        foreach (RunCandidate candidate in heights.AtStudsFirst(wish))
+        foreach (PlaceOnWall place in heights.AtStudsFirst(wish))
         {
-            if (heights.IsAsWanted(candidate.At) && draft.TryAdd(address, habit.Box.WithAt(candidate.At).WithHeight(heights.HeightAt(candidate.At)), reason, habit))
+            if (place.IsAsWanted && draft.TryAdd(address, habit.Box.WithAt(place.At).WithHeight(place.Height), reason, habit))
             {
                 return true;
             }

@@ -1,29 +1,60 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
 
-/// <summary>Where on a wall a box can be put at one height: what a planner of runs chooses from, in the wall's own coordinate.</summary>
-internal static class WallPlaces
+/// <summary>Where on a wall a box of some kind can be put, in the wall's own coordinate: against stud faces if it is nailed to one, else at every step, or on blocking of its own at every step.</summary>
+internal sealed class WallPlaces
 {
-    /// <summary>Candidates of a wall: stud faces for a box that is nailed to one, elsewhere every step where the wall is clear.</summary>
+    private readonly StatedSite site;
+    private readonly Distance margin;
+    private readonly bool onBlocking;
+    private readonly DistanceSet hidden;
+
     /// <param name="site">What is stated for a box like the one that is planned.</param>
-    /// <param name="reading">The height, as the reading of the stick.</param>
+    /// <param name="onBlocking">Whether it gets blocking of its own: none of its places is as good as a stud's face.</param>
     /// <param name="margin">How far from every limit to keep along the wall where there is room for it. A stud's face is where it is.</param>
     /// <param name="step">What places are rounded to; more than zero.</param>
-    public static Items<RunCandidate> Of(StatedSite site, Distance reading, Distance margin, Distance step)
+    public WallPlaces(StatedSite site, bool onBlocking, Distance margin, Distance step)
     {
-        DistanceSet clear = site.PlacesAt(reading);
-        DistanceSet hidden = Hidden(site.Site.Surface.Fixtures);
-        bool isNailed = site.Site.Box.Mounting is null or MountingMethod.Stud && site.Site.Surface.Studs is { Count: > 0 };
-        List<Distance> places = isNailed ? BesideStuds(site.Site.Surface.Studs!, site.Site.Box.Size.Width, clear) : OnSteps(clear, margin, step);
-        return new(places.ConvertAll(at => new RunCandidate(at, hidden.Contains(at) ? CandidateRank.LastResort : CandidateRank.Good)));
+        this.site = site;
+        this.margin = margin;
+        this.onBlocking = onBlocking;
+        hidden = onBlocking ? DistanceSet.Empty : Hidden(site.Site.Surface.Fixtures);
+        AreAtStuds = !onBlocking && site.Site.Box.Mounting is null or MountingMethod.Stud && site.Site.Surface.Studs is { Count: > 0 };
+        All = AreAtStuds ? BesideStuds(site.Site.Surface.Studs!, site.Site.Box.Size.Width) : Steps(site.Site.Surface.Length, step);
     }
 
-    /// <summary>Candidates of a wall for a box on blocking of its own: every step where the wall is clear, none of them as good as a stud's face.</summary>
-    /// <inheritdoc cref="Of"/>
-    public static Items<RunCandidate> OnSteps(StatedSite site, Distance reading, Distance margin, Distance step) =>
-        new(OnSteps(site.PlacesAt(reading), margin, step).ConvertAll(at => new RunCandidate(at, CandidateRank.Fair)));
+    /// <summary>Whether they are stud faces.</summary>
+    public bool AreAtStuds { get; }
+
+    /// <summary>All of them from left to right, whatever stands there.</summary>
+    public Distance[] All { get; }
+
+    /// <summary>Whether a place is one of them.</summary>
+    public bool Has(Distance at) => Array.BinarySearch(All, at) >= 0;
+
+    /// <summary>Where the wall is clear at a height, as the reading of the stick.</summary>
+    public DistanceSet ClearAt(Distance reading)
+    {
+        DistanceSet clear = site.PlacesAt(reading);
+        return AreAtStuds ? clear : Roomy(clear);
+    }
+
+    /// <summary>How willingly one is taken.</summary>
+    public CandidateRank RankOf(Distance at) => onBlocking ? CandidateRank.Fair : hidden.Contains(at) ? CandidateRank.LastResort : CandidateRank.Good;
+
+    /// <summary>Places from left to right, nearest to one first; of two as near, the left one.</summary>
+    public static IEnumerable<Distance> NearestTo(Distance wish, Distance[] places)
+    {
+        int right = Array.BinarySearch(places, wish);
+        right = right < 0 ? ~right : right;
+        for (int left = right - 1; left >= 0 || right < places.Length;)
+        {
+            yield return right >= places.Length || (left >= 0 && wish - places[left] <= places[right] - wish) ? places[left--] : places[right++];
+        }
+    }
 
     /// <summary>What stands before the wall and hides what is behind it: not a table or a television, where a receptacle is wanted.</summary>
     internal static DistanceSet Hidden(Items<Fixture> fixtures)
@@ -40,7 +71,7 @@ internal static class WallPlaces
         return hidden;
     }
 
-    private static List<Distance> BesideStuds(StudPositions studs, Distance boxWidth, DistanceSet clear)
+    private static Distance[] BesideStuds(StudPositions studs, Distance boxWidth)
     {
         List<Distance> found = [];
         Distance? bayFrom = null;
@@ -52,12 +83,12 @@ internal static class WallPlaces
             // A bay too narrow for the box has the centers of its two sides in the wrong order.
             if (bayFrom is { } from && from <= left)
             {
-                Offer(from);
+                found.Add(from);
             }
 
             if (bayFrom is not { } before || before < left)
             {
-                Offer(left);
+                found.Add(left);
             }
 
             bayFrom = right;
@@ -65,34 +96,32 @@ internal static class WallPlaces
 
         if (bayFrom is { } last)
         {
-            Offer(last);
+            found.Add(last);
         }
 
-        return found;
-
-        void Offer(Distance at)
-        {
-            if (clear.Contains(at))
-            {
-                found.Add(at);
-            }
-        }
+        return [.. found];
     }
 
-    private static List<Distance> OnSteps(DistanceSet clear, Distance margin, Distance step)
+    private static Distance[] Steps(Distance length, Distance step)
     {
-        List<Distance> found = [];
-        for (int i = 0; i < clear.Count; i++)
+        Distance[] found = new Distance[(length.Ticks / step.Ticks) + 1];
+        for (int i = 0; i < found.Length; i++)
         {
-            DistanceSet one = DistanceSet.Between(clear[i].From, clear[i].To);
-            DistanceSet roomy = one.Shrink(margin);
-            DistanceRange within = roomy.IsEmpty ? clear[i] : roomy[0];
-            for (Distance at = within.From.RoundUp(step); at <= within.To; at += step)
-            {
-                found.Add(at);
-            }
+            found[i] = step * i;
         }
 
         return found;
+    }
+
+    private DistanceSet Roomy(DistanceSet clear)
+    {
+        List<DistanceRange> found = [];
+        for (int i = 0; i < clear.Count; i++)
+        {
+            DistanceSet roomy = DistanceSet.Between(clear[i].From, clear[i].To).Shrink(margin);
+            found.Add(roomy.IsEmpty ? clear[i] : roomy[0]);
+        }
+
+        return DistanceSet.UnionOf(found);
     }
 }

@@ -42,10 +42,10 @@ public sealed class WallPlacesTests
     }
 
     [Fact]
-    public void Of_NailedBox_IsOnStudFacesThatAreClear()
+    public void All_NailedBox_IsOnStudFacesThatAreClear()
     {
         StatedSite site = Site(House(16m, wall => wall.WithStuds(Studs(StudKnowledge.Declared)).WithOpenings(Items<Opening>.None).WithCoverings(Items<Covering>.None)));
-        Distance[] places = [.. WallPlaces.Of(site, Inches("16"), Margin, Step).Select(one => one.At)];
+        Distance[] places = [.. Clear(site, Inches("16")).Select(one => one.At)];
 
         // First face at 15-1/4, 1-1/2 thick, centers of boxes 2-1/4 wide 1-1/8 off either face.
         Assert.Equal([Inches("14-1/8"), Inches("17-7/8"), Inches("30-1/8"), Inches("33-7/8")], places.Take(4));
@@ -53,31 +53,42 @@ public sealed class WallPlacesTests
     }
 
     [Fact]
-    public void Of_NarrowBay_HasRoomForOneOrNone()
+    public void All_NarrowBay_HasRoomForOneOrNone()
     {
         // Faces at 20, 23-3/4 (a bay of 2-1/4: one box), 27 (a bay of 1-3/4: none).
         StudLayout studs = new StudLayout().WithFaces(new[] { Inches("20"), Inches("23-3/4"), Inches("27") }).WithKnown(StudKnowledge.Measured);
         StatedSite site = Site(House(16m, wall => wall.WithStuds(studs).WithOpenings(Items<Opening>.None).WithCoverings(Items<Covering>.None)));
-        Assert.Equal([Inches("18-7/8"), Inches("22-5/8"), Inches("29-5/8")], WallPlaces.Of(site, Inches("16"), Margin, Step).Select(one => one.At));
+        Assert.Equal([Inches("18-7/8"), Inches("22-5/8"), Inches("29-5/8")], Clear(site, Inches("16")).Select(one => one.At));
     }
 
     [Fact]
-    public void Of_BarBox_IsOnStepsWithAMarginWhereThereIsRoom()
+    public void All_BarBox_IsOnStepsWithAMarginWhereThereIsRoom()
     {
         Dwelling house = House(16m, wall => wall).WithBoxes(box => box.WithMounting(new(MountingMethod.Bar)));
         StatedSite site = Site(house);
         DistanceSet clear = site.PlacesAt(Inches("16"));
-        RunCandidate[] places = [.. WallPlaces.Of(site, Inches("16"), Margin, Step)];
+        RunCandidate[] places = [.. Clear(site, Inches("16"))];
         Assert.All(places, one => Assert.True(clear.Contains(one.At) && one.At.RoundDown(Step) == one.At));
         Assert.All(places, one => Assert.True(clear.Margin(one.At) >= Margin || Enumerable.Range(0, clear.Count).Any(i => clear[i].Contains(one.At) && clear[i].Width < Margin + Margin)));
         Assert.InRange(places.Length, 100, 900);
     }
 
     [Fact]
-    public void Of_BehindABed_IsALastResort()
+    public void NearestTo_AnyWish_IsTheOrderOfASort()
+    {
+        Distance[] places = [Inches("4"), Inches("8"), Inches("9"), Inches("16")];
+        foreach (decimal wish in new[] { 0m, 4, 6, 8.5m, 12, 12.5m, 16, 20 })
+        {
+            Distance at = Distance.FromInches(wish);
+            Assert.Equal(places.OrderBy(place => (place - at).Abs()).ThenBy(place => place), WallPlaces.NearestTo(at, places));
+        }
+    }
+
+    [Fact]
+    public void All_BehindABed_IsALastResort()
     {
         StatedSite site = Site(House(16m, wall => wall.WithStuds(Studs(StudKnowledge.Declared)), new Fixture("bed", FixtureKind.Bed).WithWall("wall").WithLeft(Inches("150")).WithRight(Inches("210"))));
-        RunCandidate[] places = [.. WallPlaces.Of(site, Inches("16"), Margin, Step)];
+        RunCandidate[] places = [.. Clear(site, Inches("16"))];
         Assert.Equal(places.Where(one => one.At >= Inches("150") && one.At <= Inches("210")), places.Where(one => one.Rank == CandidateRank.LastResort));
         Assert.InRange(places.Count(one => one.Rank == CandidateRank.LastResort), 4, 10);
     }
@@ -88,7 +99,7 @@ public sealed class WallPlacesTests
         foreach (MountingMethod how in new[] { MountingMethod.Stud, MountingMethod.Bar })
         {
             Dwelling house = House(16m, wall => wall.WithStuds(Studs(StudKnowledge.Declared))).WithBoxes(box => box.WithMounting(new(how)));
-            RunToPlan run = new RunToPlan(new(Inches("60"), Inches("240"))) with { Candidates = new(WallPlaces.Of(Site(house), Inches("16"), Margin, Step).Where(one => one.At >= Inches("60"))) };
+            RunToPlan run = new RunToPlan(new(Inches("60"), Inches("240"))) with { Candidates = new(Clear(Site(house), Inches("16")).Where(one => one.At >= Inches("60"))) };
             RunPlan plan = new RunPlanner(RunAims.Walls).Plan(run);
             Assert.True(plan.HasSlack());
             Assert.Equal(2, plan.Positions.Count);
@@ -98,6 +109,13 @@ public sealed class WallPlacesTests
             Assert.Equal(2, evaluation.Dwelling.PlacedBoxes().Count);
             Assert.Empty(evaluation.Findings);
         }
+    }
+
+    /// <summary>The places of a wall that are clear at a height.</summary>
+    private static RunCandidate[] Clear(StatedSite site, Distance reading)
+    {
+        WallPlaces places = new(site, false, Margin, Step);
+        return [.. places.All.Where(places.ClearAt(reading).Contains).Select(at => new RunCandidate(at, places.RankOf(at)))];
     }
 
     private static StudLayout Studs(StudKnowledge known) => new StudLayout().WithSpacing(Inches("16")).WithKnown(known);
