@@ -100,7 +100,7 @@ internal sealed partial class RoughInDraft
     {
         if (space.IsStale)
         {
-            space.Judge(State);
+            State.Spaces.Judge(space.Number, State);
         }
     }
 

@@ -29,6 +29,7 @@ internal sealed partial class RoughInDraft
         Evaluator = evaluator;
         Options = options;
         State = evaluator.StateOf(dwelling, cancellation);
+        State.Spaces.NoteReaders();
         State.JudgeEntered();
         described = State.Boxes.Length;
         Described = SharedWalls.In(dwelling, BackFaces.Of(dwelling));

@@ -42,7 +42,7 @@ internal sealed class UsualBoxes(RoughInDraft draft)
     private void OnInnerWall(Room room, UsualBox habit)
     {
         List<Wall> walls = [.. room.Walls];
-        walls.RemoveAll(wall => wall.Open || wall.Exterior);
+        walls.RemoveAll(wall => wall.Open || wall.Exterior || draft.State.SurfaceAt(SurfaceAddress.Of(room.Id, wall.Id))?.Stair is not null);
         walls.Sort((a, b) => Free(b).CompareTo(Free(a)));
         if (!walls.Exists(wall => TryAt(SurfaceAddress.Of(room.Id, wall.Id), wall.Length, habit, wall.Length.Split(2)[0], "for " + room.Id)))
         {

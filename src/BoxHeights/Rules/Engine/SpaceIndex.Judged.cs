@@ -7,9 +7,12 @@ namespace BoxHeights.Rules;
 internal sealed partial class SpaceIndex
 {
     /// <summary>One space rule, what it is judged for, and what it said last.</summary>
-    internal sealed class Judged(SpaceRule rule, SpaceView view, BoxLists lists)
+    internal sealed class Judged(SpaceRule rule, SpaceView view, BoxLists lists, int number)
     {
         private readonly SpaceStatement statement = new();
+
+        /// <summary>Its number among all that is judged.</summary>
+        public int Number => number;
 
         public SpaceRule Rule { get; } = rule;
 

@@ -186,6 +186,7 @@ internal sealed partial class SpaceIndex
     public void Leave()
     {
         int last = boxOf.Count - 1;
+        SetStale(last);
         lists.RemoveLast(boxOf[last]!);
         boxOf.RemoveAt(last);
     }
@@ -225,7 +226,7 @@ internal sealed partial class SpaceIndex
     /// <summary>Notes that what a box belongs to has to be judged again.</summary>
     public void SetStale(int box)
     {
-        foreach (int one in Of(box))
+        foreach (int one in ReadersOfListsWith(box))
         {
             judged[one].IsStale = true;
         }
@@ -258,7 +259,7 @@ internal sealed partial class SpaceIndex
             if (rule.Subject == view.Kind && (rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(kind)))
             {
                 among.Add(judged.Count);
-                judged.Add(new(rule, view, lists));
+                judged.Add(new(rule, view, lists, judged.Count));
             }
         }
     }

@@ -28,7 +28,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             && surface.TryAnchor(new(Distance.Zero, datum), place, place, out Level anchored) ? anchored : null;
         DistanceRange? nosing = surface.Stair is { } stair && along is { } at && stair.TryNosing(at, out DistanceRange line) ? line : null;
         List<StatedSite> here = known[surface.Index] ??= [];
-        int likeness = LikenessOf(box.Source, edge, datum);
+        int likeness = LikenessOf(box.Source, edge, datum, anchor, nosing);
         foreach (StatedSite one in here)
         {
             if (one.Likeness == likeness && one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor && one.Nosing == nosing
@@ -56,7 +56,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     }
 
     /// <summary>A number that boxes share that are alike: on a wall of thousands of unlike ones most are told apart by it alone, and not field by field.</summary>
-    private static int LikenessOf(DeviceBox box, Edge edge, Datum datum)
+    private static int LikenessOf(DeviceBox box, Edge edge, Datum datum, in Level? anchor, in DistanceRange? nosing)
     {
         unchecked
         {
@@ -67,6 +67,8 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             sum = (sum * 31) + (box.Volume?.GetHashCode() ?? 0);
             sum = (sum * 31) + (box.Size is { } size ? size.WidthRange.From.Ticks + (31 * size.HeightRange.From.Ticks) : 0);
             sum = (sum * 31) + (box.Specified?.Value.Ticks ?? 0);
+            sum = (sum * 31) + (anchor?.Offset.Ticks ?? 0);
+            sum = (sum * 31) + (nosing?.From.Ticks ?? 0);
             return (int)(sum ^ (sum >> 32));
         }
     }
