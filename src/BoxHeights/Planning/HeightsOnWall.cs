@@ -6,9 +6,6 @@ namespace BoxHeights;
 /// <summary>Where on one wall a box of some kind can be, and at which height there: the height that practice prefers wherever that is allowed, else the nearest that is.</summary>
 internal sealed class HeightsOnWall
 {
-    // Some windows, counters and cabinets make a few heights; a wall with more has none worth looking for.
-    private const int MostHeights = 8;
-
     private readonly RoughInDraft draft;
     private readonly string address;
     private readonly BoxHeight wanted;
@@ -44,9 +41,8 @@ internal sealed class HeightsOnWall
                 return null;
             }
 
-            SettledOptions options = draft.State.Options;
-            found.holds.Add(new(held, site, new(site, isBetween, options.AlongMargin, options.AlongStep), Readings(site, wanted.Value, options)));
-            if (!found.holds[0].Places.AreAtStuds && ReferenceEquals(held, probed))
+            found.holds.Add(new(held, draft.HeightsAt(site, isBetween, wanted.Value)));
+            if (!found.holds[0].On.Places.AreAtStuds && ReferenceEquals(held, probed))
             {
                 // Held alike everywhere.
                 break;
@@ -63,7 +59,7 @@ internal sealed class HeightsOnWall
         foreach (Hold hold in holds)
         {
             using LayoutState.Probe probe = draft.State.ProbeFor(address, hold.Box)!;
-            foreach (Distance at in hold.Places.All)
+            foreach (Distance at in hold.On.Places.All)
             {
                 if (at >= from && at <= to && !found.ContainsKey(at) && Find(hold, probe, at) is { } place)
                 {
@@ -79,10 +75,10 @@ internal sealed class HeightsOnWall
     public IEnumerable<PlaceOnWall> NearestTo(Distance wish)
     {
         SortedSet<Distance> all = [];
-        holds.ForEach(hold => all.UnionWith(hold.Places.All));
+        holds.ForEach(hold => all.UnionWith(hold.On.Places.All));
         foreach (Distance at in WallPlaces.NearestTo(wish, [.. all]))
         {
-            if (holds.ConvertAll(hold => hold.Places.Has(at) ? Find(hold, at) : null).Find(one => one is not null) is { } place)
+            if (holds.ConvertAll(hold => hold.On.Places.Has(at) ? Find(hold, at) : null).Find(one => one is not null) is { } place)
             {
                 yield return place;
             }
@@ -95,7 +91,7 @@ internal sealed class HeightsOnWall
         HashSet<Distance> given = [];
         foreach (Hold hold in holds)
         {
-            foreach (Distance at in WallPlaces.NearestTo(wish, hold.Places.All))
+            foreach (Distance at in WallPlaces.NearestTo(wish, hold.On.Places.All))
             {
                 if (!given.Contains(at) && Find(hold, at) is { } place)
                 {
@@ -108,7 +104,7 @@ internal sealed class HeightsOnWall
 
     private PlaceOnWall? Find(Hold hold, Distance at)
     {
-        if (!hold.MayBeClear(at))
+        if (!hold.On.MayBeClear(at))
         {
             return null;
         }
@@ -121,13 +117,13 @@ internal sealed class HeightsOnWall
     /// <summary>A place where the box's plate is clear of others and where it brings no finding of its own, at the first height that gives one: a habit yields only where it must.</summary>
     private PlaceOnWall? Find(Hold hold, LayoutState.Probe probe, Distance at)
     {
-        for (int i = 0; i < hold.Readings.Count; i++)
+        for (int i = 0; i < hold.On.Readings.Count; i++)
         {
-            Distance reading = hold.Readings[i];
-            if (hold.ClearAt(i).Contains(at) && PlateGap.IsKept(draft, hold.Site, at, reading)
+            Distance reading = hold.On.Readings[i];
+            if (hold.On.ClearAt(i).Contains(at) && PlateGap.IsKept(draft, hold.On.Site, at, reading)
                 && probe.At(at, wanted.WithValue(reading)).IsSilent && IsOverItsCounter(probe.Box))
             {
-                return new(at, hold.Places.RankOf(at), wanted.WithValue(reading), reading == wanted.Value);
+                return new(at, hold.On.Places.RankOf(at), wanted.WithValue(reading), reading == wanted.Value);
             }
         }
 
@@ -201,88 +197,8 @@ internal sealed class HeightsOnWall
         return null;
     }
 
-    /// <summary>The heights worth trying on a wall: the wanted one, then the nearest to it that each part of the wall allows, nearest first; those with less slack, or that a habit is against, after all others.</summary>
-    private static List<Distance> Readings(StatedSite site, Distance wanted, SettledOptions options)
-    {
-        List<Distance> others = [];
-        List<Distance> inNeed = [];
-        long[] edges = site.Edges;
-        bool isOnStep = wanted.RoundNearest(options.HeightStep) == wanted;
-        for (int i = 0; i + 1 < edges.Length; i++)
-        {
-            long left = System.Math.Max(edges[i], 0);
-            long right = System.Math.Min(edges[i + 1], site.Site.Surface.Length.Ticks);
-            if (right - left < 2)
-            {
-                continue;
-            }
-
-            long middle = left + ((right - left) / 2);
-            DistanceSet firm = site.SureOfFirmRulesAt(middle);
-            DistanceSet all = site.SureAt(middle);
-            if (isOnStep && all.Contains(wanted) && firm.ContainsRange(new(wanted - options.HeightMargin, wanted + options.HeightMargin)))
-            {
-                // Over most of a wall it is as wanted.
-                continue;
-            }
-
-            List<Distance> list = others;
-            foreach (DistanceSet allowed in new[] { all & firm.Shrink(options.HeightMargin), all, firm.Shrink(options.HeightMargin), firm })
-            {
-                if (allowed.TryNearestSnapped(wanted, options.HeightStep, out Distance reading))
-                {
-                    list.Add(reading);
-                    list = inNeed;
-                }
-            }
-        }
-
-        others.Sort(NearerToWanted);
-        inNeed.Sort(NearerToWanted);
-        List<Distance> readings = [wanted];
-        foreach (Distance reading in (List<Distance>)[.. others, .. inNeed])
-        {
-            if (!readings.Contains(reading) && readings.Count < MostHeights)
-            {
-                readings.Add(reading);
-            }
-        }
-
-        return readings;
-
-        int NearerToWanted(Distance a, Distance b) => (a - wanted).Abs() != (b - wanted).Abs() ? (a - wanted).Abs().CompareTo((b - wanted).Abs()) : a.CompareTo(b);
-    }
-
-    /// <summary>One way in which the box may be held: where that can be, and the heights that are worth trying there.</summary>
-    private sealed class Hold(DeviceBox box, StatedSite site, WallPlaces places, List<Distance> readings)
-    {
-        private readonly DistanceSet?[] clear = new DistanceSet?[readings.Count];
-
-        public DeviceBox Box => box;
-
-        public StatedSite Site => site;
-
-        public WallPlaces Places => places;
-
-        public List<Distance> Readings => readings;
-
-        /// <summary>Where the wall is clear at one of the heights.</summary>
-        public DistanceSet ClearAt(int reading) => clear[reading] ??= places.ClearAt(readings[reading]);
-
-        /// <summary>Whether the wall is clear somewhere over a place.</summary>
-        public bool MayBeClear(Distance at)
-        {
-            for (int i = 0; i < readings.Count; i++)
-            {
-                if (ClearAt(i).Contains(at))
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
-    }
+    /// <summary>One way in which the box may be held.</summary>
+    private sealed record Hold(DeviceBox Box, TriedHeights On);
 }
 
 /// <summary>A place that a box may have on a wall.</summary>

@@ -34,7 +34,7 @@ internal sealed partial class RoughInDraft
             foreach (SpaceIndex.Judged space in spaces)
             {
                 Judge(space);
-                Finding? first = space.Findings.Find(finding => finding is { Space.Cure.Count: > 0 } && IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)));
+                Finding? first = space.Findings.Find(finding => IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Cure.Count: > 0 });
                 if (first is not null && (next is null || (space.Rule.IsPlannedFirst && !next.Value.Space.Rule.IsPlannedFirst)))
                 {
                     next = (space, first);

@@ -20,6 +20,7 @@ internal sealed partial class RoughInDraft
     private readonly List<string> obstacles = [];
     private readonly List<string> notes = [];
     private readonly List<string> notPlanned = [];
+    private readonly Dictionary<(StatedSite Site, bool OnBlocking, Distance Wanted), TriedHeights> tried = [];
     private readonly WiredBoxes wired;
     private SwitchedLights? switched;
 
@@ -71,6 +72,18 @@ internal sealed partial class RoughInDraft
 
     /// <summary>A planned box whose devices have changed, with the cables that these need.</summary>
     public DeviceBox Rewired(int box, DeviceBox changed) => wired.Wired(State.Boxes[box].Surface.Address, changed.WithCables(default).WithVolume(null));
+
+    /// <summary>The heights worth trying on a wall, worked out once for all boxes that are alike.</summary>
+    public TriedHeights HeightsAt(StatedSite site, bool onBlocking, Distance wanted)
+    {
+        if (!tried.TryGetValue((site, onBlocking, wanted), out TriedHeights? heights))
+        {
+            SettledOptions options = State.Options;
+            tried.Add((site, onBlocking, wanted), heights = new(site, new(site, onBlocking, options.AlongMargin, options.AlongStep), wanted, options));
+        }
+
+        return heights;
+    }
 
     /// <summary>The boxes of a room or an outside face, on all its surfaces.</summary>
     public IEnumerable<int> BoxesOf(string space)
