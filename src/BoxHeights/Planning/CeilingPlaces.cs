@@ -63,7 +63,7 @@ internal static class CeilingPlaces
 
     private static bool IsWell(RoughInDraft draft, PlacedBox placed)
     {
-        using LayoutState.Trial? trial = draft.State.With(new[] { placed });
+        using LayoutState.Trial? trial = draft.State.With(new[] { placed }, nearby: true);
         return trial is not null && !trial.Findings.Exists(finding => finding.Subject == placed.Box.Id);
     }
 }

@@ -30,34 +30,44 @@ internal sealed partial class RoughInDraft
         for (int n = 0; n < MostCures; n++)
         {
             // What a thing needs beside it may serve the room as well; the other way round it may not.
-            (SpaceIndex.Judged Space, Finding Finding)? next = null;
-            foreach (SpaceIndex.Judged space in spaces)
-            {
-                Judge(space);
-                Finding? first = space.Findings.Find(finding => IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Cure.Count: > 0 });
-                if (first is not null && (next is null || (space.Rule.IsPlannedFirst && !next.Value.Space.Rule.IsPlannedFirst)))
-                {
-                    next = (space, first);
-                }
-            }
-
-            if (next is not { } one)
+            if ((FirstOf(spaces, true, IsNext) ?? FirstOf(spaces, false, IsNext)) is not var (space, finding))
             {
                 return;
             }
 
-            given.Add(KeyOf(one.Finding));
-            foreach (PlacedBox offered in one.Finding.Space!.Cure)
+            given.Add(KeyOf(finding));
+            foreach (PlacedBox offered in finding.Space!.Cure)
             {
                 PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(this, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
 
                 // Where a stud is near enough it holds the box; else the very place that is offered, then whatever is near that.
-                if (!TryNear(placed, one.Space, one.Finding, true) && !TryAdd(placed.Address, placed.Box, "for " + one.Finding.Subject, one.Space.Rule))
+                if (!TryNear(placed, space, finding, true) && !TryAdd(placed.Address, placed.Box, "for " + finding.Subject, space.Rule))
                 {
-                    TryNear(placed, one.Space, one.Finding, false);
+                    TryNear(placed, space, finding, false);
                 }
             }
         }
+
+        bool IsNext(SpaceIndex.Judged space, Finding finding) =>
+            IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Cure.Count: > 0 };
+    }
+
+    /// <summary>The first finding to be mended, of rules that are planned first or of the others: each thing that is judged is judged again only when it is come to.</summary>
+    private (SpaceIndex.Judged Space, Finding Finding)? FirstOf(List<SpaceIndex.Judged> spaces, bool isPlannedFirst, Func<SpaceIndex.Judged, Finding, bool> isNext)
+    {
+        foreach (SpaceIndex.Judged space in spaces)
+        {
+            if (space.Rule.IsPlannedFirst == isPlannedFirst)
+            {
+                Judge(space);
+                if (space.Findings.Find(finding => isNext(space, finding)) is { } first)
+                {
+                    return (space, first);
+                }
+            }
+        }
+
+        return null;
     }
 
     /// <summary>What still lacks as much after a box was added for it isn't tried again; what lacks less, as a garage of several bays, is.</summary>

@@ -19,7 +19,8 @@ internal sealed partial class LayoutState
     /// <param name="boxes">The boxes.</param>
     /// <param name="findings">Takes what is found.</param>
     /// <param name="onlyMoved">Whether nothing about them changed but where they are: then what doesn't read that says what it said.</param>
-    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, bool onlyMoved = false)
+    /// <param name="nearby">Whether flights and the dwelling are left out.</param>
+    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, bool onlyMoved = false, bool nearby = false)
     {
         JudgeBeside(boxes, findings);
         HashSet<int> spaces = [];
@@ -30,8 +31,11 @@ internal sealed partial class LayoutState
 
         foreach (int space in spaces)
         {
-            Spaces[space].Judge(this, isTrial: true);
-            findings.AddRange(Spaces[space].Findings);
+            if (!nearby || Spaces[space].View.Kind is not (SpaceKind.Flight or SpaceKind.Dwelling))
+            {
+                Spaces[space].Judge(this, isTrial: true);
+                findings.AddRange(Spaces[space].Findings);
+            }
         }
     }
 

@@ -8,7 +8,9 @@ internal sealed partial class LayoutState
 {
     /// <summary>Adds boxes behind all others until the trial is put away; null where one of them can't be there.</summary>
     /// <remarks>Measured: the example house's remedies took 53 to 90 ms with the dwelling evaluated anew for each, 18 ms so.</remarks>
-    public Trial? With(Items<PlacedBox> some)
+    /// <param name="some">The boxes.</param>
+    /// <param name="nearby">Whether flights and the dwelling are left out, which ask how many boxes there are and what they switch, and not which place one of a room has.</param>
+    public Trial? With(Items<PlacedBox> some, bool nearby = false)
     {
         Trial trial = new(this);
         try
@@ -24,7 +26,7 @@ internal sealed partial class LayoutState
                 trial.Add(box);
             }
 
-            trial.Judge();
+            trial.Judge(nearby);
             return trial;
         }
         catch (OverflowException)
@@ -88,14 +90,14 @@ internal sealed partial class LayoutState
             added.Add(index);
         }
 
-        public void Judge()
+        public void Judge(bool nearby)
         {
             foreach (int box in added)
             {
                 state.JudgeAlone(box, Findings);
             }
 
-            state.JudgeTogether(added, Findings);
+            state.JudgeTogether(added, Findings, nearby: nearby);
         }
 
         /// <summary>Puts them away.</summary>
