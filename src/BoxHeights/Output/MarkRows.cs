@@ -13,7 +13,7 @@ internal static class MarkRows
     public static Items<MarkRow> Of(LayoutState state, MarkOptions options, HashSet<string> unrounded)
     {
         List<(ResolvedSurface Surface, MarkRow Row)> rows = [];
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box)
                 && state.Boxes[box] is { IsExisting: false, Source.Measured: null })
@@ -49,7 +49,7 @@ internal static class MarkRows
     public static Items<LeftOutBox> LeftOut(LayoutState state)
     {
         List<LeftOutBox> found = [];
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             if (state.Boxes[box].IsOnWall && state.SitesOf(box).Length == 0)
             {

@@ -32,7 +32,7 @@ internal sealed partial class RoughInDraft
         State = evaluator.StateOf(dwelling, cancellation);
         State.Spaces.NoteReaders();
         State.JudgeEntered();
-        described = State.Boxes.Length;
+        described = State.Boxes.Count;
         Described = SharedWalls.In(dwelling, BackFaces.Of(dwelling));
         foreach (ResolvedSurface surface in State.Surfaces)
         {
@@ -226,7 +226,7 @@ internal sealed partial class RoughInDraft
 
         ids.Add(id);
         reasons.Add(new(id, address, reason + (rule is null ? "" : " (" + rule.Id + ")"), rule?.Id));
-        Note(State.Boxes.Length - 1);
+        Note(State.Boxes.Count - 1);
         return true;
     }
 
@@ -298,7 +298,7 @@ internal sealed partial class RoughInDraft
     private Dwelling Planned()
     {
         List<PlacedBox> added = [];
-        for (int box = described; box < State.Boxes.Length; box++)
+        for (int box = described; box < State.Boxes.Count; box++)
         {
             added.Add(new(State.Boxes[box].Surface.Address, State.Boxes[box].Source));
         }

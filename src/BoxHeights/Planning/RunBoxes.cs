@@ -110,7 +110,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
                     (_, string beside, Rule? by) = position.Reason == PositionReason.Wished ? wishes.Find(wish => wish.Along.Contains(position.At)) : default;
                     string reason = by is not null ? "beside " + beside : ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
                     bool isAdded = draft.TryAdd(place.Address, isFed ? place.Box.WithDevices(served.Onward) : place.Box, reason + (isFed ? ", fed through " + feeder + ", which protects it" : ""), by ?? (ofItsOwn ? null : rule));
-                    feeder ??= isAdded ? draft.State.Boxes[draft.State.Boxes.Length - 1].Source.Id : null;
+                    feeder ??= isAdded ? draft.State.Boxes[draft.State.Boxes.Count - 1].Source.Id : null;
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                 }

@@ -38,7 +38,7 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
     public void Adopt()
     {
         List<SwitchStation> adopted = [];
-        for (int box = 0; box < draft.State.Boxes.Length; box++)
+        for (int box = 0; box < draft.State.Boxes.Count; box++)
         {
             DeviceBox source = draft.State.Boxes[box].Source;
             if (draft.IsPlanned(box) && source.Controls.Count == 0 && source.Devices.Exists(device => device.IsSwitch) && For(box) is { } group)
@@ -192,7 +192,7 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
         {
             if (entrances.TryPlace(station, station.Filled(habit.Box, habit)))
             {
-                station.Box = draft.State.Boxes.Length - 1;
+                station.Box = draft.State.Boxes.Count - 1;
                 break;
             }
 

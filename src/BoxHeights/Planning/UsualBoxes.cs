@@ -138,7 +138,7 @@ internal sealed class UsualBoxes(RoughInDraft draft)
     {
         if (habit.OneInADwelling)
         {
-            return System.Array.Exists(draft.State.Boxes, box => IsOne(box, habit));
+            return draft.State.Boxes.Exists(box => IsOne(box, habit));
         }
 
         foreach (int box in draft.BoxesOf(room.Id))

@@ -82,7 +82,7 @@ public sealed partial class Evaluation
     {
         get
         {
-            for (int box = 0; box < state.Boxes.Length; box++)
+            for (int box = 0; box < state.Boxes.Count; box++)
             {
                 foreach (Check check in ChecksOf(box))
                 {
@@ -153,7 +153,7 @@ public sealed partial class Evaluation
     internal Evaluation Again(Dwelling dwelling, CancellationToken cancellation) => evaluator.Evaluate(dwelling, cancellation);
 
     /// <summary>Whether there was anything to judge.</summary>
-    internal bool HasJudged => state.Boxes.Length + Dwelling.Rooms.Count + Dwelling.Outside.Count + Dwelling.Flights.Count > 0;
+    internal bool HasJudged => state.Boxes.Count + Dwelling.Rooms.Count + Dwelling.Outside.Count + Dwelling.Flights.Count > 0;
 
     /// <summary>The judgements that say something, made anew each time: a report asks once.</summary>
     internal IReadOnlyList<Judgement> Told()

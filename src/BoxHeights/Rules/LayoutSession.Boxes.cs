@@ -36,8 +36,8 @@ public sealed partial class LayoutSession
             return Reopen(ToDwelling().WithBox(placed));
         }
 
-        indexOf.Add(box.Id, state.Boxes.Length - 1);
-        Array.Resize(ref moved, state.Boxes.Length);
+        indexOf.Add(box.Id, state.Boxes.Count - 1);
+        Array.Resize(ref moved, state.Boxes.Count);
         return SessionChange.Between(before, after);
     }
 
@@ -88,7 +88,7 @@ public sealed partial class LayoutSession
     public Dwelling ToDwelling()
     {
         List<PlacedBox> added = [];
-        for (int box = described; box < state.Boxes.Length; box++)
+        for (int box = described; box < state.Boxes.Count; box++)
         {
             if (indexOf.TryGetValue(state.Boxes[box].Source.Id, out int index) && index == box)
             {
@@ -110,7 +110,7 @@ public sealed partial class LayoutSession
     /// <summary>Begins to count boxes that join and leave.</summary>
     private void BeginBoxes()
     {
-        described = state.Boxes.Length;
+        described = state.Boxes.Count;
         unused = 0;
         takenAway.Clear();
         namesOfParts = null;

@@ -129,11 +129,11 @@ public sealed partial class LayoutSession
         state.Evaluation = Evaluate;
         state.Spaces.NoteReaders();
         state.JudgeEntered();
-        moved = new bool[state.Boxes.Length];
-        entered = Array.ConvertAll(state.Boxes, box => box.Source);
+        moved = new bool[state.Boxes.Count];
+        entered = [.. state.Boxes.ConvertAll(box => box.Source)];
         BeginBoxes();
         indexOf.Clear();
-        for (int i = state.Boxes.Length - 1; i >= 0; i--)
+        for (int i = state.Boxes.Count - 1; i >= 0; i--)
         {
             indexOf[state.Boxes[i].Source.Id] = i;
         }

@@ -11,7 +11,7 @@ internal static class BoxViews
     public static Items<BoxView> On(LayoutState state, ResolvedSurface surface)
     {
         List<BoxView> found = [];
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             if (ReferenceEquals(state.Boxes[box].Surface, surface))
             {

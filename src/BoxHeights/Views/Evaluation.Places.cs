@@ -122,7 +122,7 @@ public sealed partial class Evaluation
     private Whereabouts At(PlacedBox box, BoxHeight? terms) =>
         Whereabouts.Of(state, box ?? throw new ArgumentNullException(nameof(box)), terms) ?? throw NoSuch("surface", box.Address, nameof(box));
 
-    private int IndexOf(string box) => Array.FindIndex(state.Boxes, one => one.Source.Id == (box ?? throw new ArgumentNullException(nameof(box)))) is >= 0 and var index
+    private int IndexOf(string box) => state.Boxes.FindIndex(one => one.Source.Id == (box ?? throw new ArgumentNullException(nameof(box)))) is >= 0 and var index
         ? index
         : throw NoSuch("box", box, nameof(box));
 }

@@ -105,7 +105,7 @@ public sealed class StatedSiteTests
         return said.SelectMany(one => one).ToArray();
     }
 
-    private static IEnumerable<StatedSite> Sites(LayoutState state) => Enumerable.Range(0, state.Boxes.Length).SelectMany(box => state.SitesOf(box)).Distinct();
+    private static IEnumerable<StatedSite> Sites(LayoutState state) => Enumerable.Range(0, state.Boxes.Count).SelectMany(box => state.SitesOf(box)).Distinct();
 
     private static DistanceSet SharedAt(StatedSite site, long along, bool firmOnly)
     {

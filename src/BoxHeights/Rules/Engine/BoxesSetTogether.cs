@@ -12,7 +12,7 @@ internal sealed class BoxesSetTogether
     public BoxesSetTogether(LayoutState state)
     {
         this.state = state;
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             if (state.SitesOf(box).Length > 0 && state.HasReading(box) && IsFree(box))
             {

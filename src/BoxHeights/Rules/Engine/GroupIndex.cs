@@ -10,13 +10,12 @@ internal sealed class GroupIndex
 
     // By rule, then by name: hashing a rule, which is a record of lists, at each look cost more than judging did.
     private readonly Dictionary<string, int>[] known;
-    private int[][] groupsOf;
+    private readonly List<int[]> groupsOf = [];
     private List<int>? inOrder;
 
     public GroupIndex(LayoutState state)
     {
-        groupsOf = new int[state.Boxes.Length][];
-        List<int>[] of = new List<int>[groupsOf.Length];
+        List<int>[] of = new List<int>[state.Boxes.Count];
         ProvisionRule[] rules = state.Rules.Provision;
         known = new Dictionary<string, int>[rules.Length];
         for (int r = 0; r < rules.Length; r++)
@@ -24,7 +23,7 @@ internal sealed class GroupIndex
             ProvisionRule rule = rules[r];
             known[r] = new(StringComparer.Ordinal);
             Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
-            for (int i = 0; i < groupsOf.Length; i++)
+            for (int i = 0; i < of.Length; i++)
             {
                 if (NameOf(rule, i, state) is { } name)
                 {
@@ -50,9 +49,9 @@ internal sealed class GroupIndex
             }
         }
 
-        for (int i = 0; i < groupsOf.Length; i++)
+        for (int i = 0; i < of.Length; i++)
         {
-            groupsOf[i] = of[i]?.ToArray() ?? [];
+            groupsOf.Add(of[i]?.ToArray() ?? []);
         }
     }
 
@@ -83,7 +82,7 @@ internal sealed class GroupIndex
     }
 
     /// <summary>Whether a box was put in its groups.</summary>
-    public bool Holds(int box) => box < groupsOf.Length;
+    public bool Holds(int box) => box < groupsOf.Count;
 
     /// <summary>Whether a box that was described anew belongs to the groups that it was put in.</summary>
     public bool Holds(int box, LayoutState state)
@@ -149,7 +148,7 @@ internal sealed class GroupIndex
 
     private int[] AllBoxes()
     {
-        int[] all = new int[groupsOf.Length];
+        int[] all = new int[groupsOf.Count];
         for (int i = 0; i < all.Length; i++)
         {
             all[i] = i;
@@ -159,7 +158,7 @@ internal sealed class GroupIndex
     }
 
     /// <summary>Puts a box that was added behind all others in its groups, and makes those that it is the first in.</summary>
-    public void Enter(LayoutState state) => Enter(groupsOf.Length, state, static (group, box) => group.Enter(box));
+    public void Enter(LayoutState state) => Enter(groupsOf.Count, state, static (group, box) => group.Enter(box));
 
     /// <summary>Puts a box that was added behind all others, or one that parted, in its groups, where it comes in the dwelling's order.</summary>
     public void Join(int box, LayoutState state) => Enter(box, state, static (group, box) => group.Join(box));
@@ -196,14 +195,18 @@ internal sealed class GroupIndex
             of.Add(group);
         }
 
-        Array.Resize(ref groupsOf, Math.Max(groupsOf.Length, box + 1));
+        if (box == groupsOf.Count)
+        {
+            groupsOf.Add([]);
+        }
+
         groupsOf[box] = of.ToArray();
     }
 
     /// <summary>Takes the last box out again, and the groups that were made for it.</summary>
     public void Leave()
     {
-        int box = groupsOf.Length - 1;
+        int box = groupsOf.Count - 1;
         foreach (int group in groupsOf[box])
         {
             groups[group].Boxes.Leave();
@@ -215,7 +218,7 @@ internal sealed class GroupIndex
             groups.RemoveAt(last);
         }
 
-        Array.Resize(ref groupsOf, box);
+        groupsOf.RemoveAt(box);
     }
 
     private void Make(ProvisionRule rule, int nth, Dictionary<string, int> among, string name, ProvisionGroup boxes)

@@ -33,7 +33,7 @@ internal sealed partial class LayoutState
         if (boxesOn is null)
         {
             boxesOn = new List<int>?[surfaces.Count];
-            for (int box = 0; box < Boxes.Length; box++)
+            for (int box = 0; box < Boxes.Count; box++)
             {
                 (boxesOn[Boxes[box].Surface.Index] ??= []).Add(box);
             }
@@ -158,16 +158,14 @@ internal sealed partial class LayoutState
     private int Append(ResolvedBox box)
     {
         // What is listed is listed before there is one more.
-        int added = Boxes.Length;
+        int added = Boxes.Count;
         _ = BoxesOn(box.Surface);
         if (Rules.HasRelief)
         {
             Companions().ListOf(box.Surface.Space).Add(added);
         }
 
-        Resize(added + 1);
-        Boxes[added] = box;
-        sites[added] = [];
+        Enter(box);
         (boxesOn![box.Surface.Index] ??= []).Add(added);
 
         return added;
@@ -181,7 +179,7 @@ internal sealed partial class LayoutState
         if (!Groups.Holds(added))
         {
             // It was judged by itself alone.
-            Resize(added);
+            TakeLast();
             return;
         }
 
@@ -195,7 +193,7 @@ internal sealed partial class LayoutState
         }
 
         LeaveGroups();
-        Resize(added);
+        TakeLast();
         for (int i = 0; i < others.Count; i++)
         {
             Describe(others[i], before[i]);
@@ -210,17 +208,25 @@ internal sealed partial class LayoutState
         JudgeBeside(touched, found);
     }
 
-    private void Resize(int count)
+    /// <summary>Takes out the box that was entered last.</summary>
+    private void TakeLast()
     {
-        for (int box = count; box < Boxes.Length; box++)
-        {
-            placementFindings[box] = null;
-            limitFindings[box] = null;
-        }
+        int last = Boxes.Count - 1;
+        placementFindings[last] = null;
+        limitFindings[last] = null;
+        Boxes.RemoveAt(last);
+    }
 
-        ResolvedBox[] boxes = Boxes;
-        Array.Resize(ref boxes, count);
-        Boxes = boxes;
+    /// <summary>Enters a box behind all others.</summary>
+    private void Enter(ResolvedBox box)
+    {
+        Boxes.Add(box);
+        MakeRoom(Boxes.Count);
+        sites[Boxes.Count - 1] = [];
+    }
+
+    private void MakeRoom(int count)
+    {
         if (count <= at.Length)
         {
             return;

@@ -16,7 +16,7 @@ internal sealed partial class LayoutState
             return null;
         }
 
-        int[] all = new int[Boxes.Length];
+        int[] all = new int[Boxes.Count];
         for (int i = 0; i < all.Length; i++)
         {
             all[i] = i;
@@ -52,7 +52,7 @@ internal sealed partial class LayoutState
         catch (OverflowException)
         {
             TakeOff(box);
-            Resize(box);
+            TakeLast();
             return false;
         }
 
@@ -74,7 +74,7 @@ internal sealed partial class LayoutState
     public bool TryLeave(int box, List<Finding> before, List<Finding> after)
     {
         ResolvedBox resolved = Boxes[box];
-        if (!MayPart(box) || Array.Exists(Boxes, one => one.Source.Controls.Contains(resolved.Source.Id)))
+        if (!MayPart(box) || Boxes.Exists(one => one.Source.Controls.Contains(resolved.Source.Id)))
         {
             return false;
         }

@@ -16,7 +16,7 @@ internal sealed partial class LayoutState
         }
 
         int[]? order = InOrder();
-        for (int i = 0; i < Boxes.Length; i++)
+        for (int i = 0; i < Boxes.Count; i++)
         {
             int box = order is null ? i : order[i];
             CollectOwn(box, findings);

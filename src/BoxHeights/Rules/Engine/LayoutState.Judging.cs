@@ -8,7 +8,7 @@ internal sealed partial class LayoutState
     /// <returns>How many findings there are. Nothing is allocated for what passes.</returns>
     public int JudgeAll()
     {
-        for (int i = 0; i < Boxes.Length; i++)
+        for (int i = 0; i < Boxes.Count; i++)
         {
             JudgeLimits(i);
             JudgePlacement(i);
@@ -21,7 +21,7 @@ internal sealed partial class LayoutState
     /// <returns>How many findings there are.</returns>
     public int JudgeEntered()
     {
-        for (int i = 0; Rules.HasRelief && i < Boxes.Length; i++)
+        for (int i = 0; Rules.HasRelief && i < Boxes.Count; i++)
         {
             if (mayMiss[i])
             {
@@ -35,7 +35,7 @@ internal sealed partial class LayoutState
     private int JudgeGroupsAndSpaces()
     {
         int found = Faults.Count;
-        for (int i = 0; i < Boxes.Length; i++)
+        for (int i = 0; i < Boxes.Count; i++)
         {
             found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]) + NotJudgedOf(i);
         }

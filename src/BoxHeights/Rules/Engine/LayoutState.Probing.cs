@@ -21,10 +21,8 @@ internal sealed partial class LayoutState
             _ = Companions().ListOf(surface.Space);
         }
 
-        int index = Boxes.Length;
-        Resize(index + 1);
-        Boxes[index] = box;
-        sites[index] = [];
+        int index = Boxes.Count;
+        Enter(box);
         Put(index, box.Height, box.TryAlong(Options.Catalog, out Distance along) ? along : null);
         return new(this, index);
     }
@@ -73,6 +71,6 @@ internal sealed partial class LayoutState
         }
 
         /// <summary>Puts it away.</summary>
-        public void Dispose() => state.Resize(Box.Index);
+        public void Dispose() => state.TakeLast();
     }
 }

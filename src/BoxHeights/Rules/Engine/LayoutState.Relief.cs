@@ -20,7 +20,7 @@ internal sealed partial class LayoutState
         if (companions is null)
         {
             companions = [];
-            for (int i = 0; i < Boxes.Length; i++)
+            for (int i = 0; i < Boxes.Count; i++)
             {
                 companions.ListOf(Boxes[i].Surface.Space).Add(i);
             }

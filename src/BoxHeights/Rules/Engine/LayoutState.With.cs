@@ -51,8 +51,15 @@ internal sealed partial class LayoutState
 
     private void ResizeGroups()
     {
-        Array.Resize(ref groupFindings, Groups.Count);
-        Array.Resize(ref keeps, Groups.Count);
+        if (Groups.Count > keeps.Length)
+        {
+            Array.Resize(ref groupFindings, Groups.Count);
+            Array.Resize(ref keeps, Groups.Count);
+        }
+
+        // A group that is made anew has said nothing yet.
+        Array.Clear(groupFindings, Groups.Count, groupFindings.Length - Groups.Count);
+        Array.Clear(keeps, Groups.Count, keeps.Length - Groups.Count);
     }
 
     /// <summary>Takes the last box off its surface and away from its companions.</summary>
@@ -75,7 +82,7 @@ internal sealed partial class LayoutState
         public Trial(LayoutState state)
         {
             this.state = state;
-            before = state.Boxes.Length;
+            before = state.Boxes.Count;
         }
 
         /// <summary>What is found of the boxes and of all that they are judged with. To be read before they are put away.</summary>
@@ -103,9 +110,9 @@ internal sealed partial class LayoutState
         /// <summary>Puts them away.</summary>
         public void Dispose()
         {
-            while (state.Boxes.Length > before)
+            while (state.Boxes.Count > before)
             {
-                int last = state.Boxes.Length - 1;
+                int last = state.Boxes.Count - 1;
                 state.TakeOff(last);
                 if (added.Contains(last))
                 {
@@ -113,7 +120,7 @@ internal sealed partial class LayoutState
                     state.LeaveGroups();
                 }
 
-                state.Resize(last);
+                state.TakeLast();
             }
         }
     }

@@ -38,7 +38,7 @@ internal sealed partial class LayoutState : BoxesNow
         LayoutFault? tooLarge = SizeCaps.Beyond(dwelling, options.Caps);
         Dwelling judged = tooLarge is null ? dwelling : new Dwelling(dwelling.Name).WithUnits(dwelling.Units);
         Resolver resolved = Resolver.Resolve(judged, options.Catalog, options.Units);
-        Boxes = resolved.Boxes.ToArray();
+        Boxes = resolved.Boxes;
         Faults = resolved.Faults;
         if (tooLarge is not null)
         {
@@ -48,7 +48,7 @@ internal sealed partial class LayoutState : BoxesNow
         UnknownKinds.AddTo(Faults, judged, Boxes, rules.KindsWith(options.Catalog, options.OwnKinds));
         surfaces = resolved.Surfaces;
         stated = new(resolved.Surfaces.Count, rules, options.Catalog);
-        int count = Boxes.Length;
+        int count = Boxes.Count;
         sites = new StatedSite[count][];
         at = new long[count];
         reading = new long[count];
@@ -101,7 +101,7 @@ internal sealed partial class LayoutState : BoxesNow
 
     public SettledOptions Options { get; }
 
-    public ResolvedBox[] Boxes { get; private set; }
+    public List<ResolvedBox> Boxes { get; }
 
     public List<LayoutFault> Faults { get; }
 

@@ -12,7 +12,7 @@ internal sealed class PlacesToTry
     {
         this.state = state;
         boxesOn = new List<int>?[state.SurfaceCount];
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             (boxesOn[state.Boxes[box].Surface.Index] ??= []).Add(box);
         }

@@ -13,7 +13,7 @@ internal sealed partial class RemedyFinder
     private Items<Remedy> SetRight(Cause cause, DeviceBox moved)
     {
         Items<string> id = new[] { moved.Id };
-        int box = Array.FindIndex(state.Boxes, one => one.Source.Id == moved.Id);
+        int box = state.Boxes.FindIndex(one => one.Source.Id == moved.Id);
         if (!sticks.IsFree(box) || SetTo(box, moved) is not { } move)
         {
             return new Remedy[] { NonePlaced(cause, id, new[] { cause.RuleId }, stays: true) };

@@ -28,7 +28,7 @@ internal sealed partial class SpaceIndex
             return;
         }
 
-        for (int i = 0; i < state.Boxes.Length; i++)
+        for (int i = 0; i < state.Boxes.Count; i++)
         {
             SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;
             boxOf.Add(box);

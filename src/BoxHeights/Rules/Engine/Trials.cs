@@ -30,7 +30,7 @@ internal sealed class Trials
             }
         }
 
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             boxesOf.ListOf(state.Boxes[box].Source.Id).Add(box);
         }
@@ -164,7 +164,7 @@ internal sealed class Trials
             }
         }
 
-        return wrong.Count * 2 > Array.FindAll(state.Boxes, box => box.Source.Purpose == purpose).Length;
+        return wrong.Count * 2 > state.Boxes.FindAll(box => box.Source.Purpose == purpose).Count;
     }
 
     private bool IsFoundOfItsLike(Finding finding, DeviceBox box)

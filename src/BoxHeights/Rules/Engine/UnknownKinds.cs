@@ -6,7 +6,7 @@ namespace BoxHeights.Rules;
 internal static class UnknownKinds
 {
     /// <summary>A fault for each part of a kind that isn't known: with the name that may have been meant, or as a note where none is near.</summary>
-    public static void AddTo(List<LayoutFault> faults, Dwelling dwelling, ResolvedBox[] boxes, KnownKinds known)
+    public static void AddTo(List<LayoutFault> faults, Dwelling dwelling, List<ResolvedBox> boxes, KnownKinds known)
     {
         Add(faults, known.Occupancies, dwelling.Occupancy?.Name, dwelling.Name, dwelling.Name);
         foreach (Room room in dwelling.Rooms)

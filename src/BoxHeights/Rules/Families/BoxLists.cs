@@ -42,6 +42,9 @@ internal sealed class BoxLists
     /// <summary>The boxes of a room or outside face; null where none is known by that id.</summary>
     public SpaceBoxes? InSpace(string id) => inSpace.TryGetValue(id, out SpaceBoxes? list) ? list : null;
 
+    /// <summary>The boxes in the rooms of a storey; null where none is known by that id.</summary>
+    public SpaceBoxes? OnStorey(string id) => onStorey.TryGetValue(id, out SpaceBoxes? list) ? list : null;
+
     /// <summary>The boxes on the wall of a flight of stairs; null where no flight has that wall.</summary>
     public SpaceBoxes? OnStairWall(string address) => onStairWall.TryGetValue(address, out SpaceBoxes? list) ? list : null;
 
@@ -131,7 +134,7 @@ internal sealed class BoxLists
             yield return space;
         }
 
-        if (StoreyOf(box) is { } storey && onStorey.TryGetValue(storey, out SpaceBoxes? level))
+        if (StoreyOf(box) is { } storey && OnStorey(storey) is { } level)
         {
             yield return level;
         }

@@ -35,6 +35,9 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
     /// <summary>The boxes of a room or outside face.</summary>
     public Items<SpaceBox> BoxesIn(string space) => boxes.InSpace(space) is { } list ? Read(list) : default;
 
+    /// <summary>The boxes in the rooms of a storey.</summary>
+    public Items<SpaceBox> BoxesOn(string storey) => boxes.OnStorey(storey) is { } list ? Read(list) : default;
+
     /// <summary>Whether such a box is described in a room or on an outside face, be it at fault.</summary>
     public bool IsIn(string space, IBoxKind kind)
     {

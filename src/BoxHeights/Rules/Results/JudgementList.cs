@@ -41,7 +41,7 @@ internal sealed class JudgementList
     public static List<Judgement> Of(LayoutState state, IReadOnlyList<Finding> findings, bool evenNotApplicable)
     {
         JudgementList list = new(state, findings, evenNotApplicable);
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             list.Box(box);
         }

@@ -12,7 +12,7 @@ internal static class NeighborHeight
     /// <param name="counts">The boxes to go by.</param>
     public static BoxHeight? Of(SpaceView space, DeviceBox added, CountedOutlet counts)
     {
-        return Shared(space.Boxes, IsLike) ?? Shared(space.Whole.Boxes, box => box.StoreyId == space.Room?.Storey && IsLike(box)) ?? added.Height;
+        return Shared(space.Boxes, IsLike) ?? (space.Room is { } room ? Shared(space.Whole.BoxesOn(room.Storey), IsLike) : null) ?? added.Height;
 
         bool IsLike(SpaceBox box) => box.Traits.Purpose == added.Purpose && box.Traits.Surface == BoxSurface.Wall && counts.Of(box, out _) == Verdict.Passes;
     }
