@@ -23,7 +23,7 @@ internal sealed class OrderCount
             keepsOff = item.ElsePlate && item.Limit is { } limit && !(keepsOff >= limit) ? limit : keepsOff;
         }
 
-        for (int box = 0; box < state.Boxes.Length; box++)
+        for (int box = 0; box < state.Boxes.Count; box++)
         {
             if (!state.Boxes[box].IsExisting)
             {
