@@ -23,7 +23,7 @@ public sealed partial class Evaluation
     {
         this.evaluator = evaluator;
         this.state = state;
-        state.Evaluation = () => this;
+        state.RemediesOf = RemediesOf;
         List<Finding> found = new(state.JudgeEntered());
         state.Cancellation = default;
         state.CollectInto(found);
@@ -189,6 +189,9 @@ public sealed partial class Evaluation
 
         return new(found);
     }
+
+    /// <summary>What would mend the cause of a finding.</summary>
+    internal Items<Remedy> RemediesOf(Finding finding) => CauseOf(finding)?.Remedies ?? default;
 
     internal Cause? CauseOf(Finding finding)
     {

@@ -126,7 +126,7 @@ public sealed partial class LayoutSession
     {
         state = taken;
         held = null;
-        state.Evaluation = Evaluate;
+        state.RemediesOf = finding => Evaluate().RemediesOf(finding);
         state.Spaces.NoteReaders();
         state.JudgeEntered();
         moved = new bool[state.Boxes.Count];

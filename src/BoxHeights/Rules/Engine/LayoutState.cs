@@ -92,8 +92,8 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>Ends whatever is worked out with it, for whoever asked for it.</summary>
     public CancellationToken Cancellation { get; set; }
 
-    /// <summary>Gives the evaluation that a finding's cause and remedies are looked up in.</summary>
-    public Func<Evaluation>? Evaluation { get; set; }
+    /// <summary>Looks up what would mend a finding: whatever its cause offers.</summary>
+    public Func<Finding, Items<Remedy>>? RemediesOf { get; set; }
 
     public Dwelling Dwelling { get; }
 

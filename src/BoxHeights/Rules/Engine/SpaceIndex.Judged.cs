@@ -65,7 +65,7 @@ internal sealed partial class SpaceIndex
             if (View.HasBrokenParts)
             {
                 // The fault is a finding itself.
-                to.LeavesOpen(JudgementList.AtFault);
+                to.LeavesOpen(AtFault);
                 return;
             }
 

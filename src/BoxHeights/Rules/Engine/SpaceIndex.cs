@@ -6,6 +6,9 @@ namespace BoxHeights.Rules;
 /// <summary>What the space rules are judged for, and which box belongs to what.</summary>
 internal sealed partial class SpaceIndex
 {
+    /// <summary>Said of what is broken: the fault is a finding itself.</summary>
+    internal static readonly Wording AtFault = $"a fault of the description keeps it from being judged";
+
     private static readonly List<int> None = [];
 
     private readonly List<Judged> judged = [];

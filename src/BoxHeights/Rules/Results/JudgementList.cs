@@ -7,8 +7,6 @@ namespace BoxHeights;
 /// <summary>What each rule came to for each subject, read from an evaluated state: findings as they are, and what made no finding with its reason.</summary>
 internal sealed class JudgementList
 {
-    /// <summary>Said of what is broken: the fault is a finding itself.</summary>
-    internal static readonly Wording AtFault = $"a fault of the description keeps it from being judged";
     private static readonly Wording NoDevice = $"which devices it holds isn't stated";
 
     private readonly LayoutState state;
@@ -101,7 +99,7 @@ internal sealed class JudgementList
             bool covers = rule.Scope.Covers(traits, state.Boxes[box].Surface.RoomKind);
             if (sites.Length == 0 && covers)
             {
-                Add(rule, box, Judged.NotJudged, AtFault);
+                Add(rule, box, Judged.NotJudged, SpaceIndex.AtFault);
             }
             else if (!covers && traits.Devices.Count == 0 && rule.Scope.Devices.Count > 0 && (rule.Scope with { Devices = default }).Covers(traits, state.Boxes[box].Surface.RoomKind))
             {

@@ -163,7 +163,7 @@ public sealed partial class Finding : IEquatable<Finding>
     {
         get
         {
-            Items<Remedy> all = state.Evaluation?.Invoke().CauseOf(this)?.Remedies ?? default;
+            Items<Remedy> all = state.RemediesOf?.Invoke(this) ?? default;
             List<Remedy> own = [];
             foreach (Remedy remedy in all)
             {
