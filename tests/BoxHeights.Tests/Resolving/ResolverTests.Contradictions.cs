@@ -3,11 +3,43 @@ using System.Linq;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
-namespace BoxHeights.Tests.Rules;
+namespace BoxHeights.Tests.Resolving;
 
-/// <content>Devices, gangs and sizes of one box that can't go together.</content>
-public sealed partial class LayoutFaultTests
+/// <content>What is said twice of one box and can't be true together.</content>
+public sealed partial class ResolverTests
 {
+    // The first stud's face is at 15-1/4 in, so the third's at 47-1/4: a box 2-1/4 in wide on its left has its center at 46-1/8. A tape is read to 1/8 in,
+    // and half of a box 1/4 in wider is another 1/8.
+    [Theory]
+    [InlineData("46-1/4", StudKnowledge.Declared, true, false)]
+    [InlineData("46-5/16", StudKnowledge.Declared, true, true)]
+    [InlineData("46", StudKnowledge.Measured, true, false)]
+    [InlineData("45-15/16", StudKnowledge.Measured, true, true)]
+    [InlineData("46-3/8", StudKnowledge.Declared, false, false)]
+    [InlineData("46-7/16", StudKnowledge.Declared, false, true)]
+    [InlineData("60", StudKnowledge.Assumed, true, false)]
+    public void Contradiction_StudAndPlace_IsNamedWhereStudsAreKnown(string at, StudKnowledge known, bool sized, bool contradicts)
+    {
+        DeviceBox box = Box("torn", at).WithSize(sized ? new BoxSize(CaseFile.Inches("2-1/4"), CaseFile.Inches("3-3/4")) : null)
+            .WithMounting(new Mounting(MountingMethod.Stud).WithStud(3).WithSide(StudSide.Left));
+        Dwelling dwelling = House(wall => wall.Add(box));
+        dwelling = dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(storey.Studs!.WithKnown(known))));
+        Finding? fault = Evaluator.Evaluate(dwelling).Findings.SingleOrDefault(finding => finding.Fault is not null);
+        Assert.Equal(contradicts ? LayoutFaultKind.Contradiction : null, fault?.Fault!.Kind);
+        Assert.True(fault is null || fault.Message.Contains("on stud 3, left, which puts its center at 46-1/8 in", StringComparison.Ordinal));
+    }
+
+    // Which side isn't said: 46-1/8 or 47-1/4 + 1-1/2 + 1-1/8 = 49-7/8 in.
+    [Theory]
+    [InlineData("49-7/8", false)]
+    [InlineData("48", true)]
+    public void Contradiction_StudWithoutSide_IsNamedIfNeitherSideWillDo(string at, bool contradicts)
+    {
+        Dwelling dwelling = House(wall => wall.Add(Box("torn", at).WithMounting(new Mounting(MountingMethod.Stud).WithStud(3))));
+        dwelling = dwelling.WithStoreys(dwelling.Storeys.Select(storey => storey.WithStuds(storey.Studs!.WithKnown(StudKnowledge.Declared))));
+        Assert.Equal(contradicts, Evaluator.Evaluate(dwelling).Findings.Any(finding => finding.Fault?.Kind == LayoutFaultKind.Contradiction));
+    }
+
     // What is fitted has to fit: three switches need three gangs, a dryer's receptacle two (common practice). Jacks share a plate.
     [Theory]
     [InlineData("switch switch switch", 2, 0, "3")]
