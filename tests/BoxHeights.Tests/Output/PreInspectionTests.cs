@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using BoxHeights.Tests.Cases;
 using FsCheck;
 using FsCheck.Fluent;
 using Xunit;
@@ -36,6 +37,35 @@ public sealed class PreInspectionTests
             list.Rows.AsEnumerable().Select(row => (row.ItemId, row.Limit!.Value)));
         Assert.Equal(["314.17", "314.17(C) Exception (2017 numbering)", "300.14", "300.14", "300.4(A)(1)", "300.4(D)", "314.20"], list.Rows.AsEnumerable().Select(row => row.Citation.Section));
     }
+
+    [Fact]
+    public void Limits_OfEveryItem_AreThoseOfTheCaseFile()
+    {
+        Level chair = new(Inches(36), Datum.Subfloor);
+        Dictionary<string, InspectionRow> asked = new[]
+        {
+            Of(Usual), Of(Usual.WithGangs(2)), Of(Usual.WithKind(BoxKind.CutIn)), Of(Usual, Finish(FinishKind.Wainscot, true, null, chair)), Of(Usual, Finish(FinishKind.Wainscot, null, null, chair)),
+        }.SelectMany(list => list.Rows.AsEnumerable()).DistinctBy(row => row.ItemId).ToDictionary(row => row.ItemId);
+        foreach (Dictionary<string, string> row in CaseFile.Table("inspection-limits.csv"))
+        {
+            InspectionRow item = asked[row["item"]];
+            Assert.Equal((CaseFile.Length(row["limit"], row["unit"]), row["section"], row["status"] == "memory"), (item.Limit!.Value, item.Citation.Section, item.Citation.Confidence == Confidence.FromMemory));
+            Assert.True(asked.Remove(row["item"]));
+        }
+
+        // What has no number.
+        Assert.Equal("held-at-box", Assert.Single(asked).Key);
+    }
+
+    // NEC 300.14: an opening less than 8 in either way.
+    [Theory]
+    [InlineData(0, 0, false)]
+    [InlineData(-2, 0, true)]
+    [InlineData(0, -2, true)]
+    public void For_AnOpeningJustUnderEightInches_AsksForThreeOutside(int wide, int high, bool asked) => Assert.Equal(asked, ItemsOf(Usual with
+    {
+        Size = new BoxSize(Inches(8) + Distance.FromTicks(wide), Inches(8) + Distance.FromTicks(high)),
+    }).Contains("out-of-opening"));
 
     [Fact]
     public void For_BoxesThatNeedAClamp_AskForTwelveInches()

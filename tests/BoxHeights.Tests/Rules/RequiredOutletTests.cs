@@ -56,7 +56,16 @@ public sealed class RequiredOutletTests
                 .WithWalls(new[] { new Wall("face", In("500")).WithBoxes(new[] { Receptacle(In("40") + off, "30").WithPurpose(BoxPurpose.Exterior) }) }),
         }),
         "above the garage floor" => new SquareRoom { Kind = RoomKind.Garage, North = [Receptacle(In("62"), "44").WithPurpose(BoxPurpose.Garage).WithHeight(BoxHeight.ToCenter(off, Datum.FinishedFloor))] }.House(),
+        "width of a vehicle door" => new SquareRoom
+        {
+            Kind = RoomKind.Garage,
+            Wide = In("264"),
+            SouthOpenings = [new("door", OpeningKind.GarageDoor, In("20"), In("20") + off)],
+            North = [Receptacle(In("62"), "44").WithPurpose(BoxPurpose.Garage)],
+        }.House(),
         "above grade" => Front(off),
+        "beyond the deck's end" => Deck(In("1"), In("20")).WithBoxes(box => box.WithAt(In("250") + off)),
+        "before the deck's end" => Deck(In("1"), In("20")).WithBoxes(box => box.WithAt(In("100") - off)),
         "gap to the deck" => Deck(off, null),
         _ => Deck(In("1"), off),
     };

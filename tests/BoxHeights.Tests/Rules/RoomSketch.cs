@@ -8,7 +8,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>
 /// One room in a line for each wall, left to right: "200 door:20:56 box:80 kitchen:100:160 sink:120:140:4". The first number is the wall's length; then come
 /// turn:-90, open, what is on it by left and right end, and boxes by their place and perhaps the height of their center above the floor. A number may end in
-/// +t or -t for one tick more or less.
+/// +t or -t for one tick more or less. A counter whose depth isn't stated ends in :unstated.
 /// </summary>
 internal sealed class RoomSketch
 {
@@ -21,7 +21,7 @@ internal sealed class RoomSketch
     /// <summary>The room's dwelling.</summary>
     /// <param name="kind">The kind of room.</param>
     /// <param name="walls">Its walls.</param>
-    /// <param name="standing">What stands in it: "railing x y x y", "half-wall x y x y", "island left near right far [overhang]", its top at 36 in, with or without a side
+    /// <param name="standing">What stands in it: "railing x y x y", "half-wall x y x y", "island left near right far [overhang [top]]", its top else at 36 in, with or without a side
     /// that divides the room ("… line x y x y"); and what is set into an island ("in sink left near right far").</param>
     /// <param name="flat">Boxes listed under its floor: "floor x y", "on-wall x y", "on-island x y height".</param>
     /// <param name="metric">Whether numbers are millimeters.</param>
@@ -72,7 +72,7 @@ internal sealed class RoomSketch
                 "tall-cabinet" or "base-cabinet" or "bookcase" or "wall-cabinet" or "odd-thing" => wall.WithCoverings(wall.Coverings.With(new Covering("c" + ++ids, new CoveringKind(parts[0]), At(1), At(2))
                     .WithBottom(parts[0] == "wall-cabinet" ? new Level(Here("54"), Datum.FinishedFloor) : null))),
                 "kitchen" or "desk" or "bar" => wall.WithCounters(wall.Counters.With(new Counter("k" + ++ids, new CounterKind(parts[0]), At(1), At(2))
-                    .WithTop(new Level(Here("36"), Datum.FinishedFloor)).WithDepth(CaseFile.Inches("25.5")))),
+                    .WithTop(new Level(Here("36"), Datum.FinishedFloor)).WithDepth(parts.Length > 3 ? null : CaseFile.Inches("25.5")))),
                 "sink" or "range" or "cooktop" or "refrigerator" => Interrupted(wall, new CounterInterruption(new InterruptionKind(parts[0]), At(1), At(2)).WithBehind(parts.Length > 3 ? At(3) : null)),
                 _ => WithFixture(wall, new Fixture("f" + ++ids, new FixtureKind(parts[0])).WithWall(id).WithLeft(At(1)).WithRight(At(2))),
             };
@@ -133,6 +133,7 @@ internal sealed class RoomSketch
 
         PlanPoint[] ends = Points(parts.Skip(1).Take(4));
         PlanPoint[] corners = ends.Length == 0 ? [] : [ends[0], new(ends[1].Right, ends[0].Into), ends[1], new(ends[0].Right, ends[1].Into)];
+        one = parts.Length > 6 ? one.WithTop(new Level(Here(parts[6]), Datum.FinishedFloor)) : one;
         return one.WithCorners(corners).WithOverhang(parts.Length > 5 ? Here(parts[5]) : null).WithLine(halves.Length > 1 ? Points(halves[1].Split(' ')) : []);
     }
 

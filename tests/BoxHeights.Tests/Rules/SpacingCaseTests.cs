@@ -80,7 +80,7 @@ public sealed class SpacingCaseTests
             }
         }
 
-        Assert.Equal(97, limits);
+        Assert.Equal(101, limits);
     }
 
     [Fact]

@@ -159,8 +159,15 @@ public sealed class RowLimitTests
     private static OneBox Before(OneBox box, Dictionary<string, string> row)
     {
         box = row["approach"].Length > 0 ? box with { Box = box.Box.WithApproach(row["approach"] == "side" ? Approach.Side : Approach.Forward) } : box;
-        return row["top"].Length > 0 ? Counter(box, In(row["top"]), In(row["depth"])) : box;
+        return row["top"].Length == 0 ? box
+            : row.TryGetValue("before", out string? machine) && machine.Length > 0 ? Machine(box, machine, In(row["top"]), In(row["depth"]))
+            : Counter(box, In(row["top"]), In(row["depth"]));
     }
+
+    private static OneBox Machine(OneBox box, string kind, Distance top, Distance depth) => box with
+    {
+        Room = room => room.WithFixtures(new[] { SquareRoom.Against("machine", new FixtureKind(kind), "wall", In("60"), In("87"), depth).WithTop(new Level(top, Datum.FinishedFloor)) }),
+    };
 
     private static OneBox Counter(OneBox box, Distance top, Distance depth) => box with
     {
