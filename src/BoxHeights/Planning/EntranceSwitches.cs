@@ -32,7 +32,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
 
         if (!isCloset)
         {
-            entrances = ServingAll(entrances);
+            entrances = NearWays.WithoutThose(room, ServingAll(entrances), habit);
             entrances.AddRange(AtItsFarEnd(room, entrances) is { } last ? [last] : []);
         }
 
@@ -300,7 +300,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     /// <summary>How far the middles of two ways in are apart in plan, squared.</summary>
-    private static decimal Apart(WallPlan plan, RoomOpening one, RoomOpening other)
+    internal static decimal Apart(WallPlan plan, RoomOpening one, RoomOpening other)
     {
         if (plan.IsTooLarge)
         {

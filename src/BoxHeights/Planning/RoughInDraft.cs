@@ -201,6 +201,7 @@ internal sealed partial class RoughInDraft
         new UsualBoxes(this).Plan(room);
         new RunBoxes(this).Plan(room);
         Cure([.. State.Spaces.OfSpace(room.Id)], _ => true);
+        new CounterCircuits(this).Plan(room);
     }
 
     /// <summary>Adds a box, unless it brings a finding with it or its plate comes too near another's.</summary>
@@ -228,6 +229,15 @@ internal sealed partial class RoughInDraft
         reasons.Add(new(id, address, reason + (rule is null ? "" : " (" + rule.Id + ")"), rule?.Id));
         Note(State.Boxes.Count - 1);
         return true;
+    }
+
+    /// <summary>Adds to what is told of why a planned box is there.</summary>
+    public void Tell(int box, string more)
+    {
+        int reason = reasons.FindIndex(one => one.Id == State.Boxes[box].Source.Id);
+        PlannedBox told = reasons[reason];
+        string rule = told.RuleId is { } id ? " (" + id + ")" : "";
+        reasons[reason] = new(told.Id, told.Address, told.Reason.Substring(0, told.Reason.Length - rule.Length) + more + rule, told.RuleId);
     }
 
     /// <summary>The boxes of a purpose that were planned in a storey at another height than the last: one room may not allow the height that did for those before, and then all are set by its stick.</summary>

@@ -92,7 +92,6 @@ internal sealed class RunBoxes(RoughInDraft draft)
             CodeMinimum = draft.Options.CodeMinimum,
         };
         HashSet<Distance> refused = [];
-        string? feeder = null;
         RunPlan plan;
         bool isRefused;
         do
@@ -101,16 +100,14 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
             plan = Best(served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
             isRefused = false;
-            foreach (PlannedPosition position in served.Onward.Count == 0 ? plan.Positions : FromItsEnds(plan.Positions, leg.Line))
+            foreach (PlannedPosition position in plan.Positions)
             {
                 if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
                 {
                     bool ofItsOwn = position.Reason is PositionReason.Face or PositionReason.Wished;
-                    bool isFed = feeder is not null && served.Onward.Count > 0;
                     (_, string beside, Rule? by) = position.Reason == PositionReason.Wished ? wishes.Find(wish => wish.Along.Contains(position.At)) : default;
                     string reason = by is not null ? "beside " + beside : ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
-                    bool isAdded = draft.TryAdd(place.Address, isFed ? place.Box.WithDevices(served.Onward) : place.Box, reason + (isFed ? ", fed through " + feeder + ", which protects it" : ""), by ?? (ofItsOwn ? null : rule));
-                    feeder ??= isAdded ? draft.State.Boxes[draft.State.Boxes.Count - 1].Source.Id : null;
+                    bool isAdded = draft.TryAdd(place.Address, place.Box, reason, by ?? (ofItsOwn ? null : rule));
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                 }
@@ -125,16 +122,6 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 room.Id + ": no place for a box within " + Printed.NoMoreThan(obstacle.Limit, draft.Units) + " of " + new SeenAlong(room, draft.Units).Stretches(run, obstacle.Uncovered)
                 + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
         }
-    }
-
-    /// <summary>What is nearest to an end of a run first: that feeds the rest.</summary>
-    private static Items<PlannedPosition> FromItsEnds(Items<PlannedPosition> positions, DistanceRange line)
-    {
-        List<PlannedPosition> sorted = [.. positions];
-        sorted.Sort((a, b) => FromEnd(a) != FromEnd(b) ? FromEnd(a).CompareTo(FromEnd(b)) : a.At.CompareTo(b.At));
-        return new(sorted);
-
-        Distance FromEnd(PlannedPosition position) => Distance.Min(position.At - line.From, line.To - position.At);
     }
 
     /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>

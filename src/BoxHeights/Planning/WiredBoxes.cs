@@ -12,7 +12,7 @@ internal sealed class WiredBoxes(RoughInDraft draft)
     /// <summary>The box with its cables and its volume; as it is where none are usual, or none of its kind holds them.</summary>
     public DeviceBox Wired(string address, DeviceBox box)
     {
-        if (box.Cables.Count > 0 || box.Volume is not null || CablesOf(box) is not { Length: > 0 } cables)
+        if (box.Cables.Count > 0 || box.Volume is not null || CablesOf(address, box) is not { Length: > 0 } cables)
         {
             return box;
         }
@@ -51,15 +51,16 @@ internal sealed class WiredBoxes(RoughInDraft draft)
         return null;
     }
 
-    private CableType[] CablesOf(DeviceBox box)
+    private CableType[] CablesOf(string address, DeviceBox box)
     {
+        RoomKind room = draft.State.SurfaceAt(address)?.RoomKind ?? default;
         List<CableType> feed = [];
         List<CableType> each = [];
         foreach (DeviceKind device in box.Devices)
         {
             foreach (UsualWiring habit in draft.State.Rules.HabitsOf<UsualWiring>())
             {
-                if (habit.Devices.Contains(device) && (habit.Purposes.Count == 0 || habit.Purposes.Contains(box.Purpose)))
+                if (habit.Devices.Contains(device) && (habit.Purposes.Count == 0 || habit.Purposes.Contains(box.Purpose)) && (habit.Rooms.Count == 0 || habit.Rooms.Contains(room)))
                 {
                     feed = habit.Feed.Count > feed.Count ? [.. habit.Feed] : feed;
                     each.AddRange(habit.Each);

@@ -27,6 +27,7 @@ internal static class InEverySet
         Alone = new[] { BoxPurpose.VanityLight },
         Passages = new[] { RoomKind.Hall },
         FarEnd = Distance.FromFeet(15),
+        FewSteps = Distance.FromFeet(5),
         WithinReach = Distance.FromInches(24),
         CasingGap = Distance.FromInches(0, 1, 2),
         BeyondLeaf = Distance.FromInches(3),

@@ -76,6 +76,10 @@ internal static class NecSpacing
             Counter(Section(edition == NecEdition.Nec2017 ? "210.52(C)(1), (4)" : "210.52(C)(1)"), edition >= NecEdition.Nec2023),
             Hall(Section("210.52(H)")),
             Foyer(Section("210.52(I)")),
+
+            // 210.8(A) asks for protection, and one device protects all that it feeds. Common practice, no source.
+            new ApplianceCircuits("counter-circuits", "on two circuits of 20 A, each protected by the first receptacle on it", Section("210.52(B)(3)") with { Confidence = Confidence.FromMemory },
+                new[] { BoxPurpose.Counter }, CounterRooms, 2) { Protecting = DeviceKind.GfciReceptacle, Onward = DeviceKind.DuplexReceptacle },
             edition switch
             {
                 NecEdition.Nec2017 => BySides(Section("210.52(C)(2), (3), (4)")),
@@ -122,8 +126,6 @@ internal static class NecSpacing
         {
             Scope = new() { Rooms = CounterRooms },
 
-            // 210.8(A) asks for protection, and one device protects all that it feeds. Common practice, no source.
-            Onward = new[] { DeviceKind.DuplexReceptacle },
             ExceptWhereTheWallIsBlocked = relief,
             LeavesOut = "walls at the ends of a straight counter, strips of several outlets, appliance garages",
         };

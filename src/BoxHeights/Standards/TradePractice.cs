@@ -166,7 +166,11 @@ internal static class TradePractice
                 : purpose == BoxPurpose.BedSwitch ? DeviceKind.ThreeWaySwitch
                 : DeviceKind.DuplexReceptacle,
         })
-        .WithDedicated(purpose == BoxPurpose.Laundry ? null : ApplianceOf(purpose)?.Name);
+        .WithDedicated(purpose == BoxPurpose.Laundry ? null : ApplianceOf(purpose)?.Name)
+
+        // What feeds a range is too thick for any plastic box; into a large metal one it comes by a connector.
+        .WithKind(purpose == BoxPurpose.Range ? BoxKind.FourElevenSquare : null)
+        .WithClamps(purpose == BoxPurpose.Range ? CableClamps.None : null);
 
     private static FixtureKind? ApplianceOf(BoxPurpose purpose) =>
         purpose == BoxPurpose.Refrigerator ? FixtureKind.Refrigerator

@@ -9,6 +9,9 @@ internal static class UsualWiring
         BoxPurpose.Counter, BoxPurpose.Bath, BoxPurpose.Laundry, BoxPurpose.Garage, BoxPurpose.DoorOpener, BoxPurpose.Refrigerator, BoxPurpose.SinkBase, BoxPurpose.Dishwasher, BoxPurpose.Hood,
     };
 
+    // NEC 210.52(B)(1): the circuits of 20 A for small appliances serve all receptacles of these rooms, and no other room's.
+    private static readonly Items<RoomKind> OnSmallAppliances = new[] { RoomKind.Kitchen, RoomKind.Pantry, RoomKind.BreakfastRoom, RoomKind.DiningRoom };
+
     private static readonly Items<DeviceKind> Receptacles = new[] { DeviceKind.DuplexReceptacle, DeviceKind.GfciReceptacle };
 
     private static CableType Two { get; } = CableType.Parse("14-2");
@@ -22,8 +25,11 @@ internal static class UsualWiring
         Wired("wiring-switch", "fed by one 14-2, with one to its light", DeviceKind.Switch) with { Feed = new[] { Two }, Each = new[] { Two } },
         Wired("wiring-three-way", "fed by one 14-2, with one 14-3 to its mate", DeviceKind.ThreeWaySwitch) with { Feed = new[] { Two }, Each = new[] { Three } },
         Wired("wiring-four-way", "between two 14-3", DeviceKind.FourWaySwitch) with { Each = new[] { Three, Three } },
+        Wired("wiring-kitchen-receptacle", "between two 12-2, in and on, where circuits for small appliances serve the walls too", Receptacles) with { Rooms = OnSmallAppliances, Feed = new[] { Thick, Thick } },
         Wired("wiring-receptacle", "between two 14-2, in and on", Receptacles) with { Purposes = new[] { BoxPurpose.General, BoxPurpose.Television, BoxPurpose.Bedside, BoxPurpose.Sofa, BoxPurpose.Office, BoxPurpose.Exterior }, Feed = new[] { Two, Two } },
         Wired("wiring-receptacle-20a", "between two 12-2, in and on", Receptacles) with { Purposes = OnTwentyAmperes, Feed = new[] { Thick, Thick } },
+        Wired("wiring-range", "fed by one 6-3", DeviceKind.RangeReceptacle) with { Feed = new[] { CableType.Parse("6-3") } },
+        Wired("wiring-dryer", "fed by one 10-3", DeviceKind.DryerReceptacle) with { Feed = new[] { CableType.Parse("10-3") } },
         Wired("wiring-light", "between two 14-2, in and on", DeviceKind.Luminaire) with { Feed = new[] { Two, Two } },
         Wired("wiring-alarm", "between two 14-3, in and on", DeviceLists.SmokeAlarms) with { Feed = new[] { Three, Three } },
     ]);

@@ -23,16 +23,65 @@ public sealed class PlannedCounterTests
         }
 
         Assert.Equal([MountingMethod.Stud, MountingMethod.Blocking, MountingMethod.Stud], boxes.Select(placed => placed.Box.Mounting!.How));
-        Assert.All(boxes, placed => Assert.Equal("gfci-receptacle", placed.Box.Devices.ToString()));
     }
 
-    // 2.35 to 3.78 m of counter take two: that nearer to its end, at 3.55 m, protects the other, and the plan says so.
+    // NEC 210.52(B)(3): no fewer than two circuits for small appliances serve the counters; 210.8(A) asks for protection, which one device gives all that it feeds. The ranch has three
+    // boxes on its wall and one on the island: two circuits, each from an end inward.
     [Fact]
-    public void Counter_ThatTakesTwo_HasOneThatProtectsTheOther()
+    public void Counters_OfAKitchen_AreOnTwoCircuits_EachProtectedByItsFirst()
+    {
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(RanchHouse.Bare);
+        PlacedBox[] boxes = Counters(plan);
+        Assert.Equal(["gfci-receptacle", "duplex-receptacle", "gfci-receptacle"], boxes.Select(placed => placed.Box.Devices.ToString()));
+        PlacedBox island = Assert.Single(plan.Dwelling.PlacedBoxes(), placed => placed.Address == "kitchen/floor");
+        Assert.Equal("duplex-receptacle", island.Box.Devices.ToString());
+        string Reason(PlacedBox placed) => plan.Reasons.Single(one => one.Id == placed.Box.Id).Reason;
+        Assert.EndsWith(", on circuit 1 of 2 (counter-outlets)", Reason(boxes[0]), StringComparison.Ordinal);
+        Assert.Contains("on circuit 1 of 2, fed through " + boxes[0].Box.Id, Reason(boxes[1]), StringComparison.Ordinal);
+        Assert.EndsWith(", on circuit 2 of 2 (counter-outlets)", Reason(boxes[2]), StringComparison.Ordinal);
+        Assert.Contains("on circuit 2 of 2, fed through " + boxes[2].Box.Id, Reason(island), StringComparison.Ordinal);
+    }
+
+    // A box that is there may be on either circuit, and what it protects isn't described: then each new one protects itself.
+    [Fact]
+    public void Counters_BesideOneThatIsThere_ProtectThemselves()
+    {
+        DeviceBox there = new DeviceBox("there", BoxPurpose.Counter).WithDevices(DeviceKind.DuplexReceptacle).WithAt(Distance.FromInches(50)).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(RanchHouse.Bare.WithBox(new PlacedBox("kitchen/north", there)));
+        Assert.All(Counters(plan).Where(placed => placed.Box.Id != "there"), placed => Assert.Equal("gfci-receptacle", placed.Box.Devices.ToString()));
+    }
+
+    // 2.35 to 3.78 m of counter take two, and with that the kitchen has its two circuits.
+    [Fact]
+    public void Counter_ThatTakesTwo_HasBothCircuits()
     {
         RoomPlan plan = new RoughInPlanner(Rules).Plan(RowHouse.Bare);
         PlacedBox[] boxes = Counters(plan);
-        Assert.Equal(["duplex-receptacle", "gfci-receptacle"], boxes.Select(placed => placed.Box.Devices.ToString()));
-        Assert.Contains("fed through " + boxes[1].Box.Id, plan.Reasons.Single(one => one.Id == boxes[0].Box.Id).Reason, StringComparison.Ordinal);
+        Assert.Equal(["gfci-receptacle", "gfci-receptacle"], boxes.Select(placed => placed.Box.Devices.ToString()));
+        Assert.Equal([1, 2], boxes.Select(placed => plan.Reasons.Single(one => one.Id == placed.Box.Id).Reason.Contains("circuit 1 of 2", StringComparison.Ordinal) ? 1 : 2));
+    }
+
+    // NEC 210.52(B)(1): the circuits of 20 A serve the walls of a kitchen too, so that 12 AWG feeds them; common practice: 6 AWG to a range of 50 A, 10 AWG to a dryer of 30 A.
+    [Fact]
+    public void Boxes_OfAKitchenAndItsAppliances_HaveTheCablesOfTheirCircuits()
+    {
+        DeviceBox[] boxes = [.. new RoughInPlanner(Rules).Plan(RanchHouse.Bare).Dwelling.PlacedBoxes().Where(placed => placed.Address.StartsWith("kitchen/", StringComparison.Ordinal) || placed.Address.StartsWith("laundry/", StringComparison.Ordinal)).Select(placed => placed.Box)];
+        Assert.All(boxes.Where(box => box.Devices.Contains(DeviceKind.DuplexReceptacle) || box.Devices.Contains(DeviceKind.GfciReceptacle)), box => Assert.Equal("12-2, 12-2", box.Cables.ToString()));
+        Assert.Equal("6-3", Assert.Single(boxes, box => box.Purpose == BoxPurpose.Range).Cables.ToString());
+        Assert.Equal("10-3", Assert.Single(boxes, box => box.Purpose == BoxPurpose.Dryer).Cables.ToString());
+        Assert.All(boxes.Where(box => box.Cables.Count > 0), box => Assert.NotNull(box.Volume));
+    }
+
+    // NEC 2020 210.52(C)(2), (3): an outlet of an island may be up to 12 in below its top, in the side of its base. The ranch's is 84 by 36 in at 66 to 150 and 84 to 120 in: the south side
+    // faces the open room, 60 in from any wall and more, the north side the counters. From 2023 on below the top none counts, and it is set into the top.
+    [Theory]
+    [InlineData(NecEdition.Nec2020, "120", "30 in to center above finished floor")]
+    [InlineData(NecEdition.Nec2023, "102", "36 in to center above finished floor")]
+    public void Box_OfAnIsland_IsInItsSideOrSetIntoItsTop(NecEdition edition, string into, string height)
+    {
+        RuleSet rules = RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice;
+        PlacedBox[] boxes = [.. new RoughInPlanner(rules).Plan(RanchHouse.Bare, "kitchen").Dwelling.PlacedBoxes().Where(placed => placed.Address == "kitchen/floor")];
+        Assert.NotEmpty(boxes);
+        Assert.All(boxes, placed => Assert.Equal((Cases.CaseFile.Inches(into), height), (placed.Box.Plan!.Value.Into, placed.Box.Height.ToString())));
     }
 }

@@ -52,9 +52,13 @@ public sealed partial record SwitchesAtEntrances : HabitRule
     /// <summary>How far that door has to be from each way in, straight in plan; null where no door gets one for that.</summary>
     public Distance? FarEnd { get; init; }
 
+    /// <summary>A way in this near to another, straight in plan from middle to middle, goes by that one's switch where two others are left; null where each has its own.</summary>
+    public Distance? FewSteps { get; init; }
+
     /// <inheritdoc/>
     public override string Numbers => Said(("of each entrance", WithinReach), ("off casing", CasingGap), ("beyond leaves", BeyondLeaf), ("for studs", StudsBeside), ("of board", Board), ("for each " + PackName + " packed on", Pack))
         + (Heights is { } heights ? "; between " + heights.From + " and " + heights.To : "") + "; " + Box.Devices + (AtEnds is { } ends ? ", " + ends + " at the first and last of several" : "") + (Between is { } between ? ", " + between + " between" : "")
         + (FarEnd is { } far ? "; at doors " + far + " from all ways into " + Passages : "")
+        + (FewSteps is { } near ? "; of more than two, those within " + near + " of another go by that" : "")
         + (Lights.Count == 0 ? "" : "; for " + Lights) + (Alone.Count == 0 ? "" : ", by itself for " + Alone);
 }

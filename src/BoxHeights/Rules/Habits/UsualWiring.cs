@@ -10,6 +10,9 @@ public sealed partial record UsualWiring : HabitRule
     /// <summary>Purposes of boxes that it speaks of; every purpose where none is named.</summary>
     public Items<BoxPurpose> Purposes { get; init; }
 
+    /// <summary>Kinds of rooms that it speaks of; every room and outside face where none is named.</summary>
+    public Items<RoomKind> Rooms { get; init; }
+
     /// <summary>Cables that enter once, however many devices are in the box.</summary>
     public Items<CableType> Feed { get; init; }
 
@@ -17,5 +20,5 @@ public sealed partial record UsualWiring : HabitRule
     public Items<CableType> Each { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers => Devices + (Purposes.Count == 0 ? "" : " for " + Purposes) + ": " + Feed + (Each.Count == 0 ? "" : ", and for each " + Each);
+    public override string Numbers => Devices + (Purposes.Count == 0 ? "" : " for " + Purposes) + (Rooms.Count == 0 ? "" : " in " + Rooms) + ": " + Feed + (Each.Count == 0 ? "" : ", and for each " + Each);
 }

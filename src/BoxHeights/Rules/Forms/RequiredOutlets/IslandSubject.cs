@@ -141,7 +141,7 @@ public sealed record IslandSubject : OutletSubject
         {
             foreach (Distance along in new[] { wished - off, wished + off })
             {
-                if (along >= from && along <= to && top.At(along, space.Room!.Fixtures) is { } place)
+                if (along >= from && along <= to && ((below > Distance.Zero ? top.OnASide(along, space.Room!.Fixtures, RoomInPlan.Of(space).Plan) : null) ?? top.At(along, space.Room!.Fixtures)) is { } place)
                 {
                     return new[] { new PlacedBox(SurfaceAddress.Of(space.Id, DwellingBoxes.Floor), box.WithPlan(place)) };
                 }

@@ -98,6 +98,33 @@ internal sealed class IslandTop
         return outline.Holds(place) && !fixtures.Exists(fixture => fixture.Plan.Count >= 2 && IsSetIn(fixture.Plan, out Distance from, out Distance to, out _) && from <= along && along <= to) ? place : null;
     }
 
+    /// <summary>The place on one of its long sides that is so far along its length: the side with more room before it; null where that is off it, or what is set into it is there.</summary>
+    /// <param name="along">From where its length is measured.</param>
+    /// <param name="fixtures">What may be set into it.</param>
+    /// <param name="walls">The walls of its room.</param>
+    public PlanPoint? OnASide(Distance along, Items<Fixture> fixtures, WallPlan walls)
+    {
+        if (At(along, fixtures) is null)
+        {
+            return null;
+        }
+
+        PlanPoint? best = null;
+        Distance most = Distance.MinValue;
+        foreach (Distance side in new[] { far, near })
+        {
+            (decimal x, decimal y) = runsAway ? frame.InPlan(side.Ticks, along.Ticks) : frame.InPlan(along.Ticks, side.Ticks);
+            PlanPoint place = new(Distance.FromTicks((long)x), Distance.FromTicks((long)y));
+            Distance room = TapedFrom.To(walls, place) is { Count: > 0 } tapes ? tapes[0].Away : Distance.Zero;
+            if (outline.Holds(place) && room > most)
+            {
+                (best, most) = (place, room);
+            }
+        }
+
+        return best;
+    }
+
     /// <summary>Whether a wall is the one that it joins.</summary>
     public bool Joins(int wall) => joint?.Wall == wall;
 

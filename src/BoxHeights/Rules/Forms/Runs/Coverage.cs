@@ -45,9 +45,6 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     /// <summary>Where it is planned, a straight part of a run that is this long gets an outlet of its own, as custom has it; null where custom has nothing of the kind.</summary>
     public Distance? OneToEach { get; init; }
 
-    /// <inheritdoc/>
-    public Items<DeviceKind> Onward { get; init; }
-
     /// <summary>Whether an outlet serves round a corner.</summary>
     public bool AroundCorners { get; init; } = true;
 
@@ -82,7 +79,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         + "; outlets: " + Outlets.Numbers
         + (FloorOver is { } floor ? "; floors over " + floor : "")
         + (ExceptRooms.Count == 0 ? "" : "; not in " + ExceptRooms)
-        + (OneToEach is { } each ? "; planned with one to each wall of " + each : "") + (Onward.Count == 0 ? "" : "; planned with " + Onward + " after the first of a run") + (AroundCorners ? "" : "; not round corners") + (NextSpacesToo ? "; from the next run too" : "")
+        + (OneToEach is { } each ? "; planned with one to each wall of " + each : "") + (AroundCorners ? "" : "; not round corners") + (NextSpacesToo ? "; from the next run too" : "")
         + (ExceptWhereTheWallIsBlocked ? "; but for walls that are blocked" : "");
 
     /// <inheritdoc/>

@@ -72,9 +72,6 @@ public interface IServesRuns
 
     /// <summary>The box to add, without id and place; its height where the room has no box of its purpose.</summary>
     DeviceBox Usual { get; }
-
-    /// <summary>What boxes further on the same run hold where they are fed through its first, which protects them; none where each holds what <see cref="Usual"/> does.</summary>
-    Items<DeviceKind> Onward { get; }
 }
 
 /// <summary>The runs of a room under what is surely a break, and under everything that may be one.</summary>
