@@ -49,7 +49,7 @@ namespace BoxHeights.PlugIn
             return builder.Build();
         }
 
-        /// <summary>Each finding in one line: subject, rule, outcome, severity, margin.</summary>
+        /// <summary>Each finding in one line: subject, rule, verdict, severity, margin.</summary>
         public static List<string> Findings()
         {
             List<string> lines = new List<string>();

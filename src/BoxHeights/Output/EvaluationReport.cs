@@ -113,12 +113,12 @@ public sealed record ReportedRule
 /// <summary>A finding as data: <see cref="Finding"/> without the evaluation behind it.</summary>
 public sealed record ReportedFinding
 {
-    internal ReportedFinding(string ruleId, string subject, string address, Verdict outcome, Severity severity, string message)
+    internal ReportedFinding(string ruleId, string subject, string address, Verdict verdict, Severity severity, string message)
     {
         RuleId = ruleId;
         Subject = subject;
         Address = address;
-        Verdict = outcome;
+        Verdict = verdict;
         Severity = severity;
         Message = message;
     }
@@ -160,7 +160,7 @@ public sealed record ReportedFinding
     public LeastChange? LeastChange { get; internal init; }
 
     /// <inheritdoc cref="Finding.Needs"/>
-    public Facts Needs { get; internal init; }
+    public MissingFacts Needs { get; internal init; }
 
     /// <inheritdoc cref="Finding.DisputedBy"/>
     public Items<string> DisputedBy { get; internal init; }

@@ -15,7 +15,7 @@ internal static class MarkRows
         List<(ResolvedSurface Surface, MarkRow Row)> rows = [];
         for (int box = 0; box < state.Boxes.Count; box++)
         {
-            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasReading(box)
+            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall } surface && state.SitesOf(box).Length > 0 && state.HasHeight(box)
                 && state.Boxes[box] is { IsExisting: false, Source.Measured: null })
             {
                 rows.Add((surface, MarkOf.Box(state, box, options, !unrounded.Contains(state.Boxes[box].Source.Id))));

@@ -74,7 +74,7 @@ public sealed partial class PunchList
             }
 
             PunchRow row = Compare(new(box.Surface.Address, box.Source, planned, measured.Height, box.Spread), box, tolerance, options);
-            if (row.Outcome == AsBuilt.ClearlyIn)
+            if (row.AsBuilt == AsBuilt.ClearlyIn)
             {
                 clearlyIn.Add(row.BoxId);
             }
@@ -156,16 +156,16 @@ public sealed partial class PunchList
         DistanceRange allowed = new(-tolerance, tolerance);
         if (allowed.Contains(read))
         {
-            return row with { Off = off, Outcome = AsBuilt.ClearlyIn, Line = row.BoxId + ": as planned" };
+            return row with { Off = off, AsBuilt = AsBuilt.ClearlyIn, Line = row.BoxId + ": as planned" };
         }
 
         if (!allowed.Overlaps(read))
         {
-            return row with { Off = off, Outcome = AsBuilt.ClearlyOut, Line = row.BoxId + ": " + Said(off, options.Units) };
+            return row with { Off = off, AsBuilt = AsBuilt.ClearlyOut, Line = row.BoxId + ": " + Said(off, options.Units) };
         }
 
         return off.IsExact
-            ? row with { Off = off, Outcome = AsBuilt.WithinTapeError, Line = row.BoxId + ": " + Printed.HighOrLow(off.From, options.Units) + ", within the tape's error of the tolerance: measure again" }
+            ? row with { Off = off, AsBuilt = AsBuilt.WithinTapeError, Line = row.BoxId + ": " + Printed.HighOrLow(off.From, options.Units) + ", within the tape's error of the tolerance: measure again" }
             : NotCompared(row with { Off = off }, datums.IsExact ? Reasons.BoxRange : Reasons.NotKnown(becauseOf));
     }
 
@@ -176,5 +176,5 @@ public sealed partial class PunchList
         off.IsExact ? Printed.HighOrLow(off.From, units).ToString() : "at least " + Printed.HighOrLow(off.From > Distance.Zero ? off.From : off.To, units);
 
     private static PunchRow NotCompared(PunchRow row, string why) =>
-        row with { Outcome = AsBuilt.NotCompared, Line = row.BoxId + ": not compared: " + why };
+        row with { AsBuilt = AsBuilt.NotCompared, Line = row.BoxId + ": not compared: " + why };
 }

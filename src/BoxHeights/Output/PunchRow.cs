@@ -51,7 +51,7 @@ public sealed record PunchRow
     public DistanceRange? Off { get; internal init; }
 
     /// <summary>How the two lie to each other.</summary>
-    public AsBuilt Outcome { get; internal init; }
+    public AsBuilt AsBuilt { get; internal init; }
 
     /// <summary>The line as it is called out: "W1: 3/8 low".</summary>
     public string Line { get; internal init; } = "";

@@ -133,7 +133,7 @@ internal sealed class HeightsOnWall
     /// <summary>Whether a counter's receptacle has its plate above the top: no document says so, but there is no wall to set it in.</summary>
     private static bool IsOverItsCounter(SpaceBox box)
     {
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         return box.Traits.Purpose != BoxPurpose.Counter || box.CounterTop is not { } top || box.IsWithin(TargetLine.PlateBottom, top.Datum, top.Offset, Distance.MaxValue, ref needs) == Verdict.Passes;
     }
 

@@ -19,7 +19,7 @@ internal static class PlateGap
     {
         LayoutState state = draft.State;
         (Distance wide, Distance tall) = Outline(site);
-        DistanceRange mine = site.CenterAboveReading + reading;
+        DistanceRange mine = site.CenterAboveHeight + reading;
         foreach (int other in state.BoxesOn(site.Site.Surface))
         {
             if (state.SitesOf(other) is not { Length: > 0 } sites || state.AtOf(other) is not { } beside)

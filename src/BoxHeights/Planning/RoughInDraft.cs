@@ -129,7 +129,7 @@ internal sealed partial class RoughInDraft
             planned.ForEach(room => Within(room, () => Lights(room, habit)));
             foreach (OutsideFace face in withOutside ? Described.Outside : default)
             {
-                CureLights(face.Id, habit);
+                AddLights(face.Id, habit);
             }
 
             switched = new(this, habit);
@@ -186,13 +186,13 @@ internal sealed partial class RoughInDraft
     /// <summary>The lights that a room lacks by the rules, then by custom.</summary>
     private void Lights(Room room, SwitchesAtEntrances habit)
     {
-        CureLights(room.Id, habit);
+        AddLights(room.Id, habit);
         new UsualBoxes(this).Plan(room, habit.Lights);
         Furniture.Appliances(room, habit.Lights);
     }
 
-    private void CureLights(string space, SwitchesAtEntrances habit) =>
-        Cure(new List<SpaceIndex.Judged>(State.Spaces.OfSpace(space)).FindAll(one => one.Rule.Adds is { } box && box.Devices.Exists(habit.Lights.Contains)), _ => true);
+    private void AddLights(string space, SwitchesAtEntrances habit) =>
+        AddLacking(new List<SpaceIndex.Judged>(State.Spaces.OfSpace(space)).FindAll(one => one.Rule.Adds is { } box && box.Devices.Exists(habit.Lights.Contains)), _ => true);
 
     private void Fill(Room room)
     {
@@ -200,7 +200,7 @@ internal sealed partial class RoughInDraft
         Furniture.Extras(room);
         new UsualBoxes(this).Plan(room);
         new RunBoxes(this).Plan(room);
-        Cure([.. State.Spaces.OfSpace(room.Id)], _ => true);
+        AddLacking([.. State.Spaces.OfSpace(room.Id)], _ => true);
         new CounterCircuits(this).Plan(room);
     }
 
@@ -258,7 +258,7 @@ internal sealed partial class RoughInDraft
     /// <summary>Ends the plan of a room, or of the dwelling.</summary>
     public RoomPlan Finish(string? room)
     {
-        Cure([.. room is null ? All : State.Spaces.Wide], finding => (room is null || IsOf(finding, room)) && !notPlanned.Exists(one => IsOf(finding, one)));
+        AddLacking([.. room is null ? All : State.Spaces.Wide], finding => (room is null || IsOf(finding, room)) && !notPlanned.Exists(one => IsOf(finding, one)));
         switched?.Adopt();
         Furniture.TellWhatIsntTied(room);
         HashSet<string> planned = [.. reasons.ConvertAll(box => box.Id)];

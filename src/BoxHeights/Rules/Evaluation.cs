@@ -234,7 +234,7 @@ public sealed partial class Evaluation
         }
 
         string id = state.Boxes[box].Source.Id;
-        if (state.HasReading(box))
+        if (state.HasHeight(box))
         {
             Place place = state.PlaceOf(box);
             for (int p = 0; p < sites[0].Placements.Length; p++)
@@ -253,7 +253,7 @@ public sealed partial class Evaluation
             LimitJudgement judged = state.JudgeLimit(box, i);
             if (!judged.IsSilent)
             {
-                yield return new(limit.Rule.Id, id, judged.Verdict, judged.Margin, judged.Verdict == Verdict.Unknown ? judged.Needs : Facts.None, limit.DisputedBy(state.PlaceOf(box)), state.Options.Units);
+                yield return new(limit.Rule.Id, id, judged.Verdict, judged.Margin, judged.Verdict == Verdict.Unknown ? judged.Needs : MissingFacts.None, limit.DisputedBy(state.PlaceOf(box)), state.Options.Units);
             }
         }
     }
@@ -272,7 +272,7 @@ public sealed partial class Evaluation
             }
         }
 
-        Facts needs = verdict != Verdict.Unknown ? Facts.None : state.SitesOf(box).Length > 1 ? judged.Needs | Facts.EdgeMeant : judged.Needs;
+        MissingFacts needs = verdict != Verdict.Unknown ? MissingFacts.None : state.SitesOf(box).Length > 1 ? judged.Needs | MissingFacts.EdgeMeant : judged.Needs;
         (long margin, LeastChange? change) = PlaceMargin.Of(state.SitesOf(box), placement, verdict, place);
         return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(margin), needs, new(disputed), state.Options.Units, change);
     }

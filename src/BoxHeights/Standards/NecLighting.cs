@@ -41,7 +41,7 @@ internal static class NecLighting
             Of = new RoomSubject { Instead = SwitchedReceptacle },
 
             // These are the rooms where the box may come to hold a fan.
-            Cure = InCeiling.WithKind(BoxKind.FanRated).WithFanRated(true),
+            Adds = InCeiling.WithKind(BoxKind.FanRated).WithFanRated(true),
         };
         yield return Lit("kitchen-bath-light", "there at least once", rooms, new[] { RoomKind.Kitchen, RoomKind.Bathroom });
         yield return Switched("room-switch", "on a wall of the room, for its light", rooms, DeviceLists.Habitable.With(RoomKind.Kitchen).With(RoomKind.Bathroom)) with
@@ -72,7 +72,7 @@ internal static class NecLighting
         yield return new RequiredOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light,
             new FaceSubject { AtEntrances = true, ExceptOpenings = DeviceLists.VehicleDoors })
         {
-            Cure = InCeiling.WithKind(null).WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
+            Adds = InCeiling.WithKind(null).WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
             LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
         };
         yield return new RequiredOutlet("entrance-switch", "there for the light at the entrance, in the room that it leads to", Severity.Violation, passages, Switch,
@@ -86,8 +86,8 @@ internal static class NecLighting
     }
 
     private static RequiredOutlet Lit(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
-        new(id, summary, Severity.Violation, citation, Light, new RoomSubject()) { Scope = new RuleScope { Rooms = rooms }, Cure = InCeiling };
+        new(id, summary, Severity.Violation, citation, Light, new RoomSubject()) { Scope = new RuleScope { Rooms = rooms }, Adds = InCeiling };
 
     private static RequiredOutlet Switched(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
-        new(id, summary, Severity.Violation, citation, Switch, new RoomSubject { Unless = Facts.ServedFromOutside }) { Scope = new RuleScope { Rooms = rooms }, LeavesOut = Other };
+        new(id, summary, Severity.Violation, citation, Switch, new RoomSubject { Unless = MissingFacts.ServedFromOutside }) { Scope = new RuleScope { Rooms = rooms }, LeavesOut = Other };
 }

@@ -57,7 +57,7 @@ internal static class NecRequired
             Receptacle with { Surfaces = Receptacle.Surfaces.With(BoxSurface.Cabinet) }, basins)
         {
             Scope = In(RoomKind.Bathroom),
-            Cure = Box("receptacle", BoxPurpose.Bath, DeviceKind.GfciReceptacle, 44),
+            Adds = Box("receptacle", BoxPurpose.Bath, DeviceKind.GfciReceptacle, 44),
             LeavesOut = "whether it is on a wall, counter or cabinet that adjoins the basin",
         };
         yield return basin with
@@ -67,7 +67,7 @@ internal static class NecRequired
         yield return new RequiredOutlet("laundry-receptacle", "there at least once where laundry equipment is meant to be", Severity.Violation, section("210.52(F)", false), Receptacle, new RoomSubject())
         {
             Scope = In(RoomKind.Laundry),
-            Cure = Box("receptacle", BoxPurpose.Laundry, DeviceKind.DuplexReceptacle, 44),
+            Adds = Box("receptacle", BoxPurpose.Laundry, DeviceKind.DuplexReceptacle, 44),
             LeavesOut = "multifamily dwellings with a common laundry",
         };
         OutletCount bays = new() { OneForEach = DeviceLists.VehicleDoors, TwoBeyond = Distance.FromFeetInches(12, 0) };
@@ -76,7 +76,7 @@ internal static class NecRequired
             Count = bays,
             Occupancies = edition == NecEdition.Nec2017 ? OneAndTwoFamily : default,
             Scope = In(RoomKind.Garage),
-            Cure = Box("receptacle", BoxPurpose.Garage, DeviceKind.GfciReceptacle, 44),
+            Adds = Box("receptacle", BoxPurpose.Garage, DeviceKind.GfciReceptacle, 44),
             LeavesOut = "which bay a receptacle is in where vehicle doors are in several walls or the walls aren't all described; detached garages without power",
         };
         yield return garage with
@@ -87,7 +87,7 @@ internal static class NecRequired
         yield return new RequiredOutlet("basement-receptacle", "there at least once in each unfinished part of a basement", Severity.Violation, section("210.52(G)(3)"), Receptacle, new RoomSubject())
         {
             Scope = In(RoomKind.Basement),
-            Cure = Box("receptacle", BoxPurpose.Basement, DeviceKind.GfciReceptacle, 44),
+            Adds = Box("receptacle", BoxPurpose.Basement, DeviceKind.GfciReceptacle, 44),
         };
         // An arm's length beyond its end, common practice.
         PlatformSubject decks = new()
@@ -102,12 +102,12 @@ internal static class NecRequired
         yield return new RequiredOutlet("front-and-back", "there at the front and at the back, no higher than 6 ft 6 in above grade", Severity.Violation, section("210.52(E)(1)"), outdoors, new FaceSubject { Faces = FrontAndBack })
         {
             Occupancies = OneAndTwoFamily,
-            Cure = outside,
+            Adds = outside,
             LeavesOut = "faces with other ids than front, back and rear; whether one is readily reached from grade",
         };
         yield return new RequiredOutlet("deck-receptacle", "within reach of each deck, porch or balcony, no higher than 6 ft 6 in above it", Severity.Violation, section("210.52(E)(3)"), outdoors, decks)
         {
-            Cure = outside,
+            Adds = outside,
             LeavesOut = "whether one that is low above the ground is under a deck whose surface isn't stated",
         };
         yield return Serviced("hvac-receptacle", false, Box("receptacle", BoxPurpose.General, DeviceKind.DuplexReceptacle, 44));
@@ -121,7 +121,7 @@ internal static class NecRequired
         yield return Appliance("range-receptacle", FixtureKind.Range, BoxPurpose.Range);
 
         // "Within 25 ft" of the equipment isn't said to be by a cord: it is measured straight. Evaporative coolers of one- and two-family dwellings are excepted, and aren't listed.
-        RequiredOutlet Serviced(string id, bool isOutside, DeviceBox cure) =>
+        RequiredOutlet Serviced(string id, bool isOutside, DeviceBox added) =>
             new(id, "within 25 ft of heating and cooling equipment, on its level", Severity.Violation, section(edition == NecEdition.Nec2017 ? "210.63" : "210.63(A)", false),
                 Receptacle with { ExceptDedicated = false, ExceptSwitched = false, Highest = null, Surfaces = DeviceLists.Anywhere },
                 new FixtureSubject(new() { Fixtures = DeviceLists.ServicedEquipment }, Distance.FromFeet(25))
@@ -131,7 +131,7 @@ internal static class NecRequired
                     OwnLevels = new[] { RoomKind.Attic, new("crawl-space") },
                 })
             {
-                Cure = cure,
+                Adds = added,
             };
 
         // From where on the appliance isn't said: its nearest edge, or strictly its middle. What plugs in at 120 V may use another box that is near.
@@ -168,24 +168,24 @@ internal static class NecRequired
             yield return new RequiredOutlet("bedroom-alarm", "there in each sleeping room", Severity.Violation, places, SmokeAlarm, new RoomSubject())
             {
                 Scope = In(RoomKind.Bedroom),
-                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+                Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
             };
             yield return new RequiredOutlet("bedroom-hall-alarm", "there outside the sleeping rooms", Severity.Violation, places, SmokeAlarm, outsideBedrooms)
             {
-                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+                Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
                 LeavesOut = "how near the bedrooms it is, and whether they are in several areas",
             };
             yield return new RequiredOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm,
                 new StoreySubject { NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet }, Best = BestForAlarms })
             {
-                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+                Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
             };
             yield return new RequiredOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
                 new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, DeviceKind.SmokeCoAlarm }), outsideBedrooms)
             {
                 OnlyWhereListed = true,
                 NeededWhere = new() { OpensFrom = new[] { RoomKind.Garage }, Fixtures = new FixtureKind[] { FixtureKind.Furnace, FixtureKind.Fireplace, new("boiler") } },
-                Cure = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeCoAlarm),
+                Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeCoAlarm),
                 MayServeOthers = true,
                 LeavesOut = "whether a furnace, boiler or fireplace burns fuel, as each is taken to, and what else does; garages whose door into the house isn't described",
             };

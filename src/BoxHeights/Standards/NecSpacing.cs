@@ -140,7 +140,7 @@ internal static class NecSpacing
         new("hall-outlet", "with an outlet that counts from 10 ft of length on", Severity.Violation, citation, Outlets, new PassageSubject(Distance.FromFeet(10), Walls))
         {
             Scope = new() { Rooms = new[] { RoomKind.Hall, new("corridor") } },
-            Cure = WallBox,
+            Adds = WallBox,
         };
 
     private static Coverage Foyer(Citation citation) =>
@@ -172,7 +172,7 @@ internal static class NecSpacing
         RequiredOutlet row = new("island-outlets", "served by outlets at its top, or up to 12 in below one that reaches out no more than 6 in", Severity.Violation, citation, IslandCounting, islands)
         {
             Count = count,
-            Cure = OnIsland,
+            Adds = OnIsland,
             Scope = new() { Rooms = CounterRooms },
             LeavesOut = "what else allows outlets below the top",
         };
@@ -212,7 +212,7 @@ internal static class NecSpacing
         new("island-provision", "with an outlet that serves its top, or with " + (edition == NecEdition.Nec2026 ? "an electrical " : "") + "provision for one", Severity.Note, citation, IslandCounting,
             Islands with { Below = Distance.Zero, OverhangAtMost = Distance.Zero })
         {
-            Cure = OnIsland,
+            Adds = OnIsland,
             Scope = new() { Rooms = CounterRooms },
         };
 }

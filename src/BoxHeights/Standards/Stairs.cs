@@ -53,7 +53,7 @@ internal static class Stairs
             new CountedOutlet("wall switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch }, Surfaces = new[] { BoxSurface.Wall } }, atTheStair)
         {
             ReadingId = "at-the-stair",
-            Cure = new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch }).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)),
+            Adds = new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.ThreeWaySwitch }).WithHeight(TradePractice.HeightFor(BoxPurpose.Switch)),
             LeavesOut = "landings between floors that have an entryway; which lights a switch controls",
         };
         return row with { Readings = new[] { new Reading("anywhere-on-that-floor", "a switch in any room of that floor counts", row with { Of = atTheStair with { AnywhereOnLevel = true } }) } };

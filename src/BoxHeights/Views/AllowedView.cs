@@ -38,7 +38,7 @@ public sealed class AllowedView
     public DistanceSet Possible { get; }
 
     /// <summary>What would have to be known to tell the two apart.</summary>
-    public Facts Needs { get; }
+    public MissingFacts Needs { get; }
 
     /// <summary>What each rule says that speaks of the box.</summary>
     public Items<RuleAllows> Rules { get; }
@@ -83,7 +83,7 @@ public sealed class RuleAllows
         Rule = rule;
         Sure = allowed.Sure;
         Possible = allowed.Possible;
-        Needs = Sure == Possible ? Facts.None : allowed.Needs;
+        Needs = Sure == Possible ? MissingFacts.None : allowed.Needs;
         IsLetOff = isLetOff;
         NotJudgedBecause = notJudgedBecause;
     }
@@ -101,7 +101,7 @@ public sealed class RuleAllows
     public DistanceSet Possible { get; }
 
     /// <summary>What would have to be known to tell the two apart.</summary>
-    public Facts Needs { get; }
+    public MissingFacts Needs { get; }
 
     /// <summary>Whether it is silent there whatever it allows: others nearby let the box off, or it is a habit for which firmer rules leave no height.</summary>
     public bool IsLetOff { get; }

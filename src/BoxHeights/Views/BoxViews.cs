@@ -64,7 +64,7 @@ internal static class BoxViews
         }
 
         BoxTraits traits = sites[0].Site.Box;
-        DistanceRange? Up(TargetLine line) => state.HasReading(box) ? UpOf(sites, line, state.PlaceOf(box).Readings) : null;
+        DistanceRange? Up(TargetLine line) => state.HasHeight(box) ? UpOf(sites, line, state.PlaceOf(box).Heights) : null;
         WallArea? Around(DistanceRange wide, TargetLine bottom, TargetLine top) =>
             along is { } center && Up(bottom) is { } low && Up(top) is { } high ? new WallArea(center - Half(wide), center + Half(wide), low, high) : null;
 

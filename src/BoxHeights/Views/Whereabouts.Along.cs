@@ -30,8 +30,8 @@ internal sealed partial class Whereabouts
         foreach (Rule rule in rules)
         {
             RuleAllows? Of(AllowedView view) => FirstOf(view, rule);
-            Facts needs = Facts.None;
-            pieces.ForEach(piece => needs |= Of(piece.Here)?.Needs ?? Facts.None);
+            MissingFacts needs = MissingFacts.None;
+            pieces.ForEach(piece => needs |= Of(piece.Here)?.Needs ?? MissingFacts.None);
 
             // Where it is let off it has nothing to find, as where it is met.
             allowed.Add(new(

@@ -106,10 +106,10 @@ internal sealed partial class Whereabouts
     private StatedSite[] SitesAt(Distance along) => Array.ConvertAll(edges, edge => state.SiteOf(box, edge, datum, along));
 
     private static AskedBox Asked(StatedSite site, Distance along) =>
-        new(site.Site, along, (in DistanceSet centers, bool habitsToo, out Facts needs) => site.CanBeWithin(along.Ticks, centers, habitsToo, out needs));
+        new(site.Site, along, (in DistanceSet centers, bool habitsToo, out MissingFacts needs) => site.CanBeWithin(along.Ticks, centers, habitsToo, out needs));
 
     /// <summary>Where the edge isn't stated that a height is to, it may be any.</summary>
-    private static AllowedHeights AnyOf(in AllowedHeights one, in AllowedHeights other) => AllowedHeights.OneOf(one, other, Facts.EdgeMeant);
+    private static AllowedHeights AnyOf(in AllowedHeights one, in AllowedHeights other) => AllowedHeights.OneOf(one, other, MissingFacts.EdgeMeant);
 
     /// <summary>The boxes that it may be in the way of, by the rules that say so.</summary>
     private IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> Neighbors(StatedSite[] sites) =>

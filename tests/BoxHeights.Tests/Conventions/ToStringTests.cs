@@ -37,7 +37,7 @@ public class ToStringTests
     [InlineData(0, -1, "not met, off by 1/16 in")]
     public void ToString_OfACheck_IsWhatATapeShows(long margin, int more, string expected) => Assert.Equal(
         "b: r: " + expected,
-        new Check("r", "b", margin + more < 0 ? Verdict.Fails : Verdict.Passes, Distance.FromTicks(margin + more), Facts.None, default, LengthUnits.Inches).ToString());
+        new Check("r", "b", margin + more < 0 ? Verdict.Fails : Verdict.Passes, Distance.FromTicks(margin + more), MissingFacts.None, default, LengthUnits.Inches).ToString());
 
     [Fact]
     public void ToString_OfBuildersAndPlans_SaysWhatTheyHold()

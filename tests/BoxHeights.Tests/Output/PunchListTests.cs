@@ -25,7 +25,7 @@ public sealed class PunchListTests
         // Tolerance 1/4 in, tape 1/8 in: clearly in up to 1/8 in off, clearly out beyond 3/8 in.
         PunchList list = PunchList.For(Of(Room("den", Box("W1", "16 in to top above subfloor").Measured(read))));
         Assert.Equal(outcome == AsBuilt.ClearlyIn ? ["W1"] : [], list.ClearlyIn.AsEnumerable());
-        Assert.Equal(line is null ? [] : [(outcome, line)], list.Rows.AsEnumerable().Select(row => (row.Outcome, row.Line)));
+        Assert.Equal(line is null ? [] : [(outcome, line)], list.Rows.AsEnumerable().Select(row => (row.AsBuilt, row.Line)));
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public sealed class PunchListTests
     {
         Dwelling house = Of(Room("den", Box("W1", "16 in to top above subfloor").Measured("16-1/2 in to top above subfloor", Distance.Zero)));
         Assert.Empty(PunchList.For(house, Inches(0, 1, 2)).Rows);
-        Assert.Equal(AsBuilt.ClearlyOut, Assert.Single(PunchList.For(house, Inches(0, 1, 2) - Distance.FromTicks(1)).Rows).Outcome);
+        Assert.Equal(AsBuilt.ClearlyOut, Assert.Single(PunchList.For(house, Inches(0, 1, 2) - Distance.FromTicks(1)).Rows).AsBuilt);
         Assert.Equal("tolerance", Assert.Throws<ArgumentOutOfRangeException>(() => PunchList.For(house, -Inches(1))).ParamName);
         Assert.Throws<ArgumentNullException>(() => PunchList.For((Evaluation)null!));
     }
@@ -129,7 +129,7 @@ public sealed class PunchListTests
             PunchList list = PunchList.For(Of(Room("den", box)), Inches(0, 1, 16) * one.Tolerance);
             IEnumerable<bool> meant = Enumerable.Range(one.Off - one.Within, (2 * one.Within) + 1).Select(off => Math.Abs(off) <= one.Tolerance);
             AsBuilt expected = meant.All(good => good) ? AsBuilt.ClearlyIn : meant.Any(good => good) ? AsBuilt.WithinTapeError : AsBuilt.ClearlyOut;
-            return expected == AsBuilt.ClearlyIn ? list.ClearlyIn.Count == 1 && list.Rows.Count == 0 : list.Rows.Single().Outcome == expected;
+            return expected == AsBuilt.ClearlyIn ? list.ClearlyIn.Count == 1 && list.Rows.Count == 0 : list.Rows.Single().AsBuilt == expected;
         }).Check(Tries.Always(100));
     }
 

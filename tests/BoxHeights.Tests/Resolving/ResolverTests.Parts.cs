@@ -60,7 +60,7 @@ public sealed partial class ResolverTests
         Evaluation evaluation = Evaluator.Evaluate(House(wall => wall.Add(Counter("thin", "40", "40"))));
         Finding reach = evaluation.For("high").Single(finding => finding.RuleId == "ada-reach");
         Assert.Equal(Verdict.Unknown, reach.Verdict);
-        Assert.Equal(Facts.BrokenPart, reach.Needs);
+        Assert.Equal(MissingFacts.BrokenPart, reach.Needs);
         Assert.Contains(evaluation.Checks, check => check.RuleId == "general-height" && check.Verdict == Verdict.Passes);
     }
 

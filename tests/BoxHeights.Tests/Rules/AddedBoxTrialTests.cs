@@ -17,7 +17,7 @@ public sealed class AddedBoxTrialTests
 
     private static readonly RuleSet Rows = new(
     [
-        new RequiredOutlet("bedroom-co", "there in each bedroom", Severity.Violation, House, CoAlarm, new RoomSubject()) { Scope = new() { Rooms = new[] { RoomKind.Bedroom } }, Cure = CoBox },
+        new RequiredOutlet("bedroom-co", "there in each bedroom", Severity.Violation, House, CoAlarm, new RoomSubject()) { Scope = new() { Rooms = new[] { RoomKind.Bedroom } }, Adds = CoBox },
         new RequiredOutlet("storey-co", "there on each storey", Severity.Violation, House, CoAlarm, new StoreySubject()) { OnlyWhereListed = true },
     ]);
 
@@ -63,7 +63,7 @@ public sealed class AddedBoxTrialTests
         {
             if (space.Id == "bedroom" && space.Boxes.Count == 0)
             {
-                statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"no box", Facts.None, new[] { new PlacedBox("den/ceiling", CoBox) });
+                statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"no box", MissingFacts.None, new[] { new PlacedBox("den/ceiling", CoBox) });
             }
         }
     }

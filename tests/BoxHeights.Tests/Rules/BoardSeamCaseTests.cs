@@ -80,7 +80,7 @@ public sealed class BoardSeamCaseTests
         Check check = box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Check()!.Value;
         Assert.Equal(expected, check.Verdict);
         Assert.Equal(CaseFile.Inches(margin), check.Margin.AsDistance());
-        Assert.Equal(expected == Verdict.Unknown ? Facts.Ceiling : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Ceiling : MissingFacts.None, check.Needs);
     }
 
     [Theory]
@@ -116,7 +116,7 @@ public sealed class BoardSeamCaseTests
         box = box with { Box = box.Box.WithKind(new BoxKind("home-made")).WithMounting(new Mounting(MountingMethod.Bracket)).WithAt(CaseFile.Inches("48")) };
         Check check = box.At(BoxHeight.ToTop(CaseFile.Inches("48"), Datum.Subfloor)).Check()!.Value;
         Assert.Equal(Verdict.Unknown, check.Verdict);
-        Assert.Equal(Facts.BoxSize, check.Needs);
+        Assert.Equal(MissingFacts.BoxSize, check.Needs);
     }
 
     // Which way boards hang isn't said: 48-1/2 in is a seam of the usual two sheets under a wall of 97-1/8 in.
@@ -153,7 +153,7 @@ public sealed class BoardSeamCaseTests
         OneBox box = Exactly(OnBoards(CaseFile.Inches("109-1/8"), CaseFile.Inches("5/8"), courses.Split(' ').Select(CaseFile.Number).ToArray()));
         Check check = box.At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Check()!.Value;
         Assert.Equal(expected, check.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.Boards : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Boards : MissingFacts.None, check.Needs);
     }
 
     // A layout that tells only a thickness says nothing of seams: as if none were told, 48-1/2 in is one of the two usual sheets.
@@ -195,7 +195,7 @@ public sealed class BoardSeamCaseTests
         OneBox box = Exactly(OnBoards(CaseFile.Inches("97-1/8"), CaseFile.Inches("5/8"), [48, 48]));
         Check check = (box with { Storey = box.Storey.WithBoards(box.Storey.Boards!.WithFrom(BoardOrigin.Bottom)) }).At(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor)).Check()!.Value;
         Assert.Equal(expected, check.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.Boards : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Boards : MissingFacts.None, check.Needs);
     }
 
     // One ceiling over floors of two levels: in a room that is 7 in lower the seam at 48-1/2 in is at 55-1/2 in above its own subfloor, 2 in higher at 46-1/2 in. A ceiling of

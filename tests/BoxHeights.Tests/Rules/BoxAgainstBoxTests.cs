@@ -147,7 +147,7 @@ public sealed class BoxAgainstBoxTests
         Dwelling dwelling = TwoFaces(depth is null ? null : Distance.Parse(depth), other is null ? null : Distance.Parse(other), cavity is null ? null : Distance.Parse(cavity));
         Finding? finding = Practice.Evaluate(dwelling).Findings.SingleOrDefault();
         Assert.Equal(outcome, finding?.Verdict);
-        Assert.Equal(outcome == Verdict.Unknown ? Facts.BoxSize : Facts.None, finding?.Needs ?? Facts.None);
+        Assert.Equal(outcome == Verdict.Unknown ? MissingFacts.BoxSize : MissingFacts.None, finding?.Needs ?? MissingFacts.None);
     }
 
     // The face is 144 in long: a place of 60 in on it is one of 84 in on the other, less what that starts further right.
@@ -205,7 +205,7 @@ public sealed class BoxAgainstBoxTests
         BoxHeight over = BoxHeight.ToTop(In(20), Datum.FinishedFloor);
         Assert.Empty(Practice.Evaluate(OneFace(low.WithHeight(BoxHeight.ToTop(In(15.5m), Datum.FinishedFloor)), Box("B", 60, 0).WithHeight(over))).Findings);
         Finding finding = Assert.Single(Practice.Evaluate(OneFace(low, Box("B", 60, 0).WithHeight(over))).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.FloorFinish), (finding.Verdict, finding.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.FloorFinish), (finding.Verdict, finding.Needs));
     }
 
     [Fact]

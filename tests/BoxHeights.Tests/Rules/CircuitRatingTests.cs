@@ -28,7 +28,7 @@ public sealed class CircuitRatingTests
             .WithConnected(connected.Length == 0 ? default : new[] { ConductorSize.Parse(connected + " AWG") });
         OneBox one = new OneBox { Rules = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), rule), Box = box }.At(BoxHeight.ToCenter(CaseFile.Inches("44"), Datum.Subfloor));
         Assert.Equal(expected, one.Check()?.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.Devices : Facts.None, one.Check()?.Needs ?? Facts.None);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Devices : MissingFacts.None, one.Check()?.Needs ?? MissingFacts.None);
         Assert.Null((one with { Box = one.Box.WithExisting(true) }).Check());
         Assert.Null((one with { Box = one.Box.WithDedicated("disposal") }).Check());
     }

@@ -83,7 +83,7 @@ public sealed class CounterEdgeTests
     {
         OneBox Unstated(Distance center) => Edge(center) with { Wall = wall => wall.WithCounters(new[] { Counter().WithThickness(null) }) };
         Assert.Equal(Verdict.Passes, Unstated(In(32.25m)).Verdict());
-        Assert.Equal(Facts.CounterThickness, Unstated(In(32.25m) + Tick).Check()!.Value.Needs);
+        Assert.Equal(MissingFacts.CounterThickness, Unstated(In(32.25m) + Tick).Check()!.Value.Needs);
         Assert.Equal(Verdict.Unknown, Unstated(In(33.5m)).Verdict());
         Assert.Equal(Verdict.Fails, Unstated(In(33.5m) + Tick).Verdict());
         Assert.Equal(Verdict.Passes, Unstated(In(38.25m)).Verdict());

@@ -164,7 +164,7 @@ public sealed class DepthLimitTests
         DeviceBox box = Box(CaseFile.Table("box-depth.csv").Single(row => row["id"] == "12 AWG")).WithCables(new[] { CableType.Parse("12-2"), CableType.Parse("14-2") });
         Check check = Deep(box, CaseFile.Inches(depth)).Check()!.Value;
         Assert.Equal(expected, check.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.Devices : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Devices : MissingFacts.None, check.Needs);
     }
 
     // The shallowest utility box is 1-1/2 in deep and holds 10.3 in³: Table 314.16(A).

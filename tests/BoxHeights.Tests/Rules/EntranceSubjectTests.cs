@@ -28,7 +28,7 @@ public sealed class EntranceSubjectTests
         Dwelling house = foyer.House(switched).WithOutside(new[] { new OutsideFace("front").WithWalls(new[] { wall }) });
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "entrance-switch", house);
         Assert.Equal(found, evaluation.Findings.Count);
-        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Unknown, Facts.ServedFromOutside, "front"), (finding.Verdict, finding.Needs, finding.Subject)));
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Unknown, MissingFacts.ServedFromOutside, "front"), (finding.Verdict, finding.Needs, finding.Subject)));
         Assert.Equal(who == "nobody says", evaluation.NotJudged.Contains("entrance-switch: it isn't said which room its entrance leads to (front)"));
     }
 }

@@ -32,7 +32,7 @@ public sealed class FaceSubjectTests
         Assert.True(Evaluate(NecEdition.Nec2017, "deck-receptacle", Deck(In("1"), null)).IsClean);
         Assert.Single(Evaluate(NecEdition.Nec2020, "deck-receptacle", Deck(In("1"), null)).Findings);
         Finding open = Assert.Single(Evaluate(NecEdition.Nec2023, "deck-receptacle", Deck(null, null)).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.PlanPlace), (open.Verdict, open.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.PlanPlace), (open.Verdict, open.Needs));
     }
 
     // From a deck nobody reaches what is under its surface.
@@ -61,6 +61,6 @@ public sealed class FaceSubjectTests
         Assert.Null(Found(BoxHeight.ToCenter(limit - Tick, Datum.Grade)));
         Assert.Null(Found(BoxHeight.ToCenter(limit, Datum.Grade)));
         Finding high = Found(BoxHeight.ToCenter(limit + Tick, Datum.Grade))!;
-        Assert.Equal((Verdict.Unknown, Facts.Datum), (high.Verdict, high.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.Datum), (high.Verdict, high.Needs));
     }
 }

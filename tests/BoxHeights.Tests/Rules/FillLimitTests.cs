@@ -75,7 +75,7 @@ public sealed class FillLimitTests
     [InlineData("cast", 1, "18", Verdict.Passes)]
     [InlineData("nail-on", 2, "24", Verdict.Passes)]
     public void State_ClampsNotStated_MatterOnlyWhereTheyTurnTheVerdict(string kind, int devices, string volume, Verdict expected) =>
-        AssertSays(Box("14-2,14-2,14-2", devices).WithKind(new BoxKind(kind)), volume, expected, Facts.Clamps);
+        AssertSays(Box("14-2,14-2,14-2", devices).WithKind(new BoxKind(kind)), volume, expected, MissingFacts.Clamps);
 
     // Two cables of 14-2 fill 10 in³ without a device and 14 with one; whether a timer sits on a yoke, or what a box is for at all, isn't known here.
     [Theory]
@@ -86,7 +86,7 @@ public sealed class FillLimitTests
     [InlineData("thermostat", "13.9", Verdict.Fails)]
     [InlineData("blank", "10", Verdict.Passes)]
     public void State_DevicesOfEveryKind_TakeTheirRoom(string device, string volume, Verdict expected) =>
-        AssertSays(Box("14-2,14-2", 1).WithDevices(device.Length == 0 ? default : new[] { new DeviceKind(device) }), volume, expected, Facts.Devices);
+        AssertSays(Box("14-2,14-2", 1).WithDevices(device.Length == 0 ? default : new[] { new DeviceKind(device) }), volume, expected, MissingFacts.Devices);
 
     // 10-2 is 5 and a ground 2.5; a device takes 5 for each gang that it needs (NEC 314.16(B)(4)). What sits in the second gang is told, or may be more.
     [Theory]
@@ -110,7 +110,7 @@ public sealed class FillLimitTests
     [InlineData("dryer-receptacle", null, null, 0, "17.4", Verdict.Fails)]
     public void State_DeviceOfOneOrTwoGangs_CountsEach(string devices, string? rating, int? gangs, int needs, string volume, Verdict expected) => AssertSays(
         Box("10-2", 1).WithDevices(devices.Split(' ').Select(name => new DeviceKind(name)).ToArray()).WithRating(rating).WithGangs(gangs).WithDeviceGangs(needs == 0 ? default : new[] { needs })
-            .WithClamps(CableClamps.None), volume, expected, Facts.Devices);
+            .WithClamps(CableClamps.None), volume, expected, MissingFacts.Devices);
 
     // A compartment's device may need the gang that nobody speaks of; what is stated of a device goes with it.
     [Theory]
@@ -122,7 +122,7 @@ public sealed class FillLimitTests
     {
         DeviceBox box = Box("10-2,10-2", 1).WithDevices(new[] { DeviceKind.Switch, new DeviceKind("heater-control") }).WithGangs(needs == 1 ? 2 : 3).WithDeviceGangs(needs == 0 ? default : new[] { 1, needs })
             .WithClamps(CableClamps.None).WithCompartments(new[] { new BoxCompartment().WithDevices(1).WithCables(1), new BoxCompartment().WithDevices(1).WithCables(1).WithVolume(Volume.FromCubicInches(decimal.Parse(volume, CultureInfo.InvariantCulture))) });
-        AssertSays(box, "99", expected, Facts.Devices);
+        AssertSays(box, "99", expected, MissingFacts.Devices);
     }
 
     // NEC Table 314.16(A): an octagon of 4 in has 12.5 in³ at the least, a square box 18. Three 14-2 fill 14; a plastic box has no table.
@@ -143,7 +143,7 @@ public sealed class FillLimitTests
         DeviceBox box = Box(cables, 0).WithKind(new BoxKind(kind)).WithClamps(CableClamps.None).WithDevices(new[] { DeviceKind.Blank }).WithExtension(ring is { } more ? Volume.FromCubicInches((decimal)more) : null);
         Check check = BoxFillCaseTests.Placed(NecEdition.Nec2023, box).Check()!.Value;
         Assert.Equal(expected, check.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.BoxVolume : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.BoxVolume : MissingFacts.None, check.Needs);
         if (ring is null)
         {
             // One that is smaller than boxes of its kind are may have less room.
@@ -160,7 +160,7 @@ public sealed class FillLimitTests
     [InlineData("14 AWG", "14.75", Verdict.Passes)]
     [InlineData("12 AWG", "15.2", Verdict.Fails)]
     public void State_CablesOfTwoSizes_DependsOnWhatTheDeviceIsConnectedTo(string connected, string volume, Verdict expected) =>
-        AssertSays(Box("12-2,14-2", 1).WithConnected(connected.Length == 0 ? default : new[] { ConductorSize.Parse(connected) }), volume, expected, Facts.Devices);
+        AssertSays(Box("12-2,14-2", 1).WithConnected(connected.Length == 0 ? default : new[] { ConductorSize.Parse(connected) }), volume, expected, MissingFacts.Devices);
 
     // A ring marked 3.8 in³ on a box of 15.5: 19.3 in³ together (NEC 314.16(A)).
     [Theory]
@@ -169,7 +169,7 @@ public sealed class FillLimitTests
     public void State_MarkedRing_AddsItsRoom(double ring, Verdict expected)
     {
         DeviceBox box = Box("14-2,14-2,14-2", 1).WithExtension(Volume.FromCubicInches((decimal)ring));
-        AssertSays(box, "15.5", expected, Facts.None);
+        AssertSays(box, "15.5", expected, MissingFacts.None);
     }
 
     [Fact]
@@ -178,7 +178,7 @@ public sealed class FillLimitTests
         Assert.Null(BoxFillCaseTests.Placed(NecEdition.Nec2023, Box("", 1).WithVolume(Volume.FromCubicInches(18m))).Check());
         Check check = BoxFillCaseTests.Placed(NecEdition.Nec2023, Box("14-2", 1)).Check()!.Value;
         Assert.Equal(Verdict.Unknown, check.Verdict);
-        Assert.Equal(Facts.BoxVolume, check.Needs);
+        Assert.Equal(MissingFacts.BoxVolume, check.Needs);
     }
 
     // Three 14-2 and a device fill 18 in³ exactly; a flap that counts as a clamp takes 2 more.
@@ -229,11 +229,11 @@ public sealed class FillLimitTests
         Assert.Equal(["box-fill"], remedy.Conflicting.ToArray());
     }
 
-    private static void AssertSays(DeviceBox box, string volume, Verdict expected, Facts ifUnknown)
+    private static void AssertSays(DeviceBox box, string volume, Verdict expected, MissingFacts ifUnknown)
     {
         Check check = BoxFillCaseTests.Placed(NecEdition.Nec2023, box.WithVolume(Volume.FromCubicInches(decimal.Parse(volume, CultureInfo.InvariantCulture)))).Check()!.Value;
         Assert.Equal(expected, check.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? ifUnknown : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? ifUnknown : MissingFacts.None, check.Needs);
     }
 
     private static DeviceBox Box(string cables, int devices) => new DeviceBox(OneBox.Id, BoxPurpose.Switch)

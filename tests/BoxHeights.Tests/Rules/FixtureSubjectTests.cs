@@ -30,7 +30,7 @@ public sealed class FixtureSubjectTests
         SquareRoom room = Bath(In("40"), null);
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "bath-receptacle", (room with { North = [Receptacle(In("58") + In(off), "44")] }).House());
         Assert.Equal(unknown, evaluation.HasUnknowns);
-        Assert.All(evaluation.Findings, finding => Assert.Equal(Facts.PlanPlace, finding.Needs));
+        Assert.All(evaluation.Findings, finding => Assert.Equal(MissingFacts.PlanPlace, finding.Needs));
     }
 
     // Trade's own example: two basins, and the receptacle 37 in from the second.
@@ -99,8 +99,8 @@ public sealed class FixtureSubjectTests
     [Theory]
     [InlineData("125 V 20 A", null)]
     [InlineData("120 V", null)]
-    [InlineData("5-20R", Facts.Devices)]
-    public void BathReceptacle_Rating_CountsAsItDoesAlongAWall(string rating, Facts? needs)
+    [InlineData("5-20R", MissingFacts.Devices)]
+    public void BathReceptacle_Rating_CountsAsItDoesAlongAWall(string rating, MissingFacts? needs)
     {
         Evaluation evaluation = Evaluate(NecEdition.Nec2023, "bath-receptacle", (Bath(In("40"), In("0")) with { North = [Receptacle(In("62"), "44").WithRating(rating)] }).House());
         Assert.Equal(needs is { } needed ? [needed] : [], evaluation.Findings.Select(finding => finding.Needs));

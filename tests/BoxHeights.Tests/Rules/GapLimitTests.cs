@@ -102,7 +102,7 @@ public sealed class GapLimitTests
         };
         Finding? finding = box.Evaluate().Findings.SingleOrDefault();
         Assert.True((burns == true) == finding is null, seed.ToString(CultureInfo.InvariantCulture));
-        Assert.True(finding is null || (burns is null ? Facts.Combustible : Facts.None) == finding.Needs, seed.ToString(CultureInfo.InvariantCulture));
+        Assert.True(finding is null || (burns is null ? MissingFacts.Combustible : MissingFacts.None) == finding.Needs, seed.ToString(CultureInfo.InvariantCulture));
         return true;
     }).Check(Tries.Always(400));
 

@@ -53,7 +53,7 @@ public sealed class GarageBayTests
     {
         Dwelling house = Garage(["200", "201"], null).House().WithBoxes(box => box.Id == "n1" ? box.WithAt(null) : box);
         Finding finding = Assert.Single(Bays.Evaluate(house).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.Along), (finding.Verdict, finding.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.Along), (finding.Verdict, finding.Needs));
     }
 
     // Which bay it is in is known, only not whether it counts: it can't do for the other one.

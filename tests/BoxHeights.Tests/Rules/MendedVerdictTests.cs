@@ -51,7 +51,7 @@ public sealed class MendedVerdictTests
         Room room = Room(wall).WithFloor(FloorBuildup.Of(new FloorLayer("wood", new DistanceRange(In(0), In(0.75m))))).WithCeiling(new Ceiling().WithFraming(new DistanceRange(In(120), In(121))).WithBoard(In(0.5m)));
         RuleSet rows = new([House.Row("uniform-level"), House.Row("board-seam"), House.Row("specified-height")]);
         Finding finding = Assert.Single(Evaluate(rows, room).Findings, one => one.RuleId == "uniform-level");
-        Assert.Equal((Verdict.Unknown, "c", Facts.FloorFinish | Facts.EdgeMeant), (finding.Verdict, finding.Subject, finding.Needs));
+        Assert.Equal((Verdict.Unknown, "c", MissingFacts.FloorFinish | MissingFacts.EdgeMeant), (finding.Verdict, finding.Subject, finding.Needs));
     }
 
     [Fact]

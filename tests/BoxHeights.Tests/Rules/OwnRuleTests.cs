@@ -44,7 +44,7 @@ public sealed class OwnRuleTests
             }
 
             DeviceBox box = new DeviceBox("sensor", BoxPurpose.Thermostat).WithDevices(new[] { DeviceKind.Thermostat }).WithAt(CaseFile.Inches("72")).WithHeight(BoxHeight.ToCenter(CaseFile.Inches("60"), Datum.Subfloor));
-            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"no sensor", Facts.None, new[] { new PlacedBox("room/wall", box) });
+            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"no sensor", MissingFacts.None, new[] { new PlacedBox("room/wall", box) });
         }
 
         public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => lacking == "room" && box.Along > offered && box.Traits.Devices.Contains(DeviceKind.Thermostat);

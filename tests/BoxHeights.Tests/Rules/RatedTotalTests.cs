@@ -74,9 +74,9 @@ public sealed class RatedTotalTests
     {
         DeviceBox[] boxes = [.. Squares(6, In("10")), Square("last", In("156"))];
         Finding unstated = Assert.Single(Evaluate(House(boxes, In("400"), null)).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.Ceiling), (unstated.Verdict, unstated.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.Ceiling), (unstated.Verdict, unstated.Needs));
         Finding between = Assert.Single(Evaluate(House(boxes, In("400"), new DistanceRange(In("96"), In("97")))).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.Ceiling), (between.Verdict, between.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.Ceiling), (between.Verdict, between.Needs));
         Assert.Equal(Verdict.Fails, Assert.Single(Evaluate(House(boxes, In("400"), new DistanceRange(In("95"), In("96")))).Findings).Verdict);
         Assert.True(Evaluate(House(boxes, In("400"), new DistanceRange(In("96") + Tick, In("97")))).IsClean);
         Assert.True(Evaluate(House(boxes.Skip(1).ToArray(), In("400"), null)).IsClean);
@@ -86,7 +86,7 @@ public sealed class RatedTotalTests
     public void Place_NotKnown_MattersOnlyWhereItTurnsTheVerdict()
     {
         Finding finding = Assert.Single(Evaluate(House([.. Squares(6, In("10")), Square("last", null)], In("400"), In("96"))).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.Along), (finding.Verdict, finding.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.Along), (finding.Verdict, finding.Needs));
         Assert.Contains("7 metal boxes open 112 in2", finding.Message, StringComparison.Ordinal);
         Assert.True(Evaluate(House([.. Squares(5, In("10")), Square("last", null)], In("400"), In("96"))).IsClean);
     }

@@ -105,7 +105,7 @@ public sealed class RatedWallTests
     public void Protection_NotStated_IsUnknownAndSaysSo()
     {
         Finding finding = Assert.Single(Evaluate(Distance.Zero, null, box => box.WithFireProtection(null)).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.FireProtection), (finding.Verdict, finding.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.FireProtection), (finding.Verdict, finding.Needs));
         Assert.Contains("how the boxes are protected", finding.Message, StringComparison.Ordinal);
     }
 

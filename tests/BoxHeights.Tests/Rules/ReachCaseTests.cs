@@ -96,26 +96,26 @@ public sealed class ReachCaseTests
 
     // A counter 34 in high: from the side 46 in down to 24 in deep, forward 48 in to 20 and 44 in to 25 in deep if knees fit under it.
     [Theory]
-    [InlineData("20", "20", "44", Verdict.Passes, Facts.None)]
-    [InlineData("20", "20", "46", Verdict.Unknown, Facts.Approach)]
-    [InlineData("20", "20", "47", Verdict.Fails, Facts.None)]
-    [InlineData("20", "0", "44", Verdict.Passes, Facts.None)]
-    [InlineData("20", "0", "46", Verdict.Fails, Facts.None)]
-    [InlineData("25", "25", "42", Verdict.Unknown, Facts.Approach)]
-    [InlineData("25", "25", "43", Verdict.Fails, Facts.None)]
-    [InlineData("25", "0", "42", Verdict.Fails, Facts.None)]
-    [InlineData("25", "0", "20", Verdict.Passes, Facts.None)]
-    public void AdaReach_ApproachNotStated_IsUnknownOnlyWhereItMatters(string depth, string knee, string center, Verdict expected, Facts needs) =>
+    [InlineData("20", "20", "44", Verdict.Passes, MissingFacts.None)]
+    [InlineData("20", "20", "46", Verdict.Unknown, MissingFacts.Approach)]
+    [InlineData("20", "20", "47", Verdict.Fails, MissingFacts.None)]
+    [InlineData("20", "0", "44", Verdict.Passes, MissingFacts.None)]
+    [InlineData("20", "0", "46", Verdict.Fails, MissingFacts.None)]
+    [InlineData("25", "25", "42", Verdict.Unknown, MissingFacts.Approach)]
+    [InlineData("25", "25", "43", Verdict.Fails, MissingFacts.None)]
+    [InlineData("25", "0", "42", Verdict.Fails, MissingFacts.None)]
+    [InlineData("25", "0", "20", Verdict.Passes, MissingFacts.None)]
+    public void AdaReach_ApproachNotStated_IsUnknownOnlyWhereItMatters(string depth, string knee, string center, Verdict expected, MissingFacts needs) =>
         AssertSays(Before("counter", "34", depth, knee).At(Center(center)), expected, needs);
 
     [Theory]
-    [InlineData(Approach.Forward, "20", "46", Verdict.Unknown, Facts.KneeSpace)]
-    [InlineData(Approach.Forward, "20", "47", Verdict.Fails, Facts.None)]
-    [InlineData(Approach.Forward, "26", "40", Verdict.Fails, Facts.None)]
-    [InlineData(Approach.Side, "20", "44", Verdict.Passes, Facts.None)]
-    [InlineData(Approach.Either, "20", "44", Verdict.Passes, Facts.None)]
-    [InlineData(Approach.Either, "20", "46", Verdict.Unknown, Facts.KneeSpace)]
-    public void AdaReach_KneeSpaceNotStated_IsUnknownOnlyWhereItMatters(Approach approach, string depth, string center, Verdict expected, Facts needs)
+    [InlineData(Approach.Forward, "20", "46", Verdict.Unknown, MissingFacts.KneeSpace)]
+    [InlineData(Approach.Forward, "20", "47", Verdict.Fails, MissingFacts.None)]
+    [InlineData(Approach.Forward, "26", "40", Verdict.Fails, MissingFacts.None)]
+    [InlineData(Approach.Side, "20", "44", Verdict.Passes, MissingFacts.None)]
+    [InlineData(Approach.Either, "20", "44", Verdict.Passes, MissingFacts.None)]
+    [InlineData(Approach.Either, "20", "46", Verdict.Unknown, MissingFacts.KneeSpace)]
+    public void AdaReach_KneeSpaceNotStated_IsUnknownOnlyWhereItMatters(Approach approach, string depth, string center, Verdict expected, MissingFacts needs)
     {
         OneBox box = Before("counter", "34", depth, "");
         AssertSays(box with { Box = box.Box.WithApproach(approach).WithHeight(Center(center)) }, expected, needs);
@@ -125,7 +125,7 @@ public sealed class ReachCaseTests
     [InlineData("40", Verdict.Passes)]
     [InlineData("46.69", Verdict.Passes)]
     [InlineData("47", Verdict.Fails)]
-    public void AdaReach_NothingInTheWay_AsksForNoApproach(string center, Verdict expected) => AssertSays(Before("", "", "", "").At(Center(center)), expected, Facts.None);
+    public void AdaReach_NothingInTheWay_AsksForNoApproach(string center, Verdict expected) => AssertSays(Before("", "", "", "").At(Center(center)), expected, MissingFacts.None);
 
     // A counter 35 in above the subfloor is 34 in above a floor 1 in thick, which is as high as a side reach goes.
     [Fact]
@@ -138,7 +138,7 @@ public sealed class ReachCaseTests
         };
         Check check = box.Check()!.Value;
         Assert.Equal(Verdict.Unknown, check.Verdict);
-        Assert.True(check.Needs.HasFlag(Facts.FloorFinish));
+        Assert.True(check.Needs.HasFlag(MissingFacts.FloorFinish));
         Assert.Contains("good for any floor of at least 1 in", box.Evaluate().Findings.Single().Message, StringComparison.Ordinal);
         Assert.Equal(Verdict.Passes, (box with { Room = room => room.WithFloor(OneBox.Floor(CaseFile.Inches("1"))) }).Verdict());
         Assert.Equal(Verdict.Fails, (box with { Room = room => room.WithFloor(OneBox.Floor(CaseFile.Inches("1") - Tick)) }).Verdict());
@@ -150,11 +150,11 @@ public sealed class ReachCaseTests
     {
         OneBox box = Before("", "", "", "") with { Room = room => room.WithFloor(OneBox.Floor(new DistanceRange(Distance.Zero, CaseFile.Inches("1-1/4")))) };
         box = box.At(BoxHeight.ToCenter(CaseFile.Inches("16.81"), Datum.Subfloor));
-        AssertSays(box, Verdict.Unknown, Facts.FloorFinish);
+        AssertSays(box, Verdict.Unknown, MissingFacts.FloorFinish);
         Assert.Contains("good for any floor up to 1/2 in", box.Evaluate().Findings.Single().Message, StringComparison.Ordinal);
     }
 
-    private static void AssertSays(OneBox box, Verdict expected, Facts needs)
+    private static void AssertSays(OneBox box, Verdict expected, MissingFacts needs)
     {
         Check check = box.Check()!.Value;
         Assert.Equal(expected, check.Verdict);

@@ -60,20 +60,20 @@ public sealed class SetbackCaseTests
 
     // 1/2 board, 1/8 bed: how thick the tile is, or whether a panel burns, matters only where it turns the verdict.
     [Theory]
-    [InlineData("tile", "1/2", null, "1/4..3/8", Verdict.Fails, Facts.None)]
-    [InlineData("tile", "5/8", null, "1/4..3/8", Verdict.Unknown, Facts.FinishThickness)]
-    [InlineData("tile", "3/4", null, "1/4..3/8", Verdict.Passes, Facts.None)]
-    [InlineData("tile", "1/2", null, null, Verdict.Unknown, Facts.FinishThickness)]
-    [InlineData("tile", "1/4", null, null, Verdict.Fails, Facts.None)]
-    [InlineData("panel", "5/8", null, "1/8", Verdict.Unknown, Facts.Combustible)]
-    [InlineData("panel", "3/4", null, "1/8", Verdict.Passes, Facts.None)]
-    [InlineData("panel", "3/4", true, "1/8", Verdict.Passes, Facts.None)]
-    [InlineData("panel", "1/4", null, "1/8", Verdict.Fails, Facts.None)]
-    [InlineData("panel", "5/8", null, "1/8..1/4", Verdict.Unknown, Facts.Combustible)]
-    [InlineData("panel", "3/4", null, "0..1/2", Verdict.Unknown, Facts.FinishThickness | Facts.Combustible)]
-    [InlineData("panel", "3/4", true, "0..1/4", Verdict.Unknown, Facts.FinishThickness)]
+    [InlineData("tile", "1/2", null, "1/4..3/8", Verdict.Fails, MissingFacts.None)]
+    [InlineData("tile", "5/8", null, "1/4..3/8", Verdict.Unknown, MissingFacts.FinishThickness)]
+    [InlineData("tile", "3/4", null, "1/4..3/8", Verdict.Passes, MissingFacts.None)]
+    [InlineData("tile", "1/2", null, null, Verdict.Unknown, MissingFacts.FinishThickness)]
+    [InlineData("tile", "1/4", null, null, Verdict.Fails, MissingFacts.None)]
+    [InlineData("panel", "5/8", null, "1/8", Verdict.Unknown, MissingFacts.Combustible)]
+    [InlineData("panel", "3/4", null, "1/8", Verdict.Passes, MissingFacts.None)]
+    [InlineData("panel", "3/4", true, "1/8", Verdict.Passes, MissingFacts.None)]
+    [InlineData("panel", "1/4", null, "1/8", Verdict.Fails, MissingFacts.None)]
+    [InlineData("panel", "5/8", null, "1/8..1/4", Verdict.Unknown, MissingFacts.Combustible)]
+    [InlineData("panel", "3/4", null, "0..1/2", Verdict.Unknown, MissingFacts.FinishThickness | MissingFacts.Combustible)]
+    [InlineData("panel", "3/4", true, "0..1/4", Verdict.Unknown, MissingFacts.FinishThickness)]
     public void State_FinishNotKnown_MattersOnlyWhereItTurnsTheVerdict(
-        string kind, string setFor, bool? burns, string? thickness, Verdict expected, Facts needs)
+        string kind, string setFor, bool? burns, string? thickness, Verdict expected, MissingFacts needs)
     {
         Finish finish = Tiles(kind).WithBed(CaseFile.Inches("1/8")).WithCombustible(burns).WithThickness(thickness is null ? null : Range(thickness));
         Check check = Placed(finish, CaseFile.Inches("1/2"), CaseFile.Inches(setFor)).Check()!.Value;

@@ -72,10 +72,10 @@ public sealed class SetbackPlaceTests
 
     // The tile ends 4 in above a finished floor that isn't chosen, 0 to 1-1/4 in: between, whether the box meets it depends on the floor.
     [Theory]
-    [InlineData("4", Verdict.Unknown, Facts.FloorFinish)]
-    [InlineData("3-15/16", Verdict.Fails, Facts.None)]
-    [InlineData("5-1/4", Verdict.Passes, Facts.None)]
-    public void State_EdgeOfTileNotKnown_DependsOnTheFloor(string bottom, Verdict expected, Facts needs)
+    [InlineData("4", Verdict.Unknown, MissingFacts.FloorFinish)]
+    [InlineData("3-15/16", Verdict.Fails, MissingFacts.None)]
+    [InlineData("5-1/4", Verdict.Passes, MissingFacts.None)]
+    public void State_EdgeOfTileNotKnown_DependsOnTheFloor(string bottom, Verdict expected, MissingFacts needs)
     {
         OneBox house = House([], 8, 1000, 0);
         Finish tile = new Finish("tile", FinishKind.Tile, Sixteenths(960), Sixteenths(1200)).WithTop(new Level(CaseFile.Inches("4"), Datum.FinishedFloor)).WithThickness(Sixteenths(6)).WithBed(Sixteenths(2));
@@ -94,7 +94,7 @@ public sealed class SetbackPlaceTests
         OneBox house = House([new(0, 2000, 952, 1400, 8, false)], 8, 1000, 0).At(BoxHeight.EdgeUnstated(CaseFile.Inches(height), Datum.Subfloor));
         Check check = house.Check()!.Value;
         Assert.Equal(expected, check.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.EdgeMeant : Facts.None, check.Needs);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.EdgeMeant : MissingFacts.None, check.Needs);
     }
 
     private static Patch[] Patches(Random random) => Enumerable.Range(0, random.Next(0, 4)).Select(_ =>

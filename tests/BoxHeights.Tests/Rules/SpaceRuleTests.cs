@@ -39,7 +39,7 @@ public class SpaceRuleTests
 
             string address = space.Room is { } room ? room.Id + "/" + room.Walls[0].Id : space.Id;
             statement.Finds(space.Id, address, maybe >= Fewest ? Verdict.Unknown : Verdict.Fails, Quantity.Of(low), QuantitySet.AtLeast(Fewest), () => $"{low} low boxes",
-                maybe >= Fewest ? Facts.FloorFinish : Facts.None,
+                maybe >= Fewest ? MissingFacts.FloorFinish : MissingFacts.None,
                 space.Room is null ? default : new[] { new PlacedBox(address, new DeviceBox("added", BoxPurpose.General).WithAt(Inches(30)).WithHeight(BoxHeight.ToCenter(Inches(10), Datum.FinishedFloor))) });
         }
     }

@@ -10,19 +10,19 @@ public sealed class SpacingUnknownTests
     private static readonly LayoutEvaluator Walls = new(SpacingCaseTests.Only("us", "wall-outlets", 2023));
 
     [Theory]
-    [InlineData("300 door:0:100 box:120 odd-hole:130:160:unstated door:190:300", Facts.FloorLine)]
-    [InlineData("300 door:0:100 box:110 odd-thing:130:170 box:175 door:200:300", Facts.None)]
-    [InlineData("300 door:0:50 box:60 odd-thing:90:120 box:170 door:180:300", Facts.None)]
-    [InlineData("300 door:0:50 box:80 odd-thing:90:110 door:140:300", Facts.FloorLine)]
-    [InlineData("300 door:0:100 box:110 pass-through:130:160:40 door:180:300", Facts.None)]
-    [InlineData("300 door:0:100 box:120 pass-through:130:160:unstated door:190:300", Facts.FloorLine)]
-    [InlineData("300 door:0:100 box:110 window:130:160:unstated door:180:300", Facts.None)]
-    [InlineData("300 door:0:50 box:70 sliding-door:110:170:36:unstated door:170:300", Facts.FloorLine)]
-    [InlineData("300 door:0:50 box:100 sliding-door:110:160:40:unstated door:160:300", Facts.None)]
-    public void Opening_ThatMayBreakTheWall_IsUnknownWhereItDecides(string wall, Facts needs)
+    [InlineData("300 door:0:100 box:120 odd-hole:130:160:unstated door:190:300", MissingFacts.FloorLine)]
+    [InlineData("300 door:0:100 box:110 odd-thing:130:170 box:175 door:200:300", MissingFacts.None)]
+    [InlineData("300 door:0:50 box:60 odd-thing:90:120 box:170 door:180:300", MissingFacts.None)]
+    [InlineData("300 door:0:50 box:80 odd-thing:90:110 door:140:300", MissingFacts.FloorLine)]
+    [InlineData("300 door:0:100 box:110 pass-through:130:160:40 door:180:300", MissingFacts.None)]
+    [InlineData("300 door:0:100 box:120 pass-through:130:160:unstated door:190:300", MissingFacts.FloorLine)]
+    [InlineData("300 door:0:100 box:110 window:130:160:unstated door:180:300", MissingFacts.None)]
+    [InlineData("300 door:0:50 box:70 sliding-door:110:170:36:unstated door:170:300", MissingFacts.FloorLine)]
+    [InlineData("300 door:0:50 box:100 sliding-door:110:160:40:unstated door:160:300", MissingFacts.None)]
+    public void Opening_ThatMayBreakTheWall_IsUnknownWhereItDecides(string wall, MissingFacts needs)
     {
         Finding? finding = Walls.Evaluate(RoomSketch.House("bedroom", [wall])).Findings.SingleOrDefault(one => one.Fault is null);
-        Assert.Equal(needs, finding?.Needs ?? Facts.None);
+        Assert.Equal(needs, finding?.Needs ?? MissingFacts.None);
         Assert.True(finding is null || finding.Verdict == Verdict.Unknown);
     }
 
@@ -38,7 +38,7 @@ public sealed class SpacingUnknownTests
     {
         Dwelling house = RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:100:300"]).WithBoxes(box => box.WithAt(null));
         Finding finding = Assert.Single(Walls.Evaluate(house).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.Along), (finding.Verdict, finding.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.Along), (finding.Verdict, finding.Needs));
 
         // Wherever it is, nothing else stands between the other two doors.
         house = house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.With(new Wall("other", CaseFile.Inches("300")).WithOpenings(new[]
@@ -59,7 +59,7 @@ public sealed class SpacingUnknownTests
         house = house.WithRooms(house.Rooms.Select(room => room.WithFloor(OneBox.Floor(new DistanceRange(CaseFile.Inches(least), CaseFile.Inches(most))))));
         Finding? finding = Walls.Evaluate(house).Findings.SingleOrDefault();
         Assert.Equal(expected, finding?.Verdict);
-        Assert.Equal(expected == Verdict.Unknown ? Facts.FloorFinish : Facts.None, finding?.Needs ?? Facts.None);
+        Assert.Equal(expected == Verdict.Unknown ? MissingFacts.FloorFinish : MissingFacts.None, finding?.Needs ?? MissingFacts.None);
     }
 
     // 60 in reaches to 132 of 160, and 192 across the doorway back to 120. Beyond 264 of 330 the walls don't go on.
@@ -160,7 +160,7 @@ public sealed class SpacingUnknownTests
         Assert.Contains(silent.NotJudged, line => line.StartsWith("hall-outlet: it goes on into another passage", System.StringComparison.Ordinal));
         Assert.DoesNotContain(halls.Evaluate(Two("119", "living-room")).NotJudged, line => line.Contains("goes on", System.StringComparison.Ordinal));
         Finding open = Assert.Single(halls.Evaluate(Two("120", "hall")).Findings);
-        Assert.Equal((Verdict.Unknown, Facts.ServedFromOutside), (open.Verdict, open.Needs));
+        Assert.Equal((Verdict.Unknown, MissingFacts.ServedFromOutside), (open.Verdict, open.Needs));
         Assert.Equal(Verdict.Fails, Assert.Single(halls.Evaluate(Two("120", "living-room")).Findings).Verdict);
     }
 

@@ -37,7 +37,7 @@ public sealed class StatedSiteTests
                         asked.AskAt(place);
                         rule.State(site.Site, asked);
                         Assert.Equal(whole.NotJudgedBecause, asked.NotJudgedBecause);
-                        Assert.True(asked.Passes == (SlabJudge.Verdict(slabs, place) == Verdict.Passes), rule.Id + " at " + place.Left + " to " + place.Right + ", " + place.Readings);
+                        Assert.True(asked.Passes == (SlabJudge.Verdict(slabs, place) == Verdict.Passes), rule.Id + " at " + place.Left + " to " + place.Right + ", " + place.Heights);
                         Assert.Empty(asked.Take());
                         met += asked.Passes ? 1 : 0;
                         missed += asked.Passes ? 0 : 1;

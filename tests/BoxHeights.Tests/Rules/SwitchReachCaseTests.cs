@@ -38,7 +38,7 @@ public sealed class SwitchReachCaseTests
         OneBox box = Switch("toggle-switch", NecEdition.Nec2023).At(BoxHeight.ToCenter(CaseFile.Inches("79-1/4"), Datum.Subfloor));
         Check check = box.Check()!.Value;
         Assert.Equal(Verdict.Unknown, check.Verdict);
-        Assert.Equal(Facts.FloorFinish, check.Needs);
+        Assert.Equal(MissingFacts.FloorFinish, check.Needs);
         Finding finding = box.Evaluate().Findings.Single();
         Assert.Equal(Verdict.Unknown, finding.Verdict);
         Assert.Contains("good for any floor of at least 5/8 in", finding.Message, StringComparison.Ordinal);

@@ -32,7 +32,7 @@ public sealed class SwitchStyleTests
         Assert.Equal(met == missed ? Verdict.Fails : Verdict.Unknown, At(met + Tick).Verdict);
         Assert.Equal(met == missed ? Verdict.Passes : Verdict.Unknown, At(missed).Verdict);
         Assert.Equal(Verdict.Fails, At(missed + Tick).Verdict);
-        Assert.Equal(met == missed ? Facts.None : Facts.OperableParts, At(met + (met == missed ? Distance.Zero : Tick)).Needs);
+        Assert.Equal(met == missed ? MissingFacts.None : MissingFacts.OperableParts, At(met + (met == missed ? Distance.Zero : Tick)).Needs);
 
         Check At(Distance center) => Reach(center, new DeviceKind(kind));
     }

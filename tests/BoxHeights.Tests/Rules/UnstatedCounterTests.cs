@@ -16,7 +16,7 @@ public sealed class UnstatedCounterTests
     {
         OneBox box = At(center, set, row, null);
         Assert.Equal(Verdict.Unknown, box.Verdict());
-        Assert.True((box.Check()!.Value.Needs & Facts.ObstructionHeight) != 0);
+        Assert.True((box.Check()!.Value.Needs & MissingFacts.ObstructionHeight) != 0);
     }
 
     [Fact]

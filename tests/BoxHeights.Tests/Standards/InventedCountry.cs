@@ -34,7 +34,7 @@ internal static class InventedCountry
         new RequiredOutlet("basin-socket", "within 1500 mm of a basin", Severity.Violation, new("Byland Wiring Rules", "5.2"), Counted, new FixtureSubject(new RoomAnchor { Fixtures = new[] { FixtureKind.Basin } }, Mm(1500)))
         {
             Scope = new RuleScope { Rooms = new[] { RoomKind.Bathroom } },
-            Cure = SocketBox.WithHeight(BoxHeight.ToCenter(Mm(1100), Datum.FinishedFloor)),
+            Adds = SocketBox.WithHeight(BoxHeight.ToCenter(Mm(1100), Datum.FinishedFloor)),
         },
         new Coverage("wall-sockets", "within 2500 mm of a socket, all along the wall", Severity.Violation, new("Byland Wiring Rules", "5.3"),
             new WallSpaces { Doorways = new[] { OpeningKind.Door } },
@@ -132,9 +132,9 @@ internal static class InventedCountry
                 return;
             }
 
-            PlacedBox[] cure = [.. Enumerable.Range(there + 1, needed - there).Select(number => new PlacedBox(space.Id + "/" + room.Walls[2].Id,
+            PlacedBox[] added = [.. Enumerable.Range(there + 1, needed - there).Select(number => new PlacedBox(space.Id + "/" + room.Walls[2].Id,
                 SocketBox.WithId(space.Id + "-socket-" + number).WithAt(Mm(300 * number)).WithHeight(BoxHeight.ToCenter(Mm(300), Datum.FinishedFloor))))];
-            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(there), QuantitySet.AtLeast(needed), () => $"{there} sockets of {needed}", Facts.None, cure);
+            statement.Finds(space.Id, space.Id, Verdict.Fails, Quantity.Of(there), QuantitySet.AtLeast(needed), () => $"{there} sockets of {needed}", MissingFacts.None, added);
         }
 
         public override bool ServesFrom(SpaceView space, string lacking, SpaceBox box, Distance offered) => box.Traits.Devices.Contains(Socket);

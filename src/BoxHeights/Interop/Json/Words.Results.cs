@@ -4,7 +4,7 @@ namespace BoxHeights.Interop;
 internal static partial class Words
 {
     internal static readonly Codec<Verdict> Verdict = new WordCodec<Verdict>(
-        "outcome", "why there is a finding", (BoxHeights.Verdict.Unknown, "unknown"), (BoxHeights.Verdict.Fails, "fails"));
+        "verdict", "why there is a finding", (BoxHeights.Verdict.Unknown, "unknown"), (BoxHeights.Verdict.Fails, "fails"));
 
     internal static readonly Codec<Severity> Severity = new WordCodec<Severity>(
         "severity", "how much a finding weighs", (BoxHeights.Severity.Note, "note"), (BoxHeights.Severity.Advice, "advice"), (BoxHeights.Severity.Violation, "violation"));
@@ -28,12 +28,12 @@ internal static partial class Words
         (LayoutFaultKind.DoesNotClose, "does-not-close"), (LayoutFaultKind.MisspelledKind, "misspelled-kind"), (LayoutFaultKind.UnknownKind, "unknown-kind"),
         (LayoutFaultKind.NoPlace, "no-place"), (LayoutFaultKind.OutsideItsRoom, "outside-its-room"));
 
-    internal static readonly Codec<Facts> Fact = new WordCodec<Facts>(
-        "fact", "what may be missing from a description", (Facts.FloorFinish, "floor-finish"), (Facts.BoxSize, "box-size"), (Facts.EdgeMeant, "edge-meant"), (Facts.Along, "along"),
-        (Facts.Devices, "devices"), (Facts.Approach, "approach"), (Facts.KneeSpace, "knee-space"), (Facts.ObstructionDepth, "obstruction-depth"),
-        (Facts.ObstructionHeight, "obstruction-height"), (Facts.Ceiling, "ceiling"), (Facts.Clamps, "clamps"), (Facts.Datum, "datum"), (Facts.OperableParts, "operable-parts"),
-        (Facts.BoxVolume, "box-volume"), (Facts.TapeReading, "tape-reading"), (Facts.BrokenPart, "broken-part"), (Facts.OpenInside, "open-inside"),
-        (Facts.FinishThickness, "finish-thickness"), (Facts.Combustible, "combustible"), (Facts.FloorLine, "floor-line"), (Facts.PlanPlace, "plan-place"), (Facts.Rim, "rim"),
-        (Facts.Barrier, "barrier"), (Facts.Enclosure, "enclosure"), (Facts.ServedFromOutside, "served-from-outside"), (Facts.FireProtection, "fire-protection"),
-        (Facts.Boards, "boards"), (Facts.CounterThickness, "counter-thickness"), (Facts.HeaderHeight, "header-height"));
+    internal static readonly Codec<MissingFacts> Fact = new WordCodec<MissingFacts>(
+        "fact", "what may be missing from a description", (MissingFacts.FloorFinish, "floor-finish"), (MissingFacts.BoxSize, "box-size"), (MissingFacts.EdgeMeant, "edge-meant"), (MissingFacts.Along, "along"),
+        (MissingFacts.Devices, "devices"), (MissingFacts.Approach, "approach"), (MissingFacts.KneeSpace, "knee-space"), (MissingFacts.ObstructionDepth, "obstruction-depth"),
+        (MissingFacts.ObstructionHeight, "obstruction-height"), (MissingFacts.Ceiling, "ceiling"), (MissingFacts.Clamps, "clamps"), (MissingFacts.Datum, "datum"), (MissingFacts.OperableParts, "operable-parts"),
+        (MissingFacts.BoxVolume, "box-volume"), (MissingFacts.TapeReading, "tape-reading"), (MissingFacts.BrokenPart, "broken-part"), (MissingFacts.OpenInside, "open-inside"),
+        (MissingFacts.FinishThickness, "finish-thickness"), (MissingFacts.Combustible, "combustible"), (MissingFacts.FloorLine, "floor-line"), (MissingFacts.PlanPlace, "plan-place"), (MissingFacts.Rim, "rim"),
+        (MissingFacts.Barrier, "barrier"), (MissingFacts.Enclosure, "enclosure"), (MissingFacts.ServedFromOutside, "served-from-outside"), (MissingFacts.FireProtection, "fire-protection"),
+        (MissingFacts.Boards, "boards"), (MissingFacts.CounterThickness, "counter-thickness"), (MissingFacts.HeaderHeight, "header-height"));
 }

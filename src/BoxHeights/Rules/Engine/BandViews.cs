@@ -49,6 +49,6 @@ internal static class BandViews
         }
 
         return new(
-            Distance.FromTicks(left), Distance.FromTicks(right), sure.ErodeShift(site.CenterAboveReading), possible.DilateShift(site.CenterAboveReading), new(limitedBy));
+            Distance.FromTicks(left), Distance.FromTicks(right), sure.ErodeShift(site.CenterAboveHeight), possible.DilateShift(site.CenterAboveHeight), new(limitedBy));
     }
 }

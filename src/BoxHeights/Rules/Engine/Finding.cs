@@ -129,7 +129,7 @@ public sealed partial class Finding : IEquatable<Finding>
     internal Quantity HeightMargin => sites is null ? Margin : Distance.FromTicks(PlaceMargin.OfHeight(sites, placement, Verdict, place));
 
     /// <summary>What would have to be known to decide.</summary>
-    public Facts Needs => Details.Needs;
+    public MissingFacts Needs => Details.Needs;
 
     /// <summary>The readings of the rule's text under which it would be met.</summary>
     public Items<string> DisputedBy => Details.DisputedBy;
@@ -155,7 +155,7 @@ public sealed partial class Finding : IEquatable<Finding>
     /// <summary>The point of a run that is furthest from every outlet that counts; null where it has none, or the finding is about no run.</summary>
     public WorstPoint? Worst => Space?.Gap?.Invoke().Worst;
 
-    /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its outcome is unknown, and nothing was measured.</summary>
+    /// <summary>Why the rule couldn't be judged at all, in one phrase; null where it was. Its verdict is unknown, and nothing was measured.</summary>
     public string? NotJudgedBecause => Unjudged is null ? null : Words.Format(Unjudged);
 
     /// <summary>What would mend it, best first: of what its cause offers, all that is about its box. In a session, for the layout as it is when this is read; empty once the finding is gone.</summary>

@@ -16,13 +16,13 @@ internal sealed class FindingDetails
 
     public LeastChange? LeastChange { get; private init; }
 
-    public Facts Needs { get; private init; }
+    public MissingFacts Needs { get; private init; }
 
     public Items<string> DisputedBy { get; private init; }
 
     public FindingText Text { get; }
 
-    public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = Facts.BrokenPart };
+    public static FindingDetails Of(LayoutFault fault) => new(FindingText.Of(fault)) { Needs = MissingFacts.BrokenPart };
 
     public static FindingDetails NotJudged(LengthUnits units, Rule rule, Wording why) => new(FindingText.Of(units, rule, why));
 
@@ -80,11 +80,11 @@ internal sealed class FindingDetails
         (long margin, LeastChange? change) = PlaceMargin.Of(sites, placement, verdict, place);
         return new(FindingText.Of(units, sites, placement, place))
         {
-            Measured = place.Readings.From,
+            Measured = place.Heights.From,
             Allowed = judged.Allowed,
             Margin = Distance.FromTicks(margin),
             LeastChange = change,
-            Needs = verdict == Verdict.Fails ? Facts.None : judged.Needs | (sites.Length > 1 ? Facts.EdgeMeant : Facts.None),
+            Needs = verdict == Verdict.Fails ? MissingFacts.None : judged.Needs | (sites.Length > 1 ? MissingFacts.EdgeMeant : MissingFacts.None),
             DisputedBy = new(disputed),
         };
     }

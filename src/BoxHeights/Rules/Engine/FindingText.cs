@@ -137,7 +137,7 @@ internal sealed class FindingText
         {
             foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
             {
-                bool isMet = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings);
+                bool isMet = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Heights);
                 if (!isMet && ThingName.Of(slab.About, site.Site.Surface) is { } thing && !all.Contains(thing))
                 {
                     all.Add(thing);
@@ -156,7 +156,7 @@ internal sealed class FindingText
         {
             foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
             {
-                bool isMet = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings);
+                bool isMet = slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Heights);
                 if (!isMet && ThingName.AddressOf(slab.About, site.Site.Surface) is { Length: > 0 } address && !all.Contains(address))
                 {
                     all.Add(address);
@@ -175,7 +175,7 @@ internal sealed class FindingText
         {
             foreach (Slab slab in site.SlabsOf((PlacementRule)rule!))
             {
-                if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings))
+                if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Heights))
                 {
                     continue;
                 }
@@ -222,12 +222,12 @@ internal sealed class FindingText
         }
 
         // The height on the drawing, not the box's own, names no edge.
-        if (rule is PlacementRule drawing && (finding.Needs & Facts.EdgeMeant) != 0 && IfMeant(drawing, Edge.Center) is not null)
+        if (rule is PlacementRule drawing && (finding.Needs & MissingFacts.EdgeMeant) != 0 && IfMeant(drawing, Edge.Center) is not null)
         {
             return Edges(edge => IfMeant(drawing, edge)!.Value, $"the drawing");
         }
 
-        if ((finding.Needs & Facts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place, units) is { } good)
+        if ((finding.Needs & MissingFacts.FloorFinish) != 0 && sites.Length == 1 && FloorTolerance.Of(sites[0], placement, place, units) is { } good)
         {
             return good;
         }
@@ -255,6 +255,6 @@ internal sealed class FindingText
             }
         }
 
-        return fails.Count == 0 ? $"depends on {FactText.Of(Facts.EdgeMeant):facts}" : (Wording)$"fails if {who} means {Wording.Or(fails):edges}";
+        return fails.Count == 0 ? $"depends on {FactText.Of(MissingFacts.EdgeMeant):facts}" : (Wording)$"fails if {who} means {Wording.Or(fails):edges}";
     }
 }

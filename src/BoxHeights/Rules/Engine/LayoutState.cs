@@ -134,7 +134,7 @@ internal sealed partial class LayoutState : BoxesNow
 
     public override PlacementSite SiteAt(int box, int edge) => sites[box][edge].Site;
 
-    public override Facts NeedsOfCenter(int box) => sites[box][0].CenterNeeds;
+    public override MissingFacts NeedsOfCenter(int box) => sites[box][0].CenterNeeds;
 
     public override void NoteReader(int box) => Spaces.Readers?.Note(box);
 
@@ -145,15 +145,15 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>Whether a box's height was read from a tape, with the tape's error.</summary>
     public override bool IsMeasured(int box) => Boxes[box].Spread != Distance.Zero;
 
-    public override bool HasReading(int box) => reading[box] != NotKnown;
+    public override bool HasHeight(int box) => reading[box] != NotKnown;
 
     /// <summary>The height a box is at now, in the terms in which it was given; null where it has none.</summary>
-    public override BoxHeight? HeightOf(int box) => HasReading(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
+    public override BoxHeight? HeightOf(int box) => HasHeight(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
 
     /// <summary>Where a box is: anywhere along its wall if that isn't known, within the tape's error if it was measured, anywhere at all if it has no height.</summary>
     public override Place PlaceOf(int box)
     {
-        if (!HasReading(box))
+        if (!HasHeight(box))
         {
             return new(0, Boxes[box].Surface.Length.Ticks, new(Distance.MinValue, Distance.MaxValue));
         }
@@ -195,8 +195,8 @@ internal sealed partial class LayoutState : BoxesNow
 
         // Kept beside the box: asking its site costs more than judging it.
         mayMissLimits[box] = sites[box].Length > 1 || Array.Exists(sites[box][0].Limits, limit => limit.MayFail);
-        bool hasCenter = sites[box].Length == 1 && HasReading(box) && sites[box][0].HasCenter;
-        center[box] = hasCenter ? sites[box][0].CenterAboveReading + PlaceOf(box).Readings : null;
+        bool hasCenter = sites[box].Length == 1 && HasHeight(box) && sites[box][0].HasCenter;
+        center[box] = hasCenter ? sites[box][0].CenterAboveHeight + PlaceOf(box).Heights : null;
     }
 
     /// <summary>What a placement rule says of a box. Where its edge isn't stated it passes, or fails, only if it does so for every edge.</summary>
@@ -268,19 +268,19 @@ internal sealed partial class LayoutState : BoxesNow
     public override bool TryNominalCenter(int box, out Distance above)
     {
         above = default;
-        if (center[box] is null || !sites[box][0].CenterAboveReading.IsExact)
+        if (center[box] is null || !sites[box][0].CenterAboveHeight.IsExact)
         {
             return false;
         }
 
-        above = Distance.FromTicks(reading[box]) + sites[box][0].CenterAboveReading.From;
+        above = Distance.FromTicks(reading[box]) + sites[box][0].CenterAboveHeight.From;
         return true;
     }
 
     /// <summary>Whether the placement rules let a box have its center at some of these heights, where it is along its wall.</summary>
-    public override Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs)
+    public override Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out MissingFacts needs)
     {
-        needs = Facts.None;
+        needs = MissingFacts.None;
         return at[box] == NotKnown ? Verdict.Passes : sites[box][0].CanBeWithin(at[box], above, habitsToo, out needs);
     }
 

@@ -46,8 +46,8 @@ internal static class PlaceMargin
 
         long least = long.MaxValue;
         ChangeDirection direction = default;
-        long low = place.Readings.From.Ticks;
-        long high = place.Readings.To.Ticks;
+        long low = place.Heights.From.Ticks;
+        long high = place.Heights.To.Ticks;
         for (int i = 0; i < sure.Count; i++)
         {
             (long from, long to) = (sure[i].From.Ticks, sure[i].To.Ticks);
@@ -84,7 +84,7 @@ internal static class PlaceMargin
         {
             foreach (Slab slab in site.Placements[placement].Slabs)
             {
-                if (!slab.Allowed.Sure.ContainsRange(place.Readings) && (slab.LeftTicks > place.Right || slab.RightTicks < place.Left))
+                if (!slab.Allowed.Sure.ContainsRange(place.Heights) && (slab.LeftTicks > place.Right || slab.RightTicks < place.Left))
                 {
                     bool isRight = slab.LeftTicks > place.Right;
                     long room = (isRight ? Less(slab.LeftTicks, place.Right) : Less(place.Left, slab.RightTicks)) - 1;
@@ -111,7 +111,7 @@ internal static class PlaceMargin
                     for (int beyond = -1; beyond <= 1; beyond++)
                     {
                         long to = unchecked(edge + beyond);
-                        if (IsOnTheWall(site.Site, to) && Math.Abs(to - place.Left) < Math.Abs(least) && IsMet(sites, placement, place, new(to, to, place.Readings)))
+                        if (IsOnTheWall(site.Site, to) && Math.Abs(to - place.Left) < Math.Abs(least) && IsMet(sites, placement, place, new(to, to, place.Heights)))
                         {
                             least = to - place.Left;
                         }

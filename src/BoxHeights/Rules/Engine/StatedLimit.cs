@@ -98,14 +98,14 @@ internal sealed class StatedLimit
 }
 
 /// <summary>What a limit rule says of a box where it is. <c>default</c> says nothing.</summary>
-internal readonly struct LimitJudgement(Verdict verdict, LimitCase? of, Facts needs)
+internal readonly struct LimitJudgement(Verdict verdict, LimitCase? of, MissingFacts needs)
 {
     public Verdict Verdict { get; } = verdict;
 
     /// <summary>What decided it.</summary>
     public LimitCase? Of { get; } = of;
 
-    public Facts Needs { get; } = needs;
+    public MissingFacts Needs { get; } = needs;
 
     public bool IsSilent => Of is null;
 
@@ -123,6 +123,6 @@ internal readonly struct LimitJudgement(Verdict verdict, LimitCase? of, Facts ne
         }
 
         LimitJudgement worse = IsSilent || (!other.IsSilent && other.IsWorseThan(this)) ? other : this;
-        return new(Verdict.Unknown, worse.Of, worse.Needs | Facts.EdgeMeant);
+        return new(Verdict.Unknown, worse.Of, worse.Needs | MissingFacts.EdgeMeant);
     }
 }

@@ -30,9 +30,9 @@ internal sealed class StatedSite
         Nosing = nosing;
         Likeness = likeness;
         Limits = limits;
-        HasCenter = site.TryCenterAboveReading(out DistanceRange center);
-        CenterAboveReading = center;
-        CenterNeeds = HasCenter ? CenterAboveReading.IsExact ? Facts.None : Facts.FloorFinish : Facts.Datum;
+        HasCenter = site.TryCenterAboveHeight(out DistanceRange center);
+        CenterAboveHeight = center;
+        CenterNeeds = HasCenter ? CenterAboveHeight.IsExact ? MissingFacts.None : MissingFacts.FloorFinish : MissingFacts.Datum;
     }
 
     public PlacementSite Site { get; }
@@ -58,9 +58,9 @@ internal sealed class StatedSite
     public bool HasCenter { get; }
 
     /// <summary>From the stick's reading up to the center's height above the storey's subfloor.</summary>
-    public DistanceRange CenterAboveReading { get; }
+    public DistanceRange CenterAboveHeight { get; }
 
-    public Facts CenterNeeds { get; }
+    public MissingFacts CenterNeeds { get; }
 
     /// <summary>What a rule states here; nothing where it is silent.</summary>
     public Slab[] SlabsOf(PlacementRule rule)
@@ -103,7 +103,7 @@ internal sealed class StatedSite
 
         if (place.Left == place.Right)
         {
-            return SureAt(place.Left).ContainsRange(place.Readings);
+            return SureAt(place.Left).ContainsRange(place.Heights);
         }
 
         foreach (StatedPlacement placement in Placements)
@@ -162,19 +162,19 @@ internal sealed class StatedSite
     }
 
     /// <summary>Whether the placement rules let such a box have its center at some heights above the storey's subfloor, at a place along the wall.</summary>
-    public Verdict CanBeWithin(long along, in DistanceSet above, bool habitsToo, out Facts needs)
+    public Verdict CanBeWithin(long along, in DistanceSet above, bool habitsToo, out MissingFacts needs)
     {
-        needs = Facts.None;
+        needs = MissingFacts.None;
 
         // Most boxes can be anywhere there: one look at the lowest height tells, without sets.
-        Place lowest = new(along, along, -CenterAboveReading + above[0].From);
+        Place lowest = new(along, along, -CenterAboveHeight + above[0].From);
         if (Array.TrueForAll(Placements, Allows))
         {
             return Verdict.Passes;
         }
 
-        DistanceSet sure = above.ErodeShift(-CenterAboveReading);
-        DistanceSet possible = above.DilateShift(-CenterAboveReading);
+        DistanceSet sure = above.ErodeShift(-CenterAboveHeight);
+        DistanceSet possible = above.DilateShift(-CenterAboveHeight);
         foreach (StatedPlacement placement in Placements)
         {
             if (habitsToo || !placement.Rule.YieldsWhenForced)
@@ -183,7 +183,7 @@ internal sealed class StatedSite
                 DistanceSet possibly = SlabJudge.PossibleAt(placement.Slabs, along);
 
                 // What a rule lacks matters only where it leaves one of these heights open.
-                needs |= (surely & possible).Equals(possibly & possible) ? Facts.None : SlabJudge.NeedsAt(placement.Slabs, along);
+                needs |= (surely & possible).Equals(possibly & possible) ? MissingFacts.None : SlabJudge.NeedsAt(placement.Slabs, along);
                 sure &= surely;
                 possible &= possibly;
             }
@@ -204,7 +204,7 @@ internal sealed class StatedSite
             possible = placement.Rule.YieldsWhenForced ? possible : possible & SlabJudge.PossibleAt(placement.Slabs, along);
         }
 
-        return possible.DilateShift(CenterAboveReading);
+        return possible.DilateShift(CenterAboveHeight);
     }
 
     private Statements Statements => statements ??= owner.StateAll(Site);

@@ -127,7 +127,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
                 {
                     // Of the box's own place it could be added up, or the box would be at fault; elsewhere it can't.
                     placed.Clear();
-                    placed.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
+                    placed.Everywhere(AllowedHeights.DependsOn(MissingFacts.BrokenPart));
                 }
 
                 if (placed.NotJudgedBecause is { } why)
@@ -151,7 +151,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     {
         if (site.Surface.HasBrokenParts && rule.ReadsWallParts)
         {
-            statement.Everywhere(AllowedHeights.DependsOn(Facts.BrokenPart));
+            statement.Everywhere(AllowedHeights.DependsOn(MissingFacts.BrokenPart));
         }
         else
         {

@@ -3,7 +3,7 @@ namespace BoxHeights.Rules;
 /// <summary>The heights that a rule allows, as readings of the stick that sets the box: <see cref="Sure"/> ones and <see cref="Possible"/> ones, and what would have to be known to tell them apart.</summary>
 public readonly struct AllowedHeights
 {
-    internal AllowedHeights(in DistanceSet sure, in DistanceSet possible, Facts needs)
+    internal AllowedHeights(in DistanceSet sure, in DistanceSet possible, MissingFacts needs)
     {
         Sure = sure;
         Possible = possible;
@@ -11,7 +11,7 @@ public readonly struct AllowedHeights
     }
 
     /// <summary>Every height.</summary>
-    public static AllowedHeights Anything => new(DistanceSet.All, DistanceSet.All, Facts.None);
+    public static AllowedHeights Anything => new(DistanceSet.All, DistanceSet.All, MissingFacts.None);
 
     /// <summary>No height.</summary>
     public static AllowedHeights Nothing => default;
@@ -26,11 +26,11 @@ public readonly struct AllowedHeights
     public DistanceSet Possible { get; }
 
     /// <summary>What isn't known.</summary>
-    public Facts Needs { get; }
+    public MissingFacts Needs { get; }
 
     /// <summary>No height is known to be allowed and none to be forbidden.</summary>
     /// <param name="needs">What would have to be known.</param>
-    public static AllowedHeights DependsOn(Facts needs) => new(DistanceSet.Empty, DistanceSet.All, needs);
+    public static AllowedHeights DependsOn(MissingFacts needs) => new(DistanceSet.Empty, DistanceSet.All, needs);
 
     /// <summary>Heights that both allow.</summary>
     public static AllowedHeights operator &(in AllowedHeights left, in AllowedHeights right) =>
@@ -52,12 +52,12 @@ public readonly struct AllowedHeights
 
     /// <summary>These heights if something holds that isn't known; the sure ones are gone, the possible ones stay.</summary>
     /// <param name="fact">What isn't known.</param>
-    public AllowedHeights If(Facts fact) => new(DistanceSet.Empty, Possible, Needs | fact);
+    public AllowedHeights If(MissingFacts fact) => new(DistanceSet.Empty, Possible, Needs | fact);
 
     /// <summary>One of two sets applies, and it isn't known which: sure is what both allow, possible what either allows.</summary>
     /// <param name="one">One set.</param>
     /// <param name="other">The other.</param>
     /// <param name="fact">What would tell which applies.</param>
-    public static AllowedHeights OneOf(in AllowedHeights one, in AllowedHeights other, Facts fact) =>
+    public static AllowedHeights OneOf(in AllowedHeights one, in AllowedHeights other, MissingFacts fact) =>
         new(one.Sure & other.Sure, one.Possible | other.Possible, one.Needs | other.Needs | fact);
 }

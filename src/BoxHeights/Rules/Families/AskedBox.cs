@@ -7,5 +7,5 @@ namespace BoxHeights.Rules;
 internal sealed record AskedBox(PlacementSite Site, Distance Along, AskedBox.Leaves CanBeWithin)
 {
     /// <summary>Whether placement rules let the box have its center at some heights above the storey's subfloor.</summary>
-    public delegate Verdict Leaves(in DistanceSet centers, bool habitsToo, out Facts needs);
+    public delegate Verdict Leaves(in DistanceSet centers, bool habitsToo, out MissingFacts needs);
 }

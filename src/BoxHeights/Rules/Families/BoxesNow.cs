@@ -35,13 +35,13 @@ internal abstract class BoxesNow
     public abstract PlacementSite SiteAt(int box, int edge);
 
     /// <summary>What isn't known of where its center is above the edge that it is set by.</summary>
-    public abstract Facts NeedsOfCenter(int box);
+    public abstract MissingFacts NeedsOfCenter(int box);
 
     public abstract Distance? AtOf(int box);
 
     public abstract BoxHeight? HeightOf(int box);
 
-    public abstract bool HasReading(int box);
+    public abstract bool HasHeight(int box);
 
     public abstract Place PlaceOf(int box);
 
@@ -59,7 +59,7 @@ internal abstract class BoxesNow
     public abstract DistanceSet PossibleCentersOf(int box);
 
     /// <summary>Whether the placement rules leave a box a center among some heights.</summary>
-    public abstract Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out Facts needs);
+    public abstract Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out MissingFacts needs);
 
     /// <summary>Notes that what is judged now asks where a box is.</summary>
     public abstract void NoteReader(int box);

@@ -61,7 +61,7 @@ public readonly struct LimitZone
     internal Slab[] Stretches => clear ?? [];
 
     /// <summary>What would tell whether a box is in the zone.</summary>
-    internal Facts NeedsAt(in Place place) => clear is null ? Facts.None : SlabJudge.Judge(clear, place).Needs;
+    internal MissingFacts NeedsAt(in Place place) => clear is null ? MissingFacts.None : SlabJudge.Judge(clear, place).Needs;
 }
 
 /// <summary>Takes what a limit rule states.</summary>
@@ -82,14 +82,14 @@ public sealed class LimitStatement
     /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
     /// <param name="zone">Where this counts.</param>
     public void Judge(Quantity measured, QuantitySet allowed, Func<Wording> because, LimitZone zone = default) =>
-        cases.Add(new(zone, measured, allowed, Facts.None, because));
+        cases.Add(new(zone, measured, allowed, MissingFacts.None, because));
 
     /// <summary>The quantity, or the set it has to lie in, isn't known well enough.</summary>
     /// <param name="measured">The quantity, as far as it is known.</param>
     /// <param name="needs">What would have to be known.</param>
     /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
     /// <param name="zone">Where this counts.</param>
-    public void DependsOn(Quantity measured, Facts needs, Func<Wording> because, LimitZone zone = default) =>
+    public void DependsOn(Quantity measured, MissingFacts needs, Func<Wording> because, LimitZone zone = default) =>
         cases.Add(new(zone, measured, default, needs, because));
 
     /// <summary>The rule says nothing here, because something that it needs isn't described. That is told, but is no finding: such facts may be left out.</summary>
@@ -106,7 +106,7 @@ public sealed class LimitStatement
 }
 
 /// <summary>One thing that a limit rule states.</summary>
-internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet allowed, Facts needs, Func<Wording> because)
+internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet allowed, MissingFacts needs, Func<Wording> because)
 {
     public LimitZone Zone { get; } = zone;
 
@@ -114,13 +114,13 @@ internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet a
 
     public QuantitySet Allowed { get; } = allowed;
 
-    public Facts Needs { get; } = needs;
+    public MissingFacts Needs { get; } = needs;
 
     public Func<Wording> Because { get; } = because;
 
     /// <summary>What it says of a box that is in the zone.</summary>
-    public Verdict Verdict { get; } = needs != Facts.None ? Verdict.Unknown : allowed.Contains(measured) ? Verdict.Passes : Verdict.Fails;
+    public Verdict Verdict { get; } = needs != MissingFacts.None ? Verdict.Unknown : allowed.Contains(measured) ? Verdict.Passes : Verdict.Fails;
 
     /// <summary>How far inside what is allowed; zero where it only depends on something.</summary>
-    public Quantity Margin => Needs != Facts.None ? new(Measured.Kind, 0) : Allowed.Margin(Measured);
+    public Quantity Margin => Needs != MissingFacts.None ? new(Measured.Kind, 0) : Allowed.Margin(Measured);
 }

@@ -70,7 +70,7 @@ public sealed class PlacementSite
     /// <param name="offset">The offset above the datum; a range where it isn't known exactly.</param>
     /// <param name="datum">The datum.</param>
     public AllowedHeights AtLeast(TargetLine line, DistanceRange offset, Datum datum) =>
-        TryReading(line, offset, datum, out DistanceRange reading, out Facts needs)
+        TryHeight(line, offset, datum, out DistanceRange reading, out MissingFacts needs)
             ? new(DistanceSet.AtLeast(reading.To), DistanceSet.AtLeast(reading.From), needs)
             : AllowedHeights.DependsOn(needs);
 
@@ -79,7 +79,7 @@ public sealed class PlacementSite
     /// <param name="offset">The offset above the datum; a range where it isn't known exactly.</param>
     /// <param name="datum">The datum.</param>
     public AllowedHeights AtMost(TargetLine line, DistanceRange offset, Datum datum) =>
-        TryReading(line, offset, datum, out DistanceRange reading, out Facts needs)
+        TryHeight(line, offset, datum, out DistanceRange reading, out MissingFacts needs)
             ? new(DistanceSet.AtMost(reading.From), DistanceSet.AtMost(reading.To), needs)
             : AllowedHeights.DependsOn(needs);
 
@@ -89,7 +89,7 @@ public sealed class PlacementSite
     /// <param name="left">The stretch's left end.</param>
     /// <param name="right">The stretch's right end.</param>
     public AllowedHeights AtLeast(TargetLine line, Level level, Distance left, Distance right) =>
-        Surface.TryAnchor(level, left, right, out Level anchored) ? AtLeast(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(Facts.Datum);
+        Surface.TryAnchor(level, left, right, out Level anchored) ? AtLeast(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(MissingFacts.Datum);
 
     /// <summary>Heights at which a line of the box is at or below a horizontal line on a stretch of the wall.</summary>
     /// <param name="line">The line of the box.</param>
@@ -97,7 +97,7 @@ public sealed class PlacementSite
     /// <param name="left">The stretch's left end.</param>
     /// <param name="right">The stretch's right end.</param>
     public AllowedHeights AtMost(TargetLine line, Level level, Distance left, Distance right) =>
-        Surface.TryAnchor(level, left, right, out Level anchored) ? AtMost(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(Facts.Datum);
+        Surface.TryAnchor(level, left, right, out Level anchored) ? AtMost(line, anchored.Offset, anchored.Datum) : AllowedHeights.DependsOn(MissingFacts.Datum);
 
     /// <summary>How far a horizontal line lies above a datum.</summary>
     /// <param name="level">The line.</param>
@@ -117,7 +117,7 @@ public sealed class PlacementSite
     }
 
     /// <summary>From the stick's reading up to the center's height above the storey's subfloor; false where that can't be told.</summary>
-    internal bool TryCenterAboveReading(out DistanceRange above)
+    internal bool TryCenterAboveHeight(out DistanceRange above)
     {
         bool isKnown = Levels.TryGet(Box.Datum, out DistanceRange datum);
         above = datum + CenterAboveEdge(Box);
@@ -133,39 +133,39 @@ public sealed class PlacementSite
     };
 
     /// <summary>The reading of the stick at which a line of the box lies at an offset above a datum.</summary>
-    internal bool TryReading(TargetLine line, DistanceRange offset, Datum datum, out DistanceRange reading, out Facts needs)
+    internal bool TryHeight(TargetLine line, DistanceRange offset, Datum datum, out DistanceRange reading, out MissingFacts needs)
     {
         reading = default;
-        needs = Facts.None;
+        needs = MissingFacts.None;
         if (!TryLineAboveEdge(line, out DistanceRange above, out needs))
         {
-            needs |= line < TargetLine.LowestOperable ? Facts.BoxSize : Box.Devices.Count == 0 ? Facts.Devices : Facts.OperableParts;
+            needs |= line < TargetLine.LowestOperable ? MissingFacts.BoxSize : Box.Devices.Count == 0 ? MissingFacts.Devices : MissingFacts.OperableParts;
             return false;
         }
 
         if (!Levels.TryOffset(Box.Datum, datum, out DistanceRange between, out Datum? becauseOf))
         {
-            needs = Facts.Datum;
+            needs = MissingFacts.Datum;
             return false;
         }
 
-        needs |= (between.IsExact ? Facts.None : FactOf(becauseOf));
+        needs |= (between.IsExact ? MissingFacts.None : FactOf(becauseOf));
         reading = offset + between - above;
         return true;
     }
 
-    private static Facts FactOf(Datum? notExact) => notExact switch
+    private static MissingFacts FactOf(Datum? notExact) => notExact switch
     {
-        Datum.FinishedFloor => Facts.FloorFinish,
-        Datum.FinishedCeiling => Facts.Ceiling,
-        Datum.Countertop => Facts.ObstructionHeight,
-        _ => Facts.Datum,
+        Datum.FinishedFloor => MissingFacts.FloorFinish,
+        Datum.FinishedCeiling => MissingFacts.Ceiling,
+        Datum.Countertop => MissingFacts.ObstructionHeight,
+        _ => MissingFacts.Datum,
     };
 
     /// <summary>How far a line lies above the edge that the box is set by.</summary>
-    internal bool TryLineAboveEdge(TargetLine line, out DistanceRange above, out Facts needs)
+    internal bool TryLineAboveEdge(TargetLine line, out DistanceRange above, out MissingFacts needs)
     {
-        needs = Facts.None;
+        needs = MissingFacts.None;
         // Half a box below the top and half above the bottom: counted in halves so that equal edges cancel exactly.
         int halves = (int)Edge.Center - (int)Box.Edge + (line is TargetLine.BoxBottom ? -1 : line is TargetLine.BoxTop ? 1 : 0);
         above = default;
@@ -180,7 +180,7 @@ public sealed class PlacementSite
             long low = tall.From.Ticks * halves / 2;
             long high = tall.To.Ticks * halves / 2;
             above = new(Distance.FromTicks(Math.Min(low, high)), Distance.FromTicks(Math.Max(low, high)));
-            needs = above.IsExact ? Facts.None : Facts.BoxSize;
+            needs = above.IsExact ? MissingFacts.None : MissingFacts.BoxSize;
         }
 
         switch (line)
@@ -201,7 +201,7 @@ public sealed class PlacementSite
                 }
 
                 above += part;
-                needs |= part.IsExact ? Facts.None : Facts.OperableParts;
+                needs |= part.IsExact ? MissingFacts.None : MissingFacts.OperableParts;
                 return true;
             default:
                 return true;

@@ -102,7 +102,7 @@ public sealed class PlacementStatement
         }
         else if (left <= place.Right && right >= place.Left)
         {
-            Passes &= allowed.Sure.ContainsRange(place.Readings);
+            Passes &= allowed.Sure.ContainsRange(place.Heights);
         }
     }
 

@@ -199,7 +199,7 @@ public sealed class ProvisionGroup
     internal bool TryAbove(PlacementSite site, int other, out DistanceRange above)
     {
         above = default;
-        if (!TryCenter(other, out DistanceRange center) || !site.TryCenterAboveReading(out DistanceRange own))
+        if (!TryCenter(other, out DistanceRange center) || !site.TryCenterAboveHeight(out DistanceRange own))
         {
             return false;
         }
@@ -210,7 +210,7 @@ public sealed class ProvisionGroup
     }
 
     /// <summary>The tape's error, where the box's height was measured.</summary>
-    internal Facts TapeOf(int index) => state.IsMeasured(members[index]) ? Facts.TapeReading : Facts.None;
+    internal MissingFacts TapeOf(int index) => state.IsMeasured(members[index]) ? MissingFacts.TapeReading : MissingFacts.None;
 
     /// <summary>How the studs are assumed to stand that alone tell where a box is, in brackets; empty where its place is known.</summary>
     internal Wording? AssumedStudsOf(int index) => state.IsPlacedByAssumedStud(members[index]) ? AssumedStuds.Of(SurfaceOf(index), state.Units) : null;
@@ -323,9 +323,9 @@ public sealed class ProvisionGroup
     /// <param name="centers">The heights.</param>
     /// <param name="habitsToo">Whether habits count, which else yield.</param>
     /// <param name="needs">What would have to be known, where that is unknown.</param>
-    public Verdict CanBeWithin(int index, in DistanceSet centers, bool habitsToo, out Facts needs) => state.CanBeWithin(members[index], centers, habitsToo, out needs);
+    public Verdict CanBeWithin(int index, in DistanceSet centers, bool habitsToo, out MissingFacts needs) => state.CanBeWithin(members[index], centers, habitsToo, out needs);
 
     /// <summary>What isn't known about the height of a box's center.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
-    public Facts NeedsOf(int index) => state.NeedsOfCenter(members[index]);
+    public MissingFacts NeedsOf(int index) => state.NeedsOfCenter(members[index]);
 }

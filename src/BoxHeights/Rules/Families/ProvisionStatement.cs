@@ -8,7 +8,7 @@ public sealed class ProvisionStatement
 {
     internal static readonly Wording NoPlace = $"where it is along its wall isn't stated";
 
-    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, Facts needs, Func<Wording>? because, Items<string> involves)
+    internal readonly struct Answer(int index, Verdict verdict, Distance measured, DistanceSet allowed, MissingFacts needs, Func<Wording>? because, Items<string> involves)
     {
         public int Index { get; } = index;
 
@@ -18,7 +18,7 @@ public sealed class ProvisionStatement
 
         public DistanceSet Allowed { get; } = allowed;
 
-        public Facts Needs { get; } = needs;
+        public MissingFacts Needs { get; } = needs;
 
         public Func<Wording>? Because { get; } = because;
 
@@ -45,7 +45,7 @@ public sealed class ProvisionStatement
     /// <param name="needs">What isn't known.</param>
     /// <param name="because">Says what of this box alone makes it so, in a few words; asked only when the finding is read.</param>
     /// <param name="involves">The ids of the other boxes that it is about.</param>
-    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, Facts needs = Facts.None, Func<Wording>? because = null, Items<string> involves = default)
+    public void Finds(int index, Verdict verdict, Distance measured, in DistanceSet allowed, MissingFacts needs = MissingFacts.None, Func<Wording>? because = null, Items<string> involves = default)
     {
         if (verdict == Verdict.Passes)
         {

@@ -1,7 +1,7 @@
 namespace BoxHeights.Rules;
 
 /// <summary>What a rule's slabs say of a place.</summary>
-internal readonly struct Judgement(Verdict verdict, long margin, in DistanceSet allowed, Facts needs)
+internal readonly struct Judgement(Verdict verdict, long margin, in DistanceSet allowed, MissingFacts needs)
 {
     public Verdict Verdict { get; } = verdict;
 
@@ -11,17 +11,17 @@ internal readonly struct Judgement(Verdict verdict, long margin, in DistanceSet 
     /// <summary>What is allowed there: surely, or where that is nothing, possibly.</summary>
     public DistanceSet Allowed { get; } = allowed;
 
-    public Facts Needs { get; } = needs;
+    public MissingFacts Needs { get; } = needs;
 }
 
 /// <summary>Where a box may be: an interval along the wall and an interval of stick readings, both mostly a point.</summary>
-internal readonly struct Place(long left, long right, DistanceRange readings)
+internal readonly struct Place(long left, long right, DistanceRange heights)
 {
     public long Left { get; } = left;
 
     public long Right { get; } = right;
 
-    public DistanceRange Readings { get; } = readings;
+    public DistanceRange Heights { get; } = heights;
 
     public DistanceRange Along => new(Distance.FromTicks(Left), Distance.FromTicks(Right));
 }
@@ -35,13 +35,13 @@ internal static class SlabJudge
         for (int i = 0; i < slabs.Length; i++)
         {
             ref readonly Slab slab = ref slabs[i];
-            if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Readings))
+            if (slab.LeftTicks > place.Right || slab.RightTicks < place.Left || slab.Allowed.Sure.ContainsRange(place.Heights))
             {
                 continue;
             }
 
             bool wholly = slab.LeftTicks <= place.Left && place.Right <= slab.RightTicks;
-            Verdict one = wholly && !slab.Allowed.Possible.Overlaps(place.Readings) ? BoxHeights.Verdict.Fails : BoxHeights.Verdict.Unknown;
+            Verdict one = wholly && !slab.Allowed.Possible.Overlaps(place.Heights) ? BoxHeights.Verdict.Fails : BoxHeights.Verdict.Unknown;
             worst = one > worst ? one : worst;
         }
 
@@ -53,7 +53,7 @@ internal static class SlabJudge
         Verdict worst = BoxHeights.Verdict.Passes;
         DistanceSet sure = DistanceSet.All;
         DistanceSet possible = DistanceSet.All;
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         for (int i = 0; i < slabs.Length; i++)
         {
             ref readonly Slab slab = ref slabs[i];
@@ -64,21 +64,21 @@ internal static class SlabJudge
 
             sure &= slab.Allowed.Sure;
             possible &= slab.Allowed.Possible;
-            if (slab.Allowed.Sure.ContainsRange(place.Readings))
+            if (slab.Allowed.Sure.ContainsRange(place.Heights))
             {
                 continue;
             }
 
             bool wholly = slab.LeftTicks <= place.Left && place.Right <= slab.RightTicks;
-            Verdict one = wholly && !slab.Allowed.Possible.Overlaps(place.Readings) ? BoxHeights.Verdict.Fails : BoxHeights.Verdict.Unknown;
-            needs |= slab.Allowed.Needs | (wholly ? Facts.None : Facts.Along) | (place.Readings.IsExact ? Facts.None : Facts.TapeReading);
+            Verdict one = wholly && !slab.Allowed.Possible.Overlaps(place.Heights) ? BoxHeights.Verdict.Fails : BoxHeights.Verdict.Unknown;
+            needs |= slab.Allowed.Needs | (wholly ? MissingFacts.None : MissingFacts.Along) | (place.Heights.IsExact ? MissingFacts.None : MissingFacts.TapeReading);
             worst = one > worst ? one : worst;
         }
 
         DistanceSet against = sure.Count > 0 ? sure : possible;
-        long low = against.Margin(place.Readings.From).Ticks;
-        long high = against.Margin(place.Readings.To).Ticks;
-        return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : Facts.None);
+        long low = against.Margin(place.Heights.From).Ticks;
+        long high = against.Margin(place.Heights.To).Ticks;
+        return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : MissingFacts.None);
     }
 
     /// <summary>The heights that are allowed at a place along the wall, and what isn't known of them.</summary>
@@ -107,12 +107,12 @@ internal static class SlabJudge
     }
 
     /// <summary>What isn't known of the heights that are allowed at a place along the wall.</summary>
-    public static Facts NeedsAt(Slab[] slabs, long along)
+    public static MissingFacts NeedsAt(Slab[] slabs, long along)
     {
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         foreach (Slab slab in slabs)
         {
-            needs |= slab.LeftTicks <= along && along <= slab.RightTicks ? slab.Allowed.Needs : Facts.None;
+            needs |= slab.LeftTicks <= along && along <= slab.RightTicks ? slab.Allowed.Needs : MissingFacts.None;
         }
 
         return needs;

@@ -73,28 +73,28 @@ public sealed class SpaceBox
     /// <param name="height">The height; a range where something isn't known exactly.</param>
     /// <param name="needs">What isn't known exactly, or at all.</param>
     /// <returns>False when the box has no height, or the datum or the line isn't known there.</returns>
-    public bool TryHeightOf(TargetLine line, Datum datum, out DistanceRange height, out Facts needs)
+    public bool TryHeightOf(TargetLine line, Datum datum, out DistanceRange height, out MissingFacts needs)
     {
         height = default;
-        needs = Facts.None;
-        if (!state.HasReading(Read) || !state.SiteAt(Index, 0).TryReading(line, Distance.Zero, datum, out DistanceRange zero, out needs))
+        needs = MissingFacts.None;
+        if (!state.HasHeight(Read) || !state.SiteAt(Index, 0).TryHeight(line, Distance.Zero, datum, out DistanceRange zero, out needs))
         {
             return false;
         }
 
-        height = state.PlaceOf(Index).Readings - zero;
+        height = state.PlaceOf(Index).Heights - zero;
         if (state.EdgesOf(Index) is > 1 and var edges)
         {
             // The edge isn't stated: anywhere from what the first means to what the last does.
             for (int edge = 0; edge < edges; edge++)
             {
-                if (!state.SiteAt(Index, edge).TryReading(line, Distance.Zero, datum, out zero, out Facts more))
+                if (!state.SiteAt(Index, edge).TryHeight(line, Distance.Zero, datum, out zero, out MissingFacts more))
                 {
                     return false;
                 }
 
-                needs |= more | Facts.EdgeMeant;
-                DistanceRange one = state.PlaceOf(Index).Readings - zero;
+                needs |= more | MissingFacts.EdgeMeant;
+                DistanceRange one = state.PlaceOf(Index).Heights - zero;
                 height = new(one.From < height.From ? one.From : height.From, one.To > height.To ? one.To : height.To);
             }
         }
@@ -108,11 +108,11 @@ public sealed class SpaceBox
     /// <param name="low">The lowest.</param>
     /// <param name="high">The highest.</param>
     /// <param name="needs">Takes what would decide it where that isn't known.</param>
-    internal Verdict IsWithin(TargetLine line, Datum datum, Distance low, Distance high, ref Facts needs)
+    internal Verdict IsWithin(TargetLine line, Datum datum, Distance low, Distance high, ref MissingFacts needs)
     {
-        if (!TryHeightOf(line, datum, out DistanceRange height, out Facts missing))
+        if (!TryHeightOf(line, datum, out DistanceRange height, out MissingFacts missing))
         {
-            needs |= missing == Facts.None ? Facts.Datum : missing;
+            needs |= missing == MissingFacts.None ? MissingFacts.Datum : missing;
             return Verdict.Unknown;
         }
 
@@ -122,7 +122,7 @@ public sealed class SpaceBox
         }
 
         bool some = height.To >= low && height.From <= high;
-        needs |= some ? missing : Facts.None;
+        needs |= some ? missing : MissingFacts.None;
         return some ? Verdict.Unknown : Verdict.Fails;
     }
 }

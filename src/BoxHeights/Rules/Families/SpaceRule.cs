@@ -23,10 +23,10 @@ public abstract record SpaceRule : Rule
     public virtual bool IsPlannedFirst => false;
 
     /// <summary>What may never be known, so that a planner adds what is asked for although it depends on that.</summary>
-    public virtual Facts PlannedDespite => Facts.None;
+    public virtual MissingFacts PlannedDespite => MissingFacts.None;
 
     /// <summary>A box like those that mend what it finds lacking, without its place; null where that isn't one box, or none is offered.</summary>
-    internal virtual DeviceBox? Adds => null;
+    public DeviceBox? Adds { get; init; }
 
     /// <summary>Judges one subject from where its boxes are now.</summary>
     /// <param name="space">The subject.</param>
@@ -101,25 +101,25 @@ public sealed class SpaceStatement
     /// <param name="allowed">What is allowed, in the same terms.</param>
     /// <param name="what">Says how it is now, in one line that goes before "must be …"; asked only when a finding is read.</param>
     /// <param name="needs">What would have to be known, where the verdict is unknown.</param>
-    /// <param name="cure">Boxes that, added, would meet the rule; none where no box would.</param>
+    /// <param name="added">Boxes that, added, would meet the rule; none where no box would.</param>
     /// <exception cref="ArgumentException">What passes is no finding.</exception>
-    public void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs = Facts.None, Items<PlacedBox> cure = default)
+    public void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs = MissingFacts.None, Items<PlacedBox> added = default)
     {
         if (verdict == Verdict.Passes)
         {
             throw new ArgumentException("What passes is no finding.", nameof(verdict));
         }
 
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, () => cure));
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, () => added));
     }
 
     /// <summary>The same with boxes that are looked for only when a remedy is asked for: at once, for every room and reading, it was 39 % of evaluating a house.</summary>
-    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs, Func<Items<PlacedBox>> cure, Items<string> involves = default) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Involves = involves });
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<Items<PlacedBox>> added, Items<string> involves = default) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Involves = involves });
 
     /// <summary>The same of a run, with the stretches of it that aren't reached.</summary>
-    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Facts needs, Func<RunGap> gap, Func<Items<PlacedBox>> cure) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, cure) { Named = named, Gap = gap });
+    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<RunGap> gap, Func<Items<PlacedBox>> added) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Named = named, Gap = gap });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -128,7 +128,7 @@ public sealed class SpaceStatement
     /// <param name="allowed">How far off it may be.</param>
     /// <param name="what">Says how it is now, in one line that goes before "must be …"; asked only when a finding is read.</param>
     internal void FindsAmiss(DeviceBox box, string address, Quantity measured, QuantitySet allowed, Func<Wording> what) =>
-        answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, Facts.None, static () => default) { Moved = box });
+        answers.Add(new(box.Id, address, Verdict.Fails, measured, allowed, what, MissingFacts.None, static () => default) { Moved = box });
 
     /// <summary>Something was looked at and is met. A rule that stays silent about its subject counts as not about it.</summary>
     /// <param name="subject">What is met, by the name that a finding about it would have.</param>
@@ -187,12 +187,12 @@ internal readonly record struct OpenPart(Wording Reason, string? Subject, bool B
 
 /// <summary>One thing that a space rule found.</summary>
 /// <remarks>What would mend it is looked for when it is asked for. Only whoever finds remedies and plans asks, one at a time, and before a box moves.</remarks>
-internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<Wording> What, Facts Needs, Func<Items<PlacedBox>> FindCure)
+internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<Wording> What, MissingFacts Needs, Func<Items<PlacedBox>> FindAdded)
 {
-    private Items<PlacedBox>? cure;
+    private Items<PlacedBox>? added;
 
     /// <summary>Boxes that, added, would meet the rule; none where no box would.</summary>
-    public Items<PlacedBox> Cure => cure ??= Found();
+    public Items<PlacedBox> Adds => added ??= Found();
 
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }
@@ -210,13 +210,13 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
     public Wording? NotJudgedBecause { get; init; }
 
     /// <summary>Of what couldn't be judged.</summary>
-    public static SpaceAnswer Of(OpenPart open, string space) => new(open.Subject ?? space, space, Verdict.Unknown, default, default, () => open.Reason, Facts.None, static () => default) { NotJudgedBecause = open.Reason };
+    public static SpaceAnswer Of(OpenPart open, string space) => new(open.Subject ?? space, space, Verdict.Unknown, default, default, () => open.Reason, MissingFacts.None, static () => default) { NotJudgedBecause = open.Reason };
 
     private Items<PlacedBox> Found()
     {
         try
         {
-            return FindCure();
+            return FindAdded();
         }
         catch (OverflowException)
         {

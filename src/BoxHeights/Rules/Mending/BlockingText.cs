@@ -3,7 +3,7 @@ namespace BoxHeights.Rules;
 /// <summary>Says what to nail in for a box that nothing holds where it is.</summary>
 internal static class BlockingText
 {
-    /// <summary>The cure in one line: a 2-by or two against the stud beside the box if they just fill the gap, else a block across the bay.</summary>
+    /// <summary>What holds the box, in one line: a 2-by or two against the stud beside the box if they just fill the gap, else a block across the bay.</summary>
     /// <param name="id">The box.</param>
     /// <param name="surface">Its wall face, whose studs are stated.</param>
     /// <param name="at">Its center.</param>

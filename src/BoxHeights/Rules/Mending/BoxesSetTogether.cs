@@ -14,7 +14,7 @@ internal sealed class BoxesSetTogether
         this.state = state;
         for (int box = 0; box < state.Boxes.Count; box++)
         {
-            if (state.SitesOf(box).Length > 0 && state.HasReading(box) && IsFree(box))
+            if (state.SitesOf(box).Length > 0 && state.HasHeight(box) && IsFree(box))
             {
                 levels.ListOf(LevelOf(box)).Add(box);
                 sticks.ListOf(StickOf(box)).Add(box);

@@ -136,7 +136,7 @@ internal sealed class PlacesToTry
         StatedSite site = state.SiteOf(box, edge, datum, state.AtOf(box));
         foreach (int group in state.Groups.Of(box))
         {
-            all &= state.KeepOf(group).ErodeShift(-site.CenterAboveReading);
+            all &= state.KeepOf(group).ErodeShift(-site.CenterAboveHeight);
         }
 
         return all;

@@ -41,11 +41,11 @@ internal sealed partial class RemedyFinder
 
     private Items<Remedy> Added(Cause cause, SpaceAnswer lacking)
     {
-        if (lacking.Cure.Count == 0)
+        if (lacking.Adds.Count == 0)
         {
             return new Remedy[]
             {
-                new NoneFound(default, new[] { cause.RuleId }, cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != Facts.None
+                new NoneFound(default, new[] { cause.RuleId }, cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != MissingFacts.None
                     ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
                     : (Wording)$"no place was found for a box that would surely mend it"),
             };
@@ -56,15 +56,15 @@ internal sealed partial class RemedyFinder
         {
             for (int nth = 0; nth <= MostStudsToTry; nth++)
             {
-                Items<PlacedBox> placed = nth == MostStudsToTry ? lacking.Cure : lacking.Cure.Select(box => Nailed(box, nth));
-                if ((nth == MostStudsToTry || placed != lacking.Cure) && (!elsewhere || Allowed(ref placed)) && Adding(placed) is var added && trials.Mends(added, cause, [-1]))
+                Items<PlacedBox> placed = nth == MostStudsToTry ? lacking.Adds : lacking.Adds.Select(box => Nailed(box, nth));
+                if ((nth == MostStudsToTry || placed != lacking.Adds) && (!elsewhere || Allowed(ref placed)) && Adding(placed) is var added && trials.Mends(added, cause, [-1]))
                 {
                     return new Remedy[] { added };
                 }
             }
         }
 
-        return new Remedy[] { NoneAdded(cause, lacking.Cure) };
+        return new Remedy[] { NoneAdded(cause, lacking.Adds) };
     }
 
     private AddBox Adding(Items<PlacedBox> placed) => new(placed, $"add {Wording.And(placed.Select(Described)):boxes}");
@@ -79,9 +79,9 @@ internal sealed partial class RemedyFinder
     }
 
     /// <summary>Why none can be added: the rules that leave no height where it would go, else what would be found with it.</summary>
-    private NoneFound NoneAdded(Cause cause, Items<PlacedBox> cure)
+    private NoneFound NoneAdded(Cause cause, Items<PlacedBox> added)
     {
-        foreach (PlacedBox placed in cure)
+        foreach (PlacedBox placed in added)
         {
             if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && ConflictingRules.At(site, at, null) is { Count: > 0 } rules)
             {
@@ -91,13 +91,13 @@ internal sealed partial class RemedyFinder
             }
         }
 
-        Items<string> brings = trials.Brings(Adding(cure));
+        Items<string> brings = trials.Brings(Adding(added));
         return new(default, brings.Count == 0 ? new[] { cause.RuleId } : brings, brings.Count == 0 ? $"no place was found where one more would bring no other finding"
             : (Wording)$"no place was found where one more would bring no other finding ({brings:rules})");
     }
 
     /// <summary>What would have to be known, where rules leave no height for certain but may leave one; null where they leave none.</summary>
-    private static Facts? OpenAt(StatedSite site, Distance at, Items<string> rules)
+    private static MissingFacts? OpenAt(StatedSite site, Distance at, Items<string> rules)
     {
         AllowedHeights all = AllowedHeights.Anything;
         foreach (StatedPlacement placement in site.Placements)
@@ -105,7 +105,7 @@ internal sealed partial class RemedyFinder
             all = rules.Contains(placement.Rule.Id) ? all & SlabJudge.At(placement.Slabs, at.Ticks) : all;
         }
 
-        return all.Possible.IsEmpty || all.Needs == Facts.None ? null : all.Needs;
+        return all.Possible.IsEmpty || all.Needs == MissingFacts.None ? null : all.Needs;
     }
 
     /// <summary>A box to add, nailed to the nearest, the second nearest… stud that has room for it; as it is where studs are only assumed, or it is held otherwise.</summary>

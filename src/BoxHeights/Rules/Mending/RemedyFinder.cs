@@ -41,7 +41,7 @@ internal sealed partial class RemedyFinder
         }
 
         // What is wrong with the description is said in the finding: there is nothing to build otherwise.
-        if (first.Box < 0 || (first.Needs & Facts.BrokenPart) != 0)
+        if (first.Box < 0 || (first.Needs & MissingFacts.BrokenPart) != 0)
         {
             return default;
         }

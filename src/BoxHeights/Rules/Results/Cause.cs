@@ -194,12 +194,12 @@ public sealed partial class Cause
         }
 
         ResolvedBox box = state.Boxes[finding.Box];
-        if (finding.Verdict == Verdict.Unknown && finding.Needs == Facts.BrokenPart)
+        if (finding.Verdict == Verdict.Unknown && finding.Needs == MissingFacts.BrokenPart)
         {
             return "broken|" + box.Surface.Address;
         }
 
-        string who = finding.Verdict == Verdict.Unknown && finding.Needs == Facts.FloorFinish
+        string who = finding.Verdict == Verdict.Unknown && finding.Needs == MissingFacts.FloorFinish
             ? box.Surface.Space.Id + "|" + box.Source.Purpose + "|" + finding.Height
             : finding.Group >= 0 && state.Groups[finding.Group].Rule.IsForEachAlone
 

@@ -5,7 +5,7 @@ public readonly struct Check
 {
     private readonly LengthUnits units;
 
-    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, Facts needs, Items<string> disputedBy, LengthUnits units, LeastChange? change = null)
+    internal Check(string ruleId, string subject, Verdict verdict, Quantity margin, MissingFacts needs, Items<string> disputedBy, LengthUnits units, LeastChange? change = null)
     {
         this.units = units;
         RuleId = ruleId;
@@ -33,7 +33,7 @@ public readonly struct Check
     public LeastChange? LeastChange { get; }
 
     /// <summary>What would have to be known to decide.</summary>
-    public Facts Needs { get; }
+    public MissingFacts Needs { get; }
 
     /// <summary>The readings of the rule's text that would say otherwise.</summary>
     public Items<string> DisputedBy { get; }

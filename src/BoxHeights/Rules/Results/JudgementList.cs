@@ -117,7 +117,7 @@ internal sealed class JudgementList
     private void Placement(int box, int placement, in Place place)
     {
         PlacementRule rule = state.SitesOf(box)[0].Placements[placement].Rule;
-        if (!state.HasReading(box))
+        if (!state.HasHeight(box))
         {
             // What lies flat in a ceiling or a floor is at no height.
             Add(rule, box, Judged.NotApplicable);
@@ -139,7 +139,7 @@ internal sealed class JudgementList
         }
         else if (verdict == Verdict.Unknown)
         {
-            Add(rule, box, Judged.NotJudged, $"it depends on {FactText.Of(SlabJudge.Judge(state.SitesOf(box)[0].Placements[placement].Slabs, place).Needs | (state.SitesOf(box).Length > 1 ? Facts.EdgeMeant : Facts.None)):facts}");
+            Add(rule, box, Judged.NotJudged, $"it depends on {FactText.Of(SlabJudge.Judge(state.SitesOf(box)[0].Placements[placement].Slabs, place).Needs | (state.SitesOf(box).Length > 1 ? MissingFacts.EdgeMeant : MissingFacts.None)):facts}");
         }
         else
         {

@@ -31,7 +31,7 @@ public enum Severity
 
 /// <summary>What may be missing from a description.</summary>
 [Flags]
-public enum Facts
+public enum MissingFacts
 {
     /// <summary>Nothing.</summary>
     None = 0,
@@ -139,7 +139,7 @@ internal static class FactText
         "how thick the countertop is", "how tall the header is",
     ];
 
-    public static Wording Of(Facts facts)
+    public static Wording Of(MissingFacts facts)
     {
         List<Wording> all = [];
         for (int bit = 0; bit < Words.Length; bit++)

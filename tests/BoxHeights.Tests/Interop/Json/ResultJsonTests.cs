@@ -129,7 +129,7 @@ public sealed class ResultJsonTests
     [Fact]
     public void Words_EveryValue_HasOne()
     {
-        foreach (Facts fact in Enum.GetValues<Facts>().Where(fact => fact != Facts.None))
+        foreach (MissingFacts fact in Enum.GetValues<MissingFacts>().Where(fact => fact != MissingFacts.None))
         {
             AssertRoundTrips(finding => finding with { Needs = fact });
         }
@@ -165,7 +165,7 @@ public sealed class ResultJsonTests
     [Theory]
     [InlineData("""{ "dwelling": "x" }""", "stamp")]
     [InlineData("""{ "dwelling": "x", "stamp": { "rules": "a", "options": "b", "catalog": "c", "library": "d" }, "findings": [ { "rule": "r" } ] }""", "subject")]
-    [InlineData("""{ "dwelling": "x", "stamp": { "rules": "a", "options": "b", "catalog": "c", "library": "d" }, "findings": [ { "rule": "r", "subject": "s", "address": "a", "outcome": "maybe", "severity": "note", "message": "m" } ] }""", "fails")]
+    [InlineData("""{ "dwelling": "x", "stamp": { "rules": "a", "options": "b", "catalog": "c", "library": "d" }, "findings": [ { "rule": "r", "subject": "s", "address": "a", "verdict": "maybe", "severity": "note", "message": "m" } ] }""", "fails")]
     public void Read_BadReport_SaysWhatIsWrong(string json, string why)
     {
         Assert.Contains(why, Assert.Throws<BoxHeightsJsonException>(() => EvaluationJson.Read(json)).Message, StringComparison.Ordinal);

@@ -45,7 +45,7 @@ internal static class ReportShapes
         .Required("rule", x => x.RuleId, Texts.Plain, "The id of the rule; \"layout-fault\" for a fault of the description.", out MemberKey<string> rule)
         .Required("subject", x => x.Subject, Texts.Plain, "The id of the box, room, flight or stretch of wall, or the address of the part at fault.", out MemberKey<string> subject)
         .Required("address", x => x.Address, Texts.Plain, "The address of the surface that it is on.", out MemberKey<string> address)
-        .Required("outcome", x => x.Verdict, Words.Verdict, "Whether the rule isn't met, or can't be decided.", out MemberKey<Verdict> outcome)
+        .Required("verdict", x => x.Verdict, Words.Verdict, "Whether the rule isn't met, or can't be decided.", out MemberKey<Verdict> verdict)
         .Required("severity", x => x.Severity, Words.Severity, "How much it weighs.", out MemberKey<Severity> severity)
         .Required("message", x => x.Message, Texts.Plain, "The finding in one line.", out MemberKey<string> message)
         .Optional("at", x => x.At, (x, v) => x with { At = v }, Texts.Distance, "Where along its wall it was judged.")
@@ -61,7 +61,7 @@ internal static class ReportShapes
         .Optional("worst", x => x.Worst, (x, v) => x with { Worst = v }, Worst, "The point that is furthest from every outlet.")
         .Optional("fault", x => x.Fault, (x, v) => x with { Fault = v }, Words.LayoutFault, "What kind of fault of the description it is.")
         .Optional("notJudgedBecause", x => x.NotJudgedBecause, (x, v) => x with { NotJudgedBecause = v }, Texts.Plain, "Why the rule couldn't be judged at all.")
-        .Build(v => new(v.Get(rule), v.Get(subject), v.Get(address), v.Get(outcome), v.Get(severity), v.Get(message)));
+        .Build(v => new(v.Get(rule), v.Get(subject), v.Get(address), v.Get(verdict), v.Get(severity), v.Get(message)));
 
     private static Shape<PlacedBox> Placed { get; } = new ShapeBuilder<PlacedBox>("placedBox", "A box and its surface.")
         .Required("address", x => x.Address, Texts.Plain, "The address of the surface.", out MemberKey<string> address)
@@ -98,24 +98,24 @@ internal static class ReportShapes
         .List("notChecked", x => x.NotChecked, (x, v) => x with { NotChecked = v }, Texts.Plain, "What no rule looks at.")
         .BuildDocument(v => new(v.Get(dwelling), v.Get(stamp)));
 
-    private static Items<Facts> FactsOf(Facts facts)
+    private static Items<MissingFacts> FactsOf(MissingFacts facts)
     {
-        List<Facts> some = [];
+        List<MissingFacts> some = [];
         for (int bit = 0; bit < 31; bit++)
         {
             if (((int)facts & (1 << bit)) != 0)
             {
-                some.Add((Facts)(1 << bit));
+                some.Add((MissingFacts)(1 << bit));
             }
         }
 
         return new(some);
     }
 
-    private static Facts Together(Items<Facts> some)
+    private static MissingFacts Together(Items<MissingFacts> some)
     {
-        Facts all = Facts.None;
-        foreach (Facts one in some)
+        MissingFacts all = MissingFacts.None;
+        foreach (MissingFacts one in some)
         {
             all |= one;
         }

@@ -60,7 +60,7 @@ public sealed partial record CircuitRating : LimitRule
                 }
                 else
                 {
-                    statement.DependsOn(Quantity.Of(MostAmperes(thin)), Facts.Devices, () => $"perhaps {Fed():fed}");
+                    statement.DependsOn(Quantity.Of(MostAmperes(thin)), MissingFacts.Devices, () => $"perhaps {Fed():fed}");
                 }
             }
         }

@@ -89,7 +89,7 @@ public sealed partial record BoardSeam : PlacementRule
     private static AllowedHeights Clear(PlacementSite site, HungBoards boards)
     {
         AllowedHeights allowed = AllowedHeights.Anything;
-        Facts unsure = boards.StartsAtTop ? Facts.Ceiling : Facts.Boards;
+        MissingFacts unsure = boards.StartsAtTop ? MissingFacts.Ceiling : MissingFacts.Boards;
         foreach (DistanceRange seam in boards.Seams)
         {
             AllowedHeights one = site.AtMost(TargetLine.BoxTop, seam, Datum.Subfloor) | site.AtLeast(TargetLine.BoxBottom, seam, Datum.Subfloor);
@@ -104,7 +104,7 @@ public sealed partial record BoardSeam : PlacementRule
         if (boards.NothingBeyond is { } end)
         {
             AllowedHeights described = boards.StartsAtTop ? site.AtLeast(TargetLine.BoxBottom, end, Datum.Subfloor) : site.AtMost(TargetLine.BoxTop, end, Datum.Subfloor);
-            allowed &= AllowedHeights.OneOf(described, AllowedHeights.Anything, Facts.Boards);
+            allowed &= AllowedHeights.OneOf(described, AllowedHeights.Anything, MissingFacts.Boards);
         }
 
         return allowed;
@@ -120,7 +120,7 @@ public sealed partial record BoardSeam : PlacementRule
 
         if (!site.Box.Size.IsStated)
         {
-            statement.Everywhere(AllowedHeights.DependsOn(Facts.BoxSize));
+            statement.Everywhere(AllowedHeights.DependsOn(MissingFacts.BoxSize));
             return;
         }
 
@@ -142,7 +142,7 @@ public sealed partial record BoardSeam : PlacementRule
             }
 
             Distance seam = layout.From == BoardOrigin.Right ? length - along : along;
-            Across(seam, wide.To, AllowedHeights.DependsOn(Facts.BoxSize));
+            Across(seam, wide.To, AllowedHeights.DependsOn(MissingFacts.BoxSize));
             Across(seam, wide.From, AllowedHeights.Nothing);
         }
 

@@ -64,7 +64,7 @@ public sealed partial record BoxAgainstBox : ProvisionRule
             for (int k = 0; k < others; k++)
             {
                 int j = areMany ? group.FoundBefore(k) : k;
-                Verdict? verdict = Judge(group, i, j, out Distance between, out Facts needs);
+                Verdict? verdict = Judge(group, i, j, out Distance between, out MissingFacts needs);
                 if (verdict is null)
                 {
                     statement.NotJudged(i, NoDepth);
@@ -111,9 +111,9 @@ public sealed partial record BoxAgainstBox : ProvisionRule
     }
 
     /// <summary>What is said of a pair, and how far apart their centers have to be in height where they are along the wall; null where nothing can be said.</summary>
-    private Verdict? Judge(ProvisionGroup group, int i, int j, out Distance between, out Facts needs)
+    private Verdict? Judge(ProvisionGroup group, int i, int j, out Distance between, out MissingFacts needs)
     {
-        needs = Facts.None;
+        needs = MissingFacts.None;
         between = Distance.Zero;
         BoxTraits one = group.BoxOf(i);
         BoxTraits other = group.BoxOf(j);
@@ -137,7 +137,7 @@ public sealed partial record BoxAgainstBox : ProvisionRule
             return deep;
         }
 
-        needs = (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (meet ? Facts.None : group.NeedsOf(i) | group.NeedsOf(j) | group.TapeOf(i) | group.TapeOf(j));
+        needs = (deep == Verdict.Unknown ? MissingFacts.BoxSize : MissingFacts.None) | (meet ? MissingFacts.None : group.NeedsOf(i) | group.NeedsOf(j) | group.TapeOf(i) | group.TapeOf(j));
         return meet ? deep : Verdict.Unknown;
     }
 
@@ -160,7 +160,7 @@ public sealed partial record BoxAgainstBox : ProvisionRule
 
             DistanceSet sure = DistanceSet.AtMost(-between - above.To) | DistanceSet.AtLeast(between - above.From);
             DistanceSet possible = deep == Verdict.Fails ? DistanceSet.AtMost(-between - above.From) | DistanceSet.AtLeast(between - above.To) : DistanceSet.All;
-            all &= new AllowedHeights(sure, possible, (deep == Verdict.Unknown ? Facts.BoxSize : Facts.None) | (above.IsExact ? Facts.None : Facts.FloorFinish | group.NeedsOf(j) | group.TapeOf(j)));
+            all &= new AllowedHeights(sure, possible, (deep == Verdict.Unknown ? MissingFacts.BoxSize : MissingFacts.None) | (above.IsExact ? MissingFacts.None : MissingFacts.FloorFinish | group.NeedsOf(j) | group.TapeOf(j)));
         }
 
         return all;
@@ -281,7 +281,7 @@ public sealed partial record BoxAgainstBox : ProvisionRule
 
         public DistanceSet Allowed { get; private set; } = DistanceSet.All;
 
-        public Facts Needs { get; private set; }
+        public MissingFacts Needs { get; private set; }
 
         public string Others { get; private set; } = "";
 
@@ -291,7 +291,7 @@ public sealed partial record BoxAgainstBox : ProvisionRule
         /// <summary>How studs are assumed to stand, where they tell where one of them is.</summary>
         public Wording? AssumedStuds { get; private set; }
 
-        public void Add(ProvisionGroup group, int other, Distance between, Verdict verdict, Facts needs)
+        public void Add(ProvisionGroup group, int other, Distance between, Verdict verdict, MissingFacts needs)
         {
             group.TryCenter(Subject, out DistanceRange own);
             group.TryAbove(Subject, other, out DistanceRange above);

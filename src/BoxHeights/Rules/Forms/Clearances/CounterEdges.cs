@@ -76,7 +76,7 @@ internal static class CounterEdges
 
             if (gap is not null && !InterruptionKind.Known.Contains(gap.Kind))
             {
-                statement.Within(gap.Left - half, gap.Right + half, AllowedHeights.OneOf(clear, AllowedHeights.Anything, Facts.ObstructionHeight));
+                statement.Within(gap.Left - half, gap.Right + half, AllowedHeights.OneOf(clear, AllowedHeights.Anything, MissingFacts.ObstructionHeight));
             }
 
             from = gap?.Right ?? counter.Right;
@@ -104,7 +104,7 @@ internal static class CounterEdges
         Level top = ResolvedSurface.UsualTopOf(counter);
         if (top.Datum == Datum.Countertop)
         {
-            return AllowedHeights.DependsOn(Facts.ObstructionHeight);
+            return AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
         DistanceRange thick = counter.Thickness is { } stated ? stated : usual;
@@ -123,6 +123,6 @@ internal static class CounterEdges
             under &= site.AtMost(TargetLine.BoxTop, top.Offset - thick, top.Datum);
         }
 
-        return over | new AllowedHeights(under.Sure, under.Possible, under.Needs | (thick.IsExact ? Facts.None : Facts.CounterThickness));
+        return over | new AllowedHeights(under.Sure, under.Possible, under.Needs | (thick.IsExact ? MissingFacts.None : MissingFacts.CounterThickness));
     }
 }

@@ -140,7 +140,7 @@ public sealed partial record KeepClear : PlacementRule
         {
             foreach ((Distance left, Distance right, bool isSure) in InsideCorners.Strips(site, Distance.Zero, Least - Distance.FromTicks(1)))
             {
-                statement.Within(left, right, isSure ? AllowedHeights.Nothing : AllowedHeights.DependsOn(Facts.PlanPlace));
+                statement.Within(left, right, isSure ? AllowedHeights.Nothing : AllowedHeights.DependsOn(MissingFacts.PlanPlace));
             }
         }
 

@@ -29,7 +29,7 @@ internal static class PlateEdges
             {
                 true => inside,
                 false => AllowedHeights.Nothing,
-                _ => inside.If(Facts.OpenInside),
+                _ => inside.If(MissingFacts.OpenInside),
             });
         }
     }
@@ -55,7 +55,7 @@ internal static class PlateEdges
     {
         if (site.Box.Plate is not { } plate)
         {
-            statement.Within(left, right, AllowedHeights.DependsOn(Facts.BoxSize));
+            statement.Within(left, right, AllowedHeights.DependsOn(MissingFacts.BoxSize));
             return;
         }
 

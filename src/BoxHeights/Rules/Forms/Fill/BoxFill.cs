@@ -124,8 +124,8 @@ public sealed class BoxFill
     internal Wording Worded(LengthUnits units) => $"fill {Printed.Of(Total, units, Rounding.Up):fill} ({Wording.Apart(Lines.Select(line => line.Worded(units))):lines})";
 
     /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
-    internal Facts LeftOpen =>
-        (FillContents.MayHoldMore(box, build) || !contents.IsOfOneSize ? Facts.Devices : Facts.None) | (FillContents.MayHaveClamps(box, build) ? Facts.Clamps : Facts.None);
+    internal MissingFacts LeftOpen =>
+        (FillContents.MayHoldMore(box, build) || !contents.IsOfOneSize ? MissingFacts.Devices : MissingFacts.None) | (FillContents.MayHaveClamps(box, build) ? MissingFacts.Clamps : MissingFacts.None);
 
     /// <summary>Whether there is anything to count from.</summary>
     internal static bool IsCountable(DeviceBox box) => box.Cables.Count + box.Conductors.Count > 0;

@@ -50,9 +50,9 @@ public sealed partial record FillLimit : LimitRule
         BoxFill least = BoxFill.Of(box, Counting, site.Box.Build, false);
         if (room is not { } volume)
         {
-            statement.DependsOn(least.Total, Facts.BoxVolume, () => Said(least));
+            statement.DependsOn(least.Total, MissingFacts.BoxVolume, () => Said(least));
         }
-        else if (least.Total <= volume && least.LeftOpen is var open && open != Facts.None && BoxFill.Of(box, Counting, site.Box.Build, true) is var most && most.Total > volume)
+        else if (least.Total <= volume && least.LeftOpen is var open && open != MissingFacts.None && BoxFill.Of(box, Counting, site.Box.Build, true) is var most && most.Total > volume)
         {
             // What isn't stated may take room as well: it matters only where it would turn the verdict.
             statement.DependsOn(most.Total, open, () => Said(most));

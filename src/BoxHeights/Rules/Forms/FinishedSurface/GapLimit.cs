@@ -77,7 +77,7 @@ public sealed partial record GapLimit : LimitRule
             {
                 AllowedHeights within = (finish.Bottom is { } bottom ? site.AtLeast(TargetLine.BoxBottom, bottom, finish.Left, finish.Right) : AllowedHeights.Anything)
                     & (finish.Top is { } top ? site.AtMost(TargetLine.BoxTop, top, finish.Left, finish.Right) : AllowedHeights.Anything);
-                burning.Add((left, right, finish.Burns == true ? within : within.If(Facts.Combustible)));
+                burning.Add((left, right, finish.Burns == true ? within : within.If(MissingFacts.Combustible)));
                 cuts.Add(left.Ticks);
                 cuts.Add(right.Ticks + 1);
             }

@@ -52,7 +52,7 @@ public sealed partial record ProudLimit : LimitRule
             }
             else if (at > Most)
             {
-                statement.DependsOn(at, Facts.FinishThickness, () => Said(setFor, layer, at, site.Units), zone);
+                statement.DependsOn(at, MissingFacts.FinishThickness, () => Said(setFor, layer, at, site.Units), zone);
             }
         }
     }

@@ -69,7 +69,7 @@ public sealed partial record SetbackLimit : LimitRule
         {
             bool thickness = far is not { } known || (near <= strict) != (known <= strict) || known > loose;
             bool burns = layer.Burns is null && near <= Most;
-            statement.DependsOn(far ?? near, (thickness ? Facts.FinishThickness : Facts.None) | (burns ? Facts.Combustible : Facts.None), Because, layer.Zone);
+            statement.DependsOn(far ?? near, (thickness ? MissingFacts.FinishThickness : MissingFacts.None) | (burns ? MissingFacts.Combustible : MissingFacts.None), Because, layer.Zone);
         }
 
         Wording Because() => $"set to stand {Printed.Exactly(setFor, units):projection} out from the framing, where there is {layer.Text:layer}, so that it is {Behind():setback} behind the finished surface";

@@ -28,7 +28,7 @@ internal static class BodyClear
         statement.Within(left - least + tick, right + least - tick, off, isAssumed);
         if (keptOff && least < most)
         {
-            AllowedHeights ifWide = AllowedHeights.OneOf(off, AllowedHeights.Anything, Facts.BoxSize);
+            AllowedHeights ifWide = AllowedHeights.OneOf(off, AllowedHeights.Anything, MissingFacts.BoxSize);
             statement.Within(left - most + tick, left - least, ifWide, isAssumed);
             statement.Within(right + least, right + most - tick, ifWide, isAssumed);
         }

@@ -48,7 +48,7 @@ public sealed partial record DepthLimit : LimitRule
         }
         else if (BoxFill.IsCountable(site.Box.Source))
         {
-            statement.DependsOn(depth, Facts.Devices, because);
+            statement.DependsOn(depth, MissingFacts.Devices, because);
         }
     }
 

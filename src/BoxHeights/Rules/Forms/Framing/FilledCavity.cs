@@ -42,7 +42,7 @@ internal static class FilledCavity
             BodyClear.State(site, tall, header.Left, header.Right, header.Bottom, header.TopAt(headers.To));
             foreach (Slab slab in tall.Take())
             {
-                statement.Within(slab.Left, slab.Right, AllowedHeights.OneOf(slab.Allowed, AllowedHeights.Anything, Facts.HeaderHeight));
+                statement.Within(slab.Left, slab.Right, AllowedHeights.OneOf(slab.Allowed, AllowedHeights.Anything, MissingFacts.HeaderHeight));
             }
         }
 
@@ -54,7 +54,7 @@ internal static class FilledCavity
             }
             else
             {
-                statement.Within(left, right, AllowedHeights.DependsOn(Facts.BoxSize));
+                statement.Within(left, right, AllowedHeights.DependsOn(MissingFacts.BoxSize));
             }
         }
     }

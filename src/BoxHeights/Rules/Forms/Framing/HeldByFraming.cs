@@ -154,7 +154,7 @@ public sealed partial record HeldByFraming : PlacementRule
         if (site.Surface.Space.Framing is { } framing && site.Wall is { Top.Count: 0 })
         {
             AllowedHeights under = site.AtMost(TargetLine.BoxTop, framing - StudPositions.UsualThickness, Datum.Subfloor);
-            between &= framing.IsExact ? under : new(under.Sure, under.Possible, under.Needs | Facts.Ceiling);
+            between &= framing.IsExact ? under : new(under.Sure, under.Possible, under.Needs | MissingFacts.Ceiling);
         }
 
         statement.Everywhere(between);

@@ -94,7 +94,7 @@ internal sealed class NailedStretches
         }
 
         Distance center = side == StudSide.Left ? face - size.HalfWidth : face + size.HalfWidth;
-        heights = room < size.WidthRange.To ? heights & AllowedHeights.DependsOn(Facts.BoxSize) : heights;
+        heights = room < size.WidthRange.To ? heights & AllowedHeights.DependsOn(MissingFacts.BoxSize) : heights;
         stretches.Add(((center - within).Ticks, (center + within).Ticks, heights, isOpen));
     }
 

@@ -114,7 +114,7 @@ public sealed partial record HeightBand : PlacementRule
             // Before a deck or porch a person stands on that, not on the ground.
             parts.Add(new(platform.Left.Ticks, platform.Right.Ticks, platform.Surface is { } surface
                 ? Band(site, High, surface.Offset, surface.Datum)
-                : AllowedHeights.DependsOn(Facts.Datum)));
+                : AllowedHeights.DependsOn(MissingFacts.Datum)));
         }
 
         Around(parts, clear, statement);
@@ -156,7 +156,7 @@ public sealed partial record HeightBand : PlacementRule
         {
             statement.Within(counter.Left, counter.Right, counter.Top is { } top && top.Datum != Datum.Countertop
                 ? Band(site, High, top.Offset, top.Datum)
-                : AllowedHeights.DependsOn(Facts.ObstructionHeight));
+                : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight));
         }
     }
 
@@ -165,7 +165,7 @@ public sealed partial record HeightBand : PlacementRule
     {
         if (obstruction.Top is not { } top || top.Datum == Datum.Countertop)
         {
-            return AllowedHeights.OneOf(clear, OverWith(site, obstruction, null), Facts.ObstructionHeight);
+            return AllowedHeights.OneOf(clear, OverWith(site, obstruction, null), MissingFacts.ObstructionHeight);
         }
 
         // The top bounds the box in its own terms: taken above the finished floor first, an unchosen floor would count twice.
@@ -183,10 +183,10 @@ public sealed partial record HeightBand : PlacementRule
             : knee >= deep ? Verdict.Passes : Verdict.Fails;
         Distance most = obstruction.IsLaundryMachine ? Over.LaundryTopAtMost : Over.SideTopAtMost;
         AllowedHeights side = Stepped(site, Over.Side, obstruction.Depth);
-        side = height is not { } top ? (obstruction.Depth <= Over.ShallowDepth ? side : side.If(Facts.ObstructionHeight))
+        side = height is not { } top ? (obstruction.Depth <= Over.ShallowDepth ? side : side.If(MissingFacts.ObstructionHeight))
             : top.To <= most || obstruction.Depth <= Over.ShallowDepth ? side
-            : top.From <= most ? side.If(Facts.ObstructionHeight | Facts.FloorFinish)
-            : obstruction.Depth is null && Over.ShallowDepth is not null ? side.If(Facts.ObstructionDepth)
+            : top.From <= most ? side.If(MissingFacts.ObstructionHeight | MissingFacts.FloorFinish)
+            : obstruction.Depth is null && Over.ShallowDepth is not null ? side.If(MissingFacts.ObstructionDepth)
             : AllowedHeights.Nothing;
 
         if (site.Box.Approach is { } stated)
@@ -194,15 +194,15 @@ public sealed partial record HeightBand : PlacementRule
             AllowedHeights allowed = (stated & Approach.Side) != 0 ? side : AllowedHeights.Nothing;
             return (stated & Approach.Forward) == 0 ? allowed
                 : knees == Verdict.Passes ? allowed | forward
-                : knees == Verdict.Unknown ? allowed | forward.If(Facts.KneeSpace)
+                : knees == Verdict.Unknown ? allowed | forward.If(MissingFacts.KneeSpace)
                 : allowed;
         }
 
         return knees switch
         {
             Verdict.Fails => side,
-            Verdict.Passes => AllowedHeights.OneOf(forward, side, Facts.Approach),
-            _ => AllowedHeights.OneOf(forward, side, Facts.Approach | Facts.KneeSpace),
+            Verdict.Passes => AllowedHeights.OneOf(forward, side, MissingFacts.Approach),
+            _ => AllowedHeights.OneOf(forward, side, MissingFacts.Approach | MissingFacts.KneeSpace),
         };
     }
 
@@ -217,7 +217,7 @@ public sealed partial record HeightBand : PlacementRule
                 best |= Band(site, step.High);
             }
 
-            return best.If(Facts.ObstructionDepth);
+            return best.If(MissingFacts.ObstructionDepth);
         }
 
         foreach (ReachStep step in steps)

@@ -31,12 +31,12 @@ public sealed partial record SpecifiedHeight : PlacementRule
         }
 
         AllowedHeights any = AllowedHeights.OneOf(
-            AllowedHeights.OneOf(Near(site, asked, Edge.Bottom), Near(site, asked, Edge.Center), Facts.EdgeMeant),
+            AllowedHeights.OneOf(Near(site, asked, Edge.Bottom), Near(site, asked, Edge.Center), MissingFacts.EdgeMeant),
             Near(site, asked, Edge.Top),
-            Facts.EdgeMeant);
+            MissingFacts.EdgeMeant);
 
         // Which edge is meant is to be asked first: until then nobody can tell whether the size of the box matters.
-        statement.Everywhere(new(any.Sure, any.Possible, any.Needs & ~Facts.BoxSize));
+        statement.Everywhere(new(any.Sure, any.Possible, any.Needs & ~MissingFacts.BoxSize));
     }
 
     /// <inheritdoc/>

@@ -68,11 +68,11 @@ public sealed partial record UniformLevel : ProvisionRule
             }
 
             // What firm rules keep from the level itself is excused; a habit excuses only what it keeps from all that is level enough.
-            Verdict free = group.CanBeWithin(i, DistanceSet.Single(level), habitsToo: false, out Facts needs);
+            Verdict free = group.CanBeWithin(i, DistanceSet.Single(level), habitsToo: false, out MissingFacts needs);
             if (free != Verdict.Fails && !IsOneOfTwoThatCannotMeet(group, i, center) && group.CanBeWithin(i, allowed, habitsToo: true, out _) != Verdict.Fails)
             {
                 bool unknown = free == Verdict.Unknown || allowed.Overlaps(center);
-                statement.Finds(i, unknown ? Verdict.Unknown : Verdict.Fails, center.From, allowed, unknown ? needs | group.NeedsOf(i) : Facts.None);
+                statement.Finds(i, unknown ? Verdict.Unknown : Verdict.Fails, center.From, allowed, unknown ? needs | group.NeedsOf(i) : MissingFacts.None);
             }
         }
     }
@@ -81,14 +81,14 @@ public sealed partial record UniformLevel : ProvisionRule
     internal override AllowedHeights? Around(ProvisionGroup group, int except, AskedBox box)
     {
         List<Distance> others = group.CentersWithout(except);
-        if (others.Count == 0 || !box.Site.TryCenterAboveReading(out DistanceRange own))
+        if (others.Count == 0 || !box.Site.TryCenterAboveHeight(out DistanceRange own))
         {
             return null;
         }
 
         DistanceSet centers = CentersBeside(others, own.IsExact, out Distance level);
         DistanceSet band = DistanceSet.Between(level - Within, level + Within);
-        Verdict free = box.CanBeWithin(DistanceSet.Single(level), false, out Facts needs);
+        Verdict free = box.CanBeWithin(DistanceSet.Single(level), false, out MissingFacts needs);
         if (free == Verdict.Fails || box.CanBeWithin(band, true, out _) == Verdict.Fails)
         {
             return null;
@@ -98,7 +98,7 @@ public sealed partial record UniformLevel : ProvisionRule
         return new(
             centers.ErodeShift(-own) | excused,
             free == Verdict.Unknown ? DistanceSet.All : centers.DilateShift(-own) | excused,
-            needs | (own.IsExact ? Facts.None : Facts.FloorFinish));
+            needs | (own.IsExact ? MissingFacts.None : MissingFacts.FloorFinish));
     }
 
     /// <summary>The centers at which a box is on the level that it then shares: it counts itself, where its center is known exactly.</summary>

@@ -97,12 +97,12 @@ public sealed record CountedOutlet : IBoxKind
     private bool AsksForARating => LowestVolts is not null || HighestVolts is not null || Amperes.Count > 0;
 
     /// <summary>Whether a box counts, wherever along its wall it is: passes if it surely does.</summary>
-    internal Verdict Of(SpaceBox box, out Facts needs) => Of(box, Highest, out needs);
+    internal Verdict Of(SpaceBox box, out MissingFacts needs) => Of(box, Highest, out needs);
 
     /// <summary>The same with another highest.</summary>
-    internal Verdict Of(SpaceBox box, Level? highest, out Facts needs)
+    internal Verdict Of(SpaceBox box, Level? highest, out MissingFacts needs)
     {
-        needs = Facts.None;
+        needs = MissingFacts.None;
         BoxTraits traits = box.Traits;
         if (!(Surfaces.Contains(traits.Surface) || (OnDividers && traits.Surface == BoxSurface.Cabinet && traits.IsListedFlat))
             || (traits.Purpose == BoxPurpose.Counter && CountersApartIn.Contains(box.Room)))
@@ -111,7 +111,7 @@ public sealed record CountedOutlet : IBoxKind
         }
 
         Verdict kind = KindOf(traits.Source);
-        needs = kind == Verdict.Unknown ? Facts.Devices : Facts.None;
+        needs = kind == Verdict.Unknown ? MissingFacts.Devices : MissingFacts.None;
         return kind == Verdict.Fails || traits.Surface == BoxSurface.Floor ? kind : kind.And(HeightOf(box, highest, ref needs));
     }
 
@@ -146,7 +146,7 @@ public sealed record CountedOutlet : IBoxKind
     private Verdict RatingOf(DeviceBox box) =>
         box.Rating is { } rating && AsksForARating ? ReceptacleRating.Read(rating).Within(LowestVolts ?? 0, HighestVolts ?? int.MaxValue, Amperes) : Verdict.Passes;
 
-    private Verdict HeightOf(SpaceBox box, Level? highest, ref Facts needs)
+    private Verdict HeightOf(SpaceBox box, Level? highest, ref MissingFacts needs)
     {
         Verdict verdict = highest is { } high ? box.IsWithin(Line, high.Datum, Distance.MinValue, high.Offset, ref needs) : Verdict.Passes;
         if (!OverCounter || box.Traits.Purpose == BoxPurpose.Counter)
@@ -156,7 +156,7 @@ public sealed record CountedOutlet : IBoxKind
 
         if (box.CounterTop is not { } top)
         {
-            needs |= Facts.ObstructionHeight;
+            needs |= MissingFacts.ObstructionHeight;
             return verdict.And(Verdict.Unknown);
         }
 

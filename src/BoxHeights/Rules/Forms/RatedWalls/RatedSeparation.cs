@@ -64,7 +64,7 @@ public sealed partial record RatedSeparation : ProvisionRule
                     int subject = group.IsUntouched(i) || (group.IsFixed(i) && !group.IsFixed(j)) ? j : i;
                     string near = group.IdOf(subject == i ? j : i);
                     group.TryCenter(subject, out DistanceRange center);
-                    statement.Finds(subject, verdict, center.From, DistanceSet.Empty, verdict == Verdict.Unknown ? Facts.FireProtection : Facts.None, () => $"near {near} on the other face", new[] { near });
+                    statement.Finds(subject, verdict, center.From, DistanceSet.Empty, verdict == Verdict.Unknown ? MissingFacts.FireProtection : MissingFacts.None, () => $"near {near} on the other face", new[] { near });
                 }
             }
         }
@@ -88,8 +88,8 @@ public sealed partial record RatedSeparation : ProvisionRule
         return worst switch
         {
             Verdict.Passes => rated ? AllowedHeights.Anything : null,
-            Verdict.Unknown => AllowedHeights.DependsOn(Facts.FireProtection),
-            _ => new(DistanceSet.Empty, DistanceSet.Empty, Facts.None),
+            Verdict.Unknown => AllowedHeights.DependsOn(MissingFacts.FireProtection),
+            _ => new(DistanceSet.Empty, DistanceSet.Empty, MissingFacts.None),
         };
     }
 

@@ -74,25 +74,25 @@ public sealed partial record RatedTotal : SpaceRule
             : openings.Worst(lowest, Of).With(openings.Unplaced, openings.UnplacedCount);
         if (sure.Area > Most.Raw)
         {
-            Finds(Verdict.Fails, sure, Facts.None);
+            Finds(Verdict.Fails, sure, MissingFacts.None);
         }
         else if (possible.Area > Most.Raw)
         {
             bool known = wall.Top.Count > 0 || space.Framing is { IsExact: true };
-            Finds(Verdict.Unknown, possible, (known ? Facts.None : Facts.Ceiling) | (openings.Unplaced > 0 && !InProportion ? Facts.Along : Facts.None));
+            Finds(Verdict.Unknown, possible, (known ? MissingFacts.None : MissingFacts.Ceiling) | (openings.Unplaced > 0 && !InProportion ? MissingFacts.Along : MissingFacts.None));
         }
         else
         {
             statement.Meets(address, address);
         }
 
-        void Finds(Verdict verdict, Strip strip, Facts needs)
+        void Finds(Verdict verdict, Strip strip, MissingFacts needs)
         {
             Quantity area = new(QuantityKind.Area, strip.Area);
             LengthUnits units = space.Units;
             statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => InProportion ? $"{Boxes():boxes} open {Printed.Exactly(area, units):area} for each {Printed.Exactly(Of, units):wall}" : (Wording)$"{Boxes():boxes} open {Printed.Exactly(area, units):area}", needs);
 
-            Wording Boxes() => (needs & Facts.Along) != 0 ? $"{strip.Count:count} metal boxes"
+            Wording Boxes() => (needs & MissingFacts.Along) != 0 ? $"{strip.Count:count} metal boxes"
                 : (Wording)$"{strip.Count:count} metal boxes from {Printed.Of(Distance.FromTicks(strip.Left), units):left} to {Printed.Of(Distance.FromTicks(strip.Right), units):right} along it";
         }
     }

@@ -64,7 +64,7 @@ public sealed record EntranceSubject : OutletSubject
         }
         else
         {
-            row.Lacks(statement, face.Id, face.Id, 0, 1, true, Facts.ServedFromOutside, () => $"{row.Counted(0):none} in {string.Join(", ", without):rooms}");
+            row.Lacks(statement, face.Id, face.Id, 0, 1, true, MissingFacts.ServedFromOutside, () => $"{row.Counted(0):none} in {string.Join(", ", without):rooms}");
         }
     }
 }

@@ -30,7 +30,7 @@ public sealed record FaceSubject : OutletSubject
             return;
         }
 
-        int sure = Count(space, row.Outlet, out int possible, out Facts needs);
+        int sure = Count(space, row.Outlet, out int possible, out MissingFacts needs);
         if (sure >= row.Count.Least)
         {
             statement.Meets(face.Id, face.Id);
@@ -39,7 +39,7 @@ public sealed record FaceSubject : OutletSubject
 
         row.Lacks(
             statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least, needs, () => row.Counted(0),
-            cure => entrance is { } door ? OutletCure.Beside(space, cure, door) : OutletCure.OnFace(space, cure, Distance.Zero, Distance.MaxValue, null));
+            added => entrance is { } door ? OutletPlace.Beside(space, added, door) : OutletPlace.OnFace(space, added, Distance.Zero, Distance.MaxValue, null));
     }
 
     /// <summary>The first entrance in a face.</summary>
@@ -99,15 +99,15 @@ public sealed record PlatformSubject : OutletSubject
         string address = SurfaceAddress.Of(face.Id, face.Walls[0].Id);
         int sure = 0;
         int possible = 0;
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Facts missing = Facts.None;
+            MissingFacts missing = MissingFacts.None;
             Verdict counts = box.Address == address ? row.Outlet.Of(box, null, out missing) : Verdict.Fails;
             counts = counts == Verdict.Fails ? counts : counts.And(LowEnough(row.Outlet, box, platform, ref missing));
             if (counts != Verdict.Fails && !(box.Along is { } at && (at < platform.Left - Beyond || at > platform.Right + Beyond)))
             {
-                missing |= box.Along is null ? Facts.Along : Facts.None;
+                missing |= box.Along is null ? MissingFacts.Along : MissingFacts.None;
                 sure += counts == Verdict.Passes && box.Along is not null ? 1 : 0;
                 needs |= missing;
                 possible++;
@@ -118,7 +118,7 @@ public sealed record PlatformSubject : OutletSubject
         {
             // Whether it is near enough to need one isn't always said.
             bool isNear = MostGap is null || platform.Gap is not null;
-            Lacks(row, space, platform, address, sure, possible >= row.Count.Least || !isNear, needs | (isNear ? Facts.None : Facts.PlanPlace), statement);
+            Lacks(row, space, platform, address, sure, possible >= row.Count.Least || !isNear, needs | (isNear ? MissingFacts.None : MissingFacts.PlanPlace), statement);
         }
         else if (statement.TellsAll)
         {
@@ -126,13 +126,13 @@ public sealed record PlatformSubject : OutletSubject
         }
     }
 
-    private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, bool mayBeMet, Facts needs, SpaceStatement statement) =>
+    private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, bool mayBeMet, MissingFacts needs, SpaceStatement statement) =>
         row.Lacks(
             statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, mayBeMet, needs, () => row.Counted(0),
-            cure => OutletCure.OnFace(space, cure, platform.Left, platform.Right, platform.Surface));
+            added => OutletPlace.OnFace(space, added, platform.Left, platform.Right, platform.Surface));
 
     /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
-    private static Verdict LowEnough(CountedOutlet outlet, SpaceBox box, Platform platform, ref Facts needs)
+    private static Verdict LowEnough(CountedOutlet outlet, SpaceBox box, Platform platform, ref MissingFacts needs)
     {
         if (outlet.Highest is not { } highest)
         {
@@ -144,13 +144,13 @@ public sealed record PlatformSubject : OutletSubject
             return box.IsWithin(TargetLine.Center, surface.Datum, surface.Offset, surface.Offset + highest.Offset, ref needs);
         }
 
-        Facts unknown = Facts.None;
+        MissingFacts unknown = MissingFacts.None;
         if (box.IsWithin(TargetLine.Center, highest.Datum, Distance.MinValue, highest.Offset, ref unknown) == Verdict.Passes)
         {
             return Verdict.Passes;
         }
 
-        needs |= Facts.Datum;
+        needs |= MissingFacts.Datum;
         return Verdict.Unknown;
     }
 

@@ -70,7 +70,7 @@ public sealed record FixtureSubject : OutletSubject
     internal override bool IsPlannedFirst => true;
 
     /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
-    internal override Facts PlannedDespite => Facts.PlanPlace;
+    internal override MissingFacts PlannedDespite => MissingFacts.PlanPlace;
 
     internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
@@ -128,7 +128,7 @@ public sealed record FixtureSubject : OutletSubject
     private void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {
         Verdict best = Verdict.Fails;
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         Distance? nearest = null;
         foreach (SpaceBox box in space.Boxes)
         {
@@ -137,12 +137,12 @@ public sealed record FixtureSubject : OutletSubject
                 continue;
             }
 
-            Verdict one = row.Outlet.Of(box, out Facts missing);
+            Verdict one = row.Outlet.Of(box, out MissingFacts missing);
             one = one.And(Within(space, plan, box, thing, ref missing, out Distance? gap));
             one = one == Verdict.Fails ? one : one.And(HighEnough(box, thing, ref missing));
             one = one == Verdict.Fails || !NotAcrossAnother || !IsAcross(space, box, things, thing) ? one : Verdict.Fails;
             best = one < best ? one : best;
-            needs |= one == Verdict.Unknown ? missing : Facts.None;
+            needs |= one == Verdict.Unknown ? missing : MissingFacts.None;
             nearest = gap is { } off && (nearest is not { } least || off < least) && row.Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
         }
 
@@ -160,13 +160,13 @@ public sealed record FixtureSubject : OutletSubject
         }
     }
 
-    private void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, Facts needs) =>
+    private void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, MissingFacts needs) =>
         statement.Finds(
             thing.In(space.Id), space.Id, verdict, nearest ?? Distance.Zero, nearest is null ? DistanceSet.Empty : DistanceSet.AtMost(Reach),
             () => nearest is not { } off ? $"no {row.OutletName:outlet} that counts"
                 : ByCord ? $"the nearest {row.OutletName:outlet} that may count is {Printed.Of(off, space.Units):off} away as its cord goes"
                 : (Wording)$"the nearest {row.OutletName:outlet} that may count is {Printed.Of(off, space.Units):off} away in plan",
-            verdict == Verdict.Unknown ? needs : Facts.None, () => CureFor(row, space, plan, thing),
+            verdict == Verdict.Unknown ? needs : MissingFacts.None, () => AddedFor(row, space, plan, thing),
             thing.Fixture is { } it ? new[] { SurfaceAddress.Of(space.Id, it.Id) } : default(Items<string>));
 
     /// <summary>Whether any other room of its level, or outdoors any other face of its storey, lists such an outlet.</summary>
@@ -191,7 +191,7 @@ public sealed record FixtureSubject : OutletSubject
         return space.Whole.None(outlet, space.Id);
     }
 
-    private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref Facts needs, out Distance? gap)
+    private Verdict Within(SpaceView space, WallPlan plan, SpaceBox box, ThingInPlan thing, ref MissingFacts needs, out Distance? gap)
     {
         gap = null;
         PlanPatch sure = FromMiddle ? thing.Sure.Middle : thing.Sure;
@@ -205,7 +205,7 @@ public sealed record FixtureSubject : OutletSubject
         int face = SurfaceAddress.Read(box.Address) is { Surface: { } wall } address && address.Space == space.Id ? plan.IndexOf(wall) : -1;
         if (face < 0 || box.Along is not { } at)
         {
-            needs |= Facts.Along;
+            needs |= MissingFacts.Along;
             return Verdict.Unknown;
         }
 
@@ -219,11 +219,11 @@ public sealed record FixtureSubject : OutletSubject
         // Round what of the walls stands between; where that can't be worked out it does if nothing may stand there.
         bool? reaches = plan.ReachesByCord(face, at, sure, possible, Reach, out Distance? cord) ?? (plan.IsBefore(face, possible) && plan.IsClearBetween(face, at.Ticks, at.Ticks, possible) ? true : null);
         gap = reaches == false ? cord : gap;
-        needs |= reaches is null ? Facts.Barrier : Facts.None;
+        needs |= reaches is null ? MissingFacts.Barrier : MissingFacts.None;
         return reaches switch { true => Verdict.Passes, false => Verdict.Fails, _ => Verdict.Unknown };
     }
 
-    private Verdict Of(PlanGap sure, PlanGap possible, ref Facts needs)
+    private Verdict Of(PlanGap sure, PlanGap possible, ref MissingFacts needs)
     {
         if (sure.IsWithin(Reach) == true)
         {
@@ -235,11 +235,11 @@ public sealed record FixtureSubject : OutletSubject
             return Verdict.Fails;
         }
 
-        needs |= Facts.PlanPlace;
+        needs |= MissingFacts.PlanPlace;
         return Verdict.Unknown;
     }
 
-    private Verdict HighEnough(SpaceBox box, ThingInPlan thing, ref Facts needs)
+    private Verdict HighEnough(SpaceBox box, ThingInPlan thing, ref MissingFacts needs)
     {
         if (MostBelowTop is not { } most || thing.Top is not { } top || box.Traits.Surface == BoxSurface.Floor)
         {
@@ -275,15 +275,15 @@ public sealed record FixtureSubject : OutletSubject
         return gap.IsWithin(Reach) == true && plan.IsClearBetween(face, at.Ticks, at.Ticks, thing.Possible);
     }
 
-    private Items<PlacedBox> CureFor(RequiredOutlet row, SpaceView space, WallPlan plan, ThingInPlan thing)
+    private Items<PlacedBox> AddedFor(RequiredOutlet row, SpaceView space, WallPlan plan, ThingInPlan thing)
     {
-        if (row.Cure is not { } cure)
+        if (row.Adds is not { } added)
         {
             return default;
         }
 
-        DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
-        return OutletCure.OnWall(
+        DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id));
+        return OutletPlace.OnWall(
             space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), (face, at) => Serves(plan, face, at, thing, out PlanGap gap) ? gap.RoundedDown.Ticks : null);
     }
 }

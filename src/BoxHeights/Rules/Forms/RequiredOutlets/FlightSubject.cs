@@ -36,15 +36,15 @@ public sealed record FlightSubject : OutletSubject
         {
             int boxes = 0;
             int sure = 0;
-            Facts needs = Facts.None;
+            MissingFacts needs = MissingFacts.None;
             foreach (string room in RoomsOn(space.Dwelling, flight, storey))
             {
                 foreach (SpaceBox box in space.BoxesIn(room))
                 {
                     boxes++;
-                    Verdict counts = row.Outlet.Of(box, out Facts missing);
+                    Verdict counts = row.Outlet.Of(box, out MissingFacts missing);
                     sure += counts == Verdict.Passes ? 1 : 0;
-                    needs |= counts == Verdict.Unknown ? missing : Facts.None;
+                    needs |= counts == Verdict.Unknown ? missing : MissingFacts.None;
                 }
             }
 
@@ -63,10 +63,10 @@ public sealed record FlightSubject : OutletSubject
         }
     }
 
-    private static void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, Facts needs, SpaceStatement statement) =>
+    private static void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, MissingFacts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, flight.Id + " on " + storey, flight.Wall ?? flight.Id, sure, row.Count.Least, needs != Facts.None, needs,
-            () => $"{flight.Risers:risers} risers and {row.Counted(0):none} at the stair on \"{storey}\"", cure => CureOf(space, cure, flight, storey));
+            statement, flight.Id + " on " + storey, flight.Wall ?? flight.Id, sure, row.Count.Least, needs != MissingFacts.None, needs,
+            () => $"{flight.Risers:risers} risers and {row.Counted(0):none} at the stair on \"{storey}\"", added => AddedOf(space, added, flight, storey));
 
     private HashSet<string> RoomsOn(Dwelling dwelling, StairFlight flight, string storey)
     {
@@ -86,26 +86,26 @@ public sealed record FlightSubject : OutletSubject
     /// On the flight's own wall, before its first nosing or beyond its last, where that wall is on this storey. Where in the rooms of another
     /// storey the flight arrives isn't described: there it goes where their walls first have room.
     /// </summary>
-    private static Items<PlacedBox> CureOf(SpaceView space, DeviceBox offered, StairFlight flight, string storey)
+    private static Items<PlacedBox> AddedOf(SpaceView space, DeviceBox offered, StairFlight flight, string storey)
     {
         bool atHead = storey == flight.To;
-        PlacedBox? cure = null;
+        PlacedBox? added = null;
         foreach (Room room in StairGeometry.RoomsAt(space.Dwelling, flight, storey))
         {
             foreach (Wall wall in room.Walls)
             {
                 string address = SurfaceAddress.Of(room.Id, wall.Id);
                 bool isOwn = flight.Wall == address;
-                if ((isOwn || cure is null) && (isOwn ? Beyond(flight, atHead, space.RoomForBoxes.AtStairs) : FirstFree(space, room, wall, offered)) is { } place
+                if ((isOwn || added is null) && (isOwn ? Beyond(flight, atHead, space.RoomForBoxes.AtStairs) : FirstFree(space, room, wall, offered)) is { } place
                     && place.RoundNearest(space.AlongStep) is var along && along > Distance.Zero && along < wall.Length)
                 {
                     string id = FreePlaces.FreeId(space, flight.Id + (atHead ? "-head-switch" : "-foot-switch"));
-                    cure = new PlacedBox(address, offered.WithId(id).WithAt(along));
+                    added = new PlacedBox(address, offered.WithId(id).WithAt(along));
                 }
             }
         }
 
-        return cure is { } one ? new[] { one } : default(Items<PlacedBox>);
+        return added is { } one ? new[] { one } : default(Items<PlacedBox>);
     }
 
     /// <summary>Near the place that is offered, and not beside the treads.</summary>

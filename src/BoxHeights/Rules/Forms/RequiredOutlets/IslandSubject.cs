@@ -80,7 +80,7 @@ public sealed record IslandSubject : OutletSubject
                 bool isWhole = from == top.From && to == top.To;
                 part++;
                 int needed = Needed(row.Count, top, from, to);
-                int sure = Count(row.Outlet, space, one, top, from, to, out int may, out Facts needs);
+                int sure = Count(row.Outlet, space, one, top, from, to, out int may, out MissingFacts needs);
                 serves |= needed > 0 && sure > 0;
                 if (needed > 0 && sure >= needed && statement.TellsAll)
                 {
@@ -91,10 +91,10 @@ public sealed record IslandSubject : OutletSubject
                 {
                     Distance wished = from + Distance.FromTicks((to - from).Ticks * ((2 * sure) + 1) / (2 * needed));
                     // A part is counted and not measured in its name: where a peninsula begins is a matter of how the text is read.
-                    Finds(row, statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? Facts.None : needs,
+                    Finds(row, statement, subject, isWhole ? "" : FormattableString.Invariant($" part {part}"), sure, needed, may < needed ? MissingFacts.None : needs,
                         () => isWhole ? $"{sure} of {needed} outlets that serve its top"
                             : (Wording)$"{sure} of {needed} outlets that serve its top from {Printed.Of(from, space.Units):left} to {Printed.Of(to, space.Units):right} along it",
-                        cure => CureOn(space, one, top, cure, wished, from, to));
+                        added => AddedOn(space, one, top, added, wished, from, to));
                 }
             }
 
@@ -111,11 +111,11 @@ public sealed record IslandSubject : OutletSubject
         {
             statement.NotJudged($"what {one.Id:island} joins isn't described, so that its outer end isn't known", subject);
         }
-        else if (Count(row.Outlet, space, one, top, top.To - within, top.To, out int may, out Facts needs) == 0)
+        else if (Count(row.Outlet, space, one, top, top.To - within, top.To, out int may, out MissingFacts needs) == 0)
         {
-            Finds(row, statement, subject, " outer end", 0, 1, may == 0 ? Facts.None : needs,
+            Finds(row, statement, subject, " outer end", 0, 1, may == 0 ? MissingFacts.None : needs,
                 () => $"no outlet that serves its top within {Printed.Of(within, space.Units):within} of its outer end",
-                cure => CureOn(space, one, top, cure, top.To - within.Split(2)[0], top.To - within, top.To));
+                added => AddedOn(space, one, top, added, top.To - within.Split(2)[0], top.To - within, top.To));
         }
         else if (statement.TellsAll)
         {
@@ -123,11 +123,11 @@ public sealed record IslandSubject : OutletSubject
         }
     }
 
-    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, Facts needs, Func<Wording> what, Func<DeviceBox, Items<PlacedBox>> cure) =>
-        row.Lacks(statement, address + part, address, sure, needed, needs != Facts.None, needs, what, cure);
+    private static void Finds(RequiredOutlet row, SpaceStatement statement, string address, string part, int sure, int needed, MissingFacts needs, Func<Wording> what, Func<DeviceBox, Items<PlacedBox>> added) =>
+        row.Lacks(statement, address + part, address, sure, needed, needs != MissingFacts.None, needs, what, added);
 
     /// <summary>In the side of its base, halfway down to where an outlet still serves the top, or else set into the top; as near as may be to where it is wished along it.</summary>
-    private Items<PlacedBox> CureOn(SpaceView space, Freestanding island, IslandTop top, DeviceBox cure, Distance wished, Distance from, Distance to)
+    private Items<PlacedBox> AddedOn(SpaceView space, Freestanding island, IslandTop top, DeviceBox added, Distance wished, Distance from, Distance to)
     {
         if (island.Top is not { } level)
         {
@@ -135,7 +135,7 @@ public sealed record IslandSubject : OutletSubject
         }
 
         Distance below = island.Overhang is { } beyond && beyond > OverhangAtMost ? Distance.Zero : Below.Split(2)[0];
-        DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithHeight(BoxHeight.ToCenter(level.Offset - below, level.Datum));
+        DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)).WithHeight(BoxHeight.ToCenter(level.Offset - below, level.Datum));
         Distance step = space.TryStep;
         for (Distance off = Distance.Zero; off <= to - from; off += step)
         {
@@ -158,24 +158,24 @@ public sealed record IslandSubject : OutletSubject
     }
 
     /// <summary>How many outlets surely serve a part of a top, and how many may.</summary>
-    private int Count(CountedOutlet outlet, SpaceView space, Freestanding island, IslandTop top, Distance from, Distance to, out int may, out Facts needs)
+    private int Count(CountedOutlet outlet, SpaceView space, Freestanding island, IslandTop top, Distance from, Distance to, out int may, out MissingFacts needs)
     {
         int sure = 0;
         may = 0;
-        needs = Facts.None;
+        needs = MissingFacts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Facts missing = Facts.None;
+            MissingFacts missing = MissingFacts.None;
             Verdict verdict = Serves(outlet, space, box, island, top, from, to, ref missing);
             sure += verdict == Verdict.Passes ? 1 : 0;
             may += verdict != Verdict.Fails ? 1 : 0;
-            needs |= verdict == Verdict.Unknown ? missing : Facts.None;
+            needs |= verdict == Verdict.Unknown ? missing : MissingFacts.None;
         }
 
         return sure;
     }
 
-    private Verdict Serves(CountedOutlet outlet, SpaceView space, SpaceBox box, Freestanding island, IslandTop top, Distance from, Distance to, ref Facts needs)
+    private Verdict Serves(CountedOutlet outlet, SpaceView space, SpaceBox box, Freestanding island, IslandTop top, Distance from, Distance to, ref MissingFacts needs)
     {
         bool onIt = box.Traits.IsListedFlat && box.Traits.Surface == BoxSurface.Cabinet;
         if (!(onIt ? IsOnTop(box, top, out Distance? place) : IsOnItsWall(space, box, top, out place)) || place < from || place > to)
@@ -183,17 +183,17 @@ public sealed record IslandSubject : OutletSubject
             return Verdict.Fails;
         }
 
-        Verdict verdict = outlet.Of(box, out Facts missing);
+        Verdict verdict = outlet.Of(box, out MissingFacts missing);
         if (verdict == Verdict.Fails)
         {
             return verdict;
         }
 
         verdict = place is null ? Verdict.Unknown : verdict;
-        needs |= missing | (place is null ? Facts.Along : Facts.None);
+        needs |= missing | (place is null ? MissingFacts.Along : MissingFacts.None);
         if (island.Top is not { } level)
         {
-            needs |= Facts.ObstructionHeight;
+            needs |= MissingFacts.ObstructionHeight;
             return Verdict.Unknown;
         }
 

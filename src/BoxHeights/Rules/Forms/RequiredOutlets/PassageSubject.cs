@@ -41,7 +41,7 @@ public sealed record PassageSubject : OutletSubject
             return;
         }
 
-        int sure = Count(space, row.Outlet, out _, out Facts needs);
+        int sure = Count(space, row.Outlet, out _, out MissingFacts needs);
         bool isCounted = row.Count.Each is null;
         if (isCounted && sure >= row.Count.Least)
         {
@@ -70,7 +70,7 @@ public sealed record PassageSubject : OutletSubject
         }
         else
         {
-            Lacks(row, space, runs, middle, sure, needed, needs | (goesOn ? Facts.ServedFromOutside : Facts.None), statement);
+            Lacks(row, space, runs, middle, sure, needed, needs | (goesOn ? MissingFacts.ServedFromOutside : MissingFacts.None), statement);
         }
     }
 
@@ -93,12 +93,12 @@ public sealed record PassageSubject : OutletSubject
         return false;
     }
 
-    private void Lacks(RequiredOutlet row, SpaceView space, RoomRuns runs, Distance middle, int sure, int needed, Facts needs, SpaceStatement statement) =>
+    private void Lacks(RequiredOutlet row, SpaceView space, RoomRuns runs, Distance middle, int sure, int needed, MissingFacts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, space.Id, space.Id, sure, needed, needs != Facts.None, needs, () => sure == 0 ? $"no outlet that counts in a passage {Printed.Of(middle, space.Units):length} long" : (Wording)$"{sure} of {needed} outlets that count in a passage {Printed.Of(middle, space.Units):length} long",
-            cure => needs == Facts.None ? CureIn(row, space, cure, runs) : default);
+            statement, space.Id, space.Id, sure, needed, needs != MissingFacts.None, needs, () => sure == 0 ? $"no outlet that counts in a passage {Printed.Of(middle, space.Units):length} long" : (Wording)$"{sure} of {needed} outlets that count in a passage {Printed.Of(middle, space.Units):length} long",
+            added => needs == MissingFacts.None ? AddedIn(row, space, added, runs) : default);
 
-    private Items<PlacedBox> CureIn(RequiredOutlet row, SpaceView space, DeviceBox cure, RoomRuns runs)
+    private Items<PlacedBox> AddedIn(RequiredOutlet row, SpaceView space, DeviceBox added, RoomRuns runs)
     {
         Run? longest = null;
         foreach (Run run in runs.Sure)
@@ -107,6 +107,6 @@ public sealed record PassageSubject : OutletSubject
         }
 
         return longest is null ? default
-            : RunCure.Boxes(space, longest, new List<DistanceRange> { new(Distance.Zero, longest.Length) }, null, Walls.ClearBelow, cure, row.Outlet);
+            : RunPlaces.Boxes(space, longest, new List<DistanceRange> { new(Distance.Zero, longest.Length) }, null, Walls.ClearBelow, added, row.Outlet);
     }
 }

@@ -32,9 +32,6 @@ public sealed partial record RequiredOutlet : SpaceRule
     /// <summary>Whether its box may serve what other rows ask for too, so that a plan has it before theirs.</summary>
     public bool MayServeOthers { get; init; }
 
-    /// <summary>A box that would do, without its place; null where none is offered.</summary>
-    public DeviceBox? Cure { get; init; }
-
     /// <inheritdoc/>
     public override SpaceKind Subject => Of.Kind;
 
@@ -45,10 +42,7 @@ public sealed partial record RequiredOutlet : SpaceRule
     public override bool IsPlannedFirst => Of.IsPlannedFirst || MayServeOthers;
 
     /// <inheritdoc/>
-    internal override DeviceBox? Adds => Cure;
-
-    /// <inheritdoc/>
-    public override Facts PlannedDespite => Of.PlannedDespite;
+    public override MissingFacts PlannedDespite => Of.PlannedDespite;
 
     /// <inheritdoc/>
     public override Items<string> KindsNamed => KindNames.Joined(Outlet.KindsNamed, Count.OneForEach.Select(kind => kind.Name), Of.KindsNamed, NeededWhere?.KindsNamed ?? default);
@@ -98,10 +92,10 @@ public sealed partial record RequiredOutlet : SpaceRule
 
     /// <summary>Says what is lacking of a part. The box to add is looked for when somebody asks.</summary>
     internal void Lacks(
-        SpaceStatement statement, string subject, string address, int sure, int needed, bool mayBeMet, Facts needs, Func<Wording> what, Func<DeviceBox, Items<PlacedBox>>? cure = null) =>
+        SpaceStatement statement, string subject, string address, int sure, int needed, bool mayBeMet, MissingFacts needs, Func<Wording> what, Func<DeviceBox, Items<PlacedBox>>? added = null) =>
         statement.Finds(
-            subject, address, mayBeMet ? Verdict.Unknown : Verdict.Fails, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, mayBeMet ? needs : Facts.None,
-            () => Cure is { } box && cure is not null ? cure(box) : default);
+            subject, address, mayBeMet ? Verdict.Unknown : Verdict.Fails, Quantity.Of(sure), QuantitySet.AtLeast(needed), what, mayBeMet ? needs : MissingFacts.None,
+            () => Adds is { } box && added is not null ? added(box) : default);
 }
 
 /// <summary>What needs outlets: row data. Each kind of it says which boxes serve it, and where one could be added.</summary>
@@ -126,24 +120,24 @@ public abstract record OutletSubject
 
     internal virtual bool IsPlannedFirst => false;
 
-    internal virtual Facts PlannedDespite => Facts.None;
+    internal virtual MissingFacts PlannedDespite => MissingFacts.None;
 
     internal abstract void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement);
 
     internal virtual bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered) => false;
 
     /// <summary>How many boxes of a space surely count, and how many may.</summary>
-    internal static int Count(SpaceView space, CountedOutlet outlet, out int possible, out Facts needs)
+    internal static int Count(SpaceView space, CountedOutlet outlet, out int possible, out MissingFacts needs)
     {
         int sure = 0;
         possible = 0;
-        needs = Facts.None;
+        needs = MissingFacts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Verdict counts = outlet.Of(box, out Facts missing);
+            Verdict counts = outlet.Of(box, out MissingFacts missing);
             sure += counts == Verdict.Passes ? 1 : 0;
             possible += counts == Verdict.Fails ? 0 : 1;
-            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+            needs |= counts == Verdict.Unknown ? missing : MissingFacts.None;
         }
 
         return sure;

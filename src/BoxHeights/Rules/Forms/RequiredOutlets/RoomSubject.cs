@@ -16,14 +16,14 @@ public sealed record RoomSubject : OutletSubject
     public Items<FixtureKind> OnlyWith { get; init; }
 
     /// <summary>What may make it good that the room has none; nothing where nothing does.</summary>
-    public Facts Unless { get; init; }
+    public MissingFacts Unless { get; init; }
 
     /// <inheritdoc/>
     public override SpaceKind Kind => SpaceKind.Room;
 
     /// <inheritdoc/>
     public override string Numbers => "a room" + (OnlyWith.Count == 0 ? "" : " with " + OnlyWith) + (Instead is null ? "" : ", or " + Instead.Numbers)
-        + (Unless == Facts.None ? "" : ", unless by " + FactText.Of(Unless));
+        + (Unless == MissingFacts.None ? "" : ", unless by " + FactText.Of(Unless));
 
     internal override Items<string> KindsNamed => Instead?.KindsNamed ?? default;
 
@@ -46,7 +46,7 @@ public sealed record RoomSubject : OutletSubject
             needed = Math.Max(needed, row.Count.For(area));
         }
 
-        int sure = Count(space, row.Outlet, out int possible, out Facts needs);
+        int sure = Count(space, row.Outlet, out int possible, out MissingFacts needs);
         if (needed > 1 && BaysOf(row, space) is { } bays)
         {
             Judge(row, space, bays, statement);
@@ -65,19 +65,19 @@ public sealed record RoomSubject : OutletSubject
             return;
         }
 
-        if ((Unless & Facts.ServedFromOutside) != 0 && HasStair(space, room))
+        if ((Unless & MissingFacts.ServedFromOutside) != 0 && HasStair(space, room))
         {
             statement.LeavesOpen(StairMayServe);
             return;
         }
 
-        Finds(row, space, statement, sure, needed, possible >= needed || Unless != Facts.None, needs | Unless, null);
+        Finds(row, space, statement, sure, needed, possible >= needed || Unless != MissingFacts.None, needs | Unless, null);
     }
 
-    private static void FindsTooMany(RequiredOutlet row, SpaceView space, SpaceStatement statement, int count, int most, bool isSure, Facts needs) =>
+    private static void FindsTooMany(RequiredOutlet row, SpaceView space, SpaceStatement statement, int count, int most, bool isSure, MissingFacts needs) =>
         statement.Finds(
             space.Id, space.Id, isSure ? Verdict.Fails : Verdict.Unknown, Quantity.Of(count), QuantitySet.AtMost(most),
-            () => $"{count} × {row.OutletName:outlet}", isSure ? Facts.None : needs);
+            () => $"{count} × {row.OutletName:outlet}", isSure ? MissingFacts.None : needs);
 
     /// <summary>Near the place that is offered, and in its bay.</summary>
     internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered)
@@ -97,7 +97,7 @@ public sealed record RoomSubject : OutletSubject
     /// <summary>Each bay has one of its own.</summary>
     private static void Judge(RequiredOutlet row, SpaceView space, VehicleBays bays, SpaceStatement statement)
     {
-        List<int> without = bays.Without(space, row.Outlet, out bool canBeServed, out Facts needs);
+        List<int> without = bays.Without(space, row.Outlet, out bool canBeServed, out MissingFacts needs);
         if (without.Count == 0)
         {
             statement.Meets(space.Id, space.Id);
@@ -108,11 +108,11 @@ public sealed record RoomSubject : OutletSubject
             (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
     }
 
-    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, bool mayBeMet, Facts needs, Func<int, Distance, bool>? where) =>
+    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, bool mayBeMet, MissingFacts needs, Func<int, Distance, bool>? where) =>
         row.Lacks(
             statement, space.Id, space.Id, sure, needed, mayBeMet, needs,
             () => Said(row, sure, needed, where is not null),
-            cure => CureIn(row, space, cure, where));
+            added => AddedIn(row, space, added, where));
 
     private static Wording Said(RequiredOutlet row, int sure, int needed, bool isOfBays)
     {
@@ -120,11 +120,11 @@ public sealed record RoomSubject : OutletSubject
         return isOfBays ? $"{there}, one to a bay" : there;
     }
 
-    private static Items<PlacedBox> CureIn(RequiredOutlet row, SpaceView space, DeviceBox cure, Func<int, Distance, bool>? where)
+    private static Items<PlacedBox> AddedIn(RequiredOutlet row, SpaceView space, DeviceBox added, Func<int, Distance, bool>? where)
     {
-        DeviceBox box = cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id));
-        return cure.Height is null ? OutletCure.InCeiling(space.Room!, box, cure.Purpose == BoxPurpose.Alarm ? 4 : 2)
-            : OutletCure.OnWall(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), (face, at) => where is null || where(face, at) ? face : null);
+        DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id));
+        return added.Height is null ? OutletPlace.InCeiling(space.Room!, box, added.Purpose == BoxPurpose.Alarm ? 4 : 2)
+            : OutletPlace.OnWall(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), (face, at) => where is null || where(face, at) ? face : null);
     }
 
     /// <summary>Whether a flight climbs along one of its walls.</summary>

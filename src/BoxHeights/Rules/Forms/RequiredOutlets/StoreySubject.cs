@@ -49,13 +49,13 @@ public sealed record StoreySubject : OutletSubject
         }
 
         int sure = 0;
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Facts missing = Facts.None;
+            MissingFacts missing = MissingFacts.None;
             Verdict counts = NotIn.Contains(box.Room) ? Verdict.Fails : row.Outlet.Of(box, out missing);
             sure += counts == Verdict.Passes ? 1 : 0;
-            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+            needs |= counts == Verdict.Unknown ? missing : MissingFacts.None;
         }
 
         if (sure >= row.Count.Least)
@@ -68,18 +68,18 @@ public sealed record StoreySubject : OutletSubject
     }
 
     // On its own, because what a lambda captures is allocated where its method begins.
-    private void Lacks(RequiredOutlet row, SpaceView space, int sure, Facts needs, SpaceStatement statement) =>
-        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != Facts.None, needs, () => row.Counted(sure), cure => CureOn(space, cure));
+    private void Lacks(RequiredOutlet row, SpaceView space, int sure, MissingFacts needs, SpaceStatement statement) =>
+        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != MissingFacts.None, needs, () => row.Counted(sure), added => AddedOn(space, added));
 
     /// <summary>In the first room of the best kind that the storey has.</summary>
-    private Items<PlacedBox> CureOn(SpaceView space, DeviceBox cure)
+    private Items<PlacedBox> AddedOn(SpaceView space, DeviceBox added)
     {
         Items<PlacedBox> best = default;
         int least = int.MaxValue;
         foreach (Room room in space.Dwelling.Rooms)
         {
             if (room.Storey == space.Id && !NotIn.Contains(room.Kind) && Rank(room.Kind) is var rank && rank < least
-                && OutletCure.InCeiling(room, cure.WithId(FreePlaces.FreeId(space, room.Id + "-" + cure.Id)), 4) is { Count: > 0 } box)
+                && OutletPlace.InCeiling(room, added.WithId(FreePlaces.FreeId(space, room.Id + "-" + added.Id)), 4) is { Count: > 0 } box)
             {
                 (best, least) = (box, rank);
             }

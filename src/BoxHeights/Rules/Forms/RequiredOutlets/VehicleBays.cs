@@ -83,28 +83,28 @@ internal sealed class VehicleBays
     /// <param name="outlet">What counts.</param>
     /// <param name="canBeServed">Whether all of these bays may yet be served, by outlets of which too little is known.</param>
     /// <param name="needs">What would have to be known of those.</param>
-    public List<int> Without(SpaceView space, CountedOutlet outlet, out bool canBeServed, out Facts needs)
+    public List<int> Without(SpaceView space, CountedOutlet outlet, out bool canBeServed, out MissingFacts needs)
     {
         int[] inside = new int[Count];
         int[] onTheLine = new int[Count];
         int[] insideIfItCounts = new int[Count];
         int[] onTheLineIfItCounts = new int[Count];
         int anywhere = 0;
-        needs = Facts.None;
+        needs = MissingFacts.None;
         foreach (SpaceBox box in space.Boxes)
         {
-            Verdict counts = outlet.Of(box, out Facts missing);
+            Verdict counts = outlet.Of(box, out MissingFacts missing);
             if (counts == Verdict.Fails)
             {
                 continue;
             }
 
-            needs |= counts == Verdict.Unknown ? missing : Facts.None;
+            needs |= counts == Verdict.Unknown ? missing : MissingFacts.None;
             int face = box.Address.Length > space.Id.Length ? plan.IndexOf(box.Address.Substring(space.Id.Length + 1)) : -1;
             if (face < 0 || box.Along is not { } along)
             {
                 anywhere++;
-                needs |= Facts.Along;
+                needs |= MissingFacts.Along;
                 continue;
             }
 

@@ -141,7 +141,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
                 continue;
             }
 
-            Facts needs = Find(run, runs.Sure, work);
+            MissingFacts needs = Find(run, runs.Sure, work);
             if (run.OpenAt.Count > 0 && Width(work.Beyond) > Width(work.Open))
             {
                 // Where they are meant to, that they don't is a fault; else a part of a room is described, of which the rest is judged.
@@ -167,12 +167,12 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
                 }
                 else
                 {
-                    Finding(space, run, Verdict.Fails, lacking, [.. work.Gaps], [.. work.May], Facts.None, statement);
+                    Finding(space, run, Verdict.Fails, lacking, [.. work.Gaps], [.. work.May], MissingFacts.None, statement);
                 }
             }
             else if (Width((AsAround(run, work.Open) | maybeBroken) & AsAround(run, [new(Distance.Zero, run.Length)])) is var perhaps && perhaps > Distance.Zero)
             {
-                Finding(space, run, Verdict.Unknown, perhaps, [.. work.Open], [.. work.Sure], needs | (runs.AtMost is null ? Facts.None : Facts.FloorLine), statement);
+                Finding(space, run, Verdict.Unknown, perhaps, [.. work.Open], [.. work.Sure], needs | (runs.AtMost is null ? MissingFacts.None : MissingFacts.FloorLine), statement);
             }
             else if (Width(work.Beyond) == Distance.Zero)
             {
@@ -185,9 +185,9 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     /// Finds what isn't reached of a run: whatever isn't known of outlets (Gaps), and for some of it (Open). Where something that isn't described may join
     /// the run, an outlet may stand right there; Beyond is what is open without that.
     /// </summary>
-    private Facts Find(Run run, List<Run> all, Work work)
+    private MissingFacts Find(Run run, List<Run> all, Work work)
     {
-        Facts needs = work.Outlets.On(run, all, work.May, work.Sure);
+        MissingFacts needs = work.Outlets.On(run, all, work.May, work.Sure);
         Gaps(run, work.Sure, work, work.Beyond);
         foreach (Distance open in run.OpenAt)
         {
@@ -241,7 +241,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     private bool IsExcused(SpaceView space, Run run, Work work)
     {
         // Asked to the tick: how marks are rounded decides no verdict.
-        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunCure.Find(space, run, work.Gaps, reach, Spaces.ClearBelow, Distance.FromTicks(1)).Count > 0)
+        if (!ExceptWhereTheWallIsBlocked || Reach is not { } reach || RunPlaces.Find(space, run, work.Gaps, reach, Spaces.ClearBelow, Distance.FromTicks(1)).Count > 0)
         {
             return false;
         }
@@ -250,7 +250,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
         return work.Outlets.SureOn(run) >= (run.Length.Ticks + each - 1) / each;
     }
 
-    private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, Facts needs, SpaceStatement statement)
+    private void Finding(SpaceView space, Run run, Verdict verdict, Distance lacking, List<DistanceRange> gaps, List<DistanceRange> outlets, MissingFacts needs, SpaceStatement statement)
     {
         LengthUnits units = space.Units;
         Lazy<RunGap> gap = new(() => RunWords.GapOf(run, gaps, outlets));
@@ -264,7 +264,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             () => RunWords.Lacks(space.Room!, run, gap.Value, Reach, lacking, units),
             needs,
             () => gap.Value,
-            () => verdict == Verdict.Fails ? RunCure.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
+            () => verdict == Verdict.Fails ? RunPlaces.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
     }
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)

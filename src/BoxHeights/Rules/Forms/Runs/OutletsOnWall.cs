@@ -19,7 +19,7 @@ internal sealed class OutletsOnWall
     public void Add(int box) => boxes.Add(box);
 
     /// <summary>Those on a stretch, and those of which it isn't known where they are.</summary>
-    public void Near(RunStretch stretch, int number, List<(SpaceBox Box, bool IsSure, Facts Needs)> counting, List<(int Box, int Stretch)> near)
+    public void Near(RunStretch stretch, int number, List<(SpaceBox Box, bool IsSure, MissingFacts Needs)> counting, List<(int Box, int Stretch)> near)
     {
         if (!isSorted)
         {
@@ -38,7 +38,7 @@ internal sealed class OutletsOnWall
     }
 
     // Only here is it asked where they are: whoever asks is judged again when one moves.
-    private void Sort(List<(SpaceBox Box, bool IsSure, Facts Needs)> counting)
+    private void Sort(List<(SpaceBox Box, bool IsSure, MissingFacts Needs)> counting)
     {
         anywhere.Clear();
         placed.Clear();

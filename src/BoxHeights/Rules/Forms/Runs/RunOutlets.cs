@@ -6,7 +6,7 @@ namespace BoxHeights.Rules;
 /// <summary>The outlets of a room that count, or may count, and where they stand in its runs now. Used again for one room after another, so that nothing is allocated.</summary>
 internal sealed class RunOutlets
 {
-    private readonly List<(SpaceBox Box, bool IsSure, Facts Needs)> counting = [];
+    private readonly List<(SpaceBox Box, bool IsSure, MissingFacts Needs)> counting = [];
     private readonly Dictionary<string, OutletsOnWall> onWalls = new(StringComparer.Ordinal);
     private readonly List<int> flat = [];
     private readonly List<(int Box, int Stretch)> near = [];
@@ -37,7 +37,7 @@ internal sealed class RunOutlets
 
         foreach (SpaceBox box in space.Boxes)
         {
-            Verdict verdict = count.Of(box, out Facts needs);
+            Verdict verdict = count.Of(box, out MissingFacts needs);
             if (verdict != Verdict.Fails)
             {
                 if (box.Traits.IsListedFlat)
@@ -98,9 +98,9 @@ internal sealed class RunOutlets
     /// <param name="may">Takes all places.</param>
     /// <param name="sure">Takes those of outlets that surely count and whose place is known.</param>
     /// <returns>What would have to be known of those that only may.</returns>
-    public Facts On(Run run, List<Run> all, List<DistanceRange> may, List<DistanceRange> sure)
+    public MissingFacts On(Run run, List<Run> all, List<DistanceRange> may, List<DistanceRange> sure)
     {
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         may.Clear();
         sure.Clear();
         Places(run, all);
@@ -109,7 +109,7 @@ internal sealed class RunOutlets
             if (counting[box].Box != Without)
             {
                 may.Add(place);
-                needs |= counting[box].Needs | (place.IsExact ? Facts.None : Facts.Along);
+                needs |= counting[box].Needs | (place.IsExact ? MissingFacts.None : MissingFacts.Along);
                 if (counting[box].IsSure && place.IsExact)
                 {
                     sure.Add(place);

@@ -56,7 +56,7 @@ public sealed partial record RiserVariation : SpaceRule
         {
             bool fails = variation.From > Most;
             statement.Finds(flight.Id, flight.Wall ?? flight.Id, fails ? Verdict.Fails : Verdict.Unknown, fails ? variation.From : variation.To, DistanceSet.AtMost(Most),
-                () => $"its finished risers differ by {Printed.OffBy(variation, space.Units):variation}", fails ? Facts.None : Facts.FloorFinish);
+                () => $"its finished risers differ by {Printed.OffBy(variation, space.Units):variation}", fails ? MissingFacts.None : MissingFacts.FloorFinish);
             return;
         }
 

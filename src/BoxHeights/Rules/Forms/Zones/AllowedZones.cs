@@ -81,7 +81,7 @@ public sealed partial record AllowedZones : PlacementRule
             AllowedHeights here = bands;
             foreach ((Distance left, Distance right, bool isSure) in strips)
             {
-                here = left > from || from > right ? here : here | (isSure ? AllowedHeights.Anything : AllowedHeights.Anything.If(Facts.PlanPlace));
+                here = left > from || from > right ? here : here | (isSure ? AllowedHeights.Anything : AllowedHeights.Anything.If(MissingFacts.PlanPlace));
             }
 
             statement.Within(from, ends[i] == long.MaxValue ? Distance.MaxValue : Distance.FromTicks(ends[i] - 1), here);

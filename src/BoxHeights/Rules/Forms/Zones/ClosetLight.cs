@@ -10,7 +10,7 @@ namespace BoxHeights.Rules;
 [Row]
 public sealed partial record ClosetLight : SpaceRule
 {
-    private static readonly Wording NoEnclosure = $"{FactText.Of(Facts.Enclosure):facts} isn't stated";
+    private static readonly Wording NoEnclosure = $"{FactText.Of(MissingFacts.Enclosure):facts} isn't stated";
     private static readonly Wording DoesNotClose = $"its walls don't close";
 
     /// <summary>How far the storage space stands out from the side and back walls where no shelf is deeper.</summary>
@@ -127,7 +127,7 @@ public sealed partial record ClosetLight : SpaceRule
 
         statement.Finds(
             box.Id, box.Address, isClear is null ? Verdict.Unknown : Verdict.Fails, measured, DistanceSet.AtLeast(needed),
-            () => $"in plan {Printed.Of(measured, space.Units):measured} from the storage space at {at}", isClear is null ? Facts.PlanPlace : Facts.None);
+            () => $"in plan {Printed.Of(measured, space.Units):measured} from the storage space at {at}", isClear is null ? MissingFacts.PlanPlace : MissingFacts.None);
     }
 
     /// <summary>The storage space under the ceiling: along the sides and the back, and over every shelf that is deeper.</summary>

@@ -98,11 +98,11 @@ internal sealed record OverheadZone : SpaceRule
     {
         ThingInPlan? nearest = null;
         Verdict worst = Verdict.Passes;
-        Facts needs = Facts.None;
+        MissingFacts needs = MissingFacts.None;
         Distance measured = Distance.Zero;
         foreach (ThingInPlan thing in things)
         {
-            (Verdict verdict, Facts facts) = Of(space, plan, thing, point);
+            (Verdict verdict, MissingFacts facts) = Of(space, plan, thing, point);
             Distance gap = plan.Gap(point, thing.Sure).RoundedDown;
             if (verdict > worst || (verdict == worst && nearest is not null && gap < measured))
             {
@@ -120,17 +120,17 @@ internal sealed record OverheadZone : SpaceRule
         }
     }
 
-    private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, Facts needs) =>
+    private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, MissingFacts needs) =>
         statement.Finds(
             box.Id, box.Address, verdict, measured, zone.Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(zone.Reach),
             () => zone.Reach == Distance.Zero ? $"over {nearest.Name:thing}" : (Wording)$"in plan {Printed.Of(measured, units):measured} from {nearest.Name:thing}", needs);
 
-    private (Verdict Verdict, Facts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
+    private (Verdict Verdict, MissingFacts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
     {
         Distance reach = zone.EndsAtBarriers && Zone.IsClosedOff(thing) ? Distance.Zero : zone.Reach;
         Verdict certain = Outside(plan, thing.Sure, point, reach);
         Verdict verdict = certain == Verdict.Fails ? certain : Outside(plan, thing.Possible, point, reach) == Verdict.Passes ? Verdict.Passes : Verdict.Unknown;
-        Facts needs = verdict == Verdict.Unknown ? Facts.PlanPlace : Facts.None;
+        MissingFacts needs = verdict == Verdict.Unknown ? MissingFacts.PlanPlace : MissingFacts.None;
         if (verdict == Verdict.Passes)
         {
             return (verdict, needs);
@@ -139,7 +139,7 @@ internal sealed record OverheadZone : SpaceRule
         if (thing.Possible.Frame >= 0 && zone.HoodsOver(thing, plan.WallOf(thing.Possible.Frame), thing.Possible.Frame).Count > 0)
         {
             // The ceiling is above whatever hangs under it.
-            return (Verdict.Passes, Facts.None);
+            return (Verdict.Passes, MissingFacts.None);
         }
 
         foreach ((Level? end, bool isTop) in new[] { (zone.Top, true), (zone.Bottom, false) })
@@ -151,19 +151,19 @@ internal sealed record OverheadZone : SpaceRule
 
             if (Zone.Anchored(line, thing) is not var (offset, datum, unstated))
             {
-                (verdict, needs) = (Verdict.Unknown, needs | Facts.ObstructionHeight);
+                (verdict, needs) = (Verdict.Unknown, needs | MissingFacts.ObstructionHeight);
             }
             else if (!space.Levels.TryOffset(datum, Datum.FinishedCeiling, out DistanceRange ceiling))
             {
-                (verdict, needs) = (Verdict.Unknown, needs | Facts.Ceiling);
+                (verdict, needs) = (Verdict.Unknown, needs | MissingFacts.Ceiling);
             }
             else if (isTop ? ceiling.From > offset.To : ceiling.To < offset.From)
             {
-                return (Verdict.Passes, Facts.None);
+                return (Verdict.Passes, MissingFacts.None);
             }
             else if (isTop ? ceiling.To > offset.From : ceiling.From < offset.To)
             {
-                (verdict, needs) = (Verdict.Unknown, needs | unstated | (ceiling.IsExact ? Facts.None : Facts.Ceiling));
+                (verdict, needs) = (Verdict.Unknown, needs | unstated | (ceiling.IsExact ? MissingFacts.None : MissingFacts.Ceiling));
             }
         }
 

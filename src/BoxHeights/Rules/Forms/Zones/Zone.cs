@@ -159,7 +159,7 @@ public sealed partial record Zone : PlacementRule
         {
             statement.Within(
                 Distance.FromTicks(from), Distance.FromTicks(to),
-                AllowedHeights.OneOf(outside, AllowedHeights.Anything, isClear ? Facts.PlanPlace : Facts.Barrier));
+                AllowedHeights.OneOf(outside, AllowedHeights.Anything, isClear ? MissingFacts.PlanPlace : MissingFacts.Barrier));
         }
     }
 
@@ -170,22 +170,22 @@ public sealed partial record Zone : PlacementRule
         AllowedHeights under = AllowedHeights.Nothing;
         if (Top is { } top)
         {
-            over = Anchored(top, thing) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
+            over = Anchored(top, thing) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
         foreach (Covering hood in HoodsOver(thing, site.Wall!, face))
         {
-            over |= hood.Bottom is { } end ? site.AtLeast(Line, end, hood.Left, hood.Right) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
+            over |= hood.Bottom is { } end ? site.AtLeast(Line, end, hood.Left, hood.Right) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
         if (Bottom is { } bottom)
         {
-            under = Anchored(bottom, thing) is var (offset, datum, needs) ? With(site.AtMost(Line, offset, datum), needs) : AllowedHeights.DependsOn(Facts.ObstructionHeight);
+            under = Anchored(bottom, thing) is var (offset, datum, needs) ? With(site.AtMost(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
         return over | under;
 
-        static AllowedHeights With(in AllowedHeights allowed, Facts needs) => new(allowed.Sure, allowed.Possible, allowed.Needs | needs);
+        static AllowedHeights With(in AllowedHeights allowed, MissingFacts needs) => new(allowed.Sure, allowed.Possible, allowed.Needs | needs);
     }
 
     /// <summary>The coverings of a wall under which the zone of a thing ends.</summary>
@@ -209,11 +209,11 @@ public sealed partial record Zone : PlacementRule
     }
 
     /// <summary>A line above the rim, or above a thing's own top, is one above whatever that is taken from; null where the top isn't stated.</summary>
-    internal static (DistanceRange Offset, Datum Datum, Facts Needs)? Anchored(Level line, ThingInPlan thing) =>
-        line.Datum == Datum.Countertop ? (thing.Top is { Datum: not Datum.Countertop } own ? (own.Offset + line.Offset, own.Datum, Facts.None) : null)
-        : line.Datum != Datum.Rim ? (line.Offset, line.Datum, Facts.None)
-        : thing.Fixture?.Rim is { } rim && rim.Datum != Datum.Rim ? (rim.Offset + line.Offset, rim.Datum, Facts.None)
-        : (Unstated.Rim + line.Offset, Datum.FinishedFloor, Facts.Rim);
+    internal static (DistanceRange Offset, Datum Datum, MissingFacts Needs)? Anchored(Level line, ThingInPlan thing) =>
+        line.Datum == Datum.Countertop ? (thing.Top is { Datum: not Datum.Countertop } own ? (own.Offset + line.Offset, own.Datum, MissingFacts.None) : null)
+        : line.Datum != Datum.Rim ? (line.Offset, line.Datum, MissingFacts.None)
+        : thing.Fixture?.Rim is { } rim && rim.Datum != Datum.Rim ? (rim.Offset + line.Offset, rim.Datum, MissingFacts.None)
+        : (Unstated.Rim + line.Offset, Datum.FinishedFloor, MissingFacts.Rim);
 
     /// <summary>Whether no point of any wall is surely outside the zone.</summary>
     private bool IsWhollyInside(WallPlan plan, List<ThingInPlan> things)

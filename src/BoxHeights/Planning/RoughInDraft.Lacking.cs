@@ -8,7 +8,7 @@ namespace BoxHeights;
 internal sealed partial class RoughInDraft
 {
     // More would mean that adding boxes never ends.
-    private const int MostCures = 400;
+    private const int MostAdded = 400;
 
     private IEnumerable<SpaceIndex.Judged> All
     {
@@ -24,10 +24,10 @@ internal sealed partial class RoughInDraft
     /// <summary>Adds the boxes that findings of what is lacking offer, one finding after another.</summary>
     /// <param name="spaces">What is judged.</param>
     /// <param name="which">Which of its findings.</param>
-    private void Cure(List<SpaceIndex.Judged> spaces, Predicate<Finding> which)
+    private void AddLacking(List<SpaceIndex.Judged> spaces, Predicate<Finding> which)
     {
         HashSet<string> given = new(StringComparer.Ordinal);
-        for (int n = 0; n < MostCures; n++)
+        for (int n = 0; n < MostAdded; n++)
         {
             // What a thing needs beside it may serve the room as well; the other way round it may not.
             if ((FirstOf(spaces, true, IsNext) ?? FirstOf(spaces, false, IsNext)) is not var (space, finding))
@@ -36,7 +36,7 @@ internal sealed partial class RoughInDraft
             }
 
             given.Add(KeyOf(finding));
-            foreach (PlacedBox offered in finding.Space!.Cure)
+            foreach (PlacedBox offered in finding.Space!.Adds)
             {
                 PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(this, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
 
@@ -49,7 +49,7 @@ internal sealed partial class RoughInDraft
         }
 
         bool IsNext(SpaceIndex.Judged space, Finding finding) =>
-            IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Cure.Count: > 0 };
+            IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Adds.Count: > 0 };
     }
 
     /// <summary>The first finding to be mended, of rules that are planned first or of the others: each thing that is judged is judged again only when it is come to.</summary>
@@ -116,5 +116,5 @@ internal sealed partial class RoughInDraft
 
     /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
     private static bool IsLacking(SpaceRule rule, Finding finding) =>
-        finding.Verdict == Verdict.Fails || (finding.Verdict == Verdict.Unknown && finding.Needs != Facts.None && finding.Needs == rule.PlannedDespite);
+        finding.Verdict == Verdict.Fails || (finding.Verdict == Verdict.Unknown && finding.Needs != MissingFacts.None && finding.Needs == rule.PlannedDespite);
 }

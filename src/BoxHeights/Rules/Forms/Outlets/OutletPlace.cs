@@ -2,8 +2,8 @@ using System;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Looks for the place where one box that a room lacks could go: on the wall where it is nearest to something, or in the ceiling. <see cref="RunCure"/> spreads boxes along a run instead.</summary>
-internal static class OutletCure
+/// <summary>Looks for the place where one box that a room lacks could go: on the wall where it is nearest to something, or in the ceiling. <see cref="RunPlaces"/> spreads boxes along a run instead.</summary>
+internal static class OutletPlace
 {
     // Beyond any wall of a house, so that the search ends.
     private const long MostAlong = 1L << 33;
@@ -44,26 +44,26 @@ internal static class OutletCure
 
     /// <summary>A box on the first wall of an outside face, at the first place from the left that is free.</summary>
     /// <param name="space">The face.</param>
-    /// <param name="cure">The box, with its height and without its place.</param>
+    /// <param name="added">The box, with its height and without its place.</param>
     /// <param name="left">Where it may be at the least, along the wall.</param>
     /// <param name="right">Where it may be at the most.</param>
     /// <param name="surface">What its height is taken from instead; null for the box's own datum.</param>
-    public static Items<PlacedBox> OnFace(SpaceView space, DeviceBox cure, Distance left, Distance right, Level? surface)
+    public static Items<PlacedBox> OnFace(SpaceView space, DeviceBox added, Distance left, Distance right, Level? surface)
     {
-        if (cure is not { Height: { Edge: { } edge } height } || space.Face is not { Walls.Count: > 0 } face)
+        if (added is not { Height: { Edge: { } edge } height } || space.Face is not { Walls.Count: > 0 } face)
         {
             return default;
         }
 
         Wall wall = face.Walls[0];
         Distance fromEnds = space.RoomForBoxes.FromEnds;
-        DeviceBox box = surface is { } walked ? cure.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : cure;
+        DeviceBox box = surface is { } walked ? added.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : added;
         DistanceSet free = FreePlaces.On(space, wall, box);
         for (Distance at = Distance.Max(left, Distance.Zero) + fromEnds; at < wall.Length - fromEnds && at <= right && at.Ticks < MostAlong; at += space.TryStep * 4)
         {
             if (at.RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
             {
-                return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), box.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(marked)) };
+                return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), box.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)).WithAt(marked)) };
             }
         }
 
@@ -72,9 +72,9 @@ internal static class OutletCure
 
     /// <summary>A box beside an opening of an outside face: on the side of its latch, the right one where that isn't known, within reach if there is room, else on the other side.</summary>
     /// <param name="space">The face.</param>
-    /// <param name="cure">The box, with its height and without its place.</param>
+    /// <param name="added">The box, with its height and without its place.</param>
     /// <param name="opening">The opening.</param>
-    public static Items<PlacedBox> Beside(SpaceView space, DeviceBox cure, Opening opening)
+    public static Items<PlacedBox> Beside(SpaceView space, DeviceBox added, Opening opening)
     {
         if (space.Face is not { } face)
         {
@@ -88,7 +88,7 @@ internal static class OutletCure
                 continue;
             }
 
-            DistanceSet free = FreePlaces.On(space, wall, cure) & DistanceSet.Between(space.RoomForBoxes.FromEnds, Distance.Max(space.RoomForBoxes.FromEnds, wall.Length - space.RoomForBoxes.FromEnds));
+            DistanceSet free = FreePlaces.On(space, wall, added) & DistanceSet.Between(space.RoomForBoxes.FromEnds, Distance.Max(space.RoomForBoxes.FromEnds, wall.Length - space.RoomForBoxes.FromEnds));
             bool isRightFirst = (opening.Hinge ?? opening.PocketOn) != WallEnd.Right;
             foreach (Distance reach in new[] { space.RoomForBoxes.Aside ?? wall.Length, wall.Length })
             {
@@ -99,7 +99,7 @@ internal static class OutletCure
                         Distance at = (isRight ? opening.Right + off : opening.Left - off).RoundNearest(space.AlongStep);
                         if (free.Contains(at))
                         {
-                            return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), cure.WithId(FreePlaces.FreeId(space, space.Id + "-" + cure.Id)).WithAt(at)) };
+                            return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)).WithAt(at)) };
                         }
                     }
                 }

@@ -2,8 +2,8 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Finds where boxes on a run's own walls would close its gaps, as few and as evenly as they do. <see cref="OutletCure"/> looks for the one place that a room's own box could have.</summary>
-internal static class RunCure
+/// <summary>Finds where boxes on a run's own walls would close its gaps, as few and as evenly as they do. <see cref="OutletPlace"/> looks for the one place that a room's own box could have.</summary>
+internal static class RunPlaces
 {
     private const int MostInOneGap = 12;
 
