@@ -140,6 +140,22 @@ public sealed class HungBoardsTests
         Assert.Equal(expected, HungBoards.Under(layout, wall is null ? null : DistanceRange.Exactly(CaseFile.Inches(wall))).Seams);
     }
 
+    // Sheets are 48 or 54 in wide. Up to 97 in two of 48 do, up to 109 in two of 54, or two of 48 and a strip at the floor, in the middle or at the ceiling; above that
+    // a strip comes with either. First and further seams under a wall of a height, from the subfloor. Common practice, no source.
+    [Theory]
+    [InlineData("96-1/2", "48-1/2")]
+    [InlineData("97", "49")]
+    [InlineData("97-1/128", "43-1/128|49-1/128 1-1/128|49-1/128 37-1/128|85-1/128 37-1/128")]
+    [InlineData("108", "54|60 12|60 48|96 48")]
+    [InlineData("109", "55|61 13|61 49|97 49")]
+    [InlineData("109-1/128", "61-1/128 13-1/128|61-1/128 37-1/128|55-1/128 1-1/128|55-1/128 43-1/128|55-1/128 7-1/128")]
+    [InlineData("120", "72 24|72 48|66 12|66 54|66 18")]
+    public void Common_OfAWall_AreTheUsualWaysToHangIt(string wall, string ways)
+    {
+        string[] found = HungBoards.Common(DistanceRange.Exactly(CaseFile.Inches(wall))).Select(hung => string.Join(" ", hung.Seams.Select(seam => seam.From.ToString("R").Replace(" in", "", StringComparison.Ordinal)))).ToArray();
+        Assert.Equal(ways.Split('|'), found);
+    }
+
     [Fact]
     public void Seams_BoardsOnEnd_AreNone()
     {

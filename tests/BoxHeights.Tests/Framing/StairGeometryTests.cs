@@ -47,6 +47,15 @@ public sealed class StairGeometryTests
     }
 
     // A light 6 in above finished tread 5: 3/4 + 37-1/2 + 6 = 44-1/4 in, 7 in above rough notch 5. Computed.
+    // A run of 130 in over 13 treads is 10 in each.
+    [Fact]
+    public void Tread_StatedOrByTheRun_IsTheSame()
+    {
+        Assert.Equal((ExactDistance)CaseFile.Inches("10"), Even.Tread);
+        Assert.Equal(Even.Tread, new StairGeometry(Fourteen.WithTread(null).WithRun(CaseFile.Inches("130")), CaseFile.Inches("105"), ThreeQuarters, ThreeQuarters).Tread);
+        Assert.Null(new StairGeometry(Fourteen.WithTread(null), CaseFile.Inches("105"), ThreeQuarters, ThreeQuarters).Tread);
+    }
+
     [Fact]
     public void TreadHeight_LightAboveIt_IsThePublishedHeight()
     {

@@ -82,6 +82,22 @@ public sealed class StudPositionsTests
         Assert.Equal(2, StudPositions.Along(new StudLayout { Spacing = CaseFile.Inches("16"), From = from }, CaseFile.Inches("34-1/4")).Count);
     }
 
+    // 15-1/4 in to the first stud's face, and 3 in for it and the corner's: 18-1/4 in hold one.
+    [Theory]
+    [InlineData(-1, 0)]
+    [InlineData(0, 1)]
+    [InlineData(1, 1)]
+    public void Along_AWallThatJustHoldsOneStud_HasIt(int ticks, int studs) =>
+        Assert.Equal(studs, StudPositions.Along(new StudLayout { Spacing = CaseFile.Inches("16") }, CaseFile.Inches("18-1/4") + Distance.FromTicks(ticks)).Count);
+
+    [Fact]
+    public void Faces_OfAnyLayout_AreThoseOfEachStud() => Prop.ForAll(Layouts(), at =>
+    {
+        StudPositions studs = StudPositions.Along(at.Layout, at.Wall);
+        return studs.Faces.Count == studs.Count && Enumerable.Range(1, studs.Count).All(stud => studs.TryFaces(stud, out Distance left, out Distance right)
+            && studs.Faces[stud - 1] == new DistanceRange(left, right) && right - left == at.Layout.Thickness);
+    }).Check(Tries.Always(100));
+
     [Fact]
     public void TryCenter_NoSuchStud_IsFalse()
     {

@@ -136,6 +136,27 @@ public sealed class WallFramingTests
                     && (found.Side == StudSide.Right) == (place >= nearest.Middle);
         }).Check(Tries.Always(200));
 
+    // Two corners of 1-1/2 in have just room in 3 in.
+    [Theory]
+    [InlineData(-1, 0)]
+    [InlineData(0, 2)]
+    [InlineData(1, 2)]
+    public void Corners_OfAWallAsShortAsTheyAre_StandWhereTheyHaveRoom(int ticks, int corners) =>
+        Assert.Equal(corners, WallFraming.Of(new Wall("wall", In("3") + Distance.FromTicks(ticks)), Declared).Members.Count(member => member.Part == FramingPart.Corner));
+
+    // Up to its top, itself included; a short stud over an opening from its foot up.
+    [Theory]
+    [InlineData(-1, true, false)]
+    [InlineData(0, true, true)]
+    [InlineData(1, false, true)]
+    public void StandsAt_OneTickUnderAtAndOverAnEnd_TurnsThere(int ticks, bool underASill, bool overAHead)
+    {
+        Level end = Level.Parse("36 in above subfloor");
+        Distance up = In("36") + Distance.FromTicks(ticks);
+        Assert.Equal(underASill, new FramingMember(FramingPart.Cripple, In("10"), In("11-1/2"), true, null, end).StandsAt(up, Levels.Default));
+        Assert.Equal(overAHead, new FramingMember(FramingPart.Cripple, In("10"), In("11-1/2"), true, end, null).StandsAt(up, Levels.Default));
+    }
+
     [Fact]
     public void Members_WithoutALayout_AreNone() => Assert.Empty(WallFraming.Of(Wall(Door("60", "92")), new StudLayout()).Members);
 

@@ -209,6 +209,18 @@ public class HeightTextTests
         Assert.False(Level.TryParse(text, out _));
     }
 
+    [Theory]
+    [InlineData("\u00bd in to center above subfloor", "1/2 in to center above subfloor")]
+    [InlineData("\u2155 in to top above subfloor", "1/5 in to top above subfloor")]
+    public void Parse_OfAFractionsOwnSign_IsTheFraction(string text, string same) => Assert.Equal(BoxHeight.Parse(same), BoxHeight.Parse(text));
+
+    [Theory]
+    [InlineData("48 in to lid above subfloor")]
+    [InlineData("48 in to topping above subfloor")]
+    [InlineData("_ 48 in to top above subfloor")]
+    public void Parse_OfAWordThatNamesNothing_SaysWhatHasToBeNamed(string text) =>
+        Assert.Contains("name no edge", Assert.Throws<FormatException>(() => BoxHeight.Parse(text)).Message, StringComparison.Ordinal);
+
     [Fact]
     public void TryParse_WordsThrownTogether_NeverThrows()
     {

@@ -119,6 +119,35 @@ public sealed class EntranceSwitchTests
         Assert.DoesNotContain(plan.Reasons, one => one.Id.Contains("switch", StringComparison.Ordinal));
     }
 
+    // One switch between the bedroom's way in and its closet's door, within reach of both, is the bedroom's: the closet's light lacks its own. Two in a box are one for each.
+    [Theory]
+    [InlineData(1, 1)]
+    [InlineData(2, 0)]
+    public void Closet_BesideAWayIn_SharesABoxButNotASwitch(int switches, int planned)
+    {
+        Opening closet = Door("closet-door", 60, WallEnd.Left, DoorSwing.Into);
+        Opening way = Door("way", 110, WallEnd.Right, DoorSwing.Away);
+        DeviceBox box = Switch("own", 101, [.. Enumerable.Repeat(DeviceKind.Switch, switches)]).WithGangs(switches);
+        Room bed = new Room("bed", RoomKind.Bedroom, "first").WithWalls(new[]
+        {
+            new Wall("north", In(160)), new Wall("east", In(160)), new Wall("south", In(160)), new Wall("west", In(160)).WithOpenings(new[] { closet, way }).WithBoxes(new[] { box }),
+        });
+        Room behind = new Room("closet", RoomKind.Closet, "first").WithWalls(new[] { new Wall("front", In(60)).WithBackOf("bed/west").WithBackOffset(In(-50)), new Wall("right", In(24)), new Wall("rear", In(60)), new Wall("left", In(24)) });
+        RoomPlan plan = Planner.Plan(new Dwelling("house").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { bed, behind }));
+        Assert.Equal(planned, plan.Reasons.Count(one => one.Address == "bed/west" && one.Reason.Contains("closet", StringComparison.Ordinal)));
+    }
+
+    // A door may end where its wall ends; one that goes on beyond it is a mistake of the drawing and gets nothing.
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(1, 0)]
+    public void Door_ThatEndsWithItsWall_GetsItsSwitch(int ticks, int switches)
+    {
+        Opening door = Door("way", 108, WallEnd.Right, DoorSwing.Away);
+        Room room = new Room("den", RoomKind.Office, "first").WithWalls(new[] { new Wall("south", In(140)).WithOpenings(new[] { door.WithRight(In(140) + Distance.FromTicks(ticks)) }), new Wall("east", In(100)), new Wall("north", In(140)), new Wall("west", In(100)) });
+        Assert.Equal(switches, Switches(Planner.Plan(new Dwelling("house").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { room }))).Length);
+    }
+
     [Fact]
     public void Closet_WhoseOtherSideIsNotDescribed_IsNoted_WithWhatIsMissing()
     {

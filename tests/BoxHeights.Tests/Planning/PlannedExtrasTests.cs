@@ -55,6 +55,17 @@ public sealed class PlannedExtrasTests
         Assert.InRange(at[1], In(62), In(78));
     }
 
+    // A set of its two rows: nothing else has to be in it for its box to be planned.
+    [Fact]
+    public void Appliance_OfTheLastRow_GetsItsBox()
+    {
+        RoughInPlanner planner = new(new RuleSet([RuleSets.RoughInPractice.Row("refrigerator-height")!, RuleSets.RoughInPractice.Row("refrigerator-place")!]));
+        RoomPlan plan = planner.Plan(new SquareRoom { Kind = RoomKind.Kitchen, Fixtures = [Thing("cold", FixtureKind.Refrigerator, 60, 96)] }.House());
+        PlacedBox box = Assert.Single(plan.Dwelling.PlacedBoxes());
+        Assert.Equal((SquareRoom.Id + "/north", BoxPurpose.Refrigerator), (box.Address, box.Box.Purpose));
+        Assert.InRange(box.Box.At!.Value, In(60), In(96));
+    }
+
     // A window is no fixture: what is tied to it is planned all the same, off its casing of 2-7/16 in by 4 in to 18 in.
     [Fact]
     public void WindowTop_IsTiedToAWindow()

@@ -49,6 +49,23 @@ public sealed class StairLightPlannerTests
         }
     }
 
+    // Studs are centered on every 16 in: a light left of its stud's center is on the left side of it.
+    [Fact]
+    public void Plan_ALightOnAStud_SaysOnWhichSideOfIt()
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", 14).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("2")).WithLights(new StairLights(2).WithStartTread(1));
+        StairPathLight[] onStuds = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")), Everywhere).Lights.Where(light => !light.NeedsBlocking).ToArray();
+        Assert.Contains(onStuds, light => light.Side == StudSide.Left);
+        Assert.Contains(onStuds, light => light.Side == StudSide.Right);
+        Assert.All(onStuds, light =>
+        {
+            Distance middle = CaseFile.Inches("16") * light.Stud!.Value;
+            string side = light.Center < middle ? "left" : "right";
+            Assert.Equal(side, light.Side.ToString()!.ToLowerInvariant());
+            Assert.StartsWith("on stud " + light.Stud + ", " + side + " side", light.Reason, System.StringComparison.Ordinal);
+        });
+    }
+
     [Fact]
     public void Plan_FreePhase_SplitsTheErrorEvenly()
     {

@@ -132,6 +132,20 @@ public sealed class FramingFitTests
         Assert.Equal(Verdict.Fails, box.At(height.WithValue(height.Value - Distance.FromTicks(inward))).Verdict());
     }
 
+    // A rough ceiling from 97 to 97-1/8 in: what is under the lower plate surely fits, what is over the higher one surely doesn't.
+    [Theory]
+    [InlineData("95-1/2 in", 0, Verdict.Passes, Facts.None)]
+    [InlineData("95-1/2 in", 1, Verdict.Unknown, Facts.Ceiling)]
+    [InlineData("95-5/8 in", 0, Verdict.Unknown, Facts.Ceiling)]
+    [InlineData("95-5/8 in", 1, Verdict.Fails, Facts.None)]
+    public void Box_UnderACeilingThatIsNotKnown_NeedsIt(string top, int ticks, Verdict verdict, Facts needs)
+    {
+        OneBox box = FramingSketch.Plain("stud", 528 - 1);
+        box = box with { Storey = box.Storey.WithCeiling(new Ceiling().WithFraming(new DistanceRange(Distance.Parse("97 in"), Distance.Parse("97-1/8 in")))) };
+        Check check = box.At(BoxHeight.ToTop(Distance.Parse(top) + Distance.FromTicks(ticks), Datum.Subfloor)).Check()!.Value;
+        Assert.Equal((verdict, needs), (check.Verdict, check.Needs));
+    }
+
     [Fact]
     public void Post_HasSidesToNailTo()
     {
