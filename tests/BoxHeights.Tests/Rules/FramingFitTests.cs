@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using BoxHeights.Rules;
 using FsCheck;
 using FsCheck.Fluent;
 using Xunit;
