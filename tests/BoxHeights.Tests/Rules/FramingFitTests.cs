@@ -135,11 +135,11 @@ public sealed class FramingFitTests
 
     // A rough ceiling from 97 to 97-1/8 in: what is under the lower plate surely fits, what is over the higher one surely doesn't.
     [Theory]
-    [InlineData("95-1/2 in", 0, Verdict.Passes, Facts.None)]
-    [InlineData("95-1/2 in", 1, Verdict.Unknown, Facts.Ceiling)]
-    [InlineData("95-5/8 in", 0, Verdict.Unknown, Facts.Ceiling)]
-    [InlineData("95-5/8 in", 1, Verdict.Fails, Facts.None)]
-    public void Box_UnderACeilingThatIsNotKnown_NeedsIt(string top, int ticks, Verdict verdict, Facts needs)
+    [InlineData("95-1/2 in", 0, Verdict.Passes, MissingFacts.None)]
+    [InlineData("95-1/2 in", 1, Verdict.Unknown, MissingFacts.Ceiling)]
+    [InlineData("95-5/8 in", 0, Verdict.Unknown, MissingFacts.Ceiling)]
+    [InlineData("95-5/8 in", 1, Verdict.Fails, MissingFacts.None)]
+    public void Box_UnderACeilingThatIsNotKnown_NeedsIt(string top, int ticks, Verdict verdict, MissingFacts needs)
     {
         OneBox box = FramingSketch.Plain("stud", 528 - 1);
         box = box with { Storey = box.Storey.WithCeiling(new Ceiling().WithFraming(new DistanceRange(Distance.Parse("97 in"), Distance.Parse("97-1/8 in")))) };

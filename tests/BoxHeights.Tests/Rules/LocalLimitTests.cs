@@ -146,10 +146,10 @@ public sealed class LocalLimitTests
         DeviceBox[] boxes = Enumerable.Range(0, 5).Select(i => Box(Mm(500 + (450 * i)), Mm(600)).WithId("b" + i)).ToArray();
         boxes[4] = boxes[4].WithDevices(default(Items<DeviceKind>));
         Finding finding = Assert.Single(new LayoutEvaluator(new RuleSet([row])).Evaluate(new SquareRoom { Kind = RoomKind.Bedroom, Wide = Mm(Wide), North = boxes }.House()).Findings);
-        Assert.Equal((Verdict.Unknown, Quantity.Of(5), Facts.Devices), (finding.Verdict, finding.Measured, finding.Needs));
+        Assert.Equal((Verdict.Unknown, Quantity.Of(5), MissingFacts.Devices), (finding.Verdict, finding.Measured, finding.Needs));
         boxes[4] = boxes[3].WithId("b4").WithAt(Mm(2400));
         finding = Assert.Single(new LayoutEvaluator(new RuleSet([row])).Evaluate(new SquareRoom { Kind = RoomKind.Bedroom, Wide = Mm(Wide), North = boxes }.House()).Findings);
-        Assert.Equal((Verdict.Fails, Quantity.Of(5), Facts.None), (finding.Verdict, finding.Measured, finding.Needs));
+        Assert.Equal((Verdict.Fails, Quantity.Of(5), MissingFacts.None), (finding.Verdict, finding.Measured, finding.Needs));
     }
 
     private static DeviceBox Box(Distance at, Distance height) => SquareRoom.Box("duplex-receptacle", "general", at, height);
