@@ -71,12 +71,12 @@ internal sealed class HeightsOnWall
         return found.Values;
     }
 
-    /// <summary>The places, nearest to one first; of two as near, the left one. Each is looked at when it is asked for: the first is mostly taken.</summary>
+    /// <summary>The places, nearest to one first; of two as near, that on the room's hand. Each is looked at when it is asked for: the first is mostly taken.</summary>
     public IEnumerable<PlaceOnWall> NearestTo(Distance wish)
     {
         SortedSet<Distance> all = [];
         holds.ForEach(hold => all.UnionWith(hold.On.Places.All));
-        foreach (Distance at in WallPlaces.NearestTo(wish, [.. all]))
+        foreach (Distance at in WallPlaces.NearestTo(wish, [.. all], draft.HandAt(address)))
         {
             if (holds.ConvertAll(hold => hold.On.Places.Has(at) ? Find(hold, at) : null).Find(one => one is not null) is { } place)
             {
@@ -91,7 +91,7 @@ internal sealed class HeightsOnWall
         HashSet<Distance> given = [];
         foreach (Hold hold in holds)
         {
-            foreach (Distance at in WallPlaces.NearestTo(wish, hold.On.Places.All))
+            foreach (Distance at in WallPlaces.NearestTo(wish, hold.On.Places.All, draft.HandAt(address)))
             {
                 if (!given.Contains(at) && Find(hold, at) is { } place)
                 {

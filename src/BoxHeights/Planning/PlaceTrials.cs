@@ -119,8 +119,8 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
                 : needsBlocking ? "it needs a block, where the planned place has a stud"
                 : further > Distance.Zero ? "a point of its stretch is " + Printed.Of(further.Value, State.Options.Units) + " further from an outlet"
                 : height != Box.Height ? "allowed, and not where such boxes are usually set or others like it are"
-                : further == Distance.Zero && right > Distance.Zero ? "it does as well, and of equal places the plan takes the left one"
-                : "it would do, " + Printed.Of(right.Abs(), State.Options.Units) + " off the place that the plan aims at",
+                : further == Distance.Zero ? "it does as well, " + Printed.Of(right.Abs(), State.Options.Units) + " off the planned place"
+                : "it would do, " + Printed.Of(right.Abs(), State.Options.Units) + " off the planned place",
         };
     }
 

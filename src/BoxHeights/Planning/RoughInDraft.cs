@@ -13,6 +13,7 @@ internal sealed partial class RoughInDraft
 
     private readonly Dwelling dwelling;
     private readonly int described;
+    private readonly Dictionary<ResolvedSpace, WallEnd> hands = [];
     private readonly Dictionary<string, List<ResolvedSurface>> surfacesOf = new(StringComparer.Ordinal);
     private readonly HashSet<string> ids = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Storey, BoxPurpose Purpose), List<int>> alike = [];
@@ -296,6 +297,22 @@ internal sealed partial class RoughInDraft
         }
 
         return found.ConvertAll(id => id + ": must be " + Asked(Evaluator.Rules.Row(id)) + " [" + Evaluator.Rules.Row(id).Citation + "]");
+    }
+
+    /// <summary>To which side what ties goes on a wall.</summary>
+    public WallEnd HandAt(string address)
+    {
+        if (State.SurfaceAt(address)?.Space is not { Room: { } room } space)
+        {
+            return WallEnd.Left;
+        }
+
+        if (!hands.TryGetValue(space, out WallEnd hand))
+        {
+            hands.Add(space, hand = RoomHand.Of(room, space.Storey?.Studs));
+        }
+
+        return hand;
     }
 
     /// <summary>How measures are printed.</summary>

@@ -10,8 +10,8 @@ namespace BoxHeights;
 /// </summary>
 /// <remarks>
 /// Each box goes where every rule but habits surely lets it be, at the height that practice prefers or the nearest that is allowed, and is kept only if it brings
-/// no finding with it. The plan is the same each time, and a room seen in a mirror gets the mirrored plan, but where several places do equally well: then the box
-/// goes to the leftmost of them, seen from inside the room. It is a proposal: the authority having jurisdiction and licensed practice decide.
+/// no finding with it. The plan is the same each time, and a room seen in a mirror gets the mirrored plan: where several places do equally well the box goes
+/// to a side that the room's own description decides, and in the mirror to the other. It is a proposal: the authority having jurisdiction and licensed practice decide.
 /// </remarks>
 public sealed partial class RoughInPlanner
 {

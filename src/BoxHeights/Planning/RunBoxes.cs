@@ -179,7 +179,8 @@ internal sealed class RunBoxes(RoughInDraft draft)
             }
         }
 
-        return new RunPlanner(aims).Plan(toPlan with { Candidates = new(candidates) });
+        RunToPlan all = toPlan with { Candidates = new(candidates) };
+        return draft.HandAt(run.Stretches[0].Address) == WallEnd.Left || run.Stretches[0].Wall < 0 ? new RunPlanner(aims).Plan(all) : new RunPlanner(aims).Plan(all.Mirrored()).Mirrored(all);
     }
 
     /// <summary>What is served by itself: the run, or where outlets don't serve round corners each of its straight parts.</summary>

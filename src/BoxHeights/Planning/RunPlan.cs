@@ -37,6 +37,19 @@ internal sealed class RunPlan(RunToPlan run, Items<PlannedPosition> positions, D
 {
     public Items<PlannedPosition> Positions => positions;
 
+    /// <summary>The plan of the run seen from its other end.</summary>
+    /// <param name="other">The run as it is seen there.</param>
+    public RunPlan Mirrored(RunToPlan other)
+    {
+        List<PlannedPosition> turned = [];
+        for (int i = positions.Count - 1; i >= 0; i--)
+        {
+            turned.Add(positions[i] with { At = run.Mirrored(positions[i].At) });
+        }
+
+        return new(other, new(turned), reach, limit);
+    }
+
     /// <summary>The stretches further than what is planned for from every box.</summary>
     public Items<DistanceRange> WithoutSlack => new(Beyond(reach.Ticks));
 

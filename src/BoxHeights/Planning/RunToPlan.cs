@@ -44,4 +44,18 @@ internal sealed record RunToPlan(DistanceRange Line)
 
     /// <summary>Where a box is wanted: one somewhere in each of these.</summary>
     public Items<DistanceRange> Wishes { get; init; }
+
+    /// <summary>Where a place is when the run is seen from its other end.</summary>
+    public Distance Mirrored(Distance at) => Line.From + Line.To - at;
+
+    /// <summary>The run seen from its other end.</summary>
+    public RunToPlan Mirrored() => this with
+    {
+        Faces = Faces.Select(face => face with { Along = Mirrored(face.Along) }),
+        Candidates = Candidates.Select(one => one with { At = Mirrored(one.At) }),
+        Fixed = Fixed.Select(Mirrored),
+        Wishes = Wishes.Select(Mirrored),
+    };
+
+    private DistanceRange Mirrored(DistanceRange along) => new(Mirrored(along.To), Mirrored(along.From));
 }

@@ -9,7 +9,7 @@ namespace BoxHeights;
 /// <remarks>
 /// <para>The order of the trade: beside the latch; where that stretch of wall is too short for king, box and plate, round the corner on the wall that returns there; then the
 /// other side of the opening where no leaf stands before it; then beyond the open leaf by 3 in. Beside a cased opening, a bifold or bypass door: the side with more
-/// wall first, of two alike the left one. Of a double door: the side of the leaf that is used first. Of a pocket, barn or sliding door: the side that the panel doesn't go to.
+/// wall first, of two alike either, in the mirror image of the room the other. Of a double door: the side of the leaf that is used first. Of a pocket, barn or sliding door: the side that the panel doesn't go to.
 /// Common practice, no source.</para>
 /// <para>The box is nailed to the outermost of the studs beside the opening: of those that the wall's layout gives, listed one by one or by a rule, else of jack and king, which
 /// take 3 in. Where the next stud is too close for the box, it is nailed to that one. It is clear of whatever surely stands. Where its plate would leave less than 1/2 in of wall beside the casing, one or two 2-bys are packed onto
@@ -159,7 +159,7 @@ public sealed partial class SwitchSide
         {
             Distance left = WallFrom(WallEnd.Left);
             Distance right = WallFrom(WallEnd.Right);
-            FromSide(left >= right ? WallEnd.Left : WallEnd.Right, "on the side with more wall", "");
+            FromSide(left == right ? RoomHand.Of(room, null) : left > right ? WallEnd.Left : WallEnd.Right, "on the side with more wall", "");
         }
 
         Places = new(places);

@@ -43,7 +43,11 @@ internal sealed class UsualBoxes(RoughInDraft draft)
     {
         List<Wall> walls = [.. room.Walls];
         walls.RemoveAll(wall => wall.Open || wall.Exterior || draft.State.SurfaceAt(SurfaceAddress.Of(room.Id, wall.Id))?.Stair is not null);
-        walls.Sort((a, b) => Free(b).CompareTo(Free(a)));
+
+        // Of walls with as much room the first, in the mirror the last.
+        int inTurn = walls.Count > 0 && draft.HandAt(SurfaceAddress.Of(room.Id, walls[0].Id)) == WallEnd.Left ? 1 : -1;
+        List<Wall> listed = [.. walls];
+        walls.Sort((a, b) => Free(a) != Free(b) ? Free(b).CompareTo(Free(a)) : inTurn * listed.IndexOf(a).CompareTo(listed.IndexOf(b)));
         if (!walls.Exists(wall => TryAt(SurfaceAddress.Of(room.Id, wall.Id), wall.Length, habit, wall.Length.Split(2)[0], "for " + room.Id)))
         {
             draft.Note(room.Id + ": no " + habit.Box.Purpose + " box is planned: no inner wall has room for one");

@@ -45,14 +45,15 @@ internal sealed class WallPlaces
     /// <summary>How willingly one is taken.</summary>
     public CandidateRank RankOf(Distance at) => onBlocking ? CandidateRank.Fair : hidden.Contains(at) ? CandidateRank.LastResort : CandidateRank.Good;
 
-    /// <summary>Places from left to right, nearest to one first; of two as near, the left one.</summary>
-    public static IEnumerable<Distance> NearestTo(Distance wish, Distance[] places)
+    /// <summary>Places from left to right, nearest to one first; of two as near, that on a side.</summary>
+    public static IEnumerable<Distance> NearestTo(Distance wish, Distance[] places, WallEnd hand)
     {
         int right = Array.BinarySearch(places, wish);
         right = right < 0 ? ~right : right;
         for (int left = right - 1; left >= 0 || right < places.Length;)
         {
-            yield return right >= places.Length || (left >= 0 && wish - places[left] <= places[right] - wish) ? places[left--] : places[right++];
+            int nearer = left < 0 ? 1 : right >= places.Length ? -1 : (wish - places[left]).CompareTo(places[right] - wish);
+            yield return nearer < 0 || (nearer == 0 && hand == WallEnd.Left) ? places[left--] : places[right++];
         }
     }
 

@@ -80,7 +80,8 @@ public sealed class WallPlacesTests
         foreach (decimal wish in new[] { 0m, 4, 6, 8.5m, 12, 12.5m, 16, 20 })
         {
             Distance at = Distance.FromInches(wish);
-            Assert.Equal(places.OrderBy(place => (place - at).Abs()).ThenBy(place => place), WallPlaces.NearestTo(at, places));
+            Assert.Equal(places.OrderBy(place => (place - at).Abs()).ThenBy(place => place), WallPlaces.NearestTo(at, places, WallEnd.Left));
+            Assert.Equal(places.OrderBy(place => (place - at).Abs()).ThenByDescending(place => place), WallPlaces.NearestTo(at, places, WallEnd.Right));
         }
     }
 

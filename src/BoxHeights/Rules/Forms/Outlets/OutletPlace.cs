@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
@@ -11,35 +12,89 @@ internal static class OutletPlace
     /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure.</summary>
     /// <param name="space">The room or face.</param>
     /// <param name="box">The box, without its place.</param>
-    /// <param name="far">How far a place is off, the least being best; null where it won't do.</param>
+    /// <param name="far">How far a place is off, the least being best; null where it won't do. Of places as good it is the first on the room's hand.</param>
     public static Items<PlacedBox> OnWall(SpaceView space, DeviceBox box, Func<int, Distance, decimal?> far)
     {
-        WallPlan plan = RoomInPlan.Of(space).Plan;
-        if (plan.IsTooLarge)
-        {
-            return default;
-        }
-
-        Room room = RoomInPlan.Of(space).Room;
-        Distance fromEnds = space.RoomForBoxes.FromEnds;
         decimal least = decimal.MaxValue;
         PlacedBox? best = null;
-        for (int face = 0; face < plan.Count; face++)
+        foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box))
         {
-            Wall wall = plan.WallOf(face);
-            DistanceSet free = FreePlaces.On(space, wall, box);
-            for (Distance at = fromEnds; at <= wall.Length - fromEnds && at.Ticks < MostAlong; at += space.TryStep)
+            foreach (Distance at in places)
             {
-                Distance marked = at.RoundNearest(space.AlongStep);
-                if (free.Contains(marked) && far(face, marked) is { } off && off < least)
+                if (far(face, at) is { } off && off < least)
                 {
                     least = off;
-                    best = new(SurfaceAddress.Of(room.Id, wall.Id), box.WithAt(marked));
+                    best = new(SurfaceAddress.Of(space.Id, wall.Id), box.WithAt(at));
                 }
             }
         }
 
         return best is null ? default : new[] { best };
+    }
+
+    /// <summary>A box on a wall of a room, in the middle of the longest stretch where it can be: nobody wants the only one in a corner.</summary>
+    /// <param name="space">The room.</param>
+    /// <param name="box">The box, without its place.</param>
+    /// <param name="where">Which places will do; null for any.</param>
+    public static Items<PlacedBox> InTheOpen(SpaceView space, DeviceBox box, Func<int, Distance, bool>? where)
+    {
+        List<Distance> longest = [];
+        string on = "";
+        foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box))
+        {
+            List<Distance> stretch = [];
+            foreach (Distance at in places)
+            {
+                if (where is not null && !where(face, at))
+                {
+                    continue;
+                }
+
+                if (stretch.Count > 0 && (at - stretch[stretch.Count - 1]).Abs() > space.TryStep + space.AlongStep)
+                {
+                    stretch = [];
+                }
+
+                stretch.Add(at);
+                if (stretch.Count > longest.Count)
+                {
+                    (longest, on) = (stretch, wall.Id);
+                }
+            }
+        }
+
+        return longest.Count == 0 ? default : new[] { new PlacedBox(SurfaceAddress.Of(space.Id, on), box.WithAt(longest[(longest.Count - 1) / 2])) };
+    }
+
+    /// <summary>Wall by wall from the room's hand the places at which a box can be, from that hand too.</summary>
+    private static IEnumerable<(int Face, Wall Wall, IEnumerable<Distance> Places)> Free(SpaceView space, DeviceBox box)
+    {
+        (WallPlan plan, Room room) = (RoomInPlan.Of(space).Plan, RoomInPlan.Of(space).Room);
+        if (plan.IsTooLarge)
+        {
+            yield break;
+        }
+
+        WallEnd hand = RoomHand.Of(room, null);
+        for (int i = 0; i < plan.Count; i++)
+        {
+            int face = hand == WallEnd.Left ? i : plan.Count - 1 - i;
+            Wall wall = plan.WallOf(face);
+            yield return (face, wall, Along(wall, FreePlaces.On(space, wall, box)));
+        }
+
+        IEnumerable<Distance> Along(Wall wall, DistanceSet free)
+        {
+            Distance fromEnds = space.RoomForBoxes.FromEnds;
+            for (Distance off = fromEnds; off <= wall.Length - fromEnds && off.Ticks < MostAlong; off += space.TryStep)
+            {
+                Distance marked = (hand == WallEnd.Left ? off : wall.Length - off).RoundNearest(space.AlongStep);
+                if (free.Contains(marked))
+                {
+                    yield return marked;
+                }
+            }
+        }
     }
 
     /// <summary>A box on the first wall of an outside face, at the first place from the left that is free.</summary>

@@ -124,7 +124,7 @@ public sealed record RoomSubject : OutletSubject
     {
         DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id));
         return added.Height is null ? OutletPlace.InCeiling(space.Room!, box, added.Purpose == BoxPurpose.Alarm ? 4 : 2)
-            : OutletPlace.OnWall(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), (face, at) => where is null || where(face, at) ? face : null);
+            : OutletPlace.InTheOpen(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), where);
     }
 
     /// <summary>Whether a flight climbs along one of its walls.</summary>
