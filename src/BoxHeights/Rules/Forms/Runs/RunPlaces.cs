@@ -12,6 +12,7 @@ internal static class RunPlaces
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
     public static List<Distance> Find(SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, Distance step, DeviceBox? box = null)
     {
+        bool isRightFirst = RoomHand.Of(space.Room!, null) == WallEnd.Right;
         foreach (Distance aside in new[] { space.RoomForBoxes.Beside, space.RoomForBoxes.InNeed })
         {
             DistanceSet places = Places(space, run, aside, clearBelow, box);
@@ -19,7 +20,7 @@ internal static class RunPlaces
             bool all = true;
             foreach (DistanceRange gap in gaps)
             {
-                all = all && Close(run, gap, reach, places, step, found);
+                all = all && Close(run, gap, reach, places, step, isRightFirst, found);
             }
 
             if (all)
@@ -48,7 +49,7 @@ internal static class RunPlaces
         return new(boxes);
     }
 
-    private static bool Close(Run run, DistanceRange gap, Distance? reach, DistanceSet places, Distance step, List<Distance> found)
+    private static bool Close(Run run, DistanceRange gap, Distance? reach, DistanceSet places, Distance step, bool isRightFirst, List<Distance> found)
     {
         for (int parts = 1; parts <= MostInOneGap; parts++)
         {
@@ -58,7 +59,13 @@ internal static class RunPlaces
             {
                 Distance middle = at + Distance.FromTicks(part.Ticks / 2);
                 DistanceSet serving = reach is { } far ? places & DistanceSet.Between(at + part - far, at + far) : places;
-                if (!serving.TryNearestSnapped(middle, Distance.FromTicks(1), out Distance nearest) || Marked(run, serving, nearest, step) is not { } place)
+                if (!serving.TryNearestSnapped(middle, Distance.FromTicks(1), out Distance nearest))
+                {
+                    break;
+                }
+
+                Distance across = middle + middle - nearest;
+                if (Marked(run, serving, isRightFirst == nearest < middle && serving.Contains(across) ? across : nearest, step) is not { } place)
                 {
                     break;
                 }
