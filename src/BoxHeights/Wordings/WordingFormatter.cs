@@ -15,7 +15,19 @@ public class WordingFormatter
     /// <summary>A formatter for a catalog of templates: by each English template the same sentence in another language, with the same places in any order. What it lacks stays English.</summary>
     /// <param name="templates">The catalog; it isn't copied.</param>
     /// <exception cref="ArgumentNullException">The catalog is null.</exception>
-    public static WordingFormatter From(IReadOnlyDictionary<string, string> templates) => new CatalogFormatter(templates ?? throw new ArgumentNullException(nameof(templates)));
+    /// <exception cref="ArgumentException">A sentence is null, has a brace that isn't closed, has a place that its English template hasn't, or lacks one that it has: a measure or a name would be lost without a word.</exception>
+    public static WordingFormatter From(IReadOnlyDictionary<string, string> templates)
+    {
+        foreach (KeyValuePair<string, string> one in templates ?? throw new ArgumentNullException(nameof(templates)))
+        {
+            if (MistakeIn(one.Value, one.Key) is { } mistake)
+            {
+                throw new ArgumentException("The catalog's sentence for \"" + one.Key + "\" " + mistake + ".", nameof(templates));
+            }
+        }
+
+        return new CatalogFormatter(templates);
+    }
 
     /// <summary>A wording in this language.</summary>
     /// <param name="wording">The wording.</param>
@@ -62,6 +74,42 @@ public class WordingFormatter
         }
 
         yield return (template.Substring(from), null);
+    }
+
+    private static string? MistakeIn(string? sentence, string english)
+    {
+        if (sentence is null)
+        {
+            return "is null";
+        }
+
+        try
+        {
+            HashSet<string> own = PlacesOf(sentence);
+            HashSet<string> asked = PlacesOf(english);
+            own.SymmetricExceptWith(asked);
+            foreach (string place in own)
+            {
+                return asked.Contains(place) ? "lacks the place {" + place + "}" : "has a place {" + place + "} that the English one hasn't";
+            }
+
+            return null;
+        }
+        catch (FormatException unclosed)
+        {
+            return "can't be read: " + unclosed.Message.TrimEnd('.');
+        }
+    }
+
+    private static HashSet<string> PlacesOf(string template)
+    {
+        HashSet<string> places = new(StringComparer.Ordinal);
+        foreach ((_, string? name) in Split(template))
+        {
+            places.UnionWith(name is null ? [] : [name]);
+        }
+
+        return places;
     }
 
     private string Argument(string name, object value) => value switch

@@ -61,13 +61,30 @@ public class WordingTests
         Assert.Contains("must be where {somebody} likes it", report, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Catalog_WithAPlaceThatEnglishHasNot_SaysSo()
+    [Theory]
+    [InlineData("{kasten} ist weg", "{box}")]
+    [InlineData("{box} von {kasten} ist weg", "{kasten}")]
+    [InlineData("er ist weg", "{box}")]
+    [InlineData("{box ist weg", "closed")]
+    [InlineData(null, "null")]
+    public void From_SentenceThatIsWrong_IsRefusedAtOnce(string? sentence, string named)
     {
-        WordingFormatter wrong = WordingFormatter.From(new Dictionary<string, string> { ["{box} is gone"] = "{kasten} ist weg" });
-        string box = "K-3";
-        Assert.Contains("kasten", Assert.Throws<FormatException>(() => wrong.Format($"{box} is gone")).Message, StringComparison.Ordinal);
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => WordingFormatter.From(new Dictionary<string, string> { ["{box} is gone"] = sentence! }));
+        Assert.Contains("\"{box} is gone\"", refused.Message, StringComparison.Ordinal);
+        Assert.Contains(named, refused.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Format_CatalogThatWasChangedSince_SaysWhichPlaceIsWrong()
+    {
+        Dictionary<string, string> catalog = new() { ["{box} is gone"] = "{box} ist weg" };
+        WordingFormatter formatter = WordingFormatter.From(catalog);
+        string box = "S1";
+        Assert.Equal("S1 ist weg", formatter.Format($"{box} is gone"));
+        catalog["{box} is gone"] = "{kasten} ist weg";
+        Assert.Contains("kasten", Assert.Throws<FormatException>(() => formatter.Format($"{box} is gone")).Message, StringComparison.Ordinal);
+    }
+
 
     [Theory]
     [InlineData(Rounding.Down, "12-1/2 in", "317.5 mm")]
