@@ -1,5 +1,8 @@
 using System;
+using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
@@ -31,6 +34,26 @@ public sealed class CircuitRatingTests
         Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Devices : MissingFacts.None, one.Check()?.Needs ?? MissingFacts.None);
         Assert.Null((one with { Box = one.Box.WithExisting(true) }).Check());
         Assert.Null((one with { Box = one.Box.WithDedicated("disposal") }).Check());
+    }
+
+    // A row that asks for a circuit of one ampere less, as many and one more than its conductor is protected at.
+    [Fact]
+    public void Row_OfEachConductor_TurnsJustPastItsRating()
+    {
+        foreach (Dictionary<string, string> row in CaseFile.Table("conductor-ratings.csv"))
+        {
+            CircuitRating circuit = Assert.IsType<CircuitRating>(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Row("circuit-20a"));
+            Assert.Contains("240.4(D)", circuit.Citation.Section, StringComparison.Ordinal);
+            Assert.Equal(Confidence.FromMemory, circuit.Citation.Confidence);
+            DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(OneBox.Middle)
+                .WithCables(new[] { CableType.Parse("12-2") }).WithConnected(new[] { ConductorSize.Parse(row["size"]) });
+            int rated = int.Parse(row["amperes"], CultureInfo.InvariantCulture);
+            foreach (int more in new[] { -1, 0, 1 })
+            {
+                OneBox one = new OneBox { Rules = new RuleSet([circuit with { Amperes = rated + more, Protected = [.. circuit.Protected, new(ConductorSize.Awg6, 100)] }]), Box = box };
+                Assert.True((more > 0 ? Verdict.Fails : Verdict.Passes) == one.At(BoxHeight.ToCenter(CaseFile.Inches("44"), Datum.Subfloor)).Verdict(), row["size"] + " at " + (rated + more) + " A");
+            }
+        }
     }
 
     [Fact]

@@ -26,12 +26,12 @@ public sealed partial class HabitCaseTests
         return Only(house.WithWalls(wall => wall.WithOpenings(new[] { Window("one", In("10"), In("40") - half), Window("two", In("40") + half, In("70")) })), "counter-outlets");
     }
 
-    /// <summary>A landing with one wall, twice as long, whose switch isn't there, and a receptacle 6 in beyond its middle.</summary>
+    /// <summary>A landing with one wall, twice as long, whose switch isn't there, and a receptacle 8 in beyond its middle.</summary>
     private static string AtAStair(Distance half)
     {
         StairFlight flight = new StairFlight("main", "low", "high", 14).WithTread(In("10")).WithFirstNosing(In("20")).WithWall("hall/stair");
         DeviceBox other = new DeviceBox("R", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
-        return Only(StairRuleTests.House(flight, [], [other.WithAt(half + In("6"))]).WithWalls(wall => wall.Id == "side" ? wall.WithLength(half + half) : wall), "stair-switches");
+        return Only(StairRuleTests.House(flight, [], [other.WithAt(half + In("8"))]).WithWalls(wall => wall.Id == "side" ? wall.WithLength(half + half) : wall), "stair-switches");
     }
 
     /// <summary>On which side of a front door from 100 to 136 in its light goes, where something covers the right side up to 6 in short of a place.</summary>
@@ -73,6 +73,20 @@ public sealed partial class HabitCaseTests
     {
         OneBox box = new() { Storey = new Storey("ground").WithBoards(new BoardLayout().WithThickness(In("1/2"))) };
         return (box with { Box = box.Box.WithSetFor(projection) }).At(BoxHeight.Parse("16 in to top above subfloor"));
+    }
+
+    private static OneBox Drawn(Distance off)
+    {
+        OneBox box = new();
+        return (box with { Box = box.Box.WithSpecified(BoxHeight.Parse("16 in to top above subfloor")) }).At(BoxHeight.ToTop(In("16") + off, Datum.Subfloor));
+    }
+
+    /// <summary>What is found in a room of three boxes of a purpose at one height and one so far above them.</summary>
+    private static string Level(string row, BoxPurpose purpose, Distance off)
+    {
+        DeviceBox Box(int i) => SquareRoom.Box("gfci-receptacle", purpose.Name, Distance.FromInches(20 + (30 * i)), In("40") + (i == 3 ? off : Distance.Zero)).WithId("b" + i);
+        Dwelling house = new SquareRoom { North = [Box(0), Box(1), Box(2), Box(3)] }.House();
+        return new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, row)).Evaluate(house).Findings.FirstOrDefault()?.Severity.ToString() ?? "silent";
     }
 
     private static string Severity(OneBox box, string row) =>
