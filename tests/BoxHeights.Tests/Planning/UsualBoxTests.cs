@@ -1,5 +1,7 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
+using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Planning;
@@ -108,6 +110,36 @@ public sealed class UsualBoxTests
         PlacedBox box = Of("outdoor-unit-receptacle");
         Assert.Equal("back/wall", box.Address);
         Assert.True(box.Box.At < In(60) || box.Box.At > In(96), box.Box.At.ToString());
+    }
+
+    // NEC 210.52(B)(3), from memory: two circuits at least serve a kitchen's counters; the first box on each protects the rest of it (common practice).
+    [Fact]
+    public void Counters_AreSharedByTwoCircuits_EachWithOneBoxThatProtects()
+    {
+        PlacedBox[] boxes = [.. Ranch.Dwelling.PlacedBoxes().Where(placed => placed.Address.StartsWith("kitchen/", StringComparison.Ordinal) && placed.Box.Purpose == BoxPurpose.Counter)];
+        string[] of = [.. boxes.Select(placed => Ranch.Reasons.Single(one => one.Id == placed.Box.Id).Reason)];
+        foreach (string circuit in new[] { "on circuit 1 of 2", "on circuit 2 of 2" })
+        {
+            PlacedBox[] own = [.. boxes.Where((_, i) => of[i].Contains(circuit, StringComparison.Ordinal))];
+            Assert.Single(own, placed => placed.Box.Devices.ToString() == "gfci-receptacle");
+            Assert.InRange(own.Length, boxes.Length / 2, (boxes.Length + 1) / 2);
+        }
+
+        Assert.DoesNotContain(new RoughInPlanner(Rules.Without("counter-circuits")).Plan(RanchHouse.Bare, "kitchen").Reasons, one => one.Reason.Contains("circuit", StringComparison.Ordinal));
+    }
+
+    public static TheoryData<string> Wirings => new(CaseFile.Table("usual-wiring.csv").Select(row => row["row"]));
+
+    // Every planned box of one such device has those cables, where it is in such a room.
+    [Theory]
+    [MemberData(nameof(Wirings))]
+    public void Cables_OfPlannedBoxes_AreTheUsualOnes(string wiring)
+    {
+        Dictionary<string, string> row = CaseFile.Table("usual-wiring.csv").Single(one => one["row"] == wiring);
+        PlacedBox[] boxes = [.. Ranch.Dwelling.PlacedBoxes().Where(placed => placed.Box.Devices.ToString() == row["device"] && placed.Box.Purpose == new BoxPurpose(row["purpose"])
+            && (row["room"].Length == 0 || Ranch.Dwelling.Rooms.Any(room => placed.Address.StartsWith(room.Id + "/", StringComparison.Ordinal) && room.Kind == new RoomKind(row["room"]))))];
+        Assert.NotEmpty(boxes);
+        Assert.All(boxes, placed => Assert.Equal(row["cables"], string.Join(" ", placed.Box.Cables)));
     }
 
     [Fact]

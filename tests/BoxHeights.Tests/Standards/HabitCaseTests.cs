@@ -13,7 +13,7 @@ public sealed partial class HabitCaseTests
 {
     private static readonly Dictionary<string, Func<Distance, string>> Scenes = new(StringComparer.Ordinal)
     {
-        ["room-for-boxes off an opening"] = value => InALaundry(wall => wall.WithOpenings(new[] { new Opening("door", OpeningKind.Cased, Distance.Zero, In("36") - value) })),
+        ["room-for-boxes off an opening"] = value => InALaundry(wall => wall.WithOpenings(new[] { new Opening("a", OpeningKind.Cased, Distance.Zero, In("60") - value), new Opening("b", OpeningKind.Cased, In("60") + value, In("120")) })),
         ["room-for-boxes off openings in need"] = Strip,
         ["room-for-boxes off the ends of a wall"] = value => InALaundry(wall => wall.WithLength(value + value)),
         ["room-for-boxes depth of the cavity"] = value => InALaundry(wall => wall.WithCavity(value)),

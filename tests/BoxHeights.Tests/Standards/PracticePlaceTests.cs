@@ -54,12 +54,12 @@ public sealed class PracticePlaceTests
         Assert.DoesNotContain(PublishedRows.All.Select(row => row.Id).Distinct(), id => !places.Contains(id) && !cases.Contains(id) && !tests.Contains("\"" + id + "\"", StringComparison.Ordinal));
     }
 
-    // The first place in a laundry without boxes: 8 in from the corner, 6 in off an opening or a cabinet.
+    // The middle of the longest stretch in a laundry without boxes, which is 8 in from corners and 6 in off an opening or a cabinet: from 8 or from 36 to 112 in, where cabinets cover the other walls.
     [Theory]
-    [InlineData("", "8")]
-    [InlineData("door", "36")]
-    [InlineData("cabinet", "36")]
-    public void AddedBox_InARoomWithout_GoesToTheFirstPlaceWithRoom(string atTheCorner, string expected)
+    [InlineData("", "60")]
+    [InlineData("door", "74")]
+    [InlineData("cabinet", "74")]
+    public void AddedBox_InARoomWithout_GoesToTheMiddleOfTheLongestStretch(string atTheCorner, string expected)
     {
         RuleSet rules = new([RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Row("laundry-receptacle"), RuleSets.RoughInPractice.Row("room-for-boxes")]);
         DwellingBuilder house = new DwellingBuilder("case").Add(new Storey("ground"));
@@ -67,9 +67,9 @@ public sealed class PracticePlaceTests
         WallBuilder first = room.Wall("south", In("120"));
         first = atTheCorner == "door" ? first.Add(new Opening("d", OpeningKind.Door, Distance.Zero, In("30"))) : first;
         _ = atTheCorner == "cabinet" ? first.Add(new Covering("c", CoveringKind.TallCabinet, Distance.Zero, In("30"))) : first;
-        foreach ((string id, string length) in new[] { ("east", "96"), ("north", "120"), ("west", "96") })
+        foreach ((string id, string length) in new[] { ("east", "90"), ("north", "120"), ("west", "90") })
         {
-            room.Wall(id, In(length));
+            room.Wall(id, In(length)).Add(new Covering("cabinet-" + id, CoveringKind.TallCabinet, Distance.Zero, In(length)));
         }
 
         Evaluation evaluation = new LayoutEvaluator(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(house.Build());
