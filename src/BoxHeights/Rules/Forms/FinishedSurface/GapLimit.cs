@@ -63,38 +63,25 @@ public sealed partial record GapLimit : LimitRule
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
 
-    /// <summary>The whole surface but for where a box lies wholly in a finish that burns: between the ends of such finishes the same of them lie on the wall.</summary>
+    /// <summary>The whole surface but for where a box lies wholly in a finish that burns.</summary>
     private static List<LimitZone> WhereNothingBurns(PlacementSite site)
     {
         Distance half = site.Box.Size.HalfWidth;
-        List<(Distance Left, Distance Right, AllowedHeights Within)> burning = [];
-        SortedSet<long> cuts = [long.MinValue];
+        HeightsAlong burning = new(AllowedHeights.Nothing);
         foreach (Finish finish in site.Wall?.Finishes ?? default)
         {
-            Distance left = finish.Left + half;
-            Distance right = finish.Right - half;
-            if (finish.Burns != false && left <= right)
+            if (finish.Burns != false)
             {
                 AllowedHeights within = (finish.Bottom is { } bottom ? site.AtLeast(TargetLine.BoxBottom, bottom, finish.Left, finish.Right) : AllowedHeights.Anything)
                     & (finish.Top is { } top ? site.AtMost(TargetLine.BoxTop, top, finish.Left, finish.Right) : AllowedHeights.Anything);
-                burning.Add((left, right, finish.Burns == true ? within : within.If(MissingFacts.Combustible)));
-                cuts.Add(left.Ticks);
-                cuts.Add(right.Ticks + 1);
+                burning.Add(finish.Left + half, finish.Right - half, finish.Burns == true ? within : within.If(MissingFacts.Combustible));
             }
         }
 
         List<LimitZone> zones = [];
-        List<long> ends = [.. cuts, long.MaxValue];
-        for (int i = 1; i < ends.Count; i++)
+        foreach ((Distance from, Distance to, AllowedHeights clear) in burning.Pieces())
         {
-            Distance from = Distance.FromTicks(ends[i - 1]);
-            AllowedHeights clear = AllowedHeights.Nothing;
-            foreach ((Distance left, Distance right, AllowedHeights within) in burning)
-            {
-                clear |= left <= from && from <= right ? within : AllowedHeights.Nothing;
-            }
-
-            zones.Add(new(from, ends[i] == long.MaxValue ? Distance.MaxValue : Distance.FromTicks(ends[i] - 1), clear));
+            zones.Add(new(from, to, clear));
         }
 
         return zones;

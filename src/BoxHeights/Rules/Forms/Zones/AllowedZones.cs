@@ -55,36 +55,25 @@ public sealed partial record AllowedZones : PlacementRule
             bands |= site.AtLeast(LowLine, band.Low, band.Datum) & site.AtMost(HighLine, band.High, band.Datum);
         }
 
-        List<(Distance Left, Distance Right, bool IsSure)> strips = FromCorners is { } corners ? InsideCorners.Strips(site, corners.From, corners.To) : [];
+        HeightsAlong zones = new(bands);
+        foreach ((Distance left, Distance right, bool isSure) in FromCorners is { } corners ? InsideCorners.Strips(site, corners.From, corners.To) : [])
+        {
+            zones.Add(left, right, isSure ? AllowedHeights.Anything : AllowedHeights.Anything.If(MissingFacts.PlanPlace));
+        }
+
         foreach (Opening opening in BesideOpenings is null ? default : wall.Openings)
         {
             if (Openings.Count == 0 || Openings.Contains(opening.Kind))
             {
                 DistanceRange beside = BesideOpenings!.Value;
-                strips.Add((opening.Left - beside.To, opening.Left - beside.From, true));
-                strips.Add((opening.Right + beside.From, opening.Right + beside.To, true));
+                zones.Add(opening.Left - beside.To, opening.Left - beside.From, AllowedHeights.Anything);
+                zones.Add(opening.Right + beside.From, opening.Right + beside.To, AllowedHeights.Anything);
             }
         }
 
-        // Between neighboring ends of strips the same of them lie on the wall.
-        SortedSet<long> cuts = [long.MinValue];
-        foreach ((Distance left, Distance right, _) in strips)
+        foreach ((Distance from, Distance to, AllowedHeights here) in zones.Pieces())
         {
-            cuts.Add(left.Ticks);
-            cuts.Add(right.Ticks + 1);
-        }
-
-        List<long> ends = [.. cuts, long.MaxValue];
-        for (int i = 1; i < ends.Count; i++)
-        {
-            Distance from = Distance.FromTicks(ends[i - 1]);
-            AllowedHeights here = bands;
-            foreach ((Distance left, Distance right, bool isSure) in strips)
-            {
-                here = left > from || from > right ? here : here | (isSure ? AllowedHeights.Anything : AllowedHeights.Anything.If(MissingFacts.PlanPlace));
-            }
-
-            statement.Within(from, ends[i] == long.MaxValue ? Distance.MaxValue : Distance.FromTicks(ends[i] - 1), here);
+            statement.Within(from, to, here);
         }
     }
 
