@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 using BoxHeights.Rules;
 
@@ -14,6 +15,11 @@ internal static class PublishedRows
 
     public static IReadOnlyList<Rule> All { get; } =
         [.. Sets.Concat(Editions()).SelectMany(set => set.Rules.AsEnumerable()).SelectMany(row => row.Readings.AsEnumerable().Select(reading => reading.Rule).Prepend(row)).Distinct()];
+
+    /// <summary>The set that has a row: of an edition that of its dwellings, of none whichever of the others.</summary>
+    public static RuleSet SetWith(string rule, string edition) => edition.Length > 0
+        ? RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture))
+        : Sets.First(set => set.Rules.Any(row => row.Id == rule));
 
     private static IEnumerable<RuleSet> Editions() => Enum.GetValues<NecEdition>().SelectMany(edition => new[] { RuleSets.UnitedStatesDwelling(edition), RuleSets.UnitedStatesOutlets(edition) });
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
@@ -178,14 +177,8 @@ public sealed class RowLimitTests
         }),
     };
 
-    /// <summary>The published set that has a row: of an edition that of its dwellings, else whichever of the others.</summary>
-    private static RuleSet SetOf(string reading, string edition, string rule)
-    {
-        RuleSet rules = edition.Length > 0
-            ? RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture))
-            : PublishedRows.Sets.First(set => set.Rules.Any(row => row.Id == rule));
-        return reading.Length == 0 ? rules : rules.WithReading(rule, reading);
-    }
+    private static RuleSet SetOf(string reading, string edition, string rule) =>
+        reading.Length == 0 ? PublishedRows.SetWith(rule, edition) : PublishedRows.SetWith(rule, edition).WithReading(rule, reading);
 
     private static Edge EdgeOf(string text) => text == "top" ? Edge.Top : text == "bottom" ? Edge.Bottom : Edge.Center;
 
