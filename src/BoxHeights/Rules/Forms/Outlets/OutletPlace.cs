@@ -38,32 +38,19 @@ internal static class OutletPlace
     /// <param name="where">Which places will do; null for any.</param>
     public static Items<PlacedBox> InTheOpen(SpaceView space, DeviceBox box, Func<int, Distance, bool>? where)
     {
-        List<Distance> longest = [];
-        string on = "";
+        Stretches stretches = new(space, space.TryStep);
         foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box))
         {
-            List<Distance> stretch = [];
             foreach (Distance at in places)
             {
-                if (where is not null && !where(face, at))
+                if (where is null || where(face, at))
                 {
-                    continue;
-                }
-
-                if (stretch.Count > 0 && (at - stretch[stretch.Count - 1]).Abs() > space.TryStep + space.AlongStep)
-                {
-                    stretch = [];
-                }
-
-                stretch.Add(at);
-                if (stretch.Count > longest.Count)
-                {
-                    (longest, on) = (stretch, wall.Id);
+                    stretches.Add(wall, at);
                 }
             }
         }
 
-        return longest.Count == 0 ? default : new[] { new PlacedBox(SurfaceAddress.Of(space.Id, on), box.WithAt(longest[(longest.Count - 1) / 2])) };
+        return stretches.Middle is { } middle ? new[] { new PlacedBox(SurfaceAddress.Of(space.Id, middle.Wall.Id), box.WithAt(middle.At)) } : default;
     }
 
     /// <summary>Wall by wall from the room's hand the places at which a box can be, from that hand too.</summary>
@@ -97,7 +84,7 @@ internal static class OutletPlace
         }
     }
 
-    /// <summary>A box on the first wall of an outside face, at the first place from the left that is free.</summary>
+    /// <summary>A box on the first wall of an outside face, in the middle of the longest stretch that is free.</summary>
     /// <param name="space">The face.</param>
     /// <param name="added">The box, with its height and without its place.</param>
     /// <param name="left">Where it may be at the least, along the wall.</param>
@@ -114,15 +101,18 @@ internal static class OutletPlace
         Distance fromEnds = space.RoomForBoxes.FromEnds;
         DeviceBox box = surface is { } walked ? added.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : added;
         DistanceSet free = FreePlaces.On(space, wall, box);
-        for (Distance at = Distance.Max(left, Distance.Zero) + fromEnds; at < wall.Length - fromEnds && at <= right && at.Ticks < MostAlong; at += space.TryStep * 4)
+        (Distance from, Distance to) = (Distance.Max(left, Distance.Zero) + fromEnds, Distance.Min(right, wall.Length - fromEnds));
+        WallEnd hand = RoomHand.Of(RoomInPlan.Of(space).Room, null);
+        Stretches stretches = new(space, space.TryStep * 4);
+        for (Distance off = Distance.Zero; off <= to - from && off.Ticks < MostAlong; off += space.TryStep * 4)
         {
-            if (at.RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
+            if ((hand == WallEnd.Left ? from + off : to - off).RoundNearest(space.AlongStep) is var marked && free.Contains(marked))
             {
-                return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), box.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)).WithAt(marked)) };
+                stretches.Add(wall, marked);
             }
         }
 
-        return default;
+        return stretches.Middle is { } middle ? new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), box.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)).WithAt(middle.At)) } : default;
     }
 
     /// <summary>A box beside an opening of an outside face: on the side of its latch, the right one where that isn't known, within reach if there is room, else on the other side.</summary>
@@ -167,4 +157,27 @@ internal static class OutletPlace
     /// <summary>A box in the ceiling; where the walls close, at a part of the room's length and depth: 2 for the middle.</summary>
     public static Items<PlacedBox> InCeiling(Room room, DeviceBox box, int part) =>
         new[] { new PlacedBox(SurfaceAddress.Of(room.Id, DwellingBoxes.Ceiling), box.WithPlan(new WallPlan(room).Inside(part))) };
+
+    /// <summary>Finds the middle of the longest stretch of places that follow each other by a step, as they come; of stretches as long, of the first.</summary>
+    private sealed class Stretches(SpaceView space, Distance step)
+    {
+        private readonly List<(Wall Wall, Distance At)> all = [];
+        private int start;
+        private int longestStart;
+        private int longest;
+
+        /// <summary>The middle; null where there is no place.</summary>
+        public (Wall Wall, Distance At)? Middle => longest > 0 ? all[longestStart + ((longest - 1) / 2)] : null;
+
+        public void Add(Wall wall, Distance at)
+        {
+            if (all.Count > 0 && (!ReferenceEquals(wall, all[all.Count - 1].Wall) || (at - all[all.Count - 1].At).Abs() > step + space.AlongStep))
+            {
+                start = all.Count;
+            }
+
+            all.Add((wall, at));
+            (longestStart, longest) = all.Count - start > longest ? (start, all.Count - start) : (longestStart, longest);
+        }
+    }
 }
