@@ -86,6 +86,9 @@ internal sealed partial class RoughInDraft
         return heights;
     }
 
+    /// <summary>A planned box that more cables enter than are usual, in the smallest size that holds them.</summary>
+    public DeviceBox Resized(int box, DeviceBox changed) => wired.Wired(State.Boxes[box].Surface.Address, changed.WithVolume(null));
+
     /// <summary>The boxes of a room or an outside face, on all its surfaces.</summary>
     public IEnumerable<int> BoxesOf(string space)
     {
@@ -198,6 +201,7 @@ internal sealed partial class RoughInDraft
     private void Fill(Room room)
     {
         Furniture.Appliances(room);
+        new ApplianceSwitches(this).Plan(room);
         Furniture.Extras(room);
         new UsualBoxes(this).Plan(room);
         new RunBoxes(this).Plan(room);

@@ -12,12 +12,12 @@ internal sealed class WiredBoxes(RoughInDraft draft)
     /// <summary>The box with its cables and its volume; as it is where none are usual, or none of its kind holds them.</summary>
     public DeviceBox Wired(string address, DeviceBox box)
     {
-        if (box.Cables.Count > 0 || box.Volume is not null || CablesOf(address, box) is not { Length: > 0 } cables)
+        DeviceBox wired = box.Cables.Count > 0 ? box : box.WithCables(CablesOf(address, box));
+        if (box.Volume is not null || wired.Cables.Count == 0)
         {
             return box;
         }
 
-        DeviceBox wired = box.WithCables(cables);
         DeviceBox alone = wired.WithId("box").WithAt(null).WithPlan(null).WithHeight(null).WithControls(default).WithMounting(null);
         if (!sizes.TryGetValue(alone, out Volume? size))
         {

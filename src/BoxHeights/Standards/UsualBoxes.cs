@@ -39,6 +39,11 @@ internal static class UsualBoxes
         new ReceptaclesBeside("beside-bed", "within 2 ft of either side of a bed", Citation.CommonPractice, new[] { FixtureKind.Bed }, Distance.FromFeet(2)) { OnBothSides = true },
         new ReceptaclesBeside("beside-furniture", "within 2 ft of one side of a sofa, a desk, a dresser or a crib", Citation.CommonPractice, new FixtureKind[] { FixtureKind.Sofa, FixtureKind.Desk, new("dresser"), new("crib") }, Distance.FromFeet(2)),
 
+        // On the 20 A circuit of the box under the sink.
+        new SwitchedAppliance(
+            "disposal-switch", "switched over the counter within 3 ft, half of the receptacle under the sink", Citation.CommonPractice, new[] { FixtureKind.Disposal }, new[] { BoxPurpose.SinkBase },
+            Box(BoxPurpose.Switch, DeviceKind.Switch).WithCables(CableType.Parse("12-2"), CableType.Parse("12-2")), Distance.FromFeet(3)) { Leg = new[] { CableType.Parse("12-2") } },
+
         // The machine hangs a little behind where the open door ends.
         Usual("usual-door-opener", "in the ceiling 10 ft behind each vehicle door", Box(BoxPurpose.DoorOpener, DeviceKind.GfciReceptacle).WithKind(BoxKind.Octagon), new[] { RoomKind.Garage }) with
         {

@@ -66,7 +66,7 @@ public sealed class PlannedCounterTests
     public void Boxes_OfAKitchenAndItsAppliances_HaveTheCablesOfTheirCircuits()
     {
         DeviceBox[] boxes = [.. new RoughInPlanner(Rules).Plan(RanchHouse.Bare).Dwelling.PlacedBoxes().Where(placed => placed.Address.StartsWith("kitchen/", StringComparison.Ordinal) || placed.Address.StartsWith("laundry/", StringComparison.Ordinal)).Select(placed => placed.Box)];
-        Assert.All(boxes.Where(box => box.Devices.Contains(DeviceKind.DuplexReceptacle) || box.Devices.Contains(DeviceKind.GfciReceptacle)), box => Assert.Equal("12-2, 12-2", box.Cables.ToString()));
+        Assert.All(boxes.Where(box => box.Devices.Contains(DeviceKind.DuplexReceptacle) || box.Devices.Contains(DeviceKind.GfciReceptacle)), box => Assert.StartsWith("12-2, 12-2", box.Cables.ToString(), StringComparison.Ordinal));
         Assert.Equal("6-3", Assert.Single(boxes, box => box.Purpose == BoxPurpose.Range).Cables.ToString());
         Assert.Equal("10-3", Assert.Single(boxes, box => box.Purpose == BoxPurpose.Dryer).Cables.ToString());
         Assert.All(boxes.Where(box => box.Cables.Count > 0), box => Assert.NotNull(box.Volume));

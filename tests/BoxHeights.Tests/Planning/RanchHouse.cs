@@ -12,7 +12,7 @@ internal static class RanchHouse
         .WithOccupancy(Occupancy.OneFamily);
 
     private static RectangleHouse Drawing => new RectangleHouse("ranch", In, 7)
-        .Add("kitchen", RoomKind.Kitchen, Main, 0, 0, 264, 180, On("north", "cold", FixtureKind.Refrigerator, 1, 37, 30), On("north", "washes", FixtureKind.Dishwasher, 102, 126, 24))
+        .Add("kitchen", RoomKind.Kitchen, Main, 0, 0, 264, 180, On("north", "cold", FixtureKind.Refrigerator, 1, 37, 30), On("north", "washes", FixtureKind.Dishwasher, 102, 126, 24), On("north", "grinds", FixtureKind.Disposal, 76, 86, 12))
         .Add("living", RoomKind.LivingRoom, Main, 0, 180, 264, 336, On("west", "screen", FixtureKind.Television, 50, 105, 4), On("south", "couch", FixtureKind.Sofa, 150, 234, 36))
         .Add("foyer", RoomKind.Foyer, Main, 267.5m, 232, 331.5m, 336)
         .Add("hall", RoomKind.Hall, Main, 267.5m, 180, 579.5m, 228.5m)

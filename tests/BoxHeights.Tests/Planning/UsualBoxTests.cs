@@ -144,5 +144,5 @@ public sealed class UsualBoxTests
 
     [Fact]
     public void Switch_SaysWhatItIsFor() =>
-        Assert.All(Ranch.Reasons.Where(one => Ranch.Dwelling.FindBox(one.Id)!.Box.Purpose == BoxPurpose.Switch), one => Assert.EndsWith("for " + Ranch.Dwelling.FindBox(one.Id)!.Box.Controls, one.Reason, StringComparison.Ordinal));
+        Assert.All(Ranch.Reasons.Where(one => Ranch.Dwelling.FindBox(one.Id)!.Box.Purpose == BoxPurpose.Switch), one => Assert.EndsWith("for " + Ranch.Dwelling.FindBox(one.Id)!.Box.Controls, one.Reason.Replace(" (" + one.RuleId + ")", ""), StringComparison.Ordinal));
 }

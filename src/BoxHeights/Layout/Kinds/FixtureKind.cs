@@ -4,6 +4,7 @@ namespace BoxHeights;
 [Kind("refrigerator")]
 [Kind("range")]
 [Kind("dishwasher")]
+[Kind("disposal", "A grinder of food waste under a sink.")]
 [Kind("washer")]
 [Kind("dryer")]
 [Kind("tub")]
