@@ -35,10 +35,12 @@ public sealed partial class HabitCaseTests
         return plan.Dwelling.PlacedBoxes().Count(placed => placed.Box.Purpose == BoxPurpose.General).ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
 
-    /// <summary>How many receptacles the short wall of a foyer gets that runs round without a break.</summary>
+    /// <summary>How many receptacles the shorter of a foyer's two walls gets where there is no break between them.</summary>
     private static string OnAFoyersWall(Distance length)
     {
-        RoomPlan plan = Plan(new SquareRoom { Kind = RoomKind.Foyer, Wide = length, Deep = In("200") }.House(), "foyer-outlets", "general-height", "room-for-boxes");
+        Dwelling house = new SquareRoom { Kind = RoomKind.Foyer, Wide = length, Deep = In("125") }.House()
+            .WithWalls(wall => wall.Id is "north" or "west" ? wall.WithOpenings(new[] { new Opening("to-" + wall.Id, OpeningKind.Cased, Distance.Zero, wall.Length) }) : wall);
+        RoomPlan plan = Plan(house, "foyer-outlets", "general-height", "room-for-boxes");
         return plan.Dwelling.PlacedBoxes().Count(placed => placed.Address == "square/south" && placed.Box.Purpose == BoxPurpose.General).ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
 
