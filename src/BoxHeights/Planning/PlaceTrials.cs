@@ -143,7 +143,7 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
     {
         Distance? most = null;
         string room = SurfaceAddress.Read(planned.Address).Space;
-        foreach (SpaceIndex.Judged judged in State.Spaces.OfSpace(room))
+        foreach (SpaceIndex.JudgedSpace judged in State.Spaces.OfSpace(room))
         {
             if (judged is not { Rule: IServesRuns served, View: { Room: not null, HasBrokenParts: false } view } || served.Spaces.Of(view) is not { } runs)
             {

@@ -10,7 +10,7 @@ internal sealed partial class RoughInDraft
     // More would mean that adding boxes never ends.
     private const int MostAdded = 400;
 
-    private IEnumerable<SpaceIndex.Judged> All
+    private IEnumerable<SpaceIndex.JudgedSpace> All
     {
         get
         {
@@ -24,7 +24,7 @@ internal sealed partial class RoughInDraft
     /// <summary>Adds the boxes that findings of what is lacking offer, one finding after another.</summary>
     /// <param name="spaces">What is judged.</param>
     /// <param name="which">Which of its findings.</param>
-    private void AddLacking(List<SpaceIndex.Judged> spaces, Predicate<Finding> which)
+    private void AddLacking(List<SpaceIndex.JudgedSpace> spaces, Predicate<Finding> which)
     {
         HashSet<string> given = new(StringComparer.Ordinal);
         for (int n = 0; n < MostAdded; n++)
@@ -48,14 +48,14 @@ internal sealed partial class RoughInDraft
             }
         }
 
-        bool IsNext(SpaceIndex.Judged space, Finding finding) =>
+        bool IsNext(SpaceIndex.JudgedSpace space, Finding finding) =>
             IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Adds.Count: > 0 };
     }
 
     /// <summary>The first finding to be mended, of rules that are planned first or of the others: each thing that is judged is judged again only when it is come to.</summary>
-    private (SpaceIndex.Judged Space, Finding Finding)? FirstOf(List<SpaceIndex.Judged> spaces, bool isPlannedFirst, Func<SpaceIndex.Judged, Finding, bool> isNext)
+    private (SpaceIndex.JudgedSpace Space, Finding Finding)? FirstOf(List<SpaceIndex.JudgedSpace> spaces, bool isPlannedFirst, Func<SpaceIndex.JudgedSpace, Finding, bool> isNext)
     {
-        foreach (SpaceIndex.Judged space in spaces)
+        foreach (SpaceIndex.JudgedSpace space in spaces)
         {
             if (space.Rule.IsPlannedFirst == isPlannedFirst)
             {
@@ -74,7 +74,7 @@ internal sealed partial class RoughInDraft
     private static string KeyOf(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Measured;
 
     /// <summary>As near as another height or a few inches make room, and where the thing that it is for is still within reach.</summary>
-    private bool TryNear(PlacedBox placed, SpaceIndex.Judged space, Finding finding, bool isAtStud)
+    private bool TryNear(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isAtStud)
     {
         if (placed.Box.At is not { } at || State.SurfaceAt(placed.Address) is not { Wall: { } wall } surface || (isAtStud && surface.Studs is null)
             || HeightsOnWall.Of(this, placed.Address, wall.Length, placed.Box, !isAtStud) is not { } heights)
@@ -100,13 +100,13 @@ internal sealed partial class RoughInDraft
     }
 
     /// <summary>Whether a box that isn't where a finding offers it still gives what is lacking.</summary>
-    private bool Serves(PlacedBox placed, Distance offered, SpaceIndex.Judged space, Finding finding)
+    private bool Serves(PlacedBox placed, Distance offered, SpaceIndex.JudgedSpace space, Finding finding)
     {
         using LayoutState.Probe? probe = State.ProbeFor(placed.Address, placed.Box);
         return probe is not null && space.Rule.ServesFrom(space.View, finding.Subject, probe.Box, offered);
     }
 
-    private void Judge(SpaceIndex.Judged space)
+    private void Judge(SpaceIndex.JudgedSpace space)
     {
         if (space.IsStale)
         {

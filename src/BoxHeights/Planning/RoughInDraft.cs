@@ -196,7 +196,7 @@ internal sealed partial class RoughInDraft
     }
 
     private void AddLights(string space, SwitchesAtEntrances habit) =>
-        AddLacking(new List<SpaceIndex.Judged>(State.Spaces.OfSpace(space)).FindAll(one => one.Rule.Adds is { } box && box.Devices.Exists(habit.Lights.Contains)), _ => true);
+        AddLacking(new List<SpaceIndex.JudgedSpace>(State.Spaces.OfSpace(space)).FindAll(one => one.Rule.Adds is { } box && box.Devices.Exists(habit.Lights.Contains)), _ => true);
 
     private void Fill(Room room)
     {

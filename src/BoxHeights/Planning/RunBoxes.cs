@@ -54,7 +54,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
     private SpaceView? ViewOf(Room room, SpaceRule rule)
     {
-        foreach (SpaceIndex.Judged judged in draft.State.Spaces.OfSpace(room.Id))
+        foreach (SpaceIndex.JudgedSpace judged in draft.State.Spaces.OfSpace(room.Id))
         {
             if (judged.Rule == rule && judged.View is { Room: not null, HasBrokenParts: false })
             {

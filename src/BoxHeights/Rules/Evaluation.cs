@@ -261,7 +261,7 @@ public sealed partial class Evaluation
     private Check CheckOf(int box, int placement, in Place place)
     {
         StatedPlacement stated = state.SitesOf(box)[0].Placements[placement];
-        Rules.Judgement judged = SlabJudge.Judge(stated.Slabs, place);
+        SlabJudgement judged = SlabJudge.Judge(stated.Slabs, place);
         Verdict verdict = state.VerdictOf(box, placement, place);
         List<string> disputed = [];
         foreach ((string reading, Slab[] slabs) in stated.Readings)

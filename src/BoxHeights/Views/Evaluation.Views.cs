@@ -118,7 +118,7 @@ public sealed partial class Evaluation
         List<CoverageView> found = [];
         lock (state)
         {
-            foreach (SpaceIndex.Judged one in state.Spaces.OfSpace(space.Id))
+            foreach (SpaceIndex.JudgedSpace one in state.Spaces.OfSpace(space.Id))
             {
                 if (one.Rule is var rule && rule.ServedIn(one.View) is var (served, open) && served.Count + open.Count > 0)
                 {

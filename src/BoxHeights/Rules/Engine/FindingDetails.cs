@@ -64,7 +64,7 @@ internal sealed class FindingDetails
         }
 
         StatedPlacement stated = sites[edge].Placements[placement];
-        Rules.Judgement judged = SlabJudge.Judge(stated.Slabs, place);
+        SlabJudgement judged = SlabJudge.Judge(stated.Slabs, place);
         List<string> disputed = [];
         if (verdict == Verdict.Fails)
         {

@@ -11,7 +11,7 @@ internal sealed partial class SpaceIndex
 
     private static readonly List<int> None = [];
 
-    private readonly List<Judged> judged = [];
+    private readonly List<JudgedSpace> judged = [];
     private readonly List<SpaceBox?> boxOf = [];
     private readonly BoxLists lists;
     private readonly DwellingMemo? whole;
@@ -84,7 +84,7 @@ internal sealed partial class SpaceIndex
 
     public int Count => judged.Count;
 
-    public Judged this[int index] => judged[index];
+    public JudgedSpace this[int index] => judged[index];
 
     /// <summary>Which of what is judged reads where a box is; null unless that is noted.</summary>
     public SpaceReaders? Readers { get; private set; }
@@ -158,10 +158,10 @@ internal sealed partial class SpaceIndex
     }
 
     /// <summary>What is judged for a room or an outside face by itself.</summary>
-    public List<Judged> OfSpace(string id) => ListIn(ofSpace, id).ConvertAll(one => judged[one]);
+    public List<JudgedSpace> OfSpace(string id) => ListIn(ofSpace, id).ConvertAll(one => judged[one]);
 
     /// <summary>What is judged for flights, storeys and the dwelling.</summary>
-    public List<Judged> Wide => wide.ConvertAll(one => judged[one]);
+    public List<JudgedSpace> Wide => wide.ConvertAll(one => judged[one]);
 
     /// <summary>Where along its wall a box may go without making what its room has to provide worse.</summary>
     public DistanceSet KeepOf(int box)

@@ -1,7 +1,7 @@
 namespace BoxHeights.Rules;
 
 /// <summary>What a rule's slabs say of a place.</summary>
-internal readonly struct Judgement(Verdict verdict, long margin, in DistanceSet allowed, MissingFacts needs)
+internal readonly struct SlabJudgement(Verdict verdict, long margin, in DistanceSet allowed, MissingFacts needs)
 {
     public Verdict Verdict { get; } = verdict;
 
@@ -48,7 +48,7 @@ internal static class SlabJudge
         return worst;
     }
 
-    public static Judgement Judge(Slab[] slabs, in Place place)
+    public static SlabJudgement Judge(Slab[] slabs, in Place place)
     {
         Verdict worst = BoxHeights.Verdict.Passes;
         DistanceSet sure = DistanceSet.All;

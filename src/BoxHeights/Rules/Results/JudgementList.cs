@@ -178,7 +178,7 @@ internal sealed class JudgementList
         }
     }
 
-    private void Space(SpaceIndex.Judged judged)
+    private void Space(SpaceIndex.JudgedSpace judged)
     {
         HashSet<string> boxes = new(judged.View.Boxes.Select(box => box.Id), StringComparer.Ordinal);
         SpaceStatement said = judged.SayAll();

@@ -7,7 +7,7 @@ namespace BoxHeights.Rules;
 internal sealed partial class SpaceIndex
 {
     /// <summary>One space rule, what it is judged for, and what it said last.</summary>
-    internal sealed class Judged(SpaceRule rule, SpaceView view, BoxLists lists, int number)
+    internal sealed class JudgedSpace(SpaceRule rule, SpaceView view, BoxLists lists, int number)
     {
         private readonly SpaceStatement statement = new();
 
