@@ -23,7 +23,7 @@ internal sealed class WallPlaces
         this.onBlocking = onBlocking;
         hidden = onBlocking ? DistanceSet.Empty : Hidden(site.Site.Surface.Fixtures);
         AreAtStuds = !onBlocking && site.Site.Box.Mounting is null or MountingMethod.Stud && site.Site.Surface.Studs is { Count: > 0 };
-        All = AreAtStuds ? BesideStuds(site.Site.Surface.Studs!, site.Site.Box.Size.Width) : Steps(site.Site.Surface.Length, step);
+        All = AreAtStuds ? BesideStuds(site.Site.Surface.Studs!, site.Site.Framing, site.Site.Box.Size) : Steps(site.Site.Surface.Length, step);
     }
 
     /// <summary>Whether they are stud faces.</summary>
@@ -72,14 +72,18 @@ internal sealed class WallPlaces
         return hidden;
     }
 
-    private static Distance[] BesideStuds(StudPositions studs, Distance boxWidth)
+    private static Distance[] BesideStuds(StudPositions studs, WallFraming? framing, BoxSize box)
     {
         List<Distance> found = [];
         Distance? bayFrom = null;
         for (int stud = 1; stud <= studs.Count; stud++)
         {
-            studs.TryCenter(stud, StudSide.Left, boxWidth, out Distance left);
-            studs.TryCenter(stud, StudSide.Right, boxWidth, out Distance right);
+            studs.TryCenter(stud, StudSide.Left, box.Width, out Distance left);
+            studs.TryCenter(stud, StudSide.Right, box.Width, out Distance right);
+            if (framing is { Members.Count: <= WallFraming.MostWorkedThrough } && InsteadOf(framing, stud) is var (start, end))
+            {
+                (left, right) = (start - box.HalfWidth, end + box.HalfWidth);
+            }
 
             // A bay too narrow for the box has the centers of its two sides in the wrong order.
             if (bayFrom is { } from && from <= left)
@@ -101,6 +105,27 @@ internal sealed class WallPlaces
         }
 
         return [.. found];
+    }
+
+    /// <summary>From where to where the kings, jacks or corner studs reach that stand in a stud's place; null where it stands itself.</summary>
+    private static (Distance From, Distance To)? InsteadOf(WallFraming framing, int stud)
+    {
+        foreach (FramingMember replaced in framing.Members)
+        {
+            if (replaced.IsReplaced && replaced.Number == stud)
+            {
+                (Distance from, Distance to) = (replaced.Right, replaced.Left);
+                foreach (FramingMember member in framing.Members)
+                {
+                    bool isThere = member is { IsSure: true, IsReplaced: false } && member.Left < replaced.Right && replaced.Left < member.Right;
+                    (from, to) = isThere ? (Distance.Min(from, member.Left), Distance.Max(to, member.Right)) : (from, to);
+                }
+
+                return from < to ? (from, to) : null;
+            }
+        }
+
+        return null;
     }
 
     private static Distance[] Steps(Distance length, Distance step)

@@ -59,6 +59,29 @@ public sealed class TwoHousesTests
         Assert.All(Plans["row"].Value.Dwelling.PlacedBoxes().Where(placed => placed.Box.Height is not null), placed => Assert.Equal(placed.Box.Height!.Value.Value.RoundNearest(millimeter), placed.Box.Height!.Value.Value));
     }
 
+    // A box is nailed to a piece that stands there: its side is on the piece's face to the tick, be it a stud, a king or a corner, and no piece is within it. Worked out from the pieces, and not
+    // from the stud that the plan names. A stud's place that a king has taken is no place for a box.
+    [Theory]
+    [InlineData("ranch")]
+    [InlineData("row")]
+    public void Plan_NailsEachBoxToWhatStandsThere(string house)
+    {
+        Evaluation evaluation = Evaluator.Evaluate(Plans[house].Value.Dwelling);
+        int nailed = 0;
+        foreach (PlacedBox placed in Plans[house].Value.Dwelling.PlacedBoxes().Where(placed => placed.Box.Mounting?.How == MountingMethod.Stud))
+        {
+            WallView wall = evaluation.Wall(placed.Address);
+            BoxSize size = wall.Boxes.Single(box => box.Id == placed.Box.Id).Size;
+            (Distance left, Distance right) = (placed.Box.At!.Value - size.HalfWidth, placed.Box.At!.Value + size.HalfWidth);
+            StudView[] standing = [.. wall.Studs.Where(stud => stud.Part is FramingPart.Stud or FramingPart.King or FramingPart.Corner && !wall.Studs.Any(other => other.Part is not FramingPart.Stud && stud.Part == FramingPart.Stud && other.Left < stud.Right && stud.Left < other.Right))];
+            Assert.True(standing.Any(stud => stud.Right == left || stud.Left == right) || wall.Openings.Any(opening => opening.Area.Left.From < right && left < opening.Area.Right.From), placed.Box.Id + " is at no face");
+            Assert.DoesNotContain(standing, stud => stud.Left < right && left < stud.Right);
+            nailed++;
+        }
+
+        Assert.InRange(nailed, 50, 90);
+    }
+
     // Each light by a set of switches that goes together, each box of switches for something.
     [Theory]
     [InlineData("ranch")]
