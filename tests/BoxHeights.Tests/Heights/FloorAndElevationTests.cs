@@ -50,6 +50,17 @@ public class FloorAndElevationTests
                 && (high >= low) == !(high < low) && (high <= low) == !(high > low) && (high == low) == (b == Distance.Zero) && (high != low) != (high == low);
         }).Check(Tries.Always(100));
 
+    [Theory]
+    [InlineData(-1, true, true, false, false)]
+    [InlineData(0, false, true, true, false)]
+    [InlineData(1, false, false, true, true)]
+    public void Elevation_OneTickUnderAtAndOverAnother_IsInItsOrder(int ticks, bool lower, bool notHigher, bool notLower, bool higher)
+    {
+        Elevation other = new(Distance.FromInches(48));
+        Elevation one = other + Distance.FromTicks(ticks);
+        Assert.Equal((lower, notHigher, notLower, higher), (one < other, one <= other, one >= other, one > other));
+    }
+
     [Fact]
     public void Elevation_Default_IsTheStoreysSubfloor()
     {

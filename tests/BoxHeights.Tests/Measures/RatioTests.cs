@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using Fractions;
@@ -39,6 +40,20 @@ public class RatioTests
         Assert.Throws<OverflowException>(() => new Ratio(long.MinValue, -1));
         Assert.Throws<OverflowException>(() => new Ratio(1, long.MinValue));
     }
+
+    // n over n + 1 beside n + 1 over n + 2: their cross products differ by 1, in the lowest of 128 bits.
+    [Fact]
+    public void CompareTo_LargeNeighbors_AgainstFractions() => Holds(Both(Gen.Choose(2, int.MaxValue), Gen.Choose(0, 40)), pair =>
+    {
+        (int n, int k) = pair;
+        long large = n * (long)int.MaxValue;
+        return new[] { 0L, 1L, n }.All(step =>
+        {
+            (Ratio a, Ratio b) = (new(large, large + 1), new(large + step, large + step + 1 + (k == 0 ? 1 : 0)));
+            return Math.Sign(a.CompareTo(b)) == new Fraction(a.Numerator, a.Denominator).CompareTo(new Fraction(b.Numerator, b.Denominator))
+                && Math.Sign(b.CompareTo(a)) == -Math.Sign(a.CompareTo(b));
+        });
+    });
 
     [Fact]
     public void CompareTo_AgainstFractions() => Holds(Both(Ratios, Ratios), pair =>
