@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Planning;
@@ -38,6 +39,19 @@ public sealed class UsualBoxTests
         PlacedBox box = Of("usual-doorbell");
         Assert.Equal("front/wall", box.Address);
         Assert.InRange(In(527) - box.Box.At!.Value, In(3), In(8));
+    }
+
+    // A bell is for who comes in by the front door: not for one that is no way into the house, nor for one to the garden.
+    [Theory]
+    [InlineData("door", true, 1)]
+    [InlineData("door", false, 0)]
+    [InlineData("sliding-door", true, 0)]
+    public void DoorbellButton_IsForADoorThatIsAWayIn(string kind, bool isEntrance, int bells)
+    {
+        Opening door = new Opening("front", new OpeningKind(kind), In(60), In(96)).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into).WithEntrance(isEntrance ? EntranceSide.Inside : null);
+        SquareRoom foyer = new() { Kind = RoomKind.Foyer, NorthOpenings = [door], NorthIsBackOf = "street/face" };
+        Dwelling house = foyer.House().WithOutside(new[] { new OutsideFace("street").WithWalls(new[] { new Wall("face", In(144)) }) });
+        Assert.Equal(bells, new RoughInPlanner(RuleSets.RoughInPractice).Plan(house).Reasons.Count(one => one.RuleId == "usual-doorbell"));
     }
 
     // The vehicle door runs from 24 in to 216 in of a wall of 240-1/2 in; ten feet in from it is in the middle of 120.

@@ -40,6 +40,14 @@ public sealed class UnknownKindTests
         "the-box (room/wall): purpose \"aquarium\" isn't known here, so that nothing is judged that goes by it", Assert.Single(Said(box => box.WithPurpose(new BoxPurpose("aquarium")))), StringComparison.Ordinal);
 
     [Fact]
+    public void Fixture_OnAnOutsideFace_IsToldWithItsFace()
+    {
+        Dwelling house = new OneBox().Build().WithOutside(new[] { new OutsideFace("side").WithFixtures(new[] { new Fixture("unit", new FixtureKind("condensor")) }).WithWalls(new[] { new Wall("face", CaseFile.Inches("300")) }) });
+        string[] said = [.. new LayoutEvaluator(Rules + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(house).Findings.Where(finding => finding.Fault is not null).Select(finding => finding.Message)];
+        Assert.Contains(said, one => one.StartsWith("side/unit (side): ", StringComparison.Ordinal) && one.Contains("\"condensor\" isn't known here: is \"condenser\" meant?", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Boxes_OfOneUnknownKind_AreTold()
     {
         DwellingBuilder house = new("house");
