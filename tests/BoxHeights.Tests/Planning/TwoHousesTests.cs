@@ -47,6 +47,8 @@ public sealed class TwoHousesTests
             marks.Rows.Select(row => row.BoxId).Order(StringComparer.Ordinal));
         Assert.Empty(marks.LeftOut);
         Assert.All(marks.Rows, row => Assert.Equal("", row.Stop));
+        Assert.Equal(Plans[house].Value.Dwelling.PlacedBoxes().Count(placed => placed.Address.EndsWith("/floor", StringComparison.Ordinal)), marks.InFloor.Count);
+        Assert.Empty(Evaluator.Evaluate(marks.ToDwelling()).Findings);
         Assert.NotEmpty(OrderList.For(evaluation).ToCsv());
         Assert.NotEmpty(StoryPole.For(evaluation).Rows);
     }

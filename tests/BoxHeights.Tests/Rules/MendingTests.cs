@@ -47,10 +47,15 @@ public sealed class MendingTests
             Assert.True(Evaluator.Evaluate(after.Dwelling).Findings.Count == after.Evaluation.Findings.Count, said);
             Assert.True(after.Boxes.All(box => box.Because.All(number => number >= 1 && number <= before.Causes.Count)), said);
             AssertInAnyOrder(mistake.House, after, new Random(seed), said);
+
+            // Whoever has only the sheet sets the mended house: clean, but for what is left.
+            Assert.Equal(Keys(after.Evaluation), Keys(Evaluator.Evaluate(MarkSheet.For(before).ToDwelling())));
         }
 
         Assert.True(mended >= 2, "hardly any house offers a place for this mistake: " + mended);
     }
+
+    private static string[] Keys(Evaluation evaluation) => [.. evaluation.Findings.Select(finding => finding.Key).Order(StringComparer.Ordinal)];
 
     [Fact]
     public void Mend_OfAHouseThatIsClean_ChangesNothing()
