@@ -6,11 +6,9 @@ namespace BoxHeights.Rules;
 /// <content>One space rule and one thing that it is judged for.</content>
 internal sealed partial class SpaceIndex
 {
-    /// <summary>One space rule, what it is judged for, and what it said last.</summary>
-    internal sealed class JudgedSpace(SpaceRule rule, SpaceView view, BoxLists lists, int number)
+    /// <summary>One space rule, what it is judged for, and what it said last. While it is judged it speaks into a statement that it shares with the others.</summary>
+    internal sealed class JudgedSpace(SpaceRule rule, SpaceView view, BoxLists lists, SpaceStatement statement, int number)
     {
-        private readonly SpaceStatement statement = new();
-
         /// <summary>Its number among all that is judged.</summary>
         public int Number => number;
 

@@ -12,6 +12,9 @@ internal sealed partial class SpaceIndex
     private static readonly List<int> None = [];
 
     private readonly List<JudgedSpace> judged = [];
+
+    // Used again for each of them: only one is judged at a time.
+    private readonly SpaceStatement statement = new();
     private readonly List<SpaceBox?> boxOf = [];
     private readonly BoxLists lists;
     private readonly DwellingMemo? whole;
@@ -262,7 +265,7 @@ internal sealed partial class SpaceIndex
             if (rule.Subject == view.Kind && (rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(kind)))
             {
                 among.Add(judged.Count);
-                judged.Add(new(rule, view, lists, judged.Count));
+                judged.Add(new(rule, view, lists, statement, judged.Count));
             }
         }
     }

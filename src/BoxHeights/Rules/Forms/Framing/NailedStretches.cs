@@ -9,7 +9,10 @@ internal sealed class NailedStretches
     private readonly PlacementSite site;
     private readonly WallFraming framing;
     private readonly Distance within;
-    private readonly List<(long Left, long Right, AllowedHeights Heights, bool IsOpen)> stretches = [];
+    private readonly List<Stretch> stretches = [];
+
+    // Apart from the stretches, which are sorted and copied: most allow any height, and a statement of heights is large.
+    private readonly List<AllowedHeights> heightsOf = [];
 
     private NailedStretches(PlacementSite site, WallFraming framing, Distance within)
     {
@@ -40,7 +43,7 @@ internal sealed class NailedStretches
 
         foreach (NoCavity filled in site.Wall!.NoCavity)
         {
-            if (filled.Kind == NoCavityKind.Post || filled.Kind == NoCavityKind.Blocking)
+            if ((filled.Kind == NoCavityKind.Post || filled.Kind == NoCavityKind.Blocking) && statement.Matters(filled.Left - reach, filled.Right + reach))
             {
                 nailed.Beside(filled.Left, filled.Right, filled.Bottom, filled.Top, null);
             }
@@ -48,7 +51,7 @@ internal sealed class NailedStretches
 
         foreach (Opening opening in site.Wall.Openings)
         {
-            nailed.InOpening(opening);
+            nailed.InOpening(opening, statement);
         }
 
         return nailed;
@@ -95,18 +98,31 @@ internal sealed class NailedStretches
 
         Distance center = side == StudSide.Left ? face - size.HalfWidth : face + size.HalfWidth;
         heights = room < size.WidthRange.To ? heights & AllowedHeights.DependsOn(MissingFacts.BoxSize) : heights;
-        stretches.Add(((center - within).Ticks, (center + within).Ticks, heights, isOpen));
+        Add(center - within, center + within, heights, isOpen);
     }
 
     /// <summary>A box that reaches into an opening, or lies over it or in a door's pocket, is another rule's concern; one under a sill is nailed to a cripple, where those are known.</summary>
-    private void InOpening(Opening opening)
+    private void InOpening(Opening opening, PlacementStatement statement)
     {
         Distance reach = site.Box.Size.HalfWidth - Distance.FromTicks(1);
-        AllowedHeights heights = opening.Sill is { } sill && framing.KnowsUnder(opening) ? site.AtLeast(TargetLine.BoxTop, sill, opening.Left, opening.Right) : AllowedHeights.Anything;
-        stretches.Add(((opening.Left - reach).Ticks, (opening.Right + reach).Ticks, heights, false));
+        if (statement.Matters(opening.Left - reach, opening.Right + reach))
+        {
+            AllowedHeights heights = opening.Sill is { } sill && framing.KnowsUnder(opening) ? site.AtLeast(TargetLine.BoxTop, sill, opening.Left, opening.Right) : AllowedHeights.Anything;
+            Add(opening.Left - reach, opening.Right + reach, heights, false);
+        }
+
         if (DoorPocket.TryOf(opening, out DoorPocket pocket))
         {
-            stretches.Add(((pocket.Left - reach).Ticks, (pocket.Right + reach).Ticks, AllowedHeights.Anything, false));
+            Add(pocket.Left - reach, pocket.Right + reach, AllowedHeights.Anything, false);
+        }
+    }
+
+    private void Add(Distance left, Distance right, in AllowedHeights heights, bool isOpen)
+    {
+        stretches.Add(new(left.Ticks, right.Ticks, heights.Sure.IsAll ? -1 : heightsOf.Count, isOpen));
+        if (!heights.Sure.IsAll)
+        {
+            heightsOf.Add(heights);
         }
     }
 
@@ -115,15 +131,15 @@ internal sealed class NailedStretches
     {
         long end = site.Surface.Length.Ticks;
         List<long> cuts = [0, end + 1];
-        foreach ((long left, long right, _, _) in stretches)
+        foreach (Stretch stretch in stretches)
         {
-            cuts.Add(Math.Min(Math.Max(left, 0), end + 1));
-            cuts.Add(Math.Min(Math.Max(right + 1, 0), end + 1));
+            cuts.Add(Math.Min(Math.Max(stretch.Left, 0), end + 1));
+            cuts.Add(Math.Min(Math.Max(stretch.Right + 1, 0), end + 1));
         }
 
         cuts.Sort();
         stretches.Sort((a, b) => a.Left.CompareTo(b.Left));
-        List<(long Left, long Right, AllowedHeights Heights, bool IsOpen)> here = [];
+        List<Stretch> here = [];
         int next = 0;
         for (int cut = 1; cut < cuts.Count; cut++)
         {
@@ -141,9 +157,9 @@ internal sealed class NailedStretches
 
             here.RemoveAll(one => one.Right < from);
             AllowedHeights allowed = AllowedHeights.Nothing;
-            foreach ((_, _, AllowedHeights heights, bool isOpen) in here)
+            foreach (Stretch stretch in here)
             {
-                allowed |= isOpen && !openSidesHold ? AllowedHeights.Nothing : heights;
+                allowed |= stretch.IsOpen && !openSidesHold ? AllowedHeights.Nothing : stretch.Heights < 0 ? AllowedHeights.Anything : heightsOf[stretch.Heights];
             }
 
             if ((openSidesHold || here.Exists(one => one.IsOpen)) && !allowed.Sure.IsAll)
@@ -151,5 +167,21 @@ internal sealed class NailedStretches
                 statement.Within(Distance.FromTicks(from), Distance.FromTicks(to), allowed);
             }
         }
+    }
+
+    /// <summary>From where to where a center may be.</summary>
+    /// <param name="left">From where.</param>
+    /// <param name="right">To where.</param>
+    /// <param name="heights">Which of the statements of heights holds there; −1 where any height does.</param>
+    /// <param name="isOpen">Whether it is at the open side of a stud.</param>
+    private readonly struct Stretch(long left, long right, int heights, bool isOpen)
+    {
+        public long Left => left;
+
+        public long Right => right;
+
+        public int Heights => heights;
+
+        public bool IsOpen => isOpen;
     }
 }
