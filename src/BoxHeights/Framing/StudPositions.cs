@@ -69,7 +69,7 @@ public sealed class StudPositions
         }
 
         long thickness = (layout.Thickness ?? UsualThickness).Ticks;
-        List<long> faces = [];
+        List<long> faces = new((int)count);
         if (layout.Faces.Count > 0)
         {
             foreach (Distance face in layout.Faces)

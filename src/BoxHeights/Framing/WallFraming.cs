@@ -14,7 +14,7 @@ public sealed class WallFraming
     /// <summary>More pieces than a wall of 100 ft has aren't worked through one by one where each costs work.</summary>
     internal const int MostWorkedThrough = 1_000;
 
-    private readonly List<FramingMember> members = [];
+    private readonly List<FramingMember> members;
     private readonly Wall wall;
     private readonly StudLayout layout;
     private readonly StudPositions studs;
@@ -25,6 +25,9 @@ public sealed class WallFraming
         this.layout = layout;
         studs = StudPositions.Along(layout, wall.Length);
         Thickness = layout.Thickness ?? StudPositions.UsualThickness;
+
+        // Corners, and a king, a jack and a cripple on either side of each opening.
+        members = new(studs.Count + 2 + (6 * wall.Openings.Count));
         if (studs.Count > 0 || layout.Spacing is not null)
         {
             Corners();

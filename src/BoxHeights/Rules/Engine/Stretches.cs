@@ -108,8 +108,14 @@ internal sealed class Stretches
                 over.Add(parts[next++]);
             }
 
-            long right = Edges[i + 1];
-            over.RemoveAll(part => part.Slab.RightTicks < right);
+            for (int one = over.Count - 1; one >= 0; one--)
+            {
+                if (over[one].Slab.RightTicks < Edges[i + 1])
+                {
+                    over.RemoveAt(one);
+                }
+            }
+
             sure[i] = DistanceSet.All;
             firm[i] = DistanceSet.All;
             foreach (Part part in over)

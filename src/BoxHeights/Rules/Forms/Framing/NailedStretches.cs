@@ -155,7 +155,14 @@ internal sealed class NailedStretches
                 here.Add(stretches[next++]);
             }
 
-            here.RemoveAll(one => one.Right < from);
+            for (int i = here.Count - 1; i >= 0; i--)
+            {
+                if (here[i].Right < from)
+                {
+                    here.RemoveAt(i);
+                }
+            }
+
             AllowedHeights allowed = AllowedHeights.Nothing;
             foreach (Stretch stretch in here)
             {
