@@ -76,10 +76,10 @@ public readonly partial record struct CableType
         }
 
         string rest = text.Trim();
-        if (rest.IndexOfAny(CoreMarks) is > 0 and var mark && TryCount(rest.Substring(0, mark), out int cores)
-            && decimal.TryParse(rest.Substring(mark + 1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal area))
+        string[] cored = rest.Split(CoreMarks);
+        if (cored.Length == 2 && TryCount(cored[0], out int cores) && decimal.TryParse(cored[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal area))
         {
-            bool isGrounded = rest[mark] is 'G' or 'g';
+            bool isGrounded = rest[cored[0].Length] is 'G' or 'g';
             int live = isGrounded ? cores - 1 : cores;
             bool isKnown = ConductorSize.TryFromSquareMillimeters(area, out ConductorSize metric) && IsGroup(live);
             cable = isKnown ? new(metric, live, 0, isGrounded) : default;

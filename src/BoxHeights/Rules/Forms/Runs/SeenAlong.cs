@@ -43,8 +43,8 @@ internal sealed class SeenAlong(Room room, LengthUnits units)
 
         Wording left = Place(stretch.Address, stretch.Left);
         Wording right = Place(stretch.Address, stretch.Right);
-        return WallAt(stretch.Address) is { } of && IsNothing(of, stretch.Right) && stretch.Left == Distance.Zero ? (Wording) $"the left {Printed.Of(stretch.Right, units):length} of {name:wall}"
-            : WallAt(stretch.Address) is { } on && IsNothing(on, stretch.Left) && stretch.Right == on.Length ? (Wording) $"the right {Printed.Of(on.Length - stretch.Left, units):length} of {name:wall}"
+        return WallAt(stretch.Address) is { } of && IsNothing(of, stretch.Right) && stretch.Left == Distance.Zero ? (Wording)$"the left {Printed.Of(stretch.Right, units):length} of {name:wall}"
+            : WallAt(stretch.Address) is { } on && IsNothing(on, stretch.Left) && stretch.Right == on.Length ? (Wording)$"the right {Printed.Of(on.Length - stretch.Left, units):length} of {name:wall}"
             : (Wording)$"{name:wall} from {left:from} to {right:to}";
     }
 
@@ -119,7 +119,7 @@ internal sealed class SeenAlong(Room room, LengthUnits units)
 
     private static Wording Thing(string kind, string id) => kind == id ? Wording.Term(kind) : $"{Wording.Term(kind):kind} {id:address}";
 
-    private string NameOf(string address) => SurfaceAddress.Read(address).Surface ?? address;
+    private static string NameOf(string address) => SurfaceAddress.Read(address).Surface ?? address;
 
     private Wall? WallAt(string address)
     {
@@ -138,7 +138,7 @@ internal sealed class SeenAlong(Room room, LengthUnits units)
     private int Corners(Run run)
     {
         int corners = 0;
-        IReadOnlyList<RunStretch> stretches = run.Stretches;
+        Items<RunStretch> stretches = run.Stretches;
         for (int i = 1; i < stretches.Count; i++)
         {
             int wall = stretches[i - 1].Wall;
