@@ -59,6 +59,20 @@ public sealed class RunLoopTests
         Assert.True(plan.HasSlack());
     }
 
+    // 40 ft round with places from 10 to 30 ft alone: 66 in beyond the last and before the first nothing is served, across the end of the line wherever that is counted from.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(100)]
+    public void WithoutSlack_AcrossTheEndOfALoop_IsInItsTwoParts(int from)
+    {
+        Distance At(decimal inches) => Distance.FromInches(from + inches);
+        RunToPlan run = new RunToPlan(new(At(0), At(480))) with { IsLoop = true, Candidates = new(Enumerable.Range(10, 21).Select(foot => new RunCandidate(At(12m * foot)))) };
+        RunPlan plan = new RunPlanner(RunAims.Walls).Plan(run);
+        Assert.Equal((At(120), At(360)), (plan.Positions[0].At, plan.Positions[^1].At));
+        Assert.Equal([new(At(360 + 66), At(480)), new(At(0), At(120 - 66))], plan.WithoutSlack);
+        Assert.Equal([new(At(360 + 72), At(480)), new(At(0), At(120 - 72))], plan.Obstacles.Select(bare => bare.Uncovered));
+    }
+
     private static RunPlan Plan(RunSketch sketch, bool codeMinimum) => new RunPlanner(sketch.Options with { CodeMinimum = codeMinimum }).Plan(Round(sketch));
 
     private static RunToPlan Round(RunSketch sketch) => sketch.Run() with { IsLoop = true };

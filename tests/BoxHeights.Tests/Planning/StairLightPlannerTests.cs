@@ -49,6 +49,17 @@ public sealed class StairLightPlannerTests
         }
     }
 
+    // A flight of one riser has no tread between its floors, whether a first tread is asked for or not.
+    [Theory]
+    [InlineData(1, null, 1)]
+    [InlineData(3, 3, 3)]
+    public void Plan_WithoutATreadToLight_SaysWhich(int risers, int? start, int tread)
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", risers).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("2"));
+        flight = start is { } stated ? flight.WithLights(new StairLights(2).WithStartTread(stated)) : flight;
+        Assert.Contains("has no tread " + tread + " below", Assert.Throws<System.ArgumentException>(() => StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")))).Message, System.StringComparison.Ordinal);
+    }
+
     // Studs are centered on every 16 in: a light left of its stud's center is on the left side of it.
     [Fact]
     public void Plan_ALightOnAStud_SaysOnWhichSideOfIt()

@@ -72,6 +72,20 @@ public sealed class SwitchSideTests
         Assert.Equal(CaseFile.Inches("96-1/8"), For(upper, 1).Places[0].At);
     }
 
+    // Beside a pocket from 35 in on the box has to be clear of it, and its plate may lap over: 29-3/4 and 3 and 1-1/8 are 33-7/8 in, and 1-1/8 more are 35 in.
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(-1, false)]
+    public void For_APocketBesideTheKing_LeavesRoomForTheBox(int ticks, bool hasRoom)
+    {
+        Distance doorway = CaseFile.Inches("60") + Distance.FromTicks(ticks);
+        Opening entrance = new Opening("entrance", OpeningKind.Door, CaseFile.Inches("5"), CaseFile.Inches("29-3/4")).WithLeaf(CaseFile.Inches("22-3/4")).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Away)
+            .WithCasing(CaseFile.Inches("2-1/4")).WithReveal(CaseFile.Inches("3/16"));
+        Opening pocket = new Opening("pocket", OpeningKind.PocketDoor, doorway, doorway + CaseFile.Inches("24")).WithLeaf(CaseFile.Inches("24")).WithPocketOn(WallEnd.Left);
+        SwitchSide side = For(RoomWith("bathroom", entrance, pocket), 1);
+        Assert.Equal(hasRoom, side.Places.Any(place => place.Kind == SwitchPlaceKind.LatchSide && place.At == CaseFile.Inches("33-7/8") && place.Packs == 0));
+    }
+
     [Fact]
     public void For_StudsThatAreStated_NailsToWhatStandsThere()
     {
