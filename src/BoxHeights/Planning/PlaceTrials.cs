@@ -114,6 +114,7 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
             Further = further,
             Right = right,
             NeedsBlocking = needsBlocking,
+            Units = State.Options.Units,
             Why = costs.Count > 0 ? Found(costs)
                 : isHidden ? "behind what stands there"
                 : needsBlocking ? "it needs a block, where the planned place has a stud"

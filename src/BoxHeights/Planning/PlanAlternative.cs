@@ -44,7 +44,10 @@ public sealed class PlanAlternative
     public string Why { get; internal init; } = "";
 
     /// <summary>The place, the height and why not: "kitchen-counter at 33-7/8 in, 48 in to top above subfloor: …".</summary>
-    public override string ToString() => BoxId + " at " + At + ", " + Height + ": " + Why;
+    public override string ToString() => BoxId + " at " + Printed.OnTape(At, Units) + ", " + Printed.Of(Height, Units) + ": " + Why;
+
+    /// <summary>How it is printed: as the dwelling's tape shows it.</summary>
+    internal LengthUnits Units { private get; init; }
 }
 
 /// <summary>Something that would be found if a planned box were elsewhere.</summary>

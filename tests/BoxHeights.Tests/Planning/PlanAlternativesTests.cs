@@ -72,6 +72,19 @@ public sealed class PlanAlternativesTests
     }
 
     [Fact]
+    public void ToString_InMillimeters_IsAsATapeShowsIt()
+    {
+        // Stud faces of an inch layout lie between millimeters.
+        Dwelling bare = RoomSketch.House("bedroom", ["300", "120 open", "300 open", "120 open"]).WithUnits(LengthUnits.Millimeters);
+        bare = bare.WithStoreys(bare.Storeys[0].WithStuds(new StudLayout().WithSpacing(CaseFile.Inches("16")).WithFirstFace(CaseFile.Inches("15-1/4")).WithKnown(StudKnowledge.Declared)));
+        RoughInPlanner planner = new(Rules, RoughInOptions.Default.WithSwitches(false));
+        RoomPlan plan = planner.Plan(bare, "room");
+        Items<PlanAlternative> all = planner.Alternatives(plan, plan.Reasons.First(one => one.RuleId == "wall-outlets").Id);
+        Assert.Contains(all, one => one.At.Millimeters % 1 != 0);
+        Assert.All(all, one => Assert.Matches(@" at \d+ mm, \d+(\.\d)? mm to ", one.ToString()));
+    }
+
+    [Fact]
     public void Alternatives_OfABoxThatIsNotPlanned_Throw()
     {
         Assert.Throws<ArgumentException>(() => Planner.Alternatives(Ranch.Value, "nobody"));
