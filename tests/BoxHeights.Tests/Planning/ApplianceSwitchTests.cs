@@ -19,6 +19,7 @@ public sealed class ApplianceSwitchTests
         DeviceBox outlet = Assert.Single(kitchen, placed => placed.Box.Purpose == BoxPurpose.SinkBase).Box;
         Assert.Equal((SwitchedPart.Half, "12-2, 12-2, 12-2", "20.3 in3"), (outlet.Switched!.Value, outlet.Cables.ToString(), outlet.Volume.ToString()));
         DeviceBox switched = Assert.Single(kitchen, placed => placed.Box.Controls.Contains(outlet.Id)).Box;
+        Assert.Equal("disposal-switch", Assert.Single(plan.Reasons, one => one.Id == switched.Id).RuleId);
         Assert.Equal("switch", switched.Devices.ToString());
         Assert.Equal("12-2, 12-2", switched.Cables.ToString());
 
