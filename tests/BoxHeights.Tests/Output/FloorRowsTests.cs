@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Interop;
 using Xunit;
 using static BoxHeights.Tests.Output.Houses;
 
@@ -21,15 +20,12 @@ public sealed class FloorRowsTests
     }
 
     [Fact]
-    public void InFloor_WrittenAsJson_IsReadBack() => Assert.Equal(Sheet.InFloor, MarkSheetJson.Read(MarkSheetJson.Write(Sheet)).InFloor);
-
-    [Fact]
     public void InFloor_SetAlready_HasNoRow() => Assert.Empty(MarksOf(OnIsland.WithExisting(true)).InFloor);
 
     private static DeviceBox OnIsland { get; } = new DeviceBox("k1", BoxPurpose.Counter).WithDevices(DeviceKind.DuplexReceptacle).WithSurface(BoxSurface.Cabinet)
         .WithPlan(new PlanPoint(Inches(82), Inches(100))).WithHeight(BoxHeight.ToCenter(Inches(30), Datum.FinishedFloor));
 
-    private static MarkSheet Sheet => MarksOf(OnIsland);
+    internal static MarkSheet Sheet => MarksOf(OnIsland);
 
     private static MarkSheet MarksOf(DeviceBox box)
     {

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Rules;
 using Xunit;
 using static BoxHeights.Tests.Output.Houses;
 

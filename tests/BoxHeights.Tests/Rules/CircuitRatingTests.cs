@@ -50,7 +50,7 @@ public sealed class CircuitRatingTests
             int rated = int.Parse(row["amperes"], CultureInfo.InvariantCulture);
             foreach (int more in new[] { -1, 0, 1 })
             {
-                OneBox one = new OneBox { Rules = new RuleSet([circuit with { Amperes = rated + more, Protected = [.. circuit.Protected, new(ConductorSize.Awg6, 100)] }]), Box = box };
+                OneBox one = new OneBox { Rules = new RuleSet([circuit with { Amperes = rated + more, Protected = circuit.Protected.With(new(ConductorSize.Awg6, 100)) }]), Box = box };
                 Assert.True((more > 0 ? Verdict.Fails : Verdict.Passes) == one.At(BoxHeight.ToCenter(CaseFile.Inches("44"), Datum.Subfloor)).Verdict(), row["size"] + " at " + (rated + more) + " A");
             }
         }

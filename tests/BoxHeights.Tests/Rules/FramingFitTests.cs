@@ -1,5 +1,4 @@
 using System.Linq;
-using BoxHeights.Rules;
 using FsCheck;
 using FsCheck.Fluent;
 using Xunit;

@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using Xunit;
 using static BoxHeights.Tests.Rules.RequiredOutletSketch;
 

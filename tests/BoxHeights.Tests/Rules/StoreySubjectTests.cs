@@ -1,4 +1,3 @@
-using System.Linq;
 using Xunit;
 using static BoxHeights.Tests.Rules.RequiredOutletSketch;
 

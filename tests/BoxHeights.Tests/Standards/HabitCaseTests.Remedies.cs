@@ -86,7 +86,7 @@ public sealed partial class HabitCaseTests
     {
         DeviceBox Box(int i) => SquareRoom.Box("gfci-receptacle", purpose.Name, Distance.FromInches(20 + (30 * i)), In("40") + (i == 3 ? off : Distance.Zero)).WithId("b" + i);
         Dwelling house = new SquareRoom { North = [Box(0), Box(1), Box(2), Box(3)] }.House();
-        return new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, row)).Evaluate(house).Findings.FirstOrDefault()?.Severity.ToString() ?? "silent";
+        return new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, row)).Evaluate(house).Findings is { Count: > 0 } found ? found[0].Severity.ToString() : "silent";
     }
 
     private static string Severity(OneBox box, string row) =>

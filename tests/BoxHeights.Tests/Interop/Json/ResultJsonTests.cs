@@ -4,6 +4,7 @@ using System.Linq;
 using System.Text;
 using System.Text.Json;
 using BoxHeights.Interop;
+using BoxHeights.Tests.Output;
 using BoxHeights.Tests.Rules;
 using BoxHeights.Tests.Standards;
 using FsCheck;
@@ -92,6 +93,9 @@ public sealed class ResultJsonTests
         }).Check(Tries.Config(40));
         Assert.True(overhead > 0);
     }
+
+    [Fact]
+    public void MarkSheet_WithABoxInAnIsland_IsReadBack() => Assert.Equal(FloorRowsTests.Sheet.InFloor, MarkSheetJson.Read(MarkSheetJson.Write(FloorRowsTests.Sheet)).InFloor);
 
     [Fact]
     public void MarkSheet_OfOneRoom_IsReadBackTheSame()
