@@ -174,7 +174,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 if (!refused.Contains(at) && !boxes.ContainsKey(at) && probe is not null && rule.Outlets.Of(probe.At(place.At, place.Height).Box, out _) != Verdict.Fails)
                 {
                     boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(place.Height)));
-                    candidates.Add(new(at, place.Rank));
+                    candidates.Add(new(at, InACorner(stretch, place.At) ? Worse(place.Rank, rule.Spaces.AreOfCounters) : place.Rank));
                 }
             }
         }
@@ -182,6 +182,14 @@ internal sealed class RunBoxes(RoughInDraft draft)
         RunToPlan all = toPlan with { Candidates = new(candidates) };
         return draft.HandAt(run.Stretches[0].Address) == WallEnd.Left || run.Stretches[0].Wall < 0 ? new RunPlanner(aims).Plan(all) : new RunPlanner(aims).Plan(all.Mirrored()).Mirrored(all);
     }
+
+    /// <summary>Whether a place is so near an end of its wall that nobody sets a box there without need.</summary>
+    private bool InACorner(RunStretch stretch, Distance at) =>
+        Distance.Min(at, stretch.Line.Length - at) < draft.State.Rules.RoomForBoxes.FromEnds;
+
+    /// <summary>In the corner of two counters, where hardly anything is plugged in, only if nothing else serves them; in that of a room among plans with as many boxes.</summary>
+    private static CandidateRank Worse(CandidateRank rank, bool isOverACounter) =>
+        isOverACounter ? CandidateRank.LastResort : rank == CandidateRank.Good ? CandidateRank.Fair : rank;
 
     /// <summary>What is served by itself: the run, or where outlets don't serve round corners each of its straight parts.</summary>
     private static IEnumerable<(Distance From, Distance To, bool IsLoop)> Legs(IServesRuns rule, Run run)

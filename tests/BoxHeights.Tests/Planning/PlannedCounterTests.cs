@@ -51,6 +51,36 @@ public sealed class PlannedCounterTests
         Assert.All(Counters(plan).Where(placed => placed.Box.Id != "there"), placed => Assert.Equal("gfci-receptacle", placed.Box.Devices.ToString()));
     }
 
+    // In the corner of two counters hardly anything is plugged in (common practice, no source): a box more is set instead. Round the corner, 12 ft along one wall and what is before the range
+    // along the other, no two are more than twice the 24 in of NEC 210.52(C)(1) apart.
+    [Theory]
+    [InlineData(40, 40)]
+    [InlineData(60, 20)]
+    [InlineData(20, 50)]
+    [InlineData(50, 30)]
+    public void Counters_RoundACorner_HaveNoBoxInIt(int sink, int range)
+    {
+        Distance In(decimal inches) => Distance.FromInches(inches);
+        Counter Run(string id, decimal from, decimal to, CounterInterruption part) =>
+            new Counter(id, CounterKind.Kitchen, In(from), In(to)).WithDepth(In(25.5m)).WithTop(new Level(In(36), Datum.FinishedFloor)).WithInterruptions(part);
+        decimal before = 25.5m + range;
+        DwellingBuilder house = new("case");
+        house.Add(new Storey("main").WithStuds(new StudLayout().WithSpacing(In(16)).WithKnown(StudKnowledge.Declared)));
+        RoomBuilder kitchen = house.Room("kitchen", RoomKind.Kitchen, "main");
+        kitchen.Wall("north", In(144)).With(wall => wall.WithCounters(Run("long", 0, 144, new(InterruptionKind.Sink, In(sink), In(sink + 33)))));
+        kitchen.Wall("east", In(120)).With(wall => wall.WithCounters(Run("short", 25.5m, 120, new(InterruptionKind.Range, In(before), In(before + 30)))));
+        kitchen.Wall("south", In(144));
+        kitchen.Wall("west", In(120));
+        RoomPlan plan = new RoughInPlanner(Rules, RoughInOptions.Default.WithSwitches(false)).Plan(house.Build());
+        Distance[] at = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Counter)
+            .Select(placed => placed.Address == "kitchen/east" ? In(144) + placed.Box.At!.Value : placed.Box.At!.Value).Order()];
+        Assert.All(at, one => Assert.True((one - In(144)).Abs() >= In(8), one + " along the two walls"));
+        Distance[] corner = [.. at.Where(one => one > In(sink + 33) && one < In(144 + before))];
+        Assert.InRange(corner[0], In(sink + 33), In(sink + 33 + 24));
+        Assert.InRange(corner[^1], In(144 + before - 24), In(144 + before));
+        Assert.All(corner.Zip(corner.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, Distance.Zero, In(48)));
+    }
+
     // 2.35 to 3.78 m of counter take two, and with that the kitchen has its two circuits.
     [Fact]
     public void Counter_ThatTakesTwo_HasBothCircuits()
