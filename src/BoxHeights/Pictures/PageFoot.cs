@@ -39,7 +39,7 @@ internal static class PageFoot
             string weight = finding.Verdict == Verdict.Unknown ? "UNKNOWN" : finding.Severity == Severity.Violation ? "VIOLATION" : finding.Severity == Severity.Advice ? "ADVICE" : "NOTE";
             string body = finding.Body;
             int same = items.FindIndex(item => item.Number == place.Number && item.Weight == weight && item.Body == body);
-            string subject = SvgText.Isolated(finding.Subject);
+            string subject = finding.Seen == finding.Subject ? SvgText.Isolated(finding.Subject) : SvgText.Mixed(finding.Seen);
             if (same < 0)
             {
                 items.Add((place.Number, weight, body, subject));

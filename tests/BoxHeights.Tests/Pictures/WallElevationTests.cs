@@ -91,7 +91,7 @@ public sealed class WallElevationTests
     {
         Evaluation evaluation = Scenes.Walls["names"]();
         string[] lines = new SvgReader(WallElevation.For(evaluation, Scenes.Address(evaluation)).ToSvg(PictureOptions.Default.WithWidth(4000))).Texts().Select(text => text.Text).ToArray();
-        Assert.Contains(lines, line => line.Contains("room/\u2068קיר-צפון\u2069 126 in to", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.Contains("from door \u2068דלת\u2069 on \u2068קיר-צפון\u2069, round 4 corners, to", StringComparison.Ordinal));
         Assert.All(lines, line =>
         {
             int depth = 0;

@@ -56,13 +56,13 @@ internal static class OutletPlace
     /// <summary>Wall by wall from the room's hand the places at which a box can be, from that hand too.</summary>
     private static IEnumerable<(int Face, Wall Wall, IEnumerable<Distance> Places)> Free(SpaceView space, DeviceBox box)
     {
-        (WallPlan plan, Room room) = (RoomInPlan.Of(space).Plan, RoomInPlan.Of(space).Room);
+        WallPlan plan = RoomInPlan.Of(space).Plan;
         if (plan.IsTooLarge)
         {
             yield break;
         }
 
-        WallEnd hand = RoomHand.Of(room, null);
+        WallEnd hand = RoomInPlan.Of(space).Hand;
         for (int i = 0; i < plan.Count; i++)
         {
             int face = hand == WallEnd.Left ? i : plan.Count - 1 - i;
@@ -102,7 +102,7 @@ internal static class OutletPlace
         DeviceBox box = surface is { } walked ? added.WithHeight(BoxHeight.To(edge, walked.Offset + height.Value, walked.Datum)) : added;
         DistanceSet free = FreePlaces.On(space, wall, box);
         (Distance from, Distance to) = (Distance.Max(left, Distance.Zero) + fromEnds, Distance.Min(right, wall.Length - fromEnds));
-        WallEnd hand = RoomHand.Of(RoomInPlan.Of(space).Room, null);
+        WallEnd hand = RoomInPlan.Of(space).Hand;
         Stretches stretches = new(space, space.TryStep * 4);
         for (Distance off = Distance.Zero; off <= to - from && off.Ticks < MostAlong; off += space.TryStep * 4)
         {

@@ -12,7 +12,7 @@ internal static class RunPlaces
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
     public static List<Distance> Find(SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, Distance step, DeviceBox? box = null)
     {
-        bool isRightFirst = RoomHand.Of(space.Room!, null) == WallEnd.Right;
+        bool isRightFirst = RoomInPlan.Of(space).Hand == WallEnd.Right;
         foreach (Distance aside in new[] { space.RoomForBoxes.Beside, space.RoomForBoxes.InNeed })
         {
             DistanceSet places = Places(space, run, aside, clearBelow, box);

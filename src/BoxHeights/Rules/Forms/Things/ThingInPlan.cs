@@ -171,6 +171,7 @@ internal sealed class RoomInPlan
     private readonly BackFaces backs;
     private PlanPoint? middle;
     private bool isMiddleKnown;
+    private WallEnd? hand;
     private readonly List<(RoomAnchor Tied, List<ThingInPlan> Things)> known = [];
 
     private RoomInPlan(Room room, BackFaces backs)
@@ -194,6 +195,9 @@ internal sealed class RoomInPlan
             return middle;
         }
     }
+
+    /// <summary>To which side what ties in it goes. Worked out once: it tells the whole room.</summary>
+    public WallEnd Hand => hand ??= RoomHand.Of(Room, null);
 
     public static RoomInPlan Of(SpaceView space) => space.Prepared(static view => new RoomInPlan(
         view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Backs));
