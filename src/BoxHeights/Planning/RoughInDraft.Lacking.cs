@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// <content>What a room, a storey or the dwelling still lacks after its fixed boxes and its runs are planned.</content>
 internal sealed partial class RoughInDraft
 {
-    // More would mean that adding boxes never ends.
+    // More than this and one for each thing that is judged would mean that adding boxes never ends.
     private const int MostAdded = 400;
 
     private IEnumerable<SpaceIndex.JudgedSpace> All
@@ -27,7 +27,7 @@ internal sealed partial class RoughInDraft
     private void AddLacking(List<SpaceIndex.JudgedSpace> spaces, Predicate<Finding> which)
     {
         HashSet<string> given = new(StringComparer.Ordinal);
-        for (int n = 0; n < MostAdded; n++)
+        for (int n = 0; n < MostAdded + spaces.Count; n++)
         {
             // What a thing needs beside it may serve the room as well; the other way round it may not.
             if ((FirstOf(spaces, true, IsNext) ?? FirstOf(spaces, false, IsNext)) is not var (space, finding))
