@@ -14,10 +14,10 @@ internal static class CaseFile
     private const int TicksPerInch = 2_032_000;
     private const int TicksPerMillimeter = 80_000;
 
-    /// <summary>The rows of a table: cells by the names in its first line. No cell holds a comma.</summary>
+    /// <summary>The rows of a table: cells by the names in its first line. No cell holds a comma; lines that begin with # say where it comes from.</summary>
     public static IReadOnlyList<Dictionary<string, string>> Table(string name)
     {
-        string[][] lines = File.ReadAllLines(PathOf(name)).Where(line => line.Length > 0).Select(line => line.Split(',')).ToArray();
+        string[][] lines = File.ReadAllLines(PathOf(name)).Where(line => line.Length > 0 && line[0] != '#').Select(line => line.Split(',')).ToArray();
         Assert(lines.Length > 1 && lines.All(line => line.Length == lines[0].Length), name + " has lines of unequal length");
         return lines.Skip(1)
             .Select(line => lines[0].Zip(line, (key, value) => (key, value)).ToDictionary(pair => pair.key, pair => pair.value, StringComparer.Ordinal))

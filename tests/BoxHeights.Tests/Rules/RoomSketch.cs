@@ -6,9 +6,8 @@ using BoxHeights.Tests.Cases;
 namespace BoxHeights.Tests.Rules;
 
 /// <summary>
-/// One room in a line for each wall, left to right: "200 door:20:56 box:80 kitchen:100:160 sink:120:140:4". The first number is the wall's length; then come
-/// turn:-90, open, what is on it by left and right end, and boxes by their place and perhaps the height of their center above the floor. A number may end in
-/// +t or -t for one tick more or less. A counter whose depth isn't stated ends in :unstated.
+/// One room in a line for each wall, as the README of the cases writes them; "turn:-90" and "open" say how a wall goes on. A number may end in +t or -t for one
+/// tick more or less. A counter whose depth isn't stated ends in :unstated.
 /// </summary>
 internal sealed class RoomSketch
 {
@@ -23,7 +22,7 @@ internal sealed class RoomSketch
     /// <param name="walls">Its walls.</param>
     /// <param name="standing">What stands in it: "railing x y x y", "half-wall x y x y", "island left near right far [overhang [top]]", its top else at 36 in, with or without a side
     /// that divides the room ("… line x y x y"); and what is set into an island ("in sink left near right far").</param>
-    /// <param name="flat">Boxes listed under its floor: "floor x y", "on-wall x y", "on-island x y height".</param>
+    /// <param name="flat">Boxes listed under its floor: "floor x y", "on-wall x y", "on-island x y height"; or its ceiling: "ceiling x y".</param>
     /// <param name="metric">Whether numbers are millimeters.</param>
     public static Dwelling House(string kind, IEnumerable<string> walls, IEnumerable<string>? standing = null, IEnumerable<string>? flat = null, bool metric = false)
     {
@@ -31,9 +30,11 @@ internal sealed class RoomSketch
         Wall[] made = walls.Select((wall, i) => sketch.Wall("w" + i, wall)).ToArray();
         string[] all = (standing ?? []).ToArray();
         sketch.fixtures.AddRange(all.Where(IsSetIn).Select(sketch.SetIn));
+        ILookup<bool, string> boxes = (flat ?? []).ToLookup(line => line.StartsWith("ceiling ", StringComparison.Ordinal));
         Room room = new Room("room", new RoomKind(kind), "ground").WithFloor(FloorBuildup.Of(new FloorLayer("sealed", Distance.Zero)))
             .WithWalls(made).WithFixtures(sketch.fixtures.ToArray())
-            .WithFreestanding(all.Where(line => !IsSetIn(line)).Select(sketch.Standing).ToArray()).WithInFloor((flat ?? []).Select(sketch.Flat).ToArray());
+            .WithFreestanding(all.Where(line => !IsSetIn(line)).Select(sketch.Standing).ToArray())
+            .WithInFloor(boxes[false].Select(sketch.Flat).ToArray()).WithOverhead(boxes[true].Select(sketch.Flat).ToArray());
         return new Dwelling("case").WithUnits(metric ? LengthUnits.Millimeters : LengthUnits.Inches).WithStoreys(new[] { new Storey("ground") }).WithRooms(new[] { room });
     }
 
@@ -58,23 +59,27 @@ internal sealed class RoomSketch
         Wall wall = new(id, Here(tokens[0]));
         foreach (string token in tokens.Skip(1))
         {
-            string[] parts = token.Split(':');
+            ILookup<bool, string> stated = token.Split(':').ToLookup(part => part.Contains('=', StringComparison.Ordinal));
+            string[] parts = stated[false].ToArray();
+            T With<T>(T thing)
+                where T : class => NamedProperties.Set(thing, stated[true], metric);
             Distance At(int part) => Here(parts[part]);
             wall = parts[0] switch
             {
+                "wall" => With(wall),
                 "turn" => wall.WithTurnDegrees(decimal.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture)),
                 "open" => wall.WithOpen(true),
-                "box" or "cbox" => wall.WithBoxes(wall.Boxes.With(Box(parts))),
-                "window" or "pass-through" or "odd-hole" => wall.WithOpenings(wall.Openings.With(new Opening("o" + ++ids, new OpeningKind(parts[0]), At(1), At(2))
-                    .WithSill(parts.Length > 3 && parts[3] == "unstated" ? null : new Level(parts.Length > 3 ? At(3) : Here("36"), Datum.Subfloor)))),
-                "sliding-door" => wall.WithOpenings(wall.Openings.With(Sliding(parts))),
-                "door" or "cased" or "bifold-door" or "bypass-door" or "double-door" => wall.WithOpenings(wall.Openings.With(Door(parts))),
-                "tall-cabinet" or "base-cabinet" or "bookcase" or "wall-cabinet" or "odd-thing" => wall.WithCoverings(wall.Coverings.With(new Covering("c" + ++ids, new CoveringKind(parts[0]), At(1), At(2))
-                    .WithBottom(parts[0] == "wall-cabinet" ? new Level(Here("54"), Datum.FinishedFloor) : null))),
-                "kitchen" or "desk" or "bar" => wall.WithCounters(wall.Counters.With(new Counter("k" + ++ids, new CounterKind(parts[0]), At(1), At(2))
-                    .WithTop(new Level(Here("36"), Datum.FinishedFloor)).WithDepth(parts.Length > 3 ? null : CaseFile.Inches("25.5")))),
+                "box" or "cbox" => wall.WithBoxes(wall.Boxes.With(With(Box(parts)))),
+                "window" or "pass-through" or "odd-hole" => wall.WithOpenings(wall.Openings.With(With(new Opening("o" + ++ids, new OpeningKind(parts[0]), At(1), At(2))
+                    .WithSill(parts.Length > 3 && parts[3] == "unstated" ? null : new Level(parts.Length > 3 ? At(3) : Here("36"), Datum.Subfloor))))),
+                "sliding-door" => wall.WithOpenings(wall.Openings.With(With(Sliding(parts)))),
+                "door" or "cased" or "bifold-door" or "bypass-door" or "double-door" => wall.WithOpenings(wall.Openings.With(With(Door(parts)))),
+                "tall-cabinet" or "base-cabinet" or "bookcase" or "wall-cabinet" or "odd-thing" => wall.WithCoverings(wall.Coverings.With(With(new Covering("c" + ++ids, new CoveringKind(parts[0]), At(1), At(2))
+                    .WithBottom(parts[0] == "wall-cabinet" ? new Level(Here("54"), Datum.FinishedFloor) : null)))),
+                "kitchen" or "desk" or "bar" => wall.WithCounters(wall.Counters.With(With(new Counter("k" + ++ids, new CounterKind(parts[0]), At(1), At(2))
+                    .WithTop(new Level(Here("36"), Datum.FinishedFloor)).WithDepth(parts.Length > 3 ? null : CaseFile.Inches("25.5"))))),
                 "sink" or "range" or "cooktop" or "refrigerator" => Interrupted(wall, new CounterInterruption(new InterruptionKind(parts[0]), At(1), At(2)).WithBehind(parts.Length > 3 ? At(3) : null)),
-                _ => WithFixture(wall, new Fixture("f" + ++ids, new FixtureKind(parts[0])).WithWall(id).WithLeft(At(1)).WithRight(At(2))),
+                _ => WithFixture(wall, With(new Fixture("f" + ++ids, new FixtureKind(parts[0])).WithWall(id).WithLeft(At(1)).WithRight(At(2)))),
             };
         }
 
@@ -141,13 +146,18 @@ internal sealed class RoomSketch
 
     private DeviceBox Flat(string line)
     {
-        string[] parts = line.Split(' ');
+        ILookup<bool, string> stated = line.Split(' ').ToLookup(part => part.Contains('=', StringComparison.Ordinal));
+        string[] parts = stated[false].ToArray();
         DeviceBox box = Receptacle("b" + ++ids, BoxPurpose.General, Distance.Zero, parts.Length > 3 ? Here(parts[3]) : Here(metric ? "400" : "16")).WithAt(null).WithPlan(new PlanPoint(Here(parts[1]), Here(parts[2])));
-        return parts[0] switch
+        return NamedProperties.Set(OnSurface(parts[0], box), stated[true], metric);
+    }
+
+    private static DeviceBox OnSurface(string surface, DeviceBox box) =>
+        surface switch
         {
+            "ceiling" => box.WithHeight(null),
             "floor" => box.WithHeight(null).WithDevices(new[] { DeviceKind.FloorReceptacle }),
             "on-wall" => box.WithSurface(BoxSurface.Wall),
             _ => box.WithSurface(BoxSurface.Cabinet),
         };
-    }
 }

@@ -8,7 +8,7 @@ using Xunit;
 
 namespace BoxHeights.Tests.Rules;
 
-/// <summary>Published cases and limits of the spacing of outlets, from the case files.</summary>
+/// <summary>Published cases of the spacing of outlets, and which receptacles count, from the case files.</summary>
 public sealed class SpacingCaseTests
 {
     public static TheoryData<string> Cases
@@ -62,28 +62,6 @@ public sealed class SpacingCaseTests
     }
 
     [Fact]
-    public void Limit_OneTickBelowAtAndAbove_TurnsWhereItSays()
-    {
-        int limits = 0;
-        foreach (Dictionary<string, string> row in CaseFile.Table("spacing-limits.csv"))
-        {
-            int[] editions = row["edition"] == "all" ? [2017, 2020, 2023, 2026] : row["edition"].Length == 0 ? [0] : [int.Parse(row["edition"], CultureInfo.InvariantCulture)];
-            foreach (int edition in editions)
-            {
-                limits++;
-                foreach ((string column, string tick) in new[] { ("below", "-t"), ("at", ""), ("above", "+t") })
-                {
-                    Finding[] found = new LayoutEvaluator(Only(row["set"], row["rule"], edition)).Evaluate(Site(row, tick)).Findings.ToArray();
-                    string what = row["rule"] + " " + edition + " " + row["what"] + ", " + column + ": " + string.Join("; ", found.Select(finding => finding.Message));
-                    Assert.True(int.Parse(row[column], CultureInfo.InvariantCulture) == found.Length && found.All(finding => finding.Verdict == Verdict.Fails), what);
-                }
-            }
-        }
-
-        Assert.Equal(101, limits);
-    }
-
-    [Fact]
     public void Outlet_OfTheFile_CountsAsItSays()
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("outlets-that-count.csv"))
@@ -104,30 +82,6 @@ public sealed class SpacingCaseTests
 
     internal static RuleSet Only(string set, string rule, int edition) =>
         OneBox.Only(set == "canada" ? RuleSets.CanadaDwelling : RuleSets.UnitedStatesOutlets((NecEdition)edition), rule);
-
-    private static Dwelling Site(Dictionary<string, string> row, string tick)
-    {
-        bool metric = row["unit"] == "mm";
-        string Filled(string text)
-        {
-            string result = text.Replace("{}", row["limit"] + tick, StringComparison.Ordinal);
-            while (result.Contains('{', StringComparison.Ordinal))
-            {
-                int from = result.IndexOf('{', StringComparison.Ordinal);
-                int to = result.IndexOf('}', StringComparison.Ordinal);
-                decimal before = decimal.Parse(result[(from + 1)..(to - 1)], CultureInfo.InvariantCulture);
-                decimal limit = decimal.Parse(row["limit"], CultureInfo.InvariantCulture);
-                bool plus = result[to - 1] == '+';
-                string turned = plus || tick.Length == 0 ? tick : tick == "+t" ? "-t" : "+t";
-                result = result[..from] + (plus ? before + limit : before - limit).ToString(CultureInfo.InvariantCulture) + turned + result[(to + 1)..];
-            }
-
-            return result;
-        }
-
-        string[] List(string column) => row[column].Length == 0 ? [] : row[column].Split('|').Select(Filled).ToArray();
-        return RoomSketch.House(row["kind"], List("walls"), List("standing"), List("flat"), metric);
-    }
 
     private static string[] Strings(JsonElement one, string name) =>
         one.TryGetProperty(name, out JsonElement list) ? list.EnumerateArray().Select(text => text.GetString()!).ToArray() : [];

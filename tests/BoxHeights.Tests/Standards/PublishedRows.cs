@@ -16,10 +16,11 @@ internal static class PublishedRows
     public static IReadOnlyList<Rule> All { get; } =
         [.. Sets.Concat(Editions()).SelectMany(set => set.Rules.AsEnumerable()).SelectMany(row => row.Readings.AsEnumerable().Select(reading => reading.Rule).Prepend(row)).Distinct()];
 
-    /// <summary>The set that has a row: of an edition that of its dwellings, of none whichever of the others.</summary>
-    public static RuleSet SetWith(string rule, string edition) => edition.Length > 0
-        ? RuleSets.UnitedStatesDwelling((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture))
-        : Sets.First(set => set.Rules.Any(row => row.Id == rule));
+    /// <summary>The set that has a row: of an edition that of its dwellings or of their outlets, of none whichever of the others.</summary>
+    public static RuleSet SetWith(string rule, string edition) =>
+        (edition.Length > 0 ? Of((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture)) : Sets).First(set => set.Rules.Any(row => row.Id == rule));
 
-    private static IEnumerable<RuleSet> Editions() => Enum.GetValues<NecEdition>().SelectMany(edition => new[] { RuleSets.UnitedStatesDwelling(edition), RuleSets.UnitedStatesOutlets(edition) });
+    private static IEnumerable<RuleSet> Editions() => Enum.GetValues<NecEdition>().SelectMany(Of);
+
+    private static IEnumerable<RuleSet> Of(NecEdition edition) => [RuleSets.UnitedStatesDwelling(edition), RuleSets.UnitedStatesOutlets(edition)];
 }
