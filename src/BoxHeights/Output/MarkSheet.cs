@@ -96,7 +96,7 @@ public sealed partial class MarkSheet
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
             int before = unrounded.Count;
-            if (!Differs(exact, exact.Again(sheet.ToDwelling(), cancellationToken), unrounded))
+            if (!Differs(exact, exact.WithBoxesOf(sheet.ToDwelling(), cancellationToken), unrounded))
             {
                 return sheet;
             }

@@ -156,6 +156,45 @@ internal static class SharedWalls
         }
     }
 
+    /// <summary>A dwelling that differs from another in its boxes alone, with what that other got on both faces of its walls.</summary>
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="shared">What <see cref="In"/> made of the other.</param>
+    /// <param name="other">The other.</param>
+    public static Dwelling WithBoxesOf(Dwelling dwelling, Dwelling shared, Dwelling other)
+    {
+        if (ReferenceEquals(shared, other))
+        {
+            return dwelling;
+        }
+
+        Room[] rooms = new Room[dwelling.Rooms.Count];
+        for (int i = 0; i < rooms.Length; i++)
+        {
+            Room room = dwelling.Rooms[i];
+            rooms[i] = ReferenceEquals(shared.Rooms[i], other.Rooms[i]) ? room : room.WithWalls(Walls(room.Walls, shared.Rooms[i].Walls));
+        }
+
+        OutsideFace[] outside = new OutsideFace[dwelling.Outside.Count];
+        for (int i = 0; i < outside.Length; i++)
+        {
+            OutsideFace face = dwelling.Outside[i];
+            outside[i] = ReferenceEquals(shared.Outside[i], other.Outside[i]) ? face : face.WithWalls(Walls(face.Walls, shared.Outside[i].Walls));
+        }
+
+        return dwelling.WithRooms(rooms).WithOutside(outside);
+
+        static Items<Wall> Walls(Items<Wall> walls, Items<Wall> shared)
+        {
+            Wall[] with = new Wall[walls.Count];
+            for (int i = 0; i < with.Length; i++)
+            {
+                with[i] = walls[i].Boxes == shared[i].Boxes ? shared[i] : shared[i].WithBoxes(walls[i].Boxes);
+            }
+
+            return new(with);
+        }
+    }
+
     /// <summary>An opening of the face behind as this face sees it; null where it doesn't lie wholly on it, or something is described there.</summary>
     private static Opening? SeenFrom(Wall wall, in BackFace other, Opening opening)
     {

@@ -98,7 +98,7 @@ public sealed partial class Evaluation
     {
         get
         {
-            lock (state)
+            lock (state.Gate)
             {
                 return judgements ??= new(JudgementList.Of(state, Findings, true));
             }
@@ -136,7 +136,7 @@ public sealed partial class Evaluation
     {
         lock (mending)
         {
-            return mended ??= new Mending(evaluator, this, cancellationToken).Carry();
+            return mended ??= new Mending(this, cancellationToken).Carry();
         }
     }
 
@@ -149,8 +149,21 @@ public sealed partial class Evaluation
     /// <summary>What its rules state, and where boxes are.</summary>
     internal LayoutState State => state;
 
-    /// <summary>Another dwelling, judged in the same way.</summary>
-    internal Evaluation Again(Dwelling dwelling, CancellationToken cancellation) => evaluator.Evaluate(dwelling, cancellation);
+    /// <summary>What a fresh evaluation says of a dwelling that differs in its boxes alone: what they don't change isn't judged again.</summary>
+    internal Evaluation WithBoxesOf(Dwelling dwelling, CancellationToken cancellation)
+    {
+        lock (state.Gate)
+        {
+            if (state.Like(dwelling, cancellation) is { } like)
+            {
+                Evaluation evaluation = new(evaluator, like);
+                like.Spaces.FreezeReaders();
+                return evaluation;
+            }
+        }
+
+        return evaluator.Evaluate(dwelling, cancellation);
+    }
 
     /// <summary>Whether there was anything to judge.</summary>
     internal bool HasJudged => state.Boxes.Count + Dwelling.Rooms.Count + Dwelling.Outside.Count + Dwelling.Flights.Count > 0;
@@ -158,7 +171,7 @@ public sealed partial class Evaluation
     /// <summary>The judgements that say something, made anew each time: a report asks once.</summary>
     internal IReadOnlyList<Judgement> Told()
     {
-        lock (state)
+        lock (state.Gate)
         {
             return JudgementList.Of(state, Findings, false);
         }
@@ -219,7 +232,7 @@ public sealed partial class Evaluation
     /// <summary>Looking for remedies states rules at further sites, which the state remembers: one cause at a time.</summary>
     private Items<Remedy> RemediesOf(Cause cause, CancellationToken cancellation)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return (finder ??= new(evaluator, Findings, state)).For(cause, cancellation);
         }

@@ -13,7 +13,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
     public Items<BandView> AllowedFor(string box)
     {
-        lock (state)
+        lock (state.Gate)
         {
             int index = IndexOf(box);
             return Whereabouts.Of(state, index).BandsAt(state.AtOf(index));
@@ -26,7 +26,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
     public Items<BandView> AllowedFor(PlacedBox box)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return At(box, null).BandsAt(box.Box.At);
         }
@@ -40,7 +40,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
     public AllowedView AllowedAt(string box, Distance along)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return Whereabouts.Of(state, IndexOf(box)).At(along);
         }
@@ -53,7 +53,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
     public AllowedView AllowedAt(PlacedBox box, Distance along)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return At(box, null).At(along);
         }
@@ -67,7 +67,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
     public AllowedView AllowedAlong(string box, BoxHeight height)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return Whereabouts.Of(state, IndexOf(box), height).Along(height.Value);
         }
@@ -80,7 +80,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
     public AllowedView AllowedAlong(PlacedBox box, BoxHeight height)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return At(box, height).Along(height.Value);
         }
@@ -97,7 +97,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such box.</exception>
     public bool TryNearest(string box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return (nearest = Whereabouts.Of(state, IndexOf(box), height).Nearest(along, height)) is not null;
         }
@@ -113,7 +113,7 @@ public sealed partial class Evaluation
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
     public bool TryNearest(PlacedBox box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest)
     {
-        lock (state)
+        lock (state.Gate)
         {
             return (nearest = At(box, height).Nearest(along, height)) is not null;
         }

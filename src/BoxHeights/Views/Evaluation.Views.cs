@@ -116,7 +116,7 @@ public sealed partial class Evaluation
     private Items<CoverageView> CoverageIn(ResolvedSpace space)
     {
         List<CoverageView> found = [];
-        lock (state)
+        lock (state.Gate)
         {
             foreach (SpaceIndex.JudgedSpace one in state.Spaces.OfSpace(space.Id))
             {

@@ -173,8 +173,11 @@ internal sealed partial class LayoutState
 
     /// <summary>A box as it would be on a surface; null where it would be at fault, or the first of its kind.</summary>
     private ResolvedBox? Sound(DeviceBox source, ResolvedSurface surface) =>
-        !surface.Space.HasBrokenParts && !Spaces.IsFirstOfItsKind(new(surface.Address, source))
-        && Resolver.Again(source, surface, Options.Catalog, Options.Units) is { IsBroken: false } resolved
+        !Spaces.IsFirstOfItsKind(new(surface.Address, source)) ? SoundBut(source, surface) : null;
+
+    /// <summary>The same, be it the first of its kind.</summary>
+    public ResolvedBox? SoundBut(DeviceBox source, ResolvedSurface surface) =>
+        !surface.Space.HasBrokenParts && Resolver.Again(source, surface, Options.Catalog, Options.Units) is { IsBroken: false } resolved
         && Resolver.IsWellPlaced(source, surface, Options.Catalog, Options.Units)
         && !UnknownKinds.Has(resolved, Rules.KindsWith(Options.Catalog, Options.OwnKinds))
             ? resolved
@@ -185,7 +188,7 @@ internal sealed partial class LayoutState
         Rules.LooksAtOwnBoxesOnly && !Boxes[box].IsBroken && !Faults.Exists(fault => fault.Subject == Boxes[box].Source.Id) && !Spaces.IsLastOfItsKind(box);
 
     /// <summary>Whether a box names others that there may not be, or somebody else does: whoever joins may be one of those.</summary>
-    private bool AreNamesOpen(Items<string> named) => named.Count > 0 || Faults.Exists(fault => fault.Kind == LayoutFaultKind.UnknownReference);
+    public bool AreNamesOpen(Items<string> named) => named.Count > 0 || Faults.Exists(fault => fault.Kind == LayoutFaultKind.UnknownReference);
 
     /// <summary>Looks up what has to be judged again when a box joins the lists that it belongs to, or leaves them.</summary>
     private void LookAtListsWith(int box)

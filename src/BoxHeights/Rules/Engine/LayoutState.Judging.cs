@@ -18,6 +18,7 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>Judges the rest of what was just entered: each box was judged by itself, but where others may let one off that misses something, before all others were there.</summary>
+    /// <remarks>What a layout that differs in a few boxes found nothing of, and reads none of those, isn't judged again.</remarks>
     /// <returns>How many findings there are.</returns>
     public int JudgeEntered()
     {
@@ -48,7 +49,7 @@ internal sealed partial class LayoutState
 
         for (int s = 0; s < Spaces.Count; s++)
         {
-            found += Spaces.Judge(s, this);
+            found += Spaces.IsSilent(s) ? 0 : Spaces.Judge(s, this);
         }
 
         return found;

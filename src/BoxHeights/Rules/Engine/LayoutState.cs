@@ -32,6 +32,7 @@ internal sealed partial class LayoutState : BoxesNow
     public LayoutState(Dwelling dwelling, CompiledRules rules, SettledOptions options, CancellationToken cancellation = default)
     {
         Cancellation = cancellation;
+        Gate = new();
         Dwelling = dwelling;
         Rules = rules;
         Options = options;
@@ -88,6 +89,9 @@ internal sealed partial class LayoutState : BoxesNow
             Put(box, null, null);
         }
     }
+
+    /// <summary>Held while anything is worked out with it, by whoever shares it: layouts that differ in their boxes alone share what is stated, and this with it.</summary>
+    public object Gate { get; }
 
     /// <summary>Ends whatever is worked out with it, for whoever asked for it.</summary>
     public CancellationToken Cancellation { get; set; }

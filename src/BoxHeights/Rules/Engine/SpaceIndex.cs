@@ -12,6 +12,7 @@ internal sealed partial class SpaceIndex
     private static readonly List<int> None = [];
 
     private readonly List<JudgedSpace> judged = [];
+    private readonly List<SpaceView> views = [];
 
     // Used again for each of them: only one is judged at a time.
     private readonly SpaceStatement statement = new();
@@ -72,8 +73,9 @@ internal sealed partial class SpaceIndex
             wide.Add(one);
         }
 
-        SpaceView View(SpaceKind kind, string id, SpaceBoxes own, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null, ResolvedSpace? space = null) =>
-            new(state, kind, id, whole, space?.Levels ?? Levels.Default, own)
+        SpaceView View(SpaceKind kind, string id, SpaceBoxes own, Room? room = null, OutsideFace? face = null, StairFlight? flight = null, Storey? storey = null, ResolvedSpace? space = null)
+        {
+            SpaceView view = new(state, kind, id, whole, space?.Levels ?? Levels.Default, own)
             {
                 Room = room,
                 Face = face,
@@ -83,6 +85,9 @@ internal sealed partial class SpaceIndex
                 Framing = space?.Framing,
                 HasBrokenParts = space is { HasBrokenParts: true },
             };
+            views.Add(view);
+            return view;
+        }
     }
 
     public int Count => judged.Count;
@@ -156,6 +161,22 @@ internal sealed partial class SpaceIndex
             foreach (int space in readers.Of(list.Number))
             {
                 yield return space;
+            }
+        }
+    }
+
+    /// <summary>The same for a box of another layout, with which it would be added.</summary>
+    public IEnumerable<int> ReadersOfLists(SpaceIndex other, int box)
+    {
+        if (whole?.Readers is { } readers && other.boxOf[box] is { } one)
+        {
+            // Lists have the same numbers in both.
+            foreach (SpaceBoxes list in other.lists.Of(one))
+            {
+                foreach (int space in readers.Of(list.Number))
+                {
+                    yield return space;
+                }
             }
         }
     }

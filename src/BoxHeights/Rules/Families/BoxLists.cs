@@ -25,6 +25,18 @@ internal sealed class BoxLists
                 Among(onStairWall, wall);
             }
         }
+
+        // Each under the same number in every layout that differs in its boxes alone.
+        foreach (Room room in dwelling.Rooms)
+        {
+            OfSpace(room.Id);
+            OfStorey(room.Storey);
+        }
+
+        foreach (OutsideFace face in dwelling.Outside)
+        {
+            OfSpace(face.Id);
+        }
     }
 
     /// <summary>Every box.</summary>
@@ -61,12 +73,6 @@ internal sealed class BoxLists
         {
             atFault.ListOf(described.Surface.Space.Id).Add(described.Source);
             return;
-        }
-
-        OfSpace(box.SpaceId);
-        if (StoreyOf(box) is { } storey)
-        {
-            OfStorey(storey);
         }
 
         Add(box);

@@ -114,6 +114,13 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
         return true;
     }
 
+    /// <summary>Takes over what was gone by in a layout that differs in its boxes alone: what is silent there isn't asked here.</summary>
+    public void TakeOver(DwellingMemo like)
+    {
+        none.AddRange(like.none);
+        some.AddRange(like.some);
+    }
+
     /// <summary>Whether a rule went by that such a box is listed, and no other is known that it would be met by as well.</summary>
     public bool IsLastOfItsKind(SpaceBox box)
     {

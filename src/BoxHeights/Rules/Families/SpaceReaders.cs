@@ -18,6 +18,27 @@ internal sealed class SpaceReaders
     /// <summary>What has read a box, by its number among what is judged.</summary>
     public List<int> Of(int box) => ListAt(readersOf, box);
 
+    /// <summary>The same notes, to be gone on with, for boxes that have other numbers by now.</summary>
+    /// <param name="numbers">The number of each box; null where all have the same.</param>
+    public SpaceReaders Renumbered(int[]? numbers)
+    {
+        SpaceReaders other = new();
+        for (int judged = 0; judged < readBy.Count; judged++)
+        {
+            List<int> boxes = new(readBy[judged].Count);
+            foreach (int box in readBy[judged])
+            {
+                int number = numbers is null ? box : numbers[box];
+                boxes.Add(number);
+                ListAt(other.readersOf, number).Add(judged);
+            }
+
+            other.readBy.Add(boxes);
+        }
+
+        return other;
+    }
+
     /// <summary>Notes nothing any more: what is tried out from here on begins at the same places each time.</summary>
     public void Freeze() => isFrozen = true;
 

@@ -7,7 +7,7 @@ namespace BoxHeights.Rules;
 /// <remarks>Boxes that a fault keeps from being judged aren't in it. Where a box is must be asked anew each time a rule is judged; all else stays.</remarks>
 public sealed class SpaceView
 {
-    private readonly Dictionary<Type, object> prepared = [];
+    private readonly Dictionary<Type, object> prepared;
     private readonly SpaceBoxes boxes;
     private readonly BoxesNow state;
 
@@ -19,6 +19,24 @@ public sealed class SpaceView
         Kind = kind;
         Id = id;
         Levels = levels;
+        prepared = [];
+    }
+
+    /// <summary>The same in a layout that differs in its boxes alone: what was worked out from the description is kept.</summary>
+    internal SpaceView(BoxesNow state, SpaceView like, DwellingMemo whole, SpaceBoxes boxes)
+    {
+        Whole = whole;
+        this.boxes = boxes;
+        this.state = state;
+        Kind = like.Kind;
+        Id = like.Id;
+        Levels = like.Levels;
+        prepared = like.prepared;
+        Flight = like.Flight;
+        Storey = like.Storey;
+        Framing = like.Framing;
+        Backs = like.Backs;
+        HasBrokenParts = like.HasBrokenParts;
     }
 
     /// <summary>What it is.</summary>

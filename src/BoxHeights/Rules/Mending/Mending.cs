@@ -11,17 +11,15 @@ namespace BoxHeights.Rules;
 /// </remarks>
 internal sealed class Mending
 {
-    private readonly LayoutEvaluator evaluator;
     private readonly Evaluation before;
     private readonly HashSet<string> refused = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<(int? Cause, Remedy Remedy)>> done = new(StringComparer.Ordinal);
     private readonly CancellationToken cancellation;
     private Evaluation now;
 
-    public Mending(LayoutEvaluator evaluator, Evaluation before, CancellationToken cancellation)
+    public Mending(Evaluation before, CancellationToken cancellation)
     {
         this.cancellation = cancellation;
-        this.evaluator = evaluator;
         this.before = before;
         now = before;
     }
@@ -96,7 +94,7 @@ internal sealed class Mending
             dwelling = remedy.ApplyTo(dwelling);
         }
 
-        Evaluation then = evaluator.Evaluate(dwelling, cancellation);
+        Evaluation then = now.WithBoxesOf(dwelling, cancellation);
         if (!IsBetter(then))
         {
             if (some.Count == 1)

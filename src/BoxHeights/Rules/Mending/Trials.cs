@@ -126,13 +126,14 @@ internal sealed class Trials
 
     private LayoutState Opened()
     {
-        LayoutState opened = evaluator.StateOf(state.Dwelling, cancellation);
-        if (state.Rules.LooksAtOwnBoxesOnly)
+        LayoutState opened = state.Copy(cancellation);
+        if (state.Rules.LooksAtOwnBoxesOnly && state.Spaces.Readers is null)
         {
             // Every trial begins from the description, so that what reads a box there is what a move of it can change.
             opened.Spaces.NoteReaders();
             opened.JudgeEntered();
             opened.Spaces.FreezeReaders();
+            state.Spaces.ShareNotes(opened.Spaces);
         }
 
         return opened;

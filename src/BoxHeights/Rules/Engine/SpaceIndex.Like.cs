@@ -1,0 +1,92 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <content>The same rules and spaces for a dwelling that differs in its boxes alone.</content>
+internal sealed partial class SpaceIndex
+{
+    private bool[]? silent;
+
+    /// <summary>Enters what is judged once more for other boxes. What was found of them before isn't known here, until it is judged or <see cref="TakeOver"/> says what is silent.</summary>
+    /// <param name="state">The other boxes.</param>
+    /// <param name="like">What was judged.</param>
+    /// <param name="dwelling">The other dwelling, with what one face of a wall says of it said of the other too.</param>
+    public SpaceIndex(LayoutState state, SpaceIndex like, Dwelling dwelling)
+    {
+        lists = new(dwelling);
+        if (like.whole is null)
+        {
+            return;
+        }
+
+        for (int i = 0; i < state.Boxes.Count; i++)
+        {
+            SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;
+            boxOf.Add(box);
+            lists.Enter(box, state.Boxes[i]);
+        }
+
+        whole = new(dwelling, lists);
+        (int rooms, int faces, int entered) = (0, 0, 0);
+        foreach (SpaceView one in like.views)
+        {
+            SpaceView view = new(state, one, whole, one.Kind switch
+            {
+                SpaceKind.Room or SpaceKind.OutsideFace => lists.OfSpace(one.Id),
+                SpaceKind.Storey => lists.OfStorey(one.Id),
+                _ => lists.All,
+            })
+            {
+                Room = one.Kind == SpaceKind.Room ? dwelling.Rooms[rooms++] : null,
+                Face = one.Kind == SpaceKind.OutsideFace ? dwelling.Outside[faces++] : null,
+            };
+            views.Add(view);
+            for (; entered < like.judged.Count && ReferenceEquals(like.judged[entered].View, one); entered++)
+            {
+                judged.Add(new(like.judged[entered].Rule, view, lists, statement, entered));
+            }
+        }
+
+        (ofSpace, ofStorey, ofAll, wide) = (like.ofSpace, like.ofStorey, like.ofAll, like.wide);
+    }
+
+    /// <summary>Whether it is known without judging it that nothing is found of one.</summary>
+    public bool IsSilent(int one) => silent is not null && silent[one];
+
+    /// <summary>The description, with what one face of a wall says of it said of the other too; null where nothing is judged.</summary>
+    public Dwelling? Described => whole?.Dwelling;
+
+    /// <summary>Takes over what was read, and that nothing was found, wherever that holds of the other boxes too.</summary>
+    /// <param name="like">What was judged, with notes of what was read.</param>
+    /// <param name="numbers">The numbers here of the boxes there; null where all are the same.</param>
+    /// <param name="read">What reads a box that is another here: it is judged again.</param>
+    public void TakeOver(SpaceIndex like, int[]? numbers, HashSet<int> read)
+    {
+        if (whole is null || like.Readers is null)
+        {
+            return;
+        }
+
+        Readers = like.Readers.Renumbered(numbers);
+        whole.Readers = like.whole!.Readers!.Renumbered(null);
+        whole.TakeOver(like.whole);
+        silent = new bool[judged.Count];
+        for (int one = 0; one < silent.Length; one++)
+        {
+            silent[one] = like.judged[one].Findings.Count == 0 && !read.Contains(one);
+        }
+    }
+
+    /// <summary>Goes by notes of the same boxes, which stay as they are.</summary>
+    public void ShareNotes(SpaceIndex like)
+    {
+        if (whole is not null && like.Readers is not null)
+        {
+            Readers = like.Readers;
+            whole.Readers = like.whole!.Readers;
+        }
+    }
+
+    /// <summary>What reads where a box is.</summary>
+    public IEnumerable<int> ReadersOf(int box) => Readers is { } readers ? readers.Of(box) : Of(box);
+}
