@@ -86,7 +86,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
 
     private void Plan(Room room, SpaceRule rule, IServesRuns served, Run run, RunToPlan leg, List<(DistanceRange Along, string Beside, Rule By)> wishes, List<Distance> stays)
     {
-        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach ?? leg.Line.Width, draft.State.Rules.RoomForBoxes.OfReach) with
+        RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach ?? leg.Line.Width, draft.State.Rules.RoomForBoxes) with
         {
             FaceLength = served.OneToEach,
             CodeMinimum = draft.Options.CodeMinimum,

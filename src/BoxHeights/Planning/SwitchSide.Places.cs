@@ -1,3 +1,5 @@
+using BoxHeights.Rules;
+
 namespace BoxHeights;
 
 /// <content>The places themselves: nailed to the king, packed out, on blocking, round the corner, beyond the open leaf.</content>
@@ -9,7 +11,7 @@ public sealed partial class SwitchSide
         DistanceSet free = Free(index).Centers;
         Distance? face = Free(index).FaceToNailTo(side, Side(side), box, out bool isNext);
         string stud = isNext ? "stud beside the king" : "king";
-        for (int packs = 0; face is { } nailTo && packs <= (Free(index).IsLumber && habit.Pack is not null ? MostPacks : 0); packs++)
+        for (int packs = 0; face is { } nailTo && packs <= (Free(index).IsLumber && habit.Pack is not null ? BlockingNeeded.MostPacked : 0); packs++)
         {
             Distance center = Beyond(side, nailTo, box.HalfWidth + ((habit.Pack ?? Distance.Zero) * packs));
             if (free.Contains(center))

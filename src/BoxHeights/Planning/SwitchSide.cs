@@ -17,7 +17,6 @@ namespace BoxHeights;
 /// </remarks>
 public sealed partial class SwitchSide
 {
-    private const int MostPacks = 2;
 
     private static readonly Items<RoomKind> Closets = new[] { RoomKind.Closet, RoomKind.Pantry, new("walk-in-closet"), new("linen-closet") };
 

@@ -23,6 +23,8 @@ internal static class BoxSizes
     /// <summary>Grounds beyond four count a quarter each from 2020; terminal blocks count from 2023.</summary>
     public static FillCounting Counting(NecEdition edition) => new(Conductors, Nec.Known(edition) == NecEdition.Nec2017 ? GroundCounting.AllAsOne : GroundCounting.QuarterBeyondFour)
     {
+        // Common practice, no source: straight blades; a twisted one fits a gang.
+        WideAbove = 20,
         CountsTerminalBlocks = edition >= NecEdition.Nec2023,
         MetalBarrier = Volume.FromCubicInches(0.5m),
         PlasticBarrier = Volume.FromCubicInches(1.0m),

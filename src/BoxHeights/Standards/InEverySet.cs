@@ -60,6 +60,7 @@ internal static class InEverySet
             Behind = Distance.FromInches(2, 1, 4),
             AtStairs = Distance.FromInches(12),
             Aside = Distance.FromFeet(3),
+            PartOfReach = 6,
             OfReach = Distance.FromInches(6),
             BesideThings = Distance.FromInches(8),
             BetweenPlates = Distance.FromInches(0, 1, 2),

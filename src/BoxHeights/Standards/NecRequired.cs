@@ -154,6 +154,9 @@ internal static class NecRequired
     // Where people pass, and neither steam nor cooking is near. Common practice, no source.
     private static Items<RoomKind> BestForAlarms { get; } = new[] { RoomKind.Hall, RoomKind.Stair, RoomKind.Foyer, RoomKind.LivingRoom, RoomKind.FamilyRoom, RoomKind.DiningRoom, RoomKind.Office, RoomKind.Basement };
 
+    // The middle of a ceiling is its light's. Common practice, no source.
+    private const int OffTheLight = 4;
+
     private static IEnumerable<Rule> Alarms
     {
         get
@@ -169,16 +172,19 @@ internal static class NecRequired
             {
                 Scope = In(RoomKind.Bedroom),
                 Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+                AddedInPart = OffTheLight,
             };
             yield return new RequiredOutlet("bedroom-hall-alarm", "there outside the sleeping rooms", Severity.Violation, places, SmokeAlarm, outsideBedrooms)
             {
                 Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+                AddedInPart = OffTheLight,
                 LeavesOut = "how near the bedrooms it is, and whether they are in several areas",
             };
             yield return new RequiredOutlet("storey-alarm", "there on each storey", Severity.Violation, places, SmokeAlarm,
                 new StoreySubject { NotIn = new[] { RoomKind.Attic, RoomKind.Garage, RoomKind.Bathroom, RoomKind.Closet }, Best = BestForAlarms })
             {
                 Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeAlarm),
+                AddedInPart = OffTheLight,
             };
             yield return new RequiredOutlet("bedroom-hall-co-alarm", "there outside the sleeping rooms, where fuel is burned or a garage is attached", Severity.Violation,
                 new("International Residential Code", "R315", Confidence.FromMemory), new CountedOutlet("carbon monoxide alarm", new[] { DeviceKind.CoAlarm, DeviceKind.SmokeCoAlarm }), outsideBedrooms)
@@ -186,6 +192,7 @@ internal static class NecRequired
                 OnlyWhereListed = true,
                 NeededWhere = new() { OpensFrom = new[] { RoomKind.Garage }, Fixtures = new FixtureKind[] { FixtureKind.Furnace, FixtureKind.Fireplace, new("boiler") } },
                 Adds = Ceiling("alarm", BoxPurpose.Alarm, DeviceKind.SmokeCoAlarm),
+                AddedInPart = OffTheLight,
                 MayServeOthers = true,
                 LeavesOut = "whether a furnace, boiler or fireplace burns fuel, as each is taken to, and what else does; garages whose door into the house isn't described",
             };

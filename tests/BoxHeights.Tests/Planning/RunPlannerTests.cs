@@ -161,13 +161,13 @@ public sealed class RunPlannerTests
     {
         // 8 ft of counter, a place every inch, planned for 20 in: three boxes, evenly 16 and 32 in.
         RunToPlan run = Run(Inches("96"), [.. Enumerable.Range(1, 95).Select(inch => Distance.FromInches(inch))]);
-        RunPlan plan = new RunPlanner(RunPlannerOptions.WithSlackFor(Inches("24"))).Plan(run);
+        RunPlan plan = new RunPlanner(RunPlannerOptions.WithSlackFor(Inches("24"), RunAims.Custom)).Plan(run);
         Assert.Equal([Inches("16"), Inches("48"), Inches("80")], At(plan));
         Assert.Equal(Inches("32"), plan.LargestGap(run));
         Assert.True(plan.HasSlack());
 
         // At the limit itself, two: 24 and 48 in.
-        RunPlan least = new RunPlanner(RunPlannerOptions.WithSlackFor(Inches("24")) with { CodeMinimum = true }).Plan(Run(Inches("96"), Inches("24"), Inches("48"), Inches("72")));
+        RunPlan least = new RunPlanner(RunPlannerOptions.WithSlackFor(Inches("24"), RunAims.Custom) with { CodeMinimum = true }).Plan(Run(Inches("96"), Inches("24"), Inches("48"), Inches("72")));
         Assert.Equal([Inches("24"), Inches("72")], At(least));
     }
 

@@ -25,7 +25,10 @@ public sealed partial record RoomForBoxes : HabitRule
     /// <summary>How far along its wall from the place that was found for it a planned box may go instead; null for anywhere.</summary>
     public Distance? Aside { get; init; }
 
-    /// <summary>The most of a run's reach that a plan keeps in hand, which else is a sixth of it, so that studs can be met; null for always a sixth.</summary>
+    /// <summary>Which part of a run's reach a plan keeps in hand, so that studs can be met: 6 for a sixth; null for none.</summary>
+    public int? PartOfReach { get; init => field = Guard.Count(value, nameof(PartOfReach)); }
+
+    /// <summary>The most of a run's reach that a plan keeps in hand; null for always that part.</summary>
     public Distance? OfReach { get; init; }
 
     /// <summary>How much further from a bed or the like than the nearest that will do.</summary>
@@ -39,5 +42,6 @@ public sealed partial record RoomForBoxes : HabitRule
 
     /// <inheritdoc/>
     public override string Numbers => Said(("off openings, coverings and boxes", Beside), ("off them in need", InNeed), ("off ends of walls", FromEnds), ("off nosings", AtStairs), ("deep cavities", Behind),
-        ("of where it was meant", Aside), ("of a reach in hand at most", OfReach), ("further from things than it has to be", BesideThings), ("between plates", BetweenPlates), ("to the next bay", NextBay));
+        ("of where it was meant", Aside), ("of a reach in hand at most", OfReach), ("further from things than it has to be", BesideThings), ("between plates", BetweenPlates), ("to the next bay", NextBay))
+        + (PartOfReach is { } part ? ", 1/" + part + " of a reach in hand" : "");
 }

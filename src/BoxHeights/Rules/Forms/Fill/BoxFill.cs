@@ -21,7 +21,7 @@ public sealed class BoxFill
         this.box = box;
         this.build = build;
         this.counting = counting;
-        contents = new(box, build, counting.FlapIsClamp, most);
+        contents = new(box, build, counting, most);
         Total = FillSum.Of(contents, counting, null);
     }
 
@@ -125,7 +125,7 @@ public sealed class BoxFill
 
     /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
     internal MissingFacts LeftOpen =>
-        (FillContents.MayHoldMore(box, build) || !contents.IsOfOneSize ? MissingFacts.Devices : MissingFacts.None) | (FillContents.MayHaveClamps(box, build) ? MissingFacts.Clamps : MissingFacts.None);
+        (FillContents.MayHoldMore(box, build, counting.WideAbove) || !contents.IsOfOneSize ? MissingFacts.Devices : MissingFacts.None) | (FillContents.MayHaveClamps(box, build) ? MissingFacts.Clamps : MissingFacts.None);
 
     /// <summary>Whether there is anything to count from.</summary>
     internal static bool IsCountable(DeviceBox box) => box.Cables.Count + box.Conductors.Count > 0;

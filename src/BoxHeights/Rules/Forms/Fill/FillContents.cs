@@ -7,12 +7,19 @@ internal sealed class FillContents
 
     // Conductors by size, then yokes by size, then fittings by kind.
     private readonly int[] counts = new int[(2 * Sizes) + (int)BoxFitting.PlasticBarrier + 1];
+    private readonly int? wideAbove;
     private ConductorSize thinnest;
     private ConductorSize thickest;
     private int feeding;
 
-    public FillContents(DeviceBox box, KindPart build, bool flapIsClamp, bool most)
+    /// <summary>Counts what is in a box.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="build">How it is built.</param>
+    /// <param name="counting">What is taken of clamps and of wide devices; null where only its conductors are asked for.</param>
+    /// <param name="most">Whether it takes the most that the description leaves open, else the least.</param>
+    public FillContents(DeviceBox box, KindPart build, FillCounting? counting, bool most)
     {
+        wideAbove = counting?.WideAbove;
         foreach (CableType cable in box.Cables)
         {
             Count(cable.Size, cable.InsulatedConductors, 1, mayFeed: true);
@@ -41,7 +48,7 @@ internal sealed class FillContents
         }
 
         Yokes(box, build, most);
-        HasClamps = box.Clamps == CableClamps.Internal || (flapIsClamp && box.Clamps == CableClamps.Flap) || (most && MayHaveClamps(box, build));
+        HasClamps = box.Clamps == CableClamps.Internal || (counting is { FlapIsClamp: true } && box.Clamps == CableClamps.Flap) || (most && MayHaveClamps(box, build));
         OnTerminals = most ? thickest : thinnest;
     }
 
@@ -79,17 +86,17 @@ internal sealed class FillContents
     /// A device box whose devices aren't stated holds some in the end, and so may gangs that its devices leave; a device of an unknown kind may sit on a yoke, and a
     /// large receptacle on a wide one. Junction boxes hold none.
     /// </summary>
-    public static bool MayHoldMore(DeviceBox box, KindPart build)
+    public static bool MayHoldMore(DeviceBox box, KindPart build, int? wideAbove = null)
     {
         for (int i = 0; i < box.Devices.Count; i++)
         {
-            if ((!box.Devices[i].IsKnown && !GangsNeeded.IsStated(box, i)) || (box.Gangs is null && IsLarge(box, i)))
+            if ((!box.Devices[i].IsKnown && !GangsNeeded.IsStated(box, i)) || (box.Gangs is null && IsWide(box, i, wideAbove)))
             {
                 return true;
             }
         }
 
-        return box.Devices.Count > 0 ? GangsLeft(box) > 0 : build.HoldsDevices;
+        return box.Devices.Count > 0 ? GangsLeft(box, wideAbove) > 0 : build.HoldsDevices;
     }
 
     /// <summary>A one-gang plastic box holds cables by a flap unless it says otherwise, a cast box by its hubs; wider ones, and metal ones, often have clamps inside.</summary>
@@ -97,20 +104,20 @@ internal sealed class FillContents
         box.Clamps is null && build.NoClampsUpTo < (box.Compartments.Count == 0 ? ResolvedBox.GangsOf(box) : int.MaxValue);
 
     /// <summary>The gangs that its devices leave, for a wide one or for one more: as few as there may be.</summary>
-    private static int GangsLeft(DeviceBox box)
+    private static int GangsLeft(DeviceBox box, int? wideAbove)
     {
         int left = System.Math.Max(0, ResolvedBox.GangsOf(box) - GangsNeeded.ByAll(box));
         for (int i = 0; i < box.Devices.Count; i++)
         {
-            left = IsLarge(box, i) ? 0 : left;
+            left = IsWide(box, i, wideAbove) ? 0 : left;
         }
 
         return left;
     }
 
-    /// <summary>Straight-bladed receptacles of more than 20 A are wider than one gang, twisted ones aren't (common practice): of one in a box of more gangs it is taken that it needs them.</summary>
-    private static bool IsLarge(DeviceBox box, int device) =>
-        box.Devices[device] == DeviceKind.SingleReceptacle && !GangsNeeded.IsStated(box, device) && box.Rating is { } rating && ReceptacleRating.Read(rating).IsAbove(20);
+    /// <summary>Large straight-bladed receptacles are wider than one gang, twisted ones aren't: of one in a box of more gangs it is taken that it needs them.</summary>
+    private static bool IsWide(DeviceBox box, int device, int? wideAbove) =>
+        wideAbove is { } amperes && box.Devices[device] == DeviceKind.SingleReceptacle && !GangsNeeded.IsStated(box, device) && box.Rating is { } rating && ReceptacleRating.Read(rating).IsAbove(amperes);
 
     /// <summary>Allowances for each gang that a device needs to be mounted.</summary>
     private void Yokes(DeviceBox box, KindPart build, bool most)
@@ -122,7 +129,7 @@ internal sealed class FillContents
             if (device.IsOperated && (device.IsKnown || most || GangsNeeded.IsStated(box, i)))
             {
                 int widths = GangsNeeded.By(box, i);
-                if (IsLarge(box, i))
+                if (IsWide(box, i, wideAbove))
                 {
                     widths += most && box.Gangs is null ? 1 : free;
                     free = 0;
@@ -134,7 +141,7 @@ internal sealed class FillContents
         }
 
         // What is left is taken by one that is wider than it seems, or by one more.
-        if (most && (box.Devices.Count > 0 || MayHoldMore(box, build)))
+        if (most && (box.Devices.Count > 0 || MayHoldMore(box, build, wideAbove)))
         {
             counts[Sizes + thickest.Place] += free;
         }

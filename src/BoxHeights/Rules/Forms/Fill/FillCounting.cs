@@ -30,6 +30,9 @@ public sealed partial record FillCounting
     /// <summary>How many allowances of its conductors a device takes for each gang that it needs: 2 unless stated.</summary>
     public int ForADevice { get; init; } = 2;
 
+    /// <summary>Single receptacles of more amperes than this are wider than one gang where their box has gangs to spare; null where none is taken to be.</summary>
+    public int? WideAbove { get; init; }
+
     /// <summary>The room that an unmarked barrier of metal takes.</summary>
     public Volume MetalBarrier { get; init; }
 
@@ -69,7 +72,7 @@ public sealed partial record FillCounting
 
     /// <summary>The way to count in words.</summary>
     public override string ToString() =>
-        Allowances + "; a device " + ForADevice + "; grounds " + (Grounds == GroundCounting.AllAsOne ? "all as one, a separate isolated set as one more" : "up to four as one, each beyond a quarter")
+        Allowances + "; a device " + ForADevice + (WideAbove is { } amperes ? ", single receptacles above " + amperes + " A by the gangs that are left for them" : "") + "; grounds " + (Grounds == GroundCounting.AllAsOne ? "all as one, a separate isolated set as one more" : "up to four as one, each beyond a quarter")
         + (CountsTerminalBlocks ? "; each terminal block as one conductor" : "") + (FlapIsClamp ? "; a molded flap counts as a clamp" : "")
         + "; a barrier " + MetalBarrier + " of metal, " + PlasticBarrier + " of another kind; " + Paragraphs;
 }

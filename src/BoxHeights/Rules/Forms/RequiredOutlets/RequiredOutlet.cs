@@ -32,6 +32,9 @@ public sealed partial record RequiredOutlet : SpaceRule
     /// <summary>Whether its box may serve what other rows ask for too, so that a plan has it before theirs.</summary>
     public bool MayServeOthers { get; init; }
 
+    /// <summary>Where in a ceiling its box is added: at this part of the room's length and depth, 2 for the middle, 4 where that is left to a light.</summary>
+    public int AddedInPart { get; init => field = Guard.Count(value, nameof(AddedInPart)); } = 2;
+
     /// <inheritdoc/>
     public override SpaceKind Subject => Of.Kind;
 

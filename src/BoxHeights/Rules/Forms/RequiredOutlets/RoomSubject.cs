@@ -123,7 +123,7 @@ public sealed record RoomSubject : OutletSubject
     private static Items<PlacedBox> AddedIn(RequiredOutlet row, SpaceView space, DeviceBox added, Func<int, Distance, bool>? where)
     {
         DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id));
-        return added.Height is null ? OutletPlace.InCeiling(space.Room!, box, added.Purpose == BoxPurpose.Alarm ? 4 : 2)
+        return added.Height is null ? OutletPlace.InCeiling(space.Room!, box, row.AddedInPart)
             : OutletPlace.InTheOpen(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), where);
     }
 

@@ -69,17 +69,17 @@ public sealed record StoreySubject : OutletSubject
 
     // On its own, because what a lambda captures is allocated where its method begins.
     private void Lacks(RequiredOutlet row, SpaceView space, int sure, MissingFacts needs, SpaceStatement statement) =>
-        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != MissingFacts.None, needs, () => row.Counted(sure), added => AddedOn(space, added));
+        row.Lacks(statement, space.Id, space.Id, sure, row.Count.Least, needs != MissingFacts.None, needs, () => row.Counted(sure), added => AddedOn(row, space, added));
 
     /// <summary>In the first room of the best kind that the storey has.</summary>
-    private Items<PlacedBox> AddedOn(SpaceView space, DeviceBox added)
+    private Items<PlacedBox> AddedOn(RequiredOutlet row, SpaceView space, DeviceBox added)
     {
         Items<PlacedBox> best = default;
         int least = int.MaxValue;
         foreach (Room room in space.Dwelling.Rooms)
         {
             if (room.Storey == space.Id && !NotIn.Contains(room.Kind) && Rank(room.Kind) is var rank && rank < least
-                && OutletPlace.InCeiling(room, added.WithId(FreePlaces.FreeId(space, room.Id + "-" + added.Id)), 4) is { Count: > 0 } box)
+                && OutletPlace.InCeiling(room, added.WithId(FreePlaces.FreeId(space, room.Id + "-" + added.Id)), row.AddedInPart) is { Count: > 0 } box)
             {
                 (best, least) = (box, rank);
             }
