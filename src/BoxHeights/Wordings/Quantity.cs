@@ -96,9 +96,11 @@ public readonly partial record struct Quantity
 
     private string Square(LengthUnits units)
     {
-        Distance unit = units == LengthUnits.Millimeters ? Distance.FromMillimeters(1m) : Distance.FromInches(1m);
+        long grid = Distance.FromInches(0, 1, 128).Ticks;
+        bool metric = units == LengthUnits.Millimeters || Raw % (grid * grid) != 0;
+        Distance unit = metric ? Distance.FromMillimeters(1m) : Distance.FromInches(1m);
         decimal squares = Raw / ((decimal)unit.Ticks * unit.Ticks);
-        return squares.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + (units == LengthUnits.Millimeters ? " mm2" : " in2");
+        return squares.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + (metric ? " mm2" : " in2");
     }
 }
 

@@ -31,11 +31,9 @@ public sealed partial class HabitCaseTests
                 new Wall("w", In("300")).WithOpenings(new[] { new Opening("a", OpeningKind.Cased, Distance.Zero, In("20")), new Opening("b", OpeningKind.Cased, In("20") + half + half, In("300")) }),
             }),
         });
-        return Receptacles(house, "wall-outlets");
+        RoomPlan plan = Plan(house, "wall-outlets", "general-height", "room-for-boxes");
+        return plan.Dwelling.PlacedBoxes().Count(placed => placed.Box.Purpose == BoxPurpose.General).ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
-
-    private static string Receptacles(Dwelling house, string row) =>
-        Plan(house, row, "general-height", "room-for-boxes").Dwelling.PlacedBoxes().Count(placed => placed.Box.Purpose == BoxPurpose.General || placed.Box.Purpose == BoxPurpose.Counter).ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>How many receptacles the shorter of a foyer's two walls gets where there is no break between them.</summary>
     private static string OnAFoyersWall(Distance length)

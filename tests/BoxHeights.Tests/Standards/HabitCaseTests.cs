@@ -28,7 +28,6 @@ public sealed partial class HabitCaseTests
         ["box-proud past the surface"] = value => Severity(SetFor(In("1/2") + value), "box-proud"),
         ["room-for-boxes aside"] = AtAnEntrance,
         ["room-for-boxes of a reach in hand"] = OnARun,
-        ["room-for-boxes of a counter's reach in hand"] = value => Receptacles(RoomSketch.House("kitchen", ["150 kitchen:20:60"]).WithWalls(wall => wall.WithCounters(wall.Counters.Select(one => one.WithRight(one.Left + (2 * (In("24") - value)))))), "counter-outlets"),
         ["bedroom-alarm off two walls"] = value => YesNo(Plan(new SquareRoom { Kind = RoomKind.Bedroom, Wide = In("144"), Deep = In("144") }.House(), "bedroom-alarm").Dwelling.FindBox("square-alarm")!.Box.Plan == new PlanPoint(value, value)),
         ["room-for-boxes further from a bed than it has to be"] = value => YesNo(BesideABed(BoxPurpose.Bedside)[0] == In("60") - In("2") - value),
         ["room-for-boxes between plates"] = value => YesNo(BesideABed(BoxPurpose.Bedside, BoxPurpose.BedSwitch) is [var first, var second, ..] && (second - first).Abs() == In("2-3/4") + value),

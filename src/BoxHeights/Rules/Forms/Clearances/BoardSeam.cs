@@ -23,7 +23,7 @@ public sealed partial record BoardSeam : PlacementRule
     public override bool ReadsWallParts => false;
 
     /// <inheritdoc/>
-    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it; where the courses leave more than 1 in, the edge of the last is a seam"
+    public override string Numbers => "top of the box at or under each seam, or its bottom at or over it; where the courses leave a strip, the edge of the last is a seam"
         + (OnlyIfStatedIn.Count == 0 ? "" : "; only if the way of hanging is stated in: " + OnlyIfStatedIn);
 
     /// <inheritdoc/>

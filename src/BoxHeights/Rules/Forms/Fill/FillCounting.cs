@@ -74,7 +74,8 @@ public sealed partial record FillCounting
     public override string ToString() =>
         Allowances + "; a device " + ForADevice + (WideAbove is { } amperes ? ", single receptacles above " + amperes + " A by the gangs that are left for them" : "") + "; grounds " + (Grounds == GroundCounting.AllAsOne ? "all as one, a separate isolated set as one more" : "up to four as one, each beyond a quarter")
         + (CountsTerminalBlocks ? "; each terminal block as one conductor" : "") + (FlapIsClamp ? "; a molded flap counts as a clamp" : "")
-        + "; a barrier " + MetalBarrier + " of metal, " + PlasticBarrier + " of another kind; " + Paragraphs;
+        + (MetalBarrier == PlasticBarrier && PlasticBarrier == Volume.Zero ? "" : "; a barrier " + MetalBarrier + " of metal, " + PlasticBarrier + " of another kind")
+        + (Paragraphs.Equals(new FillParagraphs()) ? "" : "; " + Paragraphs);
 }
 
 /// <summary>How equipment grounding conductors count toward fill.</summary>

@@ -19,7 +19,7 @@ public sealed partial record SetbackLimit : LimitRule
     public Distance Most { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers => "front edge of box or ring at most " + Most + " behind a finished surface that doesn't burn, 0 in behind one that does";
+    public override string Numbers => "front edge of box or ring at most " + Most + " behind a finished surface that doesn't burn, flush with one that does";
 
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
