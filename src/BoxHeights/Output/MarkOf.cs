@@ -6,8 +6,15 @@ namespace BoxHeights;
 /// <summary>Works out one row of a mark sheet: the nearest place that can be marked, and the stud it is at.</summary>
 internal static class MarkOf
 {
-    public static MarkRow Box(LayoutState state, int box, MarkOptions options, bool rounded)
+    /// <summary>The row of a box.</summary>
+    /// <param name="state">The dwelling and what the rules state of it.</param>
+    /// <param name="box">The box.</param>
+    /// <param name="options">How the sheet is set out.</param>
+    /// <param name="rounded">Whether it may be marked elsewhere than it is, to the tick.</param>
+    /// <param name="isRounded">Whether it is.</param>
+    public static MarkRow Box(LayoutState state, int box, MarkOptions options, bool rounded, out bool isRounded)
     {
+        isRounded = false;
         ResolvedBox resolved = state.Boxes[box];
         LengthUnits units = state.Options.Units;
         BoxHeight height = state.HeightOf(box)!.Value;
@@ -39,6 +46,7 @@ internal static class MarkOf
         }
 
         (Distance mark, Distance? along) = rounded ? Markable(state, box, edge, exact.From, at) : (exact.From, at);
+        isRounded = mark != exact.From || along != at;
         List<string> notes = [];
         if (along is { } marked && at is { } place && marked != place && MarkPlace.NailedAt(state, box, marked) != marked)
         {

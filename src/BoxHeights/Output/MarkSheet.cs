@@ -78,39 +78,27 @@ public sealed partial class MarkSheet
         Evaluation exact = mended?.Evaluation ?? evaluation;
         LayoutState state = exact.State;
         MarkWords words = new(evaluation, mended);
-        HashSet<string> unrounded = new(StringComparer.Ordinal);
-        while (true)
+        lock (state.Gate)
         {
-            MarkSheet sheet = new(
-                exact.Dwelling, state.Options.Units, exact.Dwelling.Name, MarkRows.Of(state, options, unrounded).Select(words.On),
+            RoundedMarks marks = new(state, options, words);
+            HashSet<string> unlike = new(StringComparer.Ordinal);
+
+            // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
+            while (marks.AreAny && Differs(exact, exact.WithBoxesOf(marks.ReadBack(), cancellationToken), unlike))
+            {
+                if (!marks.KeepExact(unlike))
+                {
+                    // Another box of a group may be the one whose rounding shows: then all stay exact.
+                    marks.KeepExact();
+                }
+            }
+
+            return new(
+                exact.Dwelling, state.Options.Units, exact.Dwelling.Name, marks.InOrder(),
                 MarkRows.LeftOut(state), MarkRows.SetAlready(state), CeilingRows.Of(state, words), FloorRows.Of(state, words))
             {
                 Catalog = state.Options.Catalog,
             };
-
-            if (sheet.Rows.Equals(new(MarkRows.Of(state, options, All(state)).Select(words.On))))
-            {
-                // Nothing is rounded.
-                return sheet;
-            }
-
-            // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
-            int before = unrounded.Count;
-            if (!Differs(exact, exact.WithBoxesOf(sheet.ToDwelling(), cancellationToken), unrounded))
-            {
-                return sheet;
-            }
-
-            // Another box of a group may be the one whose rounding shows: then all stay exact.
-            if (unrounded.Count == before)
-            {
-                unrounded.UnionWith(All(state));
-
-                if (unrounded.Count == before)
-                {
-                    return sheet;
-                }
-            }
         }
     }
 
@@ -235,17 +223,6 @@ public sealed partial class MarkSheet
     private string OnTape(Distance? distance) => distance is { } some ? Printed.OnTape(some, Units) : "";
 
     private string LineOf(MarkRow row) => row.FromLevelLine is { } line ? Printed.Signed(line, Units) : "";
-
-    private static HashSet<string> All(LayoutState state)
-    {
-        HashSet<string> all = new(StringComparer.Ordinal);
-        foreach (ResolvedBox box in state.Boxes)
-        {
-            all.Add(box.Source.Id);
-        }
-
-        return all;
-    }
 
     /// <summary>Whether two evaluations say different things, and of which boxes.</summary>
     private static bool Differs(Evaluation exact, Evaluation marked, HashSet<string> boxes)

@@ -193,5 +193,16 @@ public class WholeHouseTests
 
     private static Items<string> Lines(NecEdition edition) => new LayoutEvaluator(Of(edition)).Evaluate(House).Causes
         .Select(cause => cause.RuleId + " " + cause.Verdict + " " + cause.Subjects + ": " + Assert.Single(cause.Remedies).Text);
+
+    // A light over the upper treads hangs above the lower storey's ceiling framing: its mark above the subfloor can't be read back, and is no reason to leave every other box unrounded.
+    [Fact]
+    public void Marks_LightsHighOverTheStair_StayExactAndOthersAreRounded()
+    {
+        MarkSheet sheet = MarkSheet.For(Judged);
+        Assert.Equal(BoxHeight.ToCenter(Distance.FromInches(109, 7, 8), Datum.Subfloor), sheet.Rows.Single(row => row.BoxId == "R5").Mark);
+        MarkRow rounded = sheet.Rows.Single(row => row.BoxId == "U1");
+        Assert.Equal(Distance.FromInches(62), rounded.FromLeftCorner);
+        Assert.Equal("along rounded from 62-1/8 in", rounded.Note);
+    }
 }
 #endif

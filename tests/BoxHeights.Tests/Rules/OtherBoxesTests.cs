@@ -40,7 +40,7 @@ public sealed class OtherBoxesTests
         }
 
         return true;
-    }).Check(Tries.Config(200));
+    }).Check(Tries.Config(100));
 
     // The road that is tried above is taken: else it would agree with itself.
     [Fact]

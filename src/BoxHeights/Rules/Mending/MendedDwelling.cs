@@ -1,3 +1,5 @@
+using System;
+using System.Collections.Generic;
 using System.Text;
 
 namespace BoxHeights;
@@ -9,8 +11,15 @@ namespace BoxHeights;
 /// </remarks>
 public sealed partial class MendedDwelling
 {
+    private readonly Dictionary<string, MendedBox> byId = new(StringComparer.Ordinal);
+
     internal MendedDwelling(Evaluation before, Evaluation after, Items<MendedBox> boxes)
     {
+        for (int i = boxes.Count - 1; i >= 0; i--)
+        {
+            byId[boxes[i].After.Box.Id] = boxes[i];
+        }
+
         Before = before;
         Evaluation = after;
         Boxes = boxes;
@@ -33,18 +42,7 @@ public sealed partial class MendedDwelling
 
     /// <summary>What became of a box; null where it stays as it is described.</summary>
     /// <param name="id">The box's id.</param>
-    public MendedBox? Find(string id)
-    {
-        foreach (MendedBox box in Boxes)
-        {
-            if (box.After.Box.Id == id)
-            {
-                return box;
-            }
-        }
-
-        return null;
-    }
+    public MendedBox? Find(string id) => id is not null && byId.TryGetValue(id, out MendedBox? box) ? box : null;
 
     /// <summary>Each change in a line, then what isn't mended.</summary>
     public string ToText()
