@@ -53,6 +53,11 @@ internal static partial class InventedCountry
             WithinReach = Mm(500), CasingGap = Mm(30), BeyondLeaf = Mm(100), StudsBeside = Mm(90), Heights = new(Mm(900), Mm(1100)),
         },
         new InspectionItem("sheath-seen", "10 mm or more of sheath seen in the box", new("Byland Wiring Rules", "9.1"), 1) { Limit = Mm(10) },
+        new RequiredOutlet("bath-light", "there once", Severity.Violation, new("Byland Wiring Rules", "5.4"), new CountedOutlet("light", new[] { DeviceKind.Luminaire }), new RoomSubject())
+        {
+            Scope = new RuleScope { Rooms = new[] { RoomKind.Bathroom } }, Adds = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }),
+        },
+        new KeepClear("seen-beside-frames", "with 15 mm or more of wall seen between plate and frame", Severity.Note, Rules, WallPieces.Casings) { Least = Mm(15), Scope = RuleScope.Walls },
         new AllowedZones("cable-zones", "in a zone where cables run", Severity.Advice, Rules)
         {
             Bands = new LevelBand[] { new(Datum.FinishedFloor, Mm(150), Mm(450)), new(Datum.FinishedFloor, Mm(900), Mm(1150)) }, BesideOpenings = new(Mm(100), Mm(300)), FromCorners = new(Mm(100), Mm(300)),
