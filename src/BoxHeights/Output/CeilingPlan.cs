@@ -82,7 +82,7 @@ public sealed partial class CeilingPlan
             CeilingRows.Add(table, Rows[i], units);
             if ((i + 1 == Rows.Count || Rows[i + 1].Room != Rows[i].Room) && MiddleOf(Rows[i].Room) is { Count: 2 } middle)
             {
-                table.Add(CeilingRows.HeadingOf(Rows[i].Room), "", "middle of the room", CeilingRows.Of(middle[0], units), CeilingRows.Of(middle[1], units), "", "", "");
+                table.Add(CeilingRows.HeadingOf(Rows[i].Room), "", "middle of the room", TapedRow.Called(middle[0], units), TapedRow.Called(middle[1], units), "", "", "");
             }
         }
 

@@ -4,38 +4,18 @@ using BoxHeights.Rules;
 namespace BoxHeights;
 
 /// <summary>A box in a floor, or on a thing that stands free on it (an island, a peninsula), that is still to be set: by two tapes from walls.</summary>
-public sealed record FloorRow
+public sealed record FloorRow : TapedRow
 {
     internal FloorRow(string room, string boxId, BoxPurpose purpose)
+        : base(room, boxId, purpose)
     {
-        Room = room;
-        BoxId = boxId;
-        Purpose = purpose;
     }
-
-    /// <summary>The room's id.</summary>
-    public string Room { get; }
-
-    /// <summary>The box.</summary>
-    public string BoxId { get; }
-
-    /// <summary>What it is for.</summary>
-    public BoxPurpose Purpose { get; }
 
     /// <summary>The id of what stands where it is: an island, a peninsula; empty in the open floor.</summary>
     public string On { get; internal init; } = "";
 
-    /// <summary>The tapes: from the nearest wall, and from the nearest that runs across it; none where its place isn't known.</summary>
-    public Items<WallTape> Tapes { get; internal init; }
-
     /// <summary>Its height, as it is described; null for one that is flush with the floor, or where that isn't stated.</summary>
     public BoxHeight? Height { get; internal init; }
-
-    /// <summary>"stop: see 3" where something about it is open that nothing mends; else empty.</summary>
-    public string Stop { get; internal init; } = "";
-
-    /// <summary>What the report sets otherwise, and how it was.</summary>
-    public string Note { get; internal init; } = "";
 }
 
 /// <summary>Which boxes in floors and on islands a sheet of marks has rows for, and how they are printed.</summary>
@@ -82,10 +62,9 @@ internal static class FloorRows
         TextTable table = new("room", "box", "for", "on", "one tape", "another tape", "height", "stop", "note");
         foreach (FloorRow row in rows)
         {
-            bool isStopped = row.Stop.Length > 0;
             table.Add(
-                row.Room + ": in the floor, or on what stands on it", row.BoxId, row.Purpose.Name, row.On, isStopped ? "" : row.Tapes.Count > 0 ? CeilingRows.Of(row.Tapes[0], units) : "where isn't known",
-                !isStopped && row.Tapes.Count > 1 ? CeilingRows.Of(row.Tapes[1], units) : "", isStopped ? "" : row.Height?.Exactly(units) ?? "", row.Stop, row.Note);
+                row.Room + ": in the floor, or on what stands on it", row.BoxId, row.Purpose.Name, row.On, row.Tape(0, units), row.Tape(1, units),
+                row.IsStopped ? "" : row.Height?.Exactly(units) ?? "", row.Stop, row.Note);
         }
 
         return table;
