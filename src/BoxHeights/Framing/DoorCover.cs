@@ -123,6 +123,9 @@ public sealed class DoorCover
     /// <summary>The wall round a square inside corner from another, or from an open side, if one stands there.</summary>
     internal static int? Neighbor(Items<Wall> walls, int index, WallEnd side) => Next(walls, index, side, out decimal turn) is { } next && turn == 90m ? next : null;
 
+    /// <summary>Whether another wall goes straight on from an end of one: no corner is there.</summary>
+    internal static bool GoesStraightOn(Items<Wall> walls, int index, WallEnd side) => Next(walls, index, side, out decimal turn) is not null && turn == 0m;
+
     /// <summary>The wall that follows at an end of another, and the turn between them. A room's last wall meets its first only where all its turns make a full one.</summary>
     private static int? Next(Items<Wall> walls, int index, WallEnd side, out decimal turn)
     {

@@ -98,7 +98,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
         {
             RunToPlan toPlan = leg with { Fixed = new(stays) };
 
-            plan = Best(served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
+            plan = Best(room, served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
             isRefused = false;
             foreach (PlannedPosition position in plan.Positions)
             {
@@ -125,16 +125,16 @@ internal sealed class RunBoxes(RoughInDraft draft)
     }
 
     /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>
-    private RunPlan Best(IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    private RunPlan Best(Room room, IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
     {
-        RunPlan best = Planned(served, run, toPlan, aims, false, refused, out boxes);
+        RunPlan best = Planned(room, served, run, toPlan, aims, false, refused, out boxes);
         bool isTried = false;
         foreach (bool isBetween in new[] { false, true })
         {
             foreach (RunPlannerOptions one in served is { Spaces.AreOfCounters: true, Reach: { } reach } ? new[] { aims, aims with { Reach = reach } } : [aims])
             {
                 if (isTried && (best.Obstacles.Count > 0 || served.Spaces.AreOfCounters)
-                    && Planned(served, run, toPlan, one, isBetween, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> others) is var plan
+                    && Planned(room, served, run, toPlan, one, isBetween, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> others) is var plan
                     && (best.Obstacles.Count > 0 || (plan.Obstacles.Count == 0 && plan.Positions.Count < best.Positions.Count)))
                 {
                     (best, boxes) = (plan, others);
@@ -150,7 +150,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
     private string OneToEachWall(RunPlannerOptions aims) =>
         BothUnits.Of("one to each wall of " + (aims.FaceLength!.Value is var face && face == face.RoundNearest(Distance.FromFeet(1)) ? face.ToString("ft") : face.Exactly(draft.Units)) + " or more, common practice", draft.Units);
 
-    private RunPlan Planned(IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    private RunPlan Planned(Room room, IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
     {
         boxes = [];
         List<RunCandidate> candidates = [];
@@ -174,7 +174,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 if (!refused.Contains(at) && !boxes.ContainsKey(at) && probe is not null && rule.Outlets.Of(probe.At(place.At, place.Height).Box, out _) != Verdict.Fails)
                 {
                     boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(place.Height)));
-                    candidates.Add(new(at, InACorner(stretch, place.At) ? Worse(place.Rank, rule.Spaces.AreOfCounters) : place.Rank));
+                    candidates.Add(new(at, InACorner(room, stretch, place.At) ? Worse(place.Rank, rule.Spaces.AreOfCounters) : place.Rank));
                 }
             }
         }
@@ -183,9 +183,13 @@ internal sealed class RunBoxes(RoughInDraft draft)
         return draft.HandAt(run.Stretches[0].Address) == WallEnd.Left || run.Stretches[0].Wall < 0 ? new RunPlanner(aims).Plan(all) : new RunPlanner(aims).Plan(all.Mirrored()).Mirrored(all);
     }
 
-    /// <summary>Whether a place is so near an end of its wall that nobody sets a box there without need.</summary>
-    private bool InACorner(RunStretch stretch, Distance at) =>
-        Distance.Min(at, stretch.Line.Length - at) < draft.State.Rules.RoomForBoxes.FromEnds;
+    /// <summary>Whether a place is so near a corner at an end of its wall that nobody sets a box there without need.</summary>
+    private bool InACorner(Room room, RunStretch stretch, Distance at)
+    {
+        Distance least = draft.State.Rules.RoomForBoxes.FromEnds;
+        return (at < least && !DoorCover.GoesStraightOn(room.Walls, stretch.Wall, WallEnd.Left))
+            || (stretch.Line.Length - at < least && !DoorCover.GoesStraightOn(room.Walls, stretch.Wall, WallEnd.Right));
+    }
 
     /// <summary>In the corner of two counters, where hardly anything is plugged in, only if nothing else serves them; in that of a room among plans with as many boxes.</summary>
     private static CandidateRank Worse(CandidateRank rank, bool isOverACounter) =>

@@ -81,6 +81,27 @@ public sealed class PlannedCounterTests
         Assert.All(corner.Zip(corner.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, Distance.Zero, In(48)));
     }
 
+    // One wall that is described in two parts: 40 in of counter, 20 on either, are within the 24 in of NEC 210.52(C)(1) of one box by the joint, which is no corner. Of two walls at an angle nobody wants it there.
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(90, 2)]
+    public void Counter_AlongTwoWallsInLine_HasItsBoxBesideTheJoint(int turn, int boxes)
+    {
+        Distance In(decimal inches) => Distance.FromInches(inches);
+        Counter Run(string id, int from, int to) => new Counter(id, CounterKind.Kitchen, In(from), In(to)).WithDepth(In(25.5m)).WithTop(new Level(In(36), Datum.FinishedFloor));
+        DwellingBuilder house = new DwellingBuilder("case").Add(new Storey("main").WithStuds(new StudLayout().WithSpacing(In(16)).WithKnown(StudKnowledge.Declared)));
+        RoomBuilder kitchen = house.Room("kitchen", RoomKind.Kitchen, "main");
+        kitchen.Wall("first", In(80)).With(wall => wall.WithTurnDegrees(turn).WithCounters(Run("one", 60, 80)));
+        kitchen.Wall("second", In(80)).With(wall => wall.WithCounters(Run("two", 0, 20)));
+        foreach ((string id, int length) in turn == 0 ? new[] { ("east", 100), ("south", 160), ("west", 100) } : [("south", 80), ("west", 80)])
+        {
+            kitchen.Wall(id, In(length));
+        }
+
+        RoomPlan plan = new RoughInPlanner(Rules, RoughInOptions.Default.WithSwitches(false)).Plan(house.Build());
+        Assert.Equal(boxes, plan.Dwelling.PlacedBoxes().Count(placed => placed.Box.Purpose == BoxPurpose.Counter));
+    }
+
     // 2.35 to 3.78 m of counter take two, and with that the kitchen has its two circuits.
     [Fact]
     public void Counter_ThatTakesTwo_HasBothCircuits()

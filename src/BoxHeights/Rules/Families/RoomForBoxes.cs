@@ -13,7 +13,7 @@ public sealed partial record RoomForBoxes : HabitRule
     /// <summary>The same where there is no other place.</summary>
     public Distance InNeed { get; init; }
 
-    /// <summary>From an end of its wall to the center of the box.</summary>
+    /// <summary>From an end of its wall to the center of the box. Along a run a plan takes a place that is nearer to a corner only in need.</summary>
     public Distance FromEnds { get; init; }
 
     /// <summary>The depth that a wall's cavity has to have for it.</summary>
