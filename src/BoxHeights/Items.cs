@@ -19,7 +19,7 @@ public readonly partial struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     /// <exception cref="ArgumentNullException"><paramref name="items"/> is null.</exception>
     /// <exception cref="ArgumentException">One of the items is null.</exception>
     public Items(IEnumerable<T> items)
-        : this(items is T[] array ? (T[])array.Clone() : new List<T>(items ?? throw new ArgumentNullException(nameof(items))).ToArray(), nameof(items))
+        : this(items is T[] array ? (T[])array.Clone() : (items as List<T> ?? new List<T>(items ?? throw new ArgumentNullException(nameof(items)))).ToArray(), nameof(items))
     {
     }
 

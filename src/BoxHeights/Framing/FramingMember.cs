@@ -15,33 +15,29 @@ public enum FramingPart
     /// <summary>The trimmer between a king and its opening, which carries the header.</summary>
     Jack = 3,
 
-    /// <summary>A short stud under a sill or over a header.</summary>
+    /// <summary>A short stud under a sill.</summary>
     Cripple = 4,
 }
 
 /// <summary>An upright piece of a stud wall: its two faces, from the wall's left end.</summary>
 public readonly struct FramingMember
 {
-    internal FramingMember(FramingPart part, Distance left, Distance right, bool isSure, Level? bottom = null, Level? top = null, int? number = null, bool isReplaced = false)
+    // 0 for what corners and openings add: a wall has some forty members, and half as many bytes for it are half as many for all.
+    private readonly int number;
+
+    internal FramingMember(FramingPart part, Distance left, Distance right, bool isSure, Level? top = null, int number = 0, bool isReplaced = false)
     {
-        Number = number;
-        IsReplaced = isReplaced;
-        Part = part;
         Left = left;
         Right = right;
-        IsSure = isSure;
-        Bottom = bottom;
         Top = top;
+        Part = part;
+        this.number = number;
+        IsSure = isSure;
+        IsReplaced = isReplaced;
     }
 
     /// <summary>What it is, and from where to where.</summary>
     public override string ToString() => Part + ", " + Left + " to " + Right;
-
-    /// <summary>What it is there for.</summary>
-    public FramingPart Part { get; }
-
-    /// <summary>Its number among the studs between the corners, from 1 at the left, as <see cref="Mounting.Stud"/> names it; null for what corners and openings add.</summary>
-    public int? Number { get; }
 
     /// <summary>Its left face, from the wall's left end.</summary>
     public Distance Left { get; }
@@ -49,21 +45,23 @@ public readonly struct FramingMember
     /// <summary>Its right face, from the wall's left end.</summary>
     public Distance Right { get; }
 
+    /// <summary>Its upper end; the top plate unless stated.</summary>
+    public Level? Top { get; }
+
+    /// <summary>What it is there for.</summary>
+    public FramingPart Part { get; }
+
+    /// <summary>Its number among the studs between the corners, from 1 at the left, as <see cref="Mounting.Stud"/> names it; null for what corners and openings add.</summary>
+    public int? Number => number == 0 ? null : number;
+
     /// <summary>Whether it is there whatever isn't known.</summary>
     /// <remarks>False for a stud of an assumed layout that would go if the layout was pulled from the other end, for a stud whose place a king or jack takes, and for cripples that framers may leave out.</remarks>
     public bool IsSure { get; }
-
-    /// <summary>Its lower end; the bottom plate unless stated.</summary>
-    public Level? Bottom { get; }
-
-    /// <summary>Its upper end; the top plate unless stated.</summary>
-    public Level? Top { get; }
 
     /// <summary>Whether a corner, king or jack surely stands where the layout has it, so that it is left out or moved.</summary>
     internal bool IsReplaced { get; }
 
     /// <summary>Whether it surely stands at a height above the storey's subfloor: a short stud ends under its sill.</summary>
     internal bool StandsAt(Distance up, Levels levels) =>
-        (Bottom is not { } bottom || (bottom.TryResolve(levels, out DistanceRange low) && low.To <= up))
-        && (Top is not { } top || (top.TryResolve(levels, out DistanceRange high) && up <= high.From));
+        Top is not { } top || (top.TryResolve(levels, out DistanceRange high) && up <= high.From);
 }

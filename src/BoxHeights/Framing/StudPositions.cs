@@ -26,6 +26,9 @@ public sealed class StudPositions
     /// <summary>The thickness of dressed 2-by lumber: 1-1/2 in.</summary>
     public static Distance UsualThickness { get; } = Distance.FromInches(1, 1, 2);
 
+    /// <summary>No studs.</summary>
+    internal static StudPositions None { get; } = new([], UsualThickness.Ticks, StudKnowledge.Declared);
+
     /// <summary>How many studs there are, and how well they are known.</summary>
     public override string ToString() => Count + " studs, " + Known;
 
@@ -69,30 +72,21 @@ public sealed class StudPositions
         }
 
         long thickness = (layout.Thickness ?? UsualThickness).Ticks;
-        List<long> faces = new((int)count);
-        if (layout.Faces.Count > 0)
+        long[] faces = new long[count];
+        long spacing = layout.Spacing?.Ticks ?? 0;
+        long first = layout.FirstFace?.Ticks ?? spacing - (thickness / 2);
+        for (int stud = 0; stud < faces.Length; stud++)
         {
-            foreach (Distance face in layout.Faces)
-            {
-                faces.Add(face.Ticks);
-            }
-
-            faces.Sort();
-        }
-        else if (layout.Spacing is { } spacing)
-        {
-            long first = layout.FirstFace?.Ticks ?? spacing.Ticks - (thickness / 2);
-            for (long stud = 0; stud < count; stud++)
-            {
-                long near = first + (stud * spacing.Ticks);
-                faces.Add(layout.From == WallEnd.Left ? near : wallLength.Ticks - near - thickness);
-            }
-
-            faces.Sort();
+            long near = first + (stud * spacing);
+            faces[stud] = layout.Faces.Count > 0 ? layout.Faces[stud].Ticks : layout.From == WallEnd.Left ? near : wallLength.Ticks - near - thickness;
         }
 
-        return new(faces.ToArray(), thickness, layout.Known);
+        Array.Sort(faces);
+        return new(faces, thickness, layout.Known);
     }
+
+    /// <summary>Whether a stud's left face is there.</summary>
+    internal bool HasFace(Distance left) => Array.BinarySearch(faces, left.Ticks) >= 0;
 
     /// <summary>Whether a layout on a wall gives studs that can be counted one by one: at most 10,000.</summary>
     internal static bool IsCountable(StudLayout layout, Distance wallLength) => CountOf(layout, wallLength) <= Most;

@@ -14,7 +14,6 @@ public sealed class WallFraming
     /// <summary>More pieces than a wall of 100 ft has aren't worked through one by one where each costs work.</summary>
     internal const int MostWorkedThrough = 1_000;
 
-    private readonly List<FramingMember> members;
     private readonly Wall wall;
     private readonly StudLayout layout;
     private readonly StudPositions studs;
@@ -26,21 +25,20 @@ public sealed class WallFraming
         studs = StudPositions.Along(layout, wall.Length);
         Thickness = layout.Thickness ?? StudPositions.UsualThickness;
 
-        // Corners, and a king, a jack and a cripple on either side of each opening.
-        members = new(studs.Count + 2 + (6 * wall.Openings.Count));
         if (studs.Count > 0 || layout.Spacing is not null)
         {
-            Corners();
+            // Corners, and a king, a jack and a cripple on either side of each opening.
+            List<FramingMember> members = new(studs.Count + 2 + (6 * wall.Openings.Count));
+            Corners(members);
             foreach (Opening opening in wall.Openings)
             {
-                Around(opening);
+                Around(opening, members);
             }
 
-            Studs();
-            members.Sort((a, b) => a.Left.CompareTo(b.Left));
+            Studs(members);
+            members.Sort(static (a, b) => a.Left.CompareTo(b.Left));
+            Members = new(members);
         }
-
-        Members = new(members);
     }
 
     /// <summary>How many members it has, and how well they are known.</summary>
@@ -158,16 +156,16 @@ public sealed class WallFraming
         return layout.Faces.Count == 0;
     }
 
-    private void Corners()
+    private void Corners(List<FramingMember> members)
     {
         if (wall.Length >= Thickness * 2)
         {
-            Implied(new(FramingPart.Corner, Distance.Zero, Thickness, true), Distance.Zero, Thickness);
-            Implied(new(FramingPart.Corner, wall.Length - Thickness, wall.Length, true), wall.Length - Thickness, wall.Length);
+            Implied(members, new(FramingPart.Corner, Distance.Zero, Thickness, true), Distance.Zero, Thickness);
+            Implied(members, new(FramingPart.Corner, wall.Length - Thickness, wall.Length, true), wall.Length - Thickness, wall.Length);
         }
     }
 
-    private void Around(Opening opening)
+    private void Around(Opening opening, List<FramingMember> members)
     {
         if (opening.Right <= opening.Left || (opening.Kind == OpeningKind.PocketDoor && opening.PocketOn is null))
         {
@@ -180,19 +178,19 @@ public sealed class WallFraming
             (left, right) = (Distance.Min(left, pocket.Left), Distance.Max(right, pocket.Right));
         }
 
-        Implied(new(FramingPart.Jack, left - Thickness, left, true, null, opening.Head), left - (Thickness * 2), left);
-        Implied(new(FramingPart.King, left - (Thickness * 2), left - Thickness, true), left - (Thickness * 2), left);
-        Implied(new(FramingPart.Jack, right, right + Thickness, true, null, opening.Head), right, right + (Thickness * 2));
-        Implied(new(FramingPart.King, right + Thickness, right + (Thickness * 2), true), right, right + (Thickness * 2));
+        Implied(members, new(FramingPart.Jack, left - Thickness, left, true, opening.Head), left - (Thickness * 2), left);
+        Implied(members, new(FramingPart.King, left - (Thickness * 2), left - Thickness, true), left - (Thickness * 2), left);
+        Implied(members, new(FramingPart.Jack, right, right + Thickness, true, opening.Head), right, right + (Thickness * 2));
+        Implied(members, new(FramingPart.King, right + Thickness, right + (Thickness * 2), true), right, right + (Thickness * 2));
         if (opening.Sill is { } sill && right - left >= Thickness * 2)
         {
-            members.Add(new(FramingPart.Cripple, left, left + Thickness, false, null, sill));
-            members.Add(new(FramingPart.Cripple, right - Thickness, right, false, null, sill));
+            members.Add(new(FramingPart.Cripple, left, left + Thickness, false, sill));
+            members.Add(new(FramingPart.Cripple, right - Thickness, right, false, sill));
         }
     }
 
     /// <summary>A piece that isn't listed but has to be there, unless it would stand beyond the wall, in another opening, or where a listed stud is what stands there.</summary>
-    private void Implied(in FramingMember member, Distance packLeft, Distance packRight)
+    private void Implied(List<FramingMember> members, in FramingMember member, Distance packLeft, Distance packRight)
     {
         if (member.Left < Distance.Zero || member.Right > wall.Length || IsInOpening(member.Left, member.Right))
         {
@@ -211,15 +209,15 @@ public sealed class WallFraming
         members.Add(member);
     }
 
-    private void Studs()
+    private void Studs(List<FramingMember> members)
     {
-        HashSet<long>? otherWay = OtherWay();
+        StudPositions? otherWay = OtherWay();
         int implied = members.Count;
         for (int stud = 1; stud <= studs.Count; stud++)
         {
             studs.TryFaces(stud, out Distance left, out Distance right);
-            bool isSure = otherWay is null || otherWay.Contains(left.Ticks);
-            if (IsTaken(implied, left, right))
+            bool isSure = otherWay is null || otherWay.HasFace(left);
+            if (IsTaken(members, implied, left, right))
             {
                 members.Add(new(FramingPart.Stud, left, right, false, number: stud, isReplaced: true));
             }
@@ -229,45 +227,28 @@ public sealed class WallFraming
             }
             else
             {
-                Cripples(stud, left, right, isSure);
+                Cripples(members, stud, left, right, isSure);
             }
         }
     }
 
-    private void Cripples(int stud, Distance left, Distance right, bool isSure)
+    private void Cripples(List<FramingMember> members, int stud, Distance left, Distance right, bool isSure)
     {
         foreach (Opening opening in wall.Openings)
         {
             if (opening.Sill is { } sill && left < opening.Right && opening.Left < right)
             {
-                members.Add(new(FramingPart.Cripple, left, right, isSure, null, sill, stud));
+                members.Add(new(FramingPart.Cripple, left, right, isSure, sill, stud));
             }
         }
     }
 
-    /// <summary>The left faces of an assumed layout if it was pulled from the other end; null where the layout is known.</summary>
-    private HashSet<long>? OtherWay()
-    {
-        if (layout.Known != StudKnowledge.Assumed)
-        {
-            return null;
-        }
+    /// <summary>The studs of an assumed layout if it was pulled from the other end, none where it is listed; null where the layout is known.</summary>
+    private StudPositions? OtherWay() => layout.Known != StudKnowledge.Assumed ? null
+        : layout.Faces.Count > 0 ? StudPositions.None
+        : StudPositions.Along(layout.WithFrom(layout.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left), wall.Length);
 
-        HashSet<long> faces = [];
-        if (layout.Faces.Count == 0)
-        {
-            StudPositions other = StudPositions.Along(layout.WithFrom(layout.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left), wall.Length);
-            for (int stud = 1; stud <= other.Count; stud++)
-            {
-                other.TryFaces(stud, out Distance left, out _);
-                faces.Add(left.Ticks);
-            }
-        }
-
-        return faces;
-    }
-
-    private bool IsTaken(int implied, Distance left, Distance right)
+    private static bool IsTaken(List<FramingMember> members, int implied, Distance left, Distance right)
     {
         for (int i = 0; i < implied; i++)
         {

@@ -39,7 +39,7 @@ internal sealed class WallParts
         DistanceRange? plate = LevelOf(Datum.BottomPlate);
         return surface.Framing is not { } framing ? default : framing.Members.Select(member => new StudView(
             member,
-            member.Bottom is { } bottom ? Up(bottom, member.Left, member.Right) : plate,
+            plate,
             member.Top is { } top ? Up(top, member.Left, member.Right) : WallProfile.LowestOver(Top, member.Left, member.Right),
             framing.IsAssumed(member)));
     });

@@ -27,7 +27,7 @@ public sealed class WallFramingTests
         Opening window = new Opening("window", OpeningKind.Window, In("60"), In("92")).WithSill(Level.Parse("36 in above subfloor")).WithHead(Level.Parse("80 in above subfloor"));
         FramingMember[] cripples = WallFraming.Of(Wall(window), Declared).Members.Where(member => member.Part == FramingPart.Cripple).ToArray();
         Assert.Equal(["60 in?", "63-1/4 in", "79-1/4 in", "90-1/2 in?"], cripples.Select(member => member.Left + (member.IsSure ? "" : "?")));
-        Assert.All(cripples, member => Assert.Equal((window.Sill, null), (member.Top, member.Bottom)));
+        Assert.All(cripples, member => Assert.Equal(window.Sill, member.Top));
         Assert.All(WallFraming.Of(Wall(window), Declared).Members.Where(member => member.Part == FramingPart.Jack), member => Assert.Equal(window.Head, member.Top));
     }
 
@@ -144,17 +144,16 @@ public sealed class WallFramingTests
     public void Corners_OfAWallAsShortAsTheyAre_StandWhereTheyHaveRoom(int ticks, int corners) =>
         Assert.Equal(corners, WallFraming.Of(new Wall("wall", In("3") + Distance.FromTicks(ticks)), Declared).Members.Count(member => member.Part == FramingPart.Corner));
 
-    // Up to its top, itself included; a short stud over an opening from its foot up.
+    // Up to its top, itself included.
     [Theory]
-    [InlineData(-1, true, false)]
-    [InlineData(0, true, true)]
-    [InlineData(1, false, true)]
-    public void StandsAt_OneTickUnderAtAndOverAnEnd_TurnsThere(int ticks, bool underASill, bool overAHead)
+    [InlineData(-1, true)]
+    [InlineData(0, true)]
+    [InlineData(1, false)]
+    public void StandsAt_OneTickUnderAtAndOverItsTop_TurnsThere(int ticks, bool stands)
     {
         Level end = Level.Parse("36 in above subfloor");
         Distance up = In("36") + Distance.FromTicks(ticks);
-        Assert.Equal(underASill, new FramingMember(FramingPart.Cripple, In("10"), In("11-1/2"), true, null, end).StandsAt(up, Levels.Default));
-        Assert.Equal(overAHead, new FramingMember(FramingPart.Cripple, In("10"), In("11-1/2"), true, end, null).StandsAt(up, Levels.Default));
+        Assert.Equal(stands, new FramingMember(FramingPart.Cripple, In("10"), In("11-1/2"), true, end).StandsAt(up, Levels.Default));
     }
 
     [Fact]

@@ -135,7 +135,7 @@ public sealed partial record HeldByFraming : PlacementRule
             {
                 if (member.IsSure && statement.Matters(member.Left - reach, member.Right + reach))
                 {
-                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, member.Bottom, member.Top, method == MountingMethod.CutIn, framing.IsAssumed(member));
+                    BodyClear.State(site, statement, member.Left - keep, member.Right + keep, null, member.Top, method == MountingMethod.CutIn, framing.IsAssumed(member));
                 }
             }
         }

@@ -37,7 +37,7 @@ internal sealed class NailedStretches
         {
             if (statement.Matters(member.Left - reach, member.Right + reach))
             {
-                nailed.Beside(member.Left, member.Right, member.Bottom, member.Top, nailed.OpenSideOf(member));
+                nailed.Beside(member.Left, member.Right, null, member.Top, nailed.OpenSideOf(member));
             }
         }
 

@@ -12,7 +12,6 @@ internal static class RunPlaces
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
     public static List<Distance> Find(SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, Distance step, DeviceBox? box = null)
     {
-        bool isRightFirst = RoomInPlan.Of(space).Hand == WallEnd.Right;
         foreach (Distance aside in new[] { space.RoomForBoxes.Beside, space.RoomForBoxes.InNeed })
         {
             DistanceSet places = Places(space, run, aside, clearBelow, box);
@@ -20,7 +19,7 @@ internal static class RunPlaces
             bool all = true;
             foreach (DistanceRange gap in gaps)
             {
-                all = all && Close(run, gap, reach, places, step, isRightFirst, found);
+                all = all && Close(space, run, gap, reach, places, step, found);
             }
 
             if (all)
@@ -49,7 +48,7 @@ internal static class RunPlaces
         return new(boxes);
     }
 
-    private static bool Close(Run run, DistanceRange gap, Distance? reach, DistanceSet places, Distance step, bool isRightFirst, List<Distance> found)
+    private static bool Close(SpaceView space, Run run, DistanceRange gap, Distance? reach, DistanceSet places, Distance step, List<Distance> found)
     {
         for (int parts = 1; parts <= MostInOneGap; parts++)
         {
@@ -64,8 +63,10 @@ internal static class RunPlaces
                     break;
                 }
 
+                // Which side ties go to is asked for only where there is one: it takes telling the whole room.
                 Distance across = middle + middle - nearest;
-                if (Marked(run, serving, isRightFirst == nearest < middle && serving.Contains(across) ? across : nearest, step) is not { } place)
+                bool isTied = across != nearest && serving.Contains(across);
+                if (Marked(run, serving, isTied && nearest < middle == (RoomInPlan.Of(space).Hand == WallEnd.Right) ? across : nearest, step) is not { } place)
                 {
                     break;
                 }
