@@ -39,7 +39,12 @@ public sealed class PartsCatalog
         IEnumerable<DevicePart> devices,
         IEnumerable<VolumesPart> volumes,
         IEnumerable<KindPart> kinds)
-        : this(new(row => Key(row.Kind.Name, row.Gangs), boxes), new(row => Key(row.Kind.Name, row.Gangs), plates), new(row => row.Kind.Name, devices), new(row => Key(row.Kind.Name, row.Gangs), volumes), new(row => row.Kind.Name, kinds))
+        : this(
+            new(row => row.Kind.Name, row => row.Gangs, boxes),
+            new(row => row.Kind.Name, row => row.Gangs, plates),
+            new(row => row.Kind.Name, null, devices),
+            new(row => row.Kind.Name, row => row.Gangs, volumes),
+            new(row => row.Kind.Name, null, kinds))
     {
         UsualBox = PartRow.Stated(usualBox, usualBox != default, nameof(usualBox));
         UsualPlate = PartRow.Stated(usualPlate, usualPlate != default, nameof(usualPlate));
@@ -127,13 +132,13 @@ public sealed class PartsCatalog
     /// <param name="kind">The kind of box.</param>
     /// <param name="gangs">How many devices side by side.</param>
     /// <param name="part">The row; null if there is none.</param>
-    public bool TryFindBox(BoxKind kind, int gangs, [NotNullWhen(true)] out BoxPart? part) => boxes.TryFind(Key(kind.Name, gangs), out part);
+    public bool TryFindBox(BoxKind kind, int gangs, [NotNullWhen(true)] out BoxPart? part) => boxes.TryFind(kind.Name, gangs, out part);
 
     /// <summary>Finds the size of a plate.</summary>
     /// <param name="kind">The kind of plate.</param>
     /// <param name="gangs">How many devices side by side.</param>
     /// <param name="part">The row; null if there is none.</param>
-    public bool TryFindPlate(PlateKind kind, int gangs, [NotNullWhen(true)] out PlatePart? part) => plates.TryFind(Key(kind.Name, gangs), out part);
+    public bool TryFindPlate(PlateKind kind, int gangs, [NotNullWhen(true)] out PlatePart? part) => plates.TryFind(kind.Name, gangs, out part);
 
     /// <summary>Finds where a device is operated.</summary>
     /// <param name="kind">The kind of device.</param>
@@ -149,7 +154,7 @@ public sealed class PartsCatalog
     /// <param name="kind">The kind of box.</param>
     /// <param name="gangs">How many devices side by side.</param>
     /// <param name="part">The row; null if there is none.</param>
-    public bool TryFindVolumes(BoxKind kind, int gangs, [NotNullWhen(true)] out VolumesPart? part) => volumes.TryFind(Key(kind.Name, gangs), out part);
+    public bool TryFindVolumes(BoxKind kind, int gangs, [NotNullWhen(true)] out VolumesPart? part) => volumes.TryFind(kind.Name, gangs, out part);
 
     /// <summary>How a kind of box is built; what isn't known of it is as of any other box.</summary>
     /// <param name="kind">The kind of box; stated.</param>
@@ -161,8 +166,6 @@ public sealed class PartsCatalog
 
     private PartsCatalog Like(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds) =>
         new(boxes, plates, devices, volumes, kinds) { UsualBox = UsualBox, UsualPlate = UsualPlate, GangPitch = GangPitch };
-
-    private static string Key(string kind, int gangs) => kind + "/" + gangs.ToString(CultureInfo.InvariantCulture);
 
     private static T NotNull<T>(T row)
         where T : class => row ?? throw new ArgumentNullException(nameof(row));

@@ -25,7 +25,8 @@ internal sealed class ResolvedSpace
         fixtures = room.Fixtures;
         doorCovers = DoorCover.In(room.Walls);
         Floor = room.Floor ?? FloorBuildup.NotChosen;
-        Levels levels = WithStorey(Levels.Default.WithSubfloorAt(new Elevation(room.SubfloorOffset ?? Distance.Zero)).With(Floor), storey);
+        Levels onStorey = room.SubfloorOffset is { } off ? Levels.Default.WithSubfloorAt(new Elevation(off)) : Levels.Default;
+        Levels levels = WithStorey(onStorey.With(Floor), storey);
         Ceiling? ceiling = WallBuild.CeilingOver(room, storey);
         Ceiling = ceiling;
 
@@ -119,27 +120,22 @@ internal sealed class ResolvedSpace
 
     public Items<Platform> PlatformsBefore(string wall) => face is { Walls.Count: > 0 } && face.Walls[0].Id == wall ? face.Platforms : default;
 
-    public Items<Fixture> FixturesOn(string wall) => Of(fixtures, fixture => fixture.Wall == wall);
+    public Items<Fixture> FixturesOn(string wall) => Of(fixtures, wall, static fixture => fixture.Wall);
 
-    public Items<DoorCover> DoorCoversOn(string wall) => Of(doorCovers, cover => cover.Wall == wall);
+    public Items<DoorCover> DoorCoversOn(string wall) => Of(doorCovers, wall, static cover => cover.Wall);
 
-    private static Items<T> Of<T>(Items<T> all, System.Predicate<T> which)
+    private static Items<T> Of<T>(Items<T> all, string wall, System.Func<T, string?> wallOf)
     {
-        if (all.Count == 0)
-        {
-            return default;
-        }
-
-        List<T> found = [];
+        List<T>? found = null;
         foreach (T one in all)
         {
-            if (which(one))
+            if (wallOf(one) == wall)
             {
-                found.Add(one);
+                (found ??= []).Add(one);
             }
         }
 
-        return new(found);
+        return found is null ? default : new(found);
     }
 
     private static Levels WithStorey(Levels levels, Storey? storey)

@@ -5,6 +5,8 @@ internal sealed partial class ResolvedSurface
 {
     private readonly PartsCatalog catalog;
 
+    private TrimmedOpening[]? trimmed;
+
     public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index, PartsCatalog catalog)
     {
         this.catalog = catalog;
@@ -54,6 +56,9 @@ internal sealed partial class ResolvedSurface
     public WallFraming? Framing => Build?.Framing;
 
     public HungBoards? Boards => Build?.Boards;
+
+    /// <summary>The wall's openings with what is put round them, worked out when somebody asks: hundreds of statements do.</summary>
+    public TrimmedOpening[] TrimmedOpenings => trimmed ??= Wall is null ? [] : System.Array.ConvertAll([.. Wall.Openings], TrimmedOpening.Of);
 
     /// <summary>How thick the board on the studs is; null where it isn't stated, and on ceilings and floors.</summary>
     public Distance? BoardThickness => Build?.BoardLayout?.Thickness;

@@ -6,6 +6,14 @@ namespace BoxHeights;
 /// <summary>What can't be about the parts of a wall, and of a room.</summary>
 internal sealed partial class Resolver
 {
+    private static readonly Wording AnOpening = $"opening";
+    private static readonly Wording ACounter = $"counter";
+    private static readonly Wording AFinish = $"finish";
+    private static readonly Wording ACovering = $"covering";
+
+    // What the parts of a wall are, and from where, by their ids; used again for each wall.
+    private readonly Dictionary<string, (Wording What, Distance Left)> parts = new(StringComparer.Ordinal);
+
     private void NoExtent(string subject, Wording what, Distance left, Distance right) =>
         Fault(LayoutFaultKind.NoExtent, subject, $"this {what} runs from {Text(left):left} to {Text(right):right}: its right end isn't right of its left end");
 
@@ -23,51 +31,53 @@ internal sealed partial class Resolver
 
     private void Parts(string address, Wall wall, ResolvedSpace space)
     {
-        Dictionary<string, Wording> seen = new(StringComparer.Ordinal);
+        parts.Clear();
         void Part(string? id, Wording what, Distance left, Distance right)
         {
-            string subject = id is null ? address : SurfaceAddress.Of(address, id);
             if (id is not null)
             {
-                Wording where = $"the {what} from {Text(left):left}";
-                if (seen.TryGetValue(id, out Wording? first))
+                if (parts.TryGetValue(id, out (Wording What, Distance Left) first))
                 {
-                    Fault(LayoutFaultKind.DuplicateId, subject, $"{first} and {where:second} have the same id");
+                    Fault(LayoutFaultKind.DuplicateId, SurfaceAddress.Of(address, id), $"{From(first.What, first.Left)} and {From(what, left):second} have the same id");
                 }
                 else
                 {
-                    seen.Add(id, where);
+                    parts.Add(id, (what, left));
                 }
             }
 
             if (right <= left)
             {
-                NoExtent(subject, what, left, right);
+                NoExtent(Subject(), what, left, right);
             }
             else if (right > wall.Length)
             {
-                Fault(LayoutFaultKind.OutsideItsWall, subject, $"this {what} ends at {Text(right):right}, but the wall is {Text(wall.Length):length} long");
+                Fault(LayoutFaultKind.OutsideItsWall, Subject(), $"this {what} ends at {Text(right):right}, but the wall is {Text(wall.Length):length} long");
             }
+
+            string Subject() => id is null ? address : SurfaceAddress.Of(address, id);
         }
+
+        Wording From(Wording what, Distance left) => $"the {what} from {Text(left):left}";
 
         foreach (Opening opening in wall.Openings)
         {
-            Part(opening.Id, $"opening", opening.Left, opening.Right);
+            Part(opening.Id, AnOpening, opening.Left, opening.Right);
         }
 
         foreach (Counter counter in wall.Counters)
         {
-            Part(counter.Id, $"counter", counter.Left, counter.Right);
+            Part(counter.Id, ACounter, counter.Left, counter.Right);
         }
 
         foreach (Finish finish in wall.Finishes)
         {
-            Part(finish.Id, $"finish", finish.Left, finish.Right);
+            Part(finish.Id, AFinish, finish.Left, finish.Right);
         }
 
         foreach (Covering covering in wall.Coverings)
         {
-            Part(covering.Id, $"covering", covering.Left, covering.Right);
+            Part(covering.Id, ACovering, covering.Left, covering.Right);
         }
 
         foreach (NoCavity part in wall.NoCavity)

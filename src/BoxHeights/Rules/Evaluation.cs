@@ -252,8 +252,7 @@ public sealed partial class Evaluation
             Place place = state.PlaceOf(box);
             for (int p = 0; p < sites[0].Placements.Length; p++)
             {
-                Check check = CheckOf(box, p, place);
-                if (!state.Yields(box, p, check.Verdict))
+                if (sites[0].Placements[p].Speaks && CheckOf(box, p, place) is var check && !state.Yields(box, p, check.Verdict))
                 {
                     yield return check;
                 }

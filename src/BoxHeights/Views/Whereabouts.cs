@@ -53,6 +53,11 @@ internal sealed partial class Whereabouts
         List<RuleAllows> rules = [];
         foreach (StatedPlacement placement in sites[0].Placements)
         {
+            if (!placement.Speaks)
+            {
+                continue;
+            }
+
             AllowedHeights allowed = SlabJudge.At(placement.Slabs, along.Ticks);
             for (int edge = 1; edge < sites.Length; edge++)
             {

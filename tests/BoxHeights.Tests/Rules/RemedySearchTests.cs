@@ -24,7 +24,8 @@ public sealed class RemedySearchTests
         }
     }
 
-    // Each box is a cause with a stick of its own. Trying each remedy in the whole house anew would ask 300 times 300 times.
+    // Each box is a cause with a stick of its own. Trying each remedy in the whole house anew would ask 300 times 300 times. A box that misses something is asked of its
+    // place, asked which rule it misses, and stated; so is the one that is tried.
     [Fact]
     public void Remedies_OfManyCauses_StateEachWallOnlyAFewTimes()
     {
@@ -40,7 +41,7 @@ public sealed class RemedySearchTests
         statements = 0;
         Evaluation evaluation = new LayoutEvaluator(new RuleSet([new Counted(Inches(40))])).Evaluate(house.Build());
         Assert.Equal(Boxes, evaluation.Causes.Sum(cause => cause.Remedies.OfType<MoveBoxes>().Count()));
-        Assert.InRange(statements, Boxes, 4 * Boxes);
+        Assert.InRange(statements, Boxes, 8 * Boxes);
     }
 
     // A caller's own rule may part boxes by the datum of their height, which a remedy changes.

@@ -18,34 +18,47 @@ internal sealed class GroupIndex
         List<int>[] of = new List<int>[state.Boxes.Count];
         ProvisionRule[] rules = state.Rules.Provision;
         known = new Dictionary<string, int>[rules.Length];
+
+        // Used again for each rule.
+        List<string> names = [];
+        List<List<int>> members = [];
         for (int r = 0; r < rules.Length; r++)
         {
             ProvisionRule rule = rules[r];
-            known[r] = new(StringComparer.Ordinal);
-            Dictionary<string, List<int>> members = new(StringComparer.Ordinal);
+            Dictionary<string, int> among = known[r] = new(StringComparer.Ordinal);
+            names.Clear();
             for (int i = 0; i < of.Length; i++)
             {
-                if (NameOf(rule, i, state) is { } name)
+                if (NameOf(rule, i, state) is not { } name)
                 {
-                    if (!members.TryGetValue(name, out List<int>? list))
+                    continue;
+                }
+
+                if (!among.TryGetValue(name, out int nth))
+                {
+                    among.Add(name, nth = names.Count);
+                    names.Add(name);
+                    if (members.Count == nth)
                     {
-                        members.Add(name, list = []);
+                        members.Add([]);
                     }
 
-                    list.Add(i);
+                    members[nth].Clear();
                 }
+
+                members[nth].Add(i);
             }
 
-            List<string> names = [.. members.Keys];
             names.Sort(StringComparer.Ordinal);
             foreach (string name in names)
             {
-                foreach (int box in members[name])
+                List<int> boxes = members[among[name]];
+                foreach (int box in boxes)
                 {
                     (of[box] ??= []).Add(groups.Count);
                 }
 
-                Make(rule, r, known[r], name, new(state, members[name].ToArray()));
+                Make(rule, r, among, name, new(state, boxes.ToArray()));
             }
         }
 
@@ -223,7 +236,7 @@ internal sealed class GroupIndex
 
     private void Make(ProvisionRule rule, int nth, Dictionary<string, int> among, string name, ProvisionGroup boxes)
     {
-        among.Add(name, groups.Count);
+        among[name] = groups.Count;
         groups.Add(new(rule, nth, among, name, boxes));
     }
 
@@ -231,7 +244,7 @@ internal sealed class GroupIndex
     private static string? NameOf(ProvisionRule rule, int box, LayoutState state) => state.SitesOf(box) is { Length: > 0 } sites ? NameOf(rule, sites[0]) : null;
 
     private static string? NameOf(ProvisionRule rule, StatedSite site) =>
-        rule.Scope.Covers(site.Site.Box, site.Site.Room) ? rule.GroupOf(site.Site.Box, new GroupPlace(site.Site.Surface)) : null;
+        rule.Scope.Covers(site.Site.Box, site.Site.Room) ? rule.GroupOf(site.Site.Box, site.Group) : null;
 
     /// <summary>One provision rule and boxes that it judges together.</summary>
     internal sealed class Group(ProvisionRule rule, int nth, Dictionary<string, int> among, string name, ProvisionGroup boxes)

@@ -118,9 +118,10 @@ internal sealed partial class LayoutState
             return;
         }
 
-        for (int p = 0; p < sites[box][0].Placements.Length; p++)
+        StatedPlacement[] stated = sites[box][0].Placements;
+        for (int p = 0; p < stated.Length; p++)
         {
-            if (VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
+            if ((sites[box].Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
             {
                 (placementFindings[box] ??= []).Add(new Finding(this, box, p, verdict, place));
             }

@@ -98,7 +98,7 @@ internal sealed partial class LayoutState
 
         for (int p = 0; p < sites[box][0].Placements.Length; p++)
         {
-            if (sites[box][0].Placements[p].Rule == rule)
+            if (sites[box][0].Placements[p] is var stated && stated.Rule == rule && stated.Speaks)
             {
                 meets = VerdictOf(box, p, PlaceOf(box)) == Verdict.Passes;
                 return true;

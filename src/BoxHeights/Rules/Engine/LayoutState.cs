@@ -198,7 +198,7 @@ internal sealed partial class LayoutState : BoxesNow
         }
 
         // Kept beside the box: asking its site costs more than judging it.
-        mayMissLimits[box] = sites[box].Length > 1 || Array.Exists(sites[box][0].Limits, limit => limit.MayFail);
+        mayMissLimits[box] = sites[box].Length > 1 || sites[box][0].MayMissLimits;
         bool hasCenter = sites[box].Length == 1 && HasHeight(box) && sites[box][0].HasCenter;
         center[box] = hasCenter ? sites[box][0].CenterAboveHeight + PlaceOf(box).Heights : null;
     }

@@ -9,6 +9,11 @@ internal sealed partial class SpaceIndex
     /// <summary>One space rule, what it is judged for, and what it said last. While it is judged it speaks into a statement that it shares with the others.</summary>
     internal sealed class JudgedSpace(SpaceRule rule, SpaceView view, BoxLists lists, SpaceStatement statement, int number)
     {
+        private static readonly List<Finding> Nothing = [];
+
+        // Most find nothing, and a house has hundreds.
+        private List<Finding>? findings;
+
         /// <summary>Its number among all that is judged.</summary>
         public int Number => number;
 
@@ -16,7 +21,8 @@ internal sealed partial class SpaceIndex
 
         public SpaceView View { get; } = view;
 
-        public List<Finding> Findings { get; } = [];
+        /// <summary>What was found last.</summary>
+        public List<Finding> Findings => findings ?? Nothing;
 
         /// <summary>Whether a box of it was added or set anew since it was judged.</summary>
         public bool IsStale { get; set; }
@@ -28,7 +34,7 @@ internal sealed partial class SpaceIndex
         public int Judge(LayoutState state, bool isTrial = false)
         {
             state.Cancellation.ThrowIfCancellationRequested();
-            Findings.Clear();
+            findings?.Clear();
             IsStale = false;
             Say(statement);
             foreach (OpenPart open in statement.Open)
@@ -36,17 +42,17 @@ internal sealed partial class SpaceIndex
                 // A fault of the space itself is a finding, and says why.
                 if (open.Blocks && Rule.Severity == Severity.Violation && !state.Faults.Exists(fault => fault.Subject == View.Id && fault.Kind is not (LayoutFaultKind.MisspelledKind or LayoutFaultKind.UnknownKind)))
                 {
-                    Findings.Add(new(state, Rule, SpaceAnswer.Of(open, View.Id), default));
+                    (findings ??= []).Add(new(state, Rule, SpaceAnswer.Of(open, View.Id), default));
                 }
             }
 
             List<(string Id, SpaceStatement Said)>? readings = null;
             foreach (SpaceAnswer answer in statement.Answers)
             {
-                Findings.Add(new(state, Rule, answer, !isTrial && answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject, readings ??= SayAsRead()) : default));
+                (findings ??= []).Add(new(state, Rule, answer, !isTrial && answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject, readings ??= SayAsRead()) : default));
             }
 
-            return Findings.Count;
+            return findings?.Count ?? 0;
         }
 
         /// <summary>All that it says from where boxes are now, what is met too.</summary>

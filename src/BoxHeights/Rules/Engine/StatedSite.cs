@@ -16,12 +16,15 @@ internal sealed class StatedSite
     private readonly StatedSites owner;
     private readonly (Rule Rule, Wording Why)[] limitsNotJudged;
     private volatile Statements? statements;
+    private volatile StatedLimit[]? limits;
     private volatile Stretches? stretches;
     private (Rule Rule, Wording Why)[]? notJudged;
+    private (Rule Rule, Wording Why)[]? unjudged;
+    private GroupPlace? group;
     private Items<BandView>? bands;
     private int askedAlone;
 
-    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, StatedLimit[] limits, (Rule Rule, Wording Why)[] limitsNotJudged)
+    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, bool mayMissLimits, (Rule Rule, Wording Why)[] limitsNotJudged)
     {
         this.owner = owner;
         this.limitsNotJudged = limitsNotJudged;
@@ -29,13 +32,16 @@ internal sealed class StatedSite
         Anchor = anchor;
         Nosing = nosing;
         Likeness = likeness;
-        Limits = limits;
+        MayMissLimits = mayMissLimits;
         HasCenter = site.TryCenterAboveHeight(out DistanceRange center);
         CenterAboveHeight = center;
         CenterNeeds = HasCenter ? CenterAboveHeight.IsExact ? MissingFacts.None : MissingFacts.FloorFinish : MissingFacts.Datum;
     }
 
     public PlacementSite Site { get; }
+
+    /// <summary>What rules may group its boxes by.</summary>
+    public GroupPlace Group => group ??= new(Site.Surface);
 
     /// <summary>A number that only boxes share which may be alike.</summary>
     public int Likeness { get; }
@@ -49,7 +55,11 @@ internal sealed class StatedSite
     /// <summary>What placement rules allow, wherever the box is.</summary>
     public StatedPlacement[] Placements => Statements.Placements;
 
-    public StatedLimit[] Limits { get; }
+    /// <summary>What limit rules state; stated when it is asked for, since most boxes pass them all.</summary>
+    public StatedLimit[] Limits => limits ??= owner.LimitsOf(Site);
+
+    /// <summary>Whether there is a place at which such a box doesn't pass a limit rule.</summary>
+    public bool MayMissLimits { get; }
 
     /// <summary>The rules that couldn't be judged, and why.</summary>
     public (Rule Rule, Wording Why)[] NotJudged => notJudged ??= Joined(Statements.NotJudged);
@@ -96,8 +106,9 @@ internal sealed class StatedSite
         if (statements is null && askedAlone < MostAskedAlone)
         {
             askedAlone++;
-            bool all = owner.AllPass(Site, place, out (Rule Rule, Wording Why)[] unjudged);
-            notJudged ??= Joined(unjudged);
+            bool all = owner.AllPass(Site, place, out (Rule Rule, Wording Why)[] silent);
+            unjudged = silent;
+            notJudged ??= Joined(silent);
             return all;
         }
 
@@ -167,8 +178,7 @@ internal sealed class StatedSite
         needs = MissingFacts.None;
 
         // Most boxes can be anywhere there: one look at the lowest height tells, without sets.
-        Place lowest = new(along, along, -CenterAboveHeight + above[0].From);
-        if (Array.TrueForAll(Placements, Allows))
+        if (Allows(new(along, along, -CenterAboveHeight + above[0].From), habitsToo))
         {
             return Verdict.Passes;
         }
@@ -190,9 +200,19 @@ internal sealed class StatedSite
         }
 
         return !sure.IsEmpty ? Verdict.Passes : possible.IsEmpty ? Verdict.Fails : Verdict.Unknown;
+    }
 
-        bool Allows(StatedPlacement placement) =>
-            (!habitsToo && placement.Rule.YieldsWhenForced) || SlabJudge.Verdict(placement.Slabs, lowest) == Verdict.Passes;
+    private bool Allows(in Place place, bool habitsToo)
+    {
+        foreach (StatedPlacement placement in Placements)
+        {
+            if ((habitsToo || !placement.Rule.YieldsWhenForced) && !placement.Passes(place))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>The heights above the storey's subfloor at which firm rules may let such a box have its center, at a place along the wall.</summary>
@@ -207,7 +227,7 @@ internal sealed class StatedSite
         return possible.DilateShift(CenterAboveHeight);
     }
 
-    private Statements Statements => statements ??= owner.StateAll(Site);
+    private Statements Statements => statements ??= owner.StateAll(Site, unjudged);
 
     private Stretches Stretches => stretches ??= new(Placements);
 
@@ -216,11 +236,20 @@ internal sealed class StatedSite
 }
 
 /// <summary>What one placement rule states at a site, under each of its readings.</summary>
-internal sealed class StatedPlacement(PlacementRule rule, Slab[] slabs, PlacementSite site)
+/// <remarks>Stated when it is asked for: of a box that misses one rule it is mostly that one alone.</remarks>
+internal sealed class StatedPlacement(PlacementRule rule, PlacementSite site, StatedSites owner)
 {
+    private volatile Slab[]? slabs;
+
     public PlacementRule Rule { get; } = rule;
 
-    public Slab[] Slabs { get; } = slabs;
+    public Slab[] Slabs => slabs ??= owner.SlabsOf(Rule, site);
+
+    /// <summary>Whether it says anything here.</summary>
+    public bool Speaks => Slabs.Length > 0;
+
+    /// <summary>Whether it surely allows a place; nothing is stated for that.</summary>
+    public bool Passes(in Place place) => slabs is { } stated ? SlabJudge.Verdict(stated, place) == Verdict.Passes : owner.Passes(Rule, site, place);
 
     /// <summary>What the other readings of the rule state; worked out as it is asked for.</summary>
     public IEnumerable<(string Id, Slab[] Slabs)> Readings

@@ -11,11 +11,12 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     // Used again for every site: only the one who judges makes sites and asks of places.
     private readonly PlacementStatement asked = new();
     private readonly LimitStatement limited = new();
-    private readonly List<StatedLimit> limits = [];
     private readonly List<(Rule Rule, Wording Why)> notJudged = [];
 
     // What is stated of a whole surface is asked for by whoever reads findings, on any thread.
     private readonly object stating = new();
+    private readonly LimitStatement limit = new();
+    private readonly List<StatedLimit> limits = [];
     private readonly PlacementStatement placed = new();
     private readonly List<StatedPlacement> placements = [];
     private readonly List<(Rule Rule, Wording Why)> silent = [];
@@ -90,13 +91,10 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
 
             asked.AskAt(place);
             State(rule, site, asked);
+            all &= asked.Passes || asked.NotJudgedBecause is not null;
             if (asked.NotJudgedBecause is { } why)
             {
                 notJudged.Add((rule, why));
-            }
-            else
-            {
-                all &= asked.Passes;
             }
         }
 
@@ -104,8 +102,20 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         return all;
     }
 
-    /// <summary>Asks every placement rule that speaks of the box what it allows, wherever the box is.</summary>
-    public Statements StateAll(PlacementSite site)
+    /// <summary>Whether a rule that can be judged surely allows a place.</summary>
+    public bool Passes(PlacementRule rule, PlacementSite site, in Place place)
+    {
+        lock (stating)
+        {
+            placed.AskAt(place);
+            return CanState(rule, site) && placed.Passes;
+        }
+    }
+
+    /// <summary>The placement rules that speak of the box, and those of them that can't be judged.</summary>
+    /// <param name="site">The site.</param>
+    /// <param name="unjudged">Those that can't be judged; null where none was asked yet.</param>
+    public Statements StateAll(PlacementSite site, (Rule Rule, Wording Why)[]? unjudged)
     {
         lock (stating)
         {
@@ -118,30 +128,71 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
                     continue;
                 }
 
-                placed.Clear();
-                try
+                if (unjudged is null)
                 {
-                    State(rule, site, placed);
+                    // Whether it can be judged is the same of any place.
+                    placed.AskAt(default);
+                    _ = CanState(rule, site);
+                    if (placed.NotJudgedBecause is { } why)
+                    {
+                        silent.Add((rule, why));
+                        continue;
+                    }
                 }
-                catch (OverflowException)
+                else if (IsAmong(unjudged, rule))
                 {
-                    // Of the box's own place it could be added up, or the box would be at fault; elsewhere it can't.
-                    placed.Clear();
-                    placed.Everywhere(AllowedHeights.DependsOn(MissingFacts.BrokenPart));
+                    continue;
                 }
 
-                if (placed.NotJudgedBecause is { } why)
-                {
-                    silent.Add((rule, why));
-                }
-                else if (placed.Take() is { Length: > 0 } slabs)
-                {
-                    placements.Add(new(rule, slabs, site));
-                }
+                placements.Add(new(rule, site, this));
             }
 
-            return new(placements.ToArray(), silent.ToArray());
+            return new(placements.ToArray(), unjudged ?? silent.ToArray());
         }
+    }
+
+    /// <summary>What a rule allows, wherever the box is.</summary>
+    public Slab[] SlabsOf(PlacementRule rule, PlacementSite site)
+    {
+        lock (stating)
+        {
+            placed.Clear();
+            if (!CanState(rule, site))
+            {
+                // Of the box's own place it could be added up, or the box would be at fault; elsewhere it can't.
+                placed.Clear();
+                placed.Everywhere(AllowedHeights.DependsOn(MissingFacts.BrokenPart));
+            }
+
+            return placed.Take();
+        }
+    }
+
+    /// <summary>Lets a rule state what it allows; false where its measures can't be added up.</summary>
+    private bool CanState(PlacementRule rule, PlacementSite site)
+    {
+        try
+        {
+            State(rule, site, placed);
+            return true;
+        }
+        catch (OverflowException)
+        {
+            return false;
+        }
+    }
+
+    private static bool IsAmong((Rule Rule, Wording Why)[] unjudged, PlacementRule rule)
+    {
+        foreach ((Rule one, _) in unjudged)
+        {
+            if (ReferenceEquals(one, rule))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A box that is no part of the work is judged by none.</summary>
@@ -159,36 +210,63 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
     }
 
-    /// <summary>Asks every limit rule that speaks of the box.</summary>
+    private LimitRule[] LimitsFor(PlacementSite site) => site.Box.IsUntouched ? [] : rules.Limit;
+
+    /// <summary>Asks every limit rule that speaks of the box whether it passes.</summary>
     private StatedSite Make(PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness)
     {
-        limits.Clear();
         notJudged.Clear();
-        foreach (LimitRule rule in site.Box.IsUntouched ? [] : rules.Limit)
+        bool mayFail = false;
+        foreach (LimitRule rule in LimitsFor(site))
         {
             if (!rule.Scope.Covers(site.Box, site.Room))
             {
                 continue;
             }
 
-            limited.Clear();
+            limited.Ask();
             rule.State(site, limited);
             if (limited.NotJudgedBecause is { } why)
             {
                 notJudged.Add((rule, why));
             }
-            else if (limited.Take() is { Length: > 0 } cases)
+            else
             {
-                limits.Add(new(rule, site, cases));
+                mayFail |= !limited.Passes;
             }
         }
 
-        return new(this, site, anchor, nosing, likeness, limits.Count == 0 ? [] : limits.ToArray(), notJudged.Count == 0 ? [] : notJudged.ToArray());
+        return new(this, site, anchor, nosing, likeness, mayFail, notJudged.Count == 0 ? [] : notJudged.ToArray());
+    }
+
+    /// <summary>What every limit rule that speaks of the box states.</summary>
+    public StatedLimit[] LimitsOf(PlacementSite site)
+    {
+        lock (stating)
+        {
+            limits.Clear();
+            foreach (LimitRule rule in LimitsFor(site))
+            {
+                if (!rule.Scope.Covers(site.Box, site.Room))
+                {
+                    continue;
+                }
+
+                limit.Clear();
+                rule.State(site, limit);
+                if (limit.NotJudgedBecause is null && limit.Take() is { Length: > 0 } cases)
+                {
+                    limits.Add(new(rule, site, cases));
+                }
+            }
+
+            return limits.ToArray();
+        }
     }
 }
 
 /// <summary>What placement rules state of a site.</summary>
-/// <param name="placements">Those that say something.</param>
+/// <param name="placements">Those that can be judged; some of them may say nothing here.</param>
 /// <param name="notJudged">Those that couldn't be judged, and why.</param>
 internal sealed class Statements(StatedPlacement[] placements, (Rule Rule, Wording Why)[] notJudged)
 {

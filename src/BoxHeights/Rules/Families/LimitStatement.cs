@@ -69,6 +69,10 @@ public readonly struct LimitZone
 public sealed class LimitStatement
 {
     private readonly List<LimitCase> cases = [];
+    private bool keepsNothing;
+
+    /// <summary>Whether all that was stated passes, wherever the box is.</summary>
+    internal bool Passes { get; private set; }
 
     /// <summary>Why the rule couldn't be judged at this site; null when it was.</summary>
     public Wording? NotJudgedBecause { get; private set; }
@@ -82,7 +86,7 @@ public sealed class LimitStatement
     /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
     /// <param name="zone">Where this counts.</param>
     public void Judge(Quantity measured, QuantitySet allowed, Func<Wording> because, LimitZone zone = default) =>
-        cases.Add(new(zone, measured, allowed, MissingFacts.None, because));
+        Take(measured, allowed, MissingFacts.None, because, zone);
 
     /// <summary>The quantity, or the set it has to lie in, isn't known well enough.</summary>
     /// <param name="measured">The quantity, as far as it is known.</param>
@@ -90,7 +94,7 @@ public sealed class LimitStatement
     /// <param name="because">Says how the quantity comes about, in one line; asked only when a finding is read.</param>
     /// <param name="zone">Where this counts.</param>
     public void DependsOn(Quantity measured, MissingFacts needs, Func<Wording> because, LimitZone zone = default) =>
-        cases.Add(new(zone, measured, default, needs, because));
+        Take(measured, default, needs, because, zone);
 
     /// <summary>The rule says nothing here, because something that it needs isn't described. That is told, but is no finding: such facts may be left out.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
@@ -98,10 +102,32 @@ public sealed class LimitStatement
 
     internal LimitCase[] Take() => cases.ToArray();
 
+    /// <summary>Begins anew, and keeps what is stated.</summary>
     internal void Clear()
     {
         cases.Clear();
+        keepsNothing = false;
         NotJudgedBecause = null;
+    }
+
+    /// <summary>Begins anew, and keeps nothing but whether all passes.</summary>
+    internal void Ask()
+    {
+        Clear();
+        keepsNothing = true;
+        Passes = true;
+    }
+
+    private void Take(Quantity measured, QuantitySet allowed, MissingFacts needs, Func<Wording> because, LimitZone zone)
+    {
+        if (keepsNothing)
+        {
+            Passes &= LimitCase.VerdictOf(measured, allowed, needs) == Verdict.Passes;
+        }
+        else
+        {
+            cases.Add(new(zone, measured, allowed, needs, because));
+        }
     }
 }
 
@@ -119,7 +145,11 @@ internal sealed class LimitCase(LimitZone zone, Quantity measured, QuantitySet a
     public Func<Wording> Because { get; } = because;
 
     /// <summary>What it says of a box that is in the zone.</summary>
-    public Verdict Verdict { get; } = needs != MissingFacts.None ? Verdict.Unknown : allowed.Contains(measured) ? Verdict.Passes : Verdict.Fails;
+    public Verdict Verdict { get; } = VerdictOf(measured, allowed, needs);
+
+    /// <summary>What such a case says.</summary>
+    public static Verdict VerdictOf(Quantity measured, QuantitySet allowed, MissingFacts needs) =>
+        needs != MissingFacts.None ? Verdict.Unknown : allowed.Contains(measured) ? Verdict.Passes : Verdict.Fails;
 
     /// <summary>How far inside what is allowed; zero where it only depends on something.</summary>
     public Quantity Margin => Needs != MissingFacts.None ? new(Measured.Kind, 0) : Allowed.Margin(Measured);

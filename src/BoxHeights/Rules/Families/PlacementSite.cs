@@ -38,6 +38,9 @@ public sealed class PlacementSite
     /// <summary>The decks, porches and balconies before an outside wall.</summary>
     public Items<Platform> Platforms => Surface.Platforms;
 
+    /// <summary>The wall's openings with what is put round them.</summary>
+    internal TrimmedOpening[] TrimmedOpenings => Surface.TrimmedOpenings;
+
     /// <summary>What the doors of the room take of the wall when they stand open.</summary>
     public Items<DoorCover> DoorCovers => Surface.DoorCovers;
 

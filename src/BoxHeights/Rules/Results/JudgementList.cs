@@ -72,8 +72,11 @@ internal sealed class JudgementList
             Place place = state.PlaceOf(box);
             for (int p = 0; p < sites[0].Placements.Length; p++)
             {
-                said.Add(sites[0].Placements[p].Rule.Id);
-                Placement(box, p, place);
+                if (sites[0].Placements[p].Speaks)
+                {
+                    said.Add(sites[0].Placements[p].Rule.Id);
+                    Placement(box, p, place);
+                }
             }
 
             for (int i = 0; i < sites[0].Limits.Length; i++)

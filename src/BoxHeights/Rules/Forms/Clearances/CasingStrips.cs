@@ -5,10 +5,9 @@ internal static class CasingStrips
 {
     /// <summary>States the places that leave enough wall to be seen, or lap onto the casing, which isn't its concern. Openings without stated casing aren't judged.</summary>
     /// <param name="site">The box and its surroundings.</param>
-    /// <param name="wall">Its wall.</param>
     /// <param name="least">The narrowest strip of wall that does.</param>
     /// <param name="statement">Takes the slabs.</param>
-    public static void State(PlacementSite site, Wall wall, Distance least, PlacementStatement statement)
+    public static void State(PlacementSite site, Distance least, PlacementStatement statement)
     {
         if (site.Box.Plate is not { } plate)
         {
@@ -17,15 +16,14 @@ internal static class CasingStrips
         }
 
         Distance tick = Distance.FromTicks(1);
-        foreach (Opening opening in wall.Openings)
+        foreach (TrimmedOpening trimmed in site.TrimmedOpenings)
         {
-            TrimmedOpening trimmed = TrimmedOpening.Of(opening);
             if (!trimmed.IsCased)
             {
                 continue;
             }
 
-            statement.About = opening;
+            statement.About = trimmed.Opening;
             Distance left = trimmed.Left - plate.HalfWidth;
             Distance right = trimmed.Right + plate.HalfWidth;
             AllowedHeights over = trimmed.Top is { } top ? site.AtLeast(TargetLine.PlateBottom, top, trimmed.Left, trimmed.Right) : AllowedHeights.Nothing;

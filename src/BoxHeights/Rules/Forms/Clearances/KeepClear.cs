@@ -113,12 +113,12 @@ public sealed partial record KeepClear : PlacementRule
 
         if (Has(WallPieces.Openings))
         {
-            PlateEdges.OfOpenings(site, wall, statement);
+            PlateEdges.OfOpenings(site, statement);
         }
 
         if (Has(WallPieces.Casings))
         {
-            CasingStrips.State(site, wall, Least, statement);
+            CasingStrips.State(site, Least, statement);
         }
 
         if (Has(WallPieces.Countertops))

@@ -35,12 +35,11 @@ internal static class PlateEdges
     }
 
     /// <summary>Openings with what is put round them.</summary>
-    public static void OfOpenings(PlacementSite site, Wall wall, PlacementStatement statement)
+    public static void OfOpenings(PlacementSite site, PlacementStatement statement)
     {
-        foreach (Opening opening in wall.Openings)
+        foreach (TrimmedOpening trimmed in site.TrimmedOpenings)
         {
-            TrimmedOpening trimmed = TrimmedOpening.Of(opening);
-            statement.About = opening;
+            statement.About = trimmed.Opening;
             Region(site, statement, trimmed.Left, trimmed.Right, trimmed.Bottom, trimmed.Top, _ => AllowedHeights.Nothing);
         }
     }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -48,20 +49,28 @@ public sealed partial record FillLimit : LimitRule
         }
 
         BoxFill least = BoxFill.Of(box, Counting, site.Box.Build, false);
-        if (room is not { } volume)
+
+        // What isn't stated may take room as well: it matters only where it would turn the verdict.
+        if (least.Total <= room && least.LeftOpen != MissingFacts.None && BoxFill.Of(box, Counting, site.Box.Build, true) is var most && most.Total > room)
         {
-            statement.DependsOn(least.Total, MissingFacts.BoxVolume, () => Said(least));
-        }
-        else if (least.Total <= volume && least.LeftOpen is var open && open != MissingFacts.None && BoxFill.Of(box, Counting, site.Box.Build, true) is var most && most.Total > volume)
-        {
-            // What isn't stated may take room as well: it matters only where it would turn the verdict.
-            statement.DependsOn(most.Total, open, () => Said(most));
+            Judge(most, room, least.LeftOpen, compartment, site.Units, statement);
         }
         else
         {
-            statement.Judge(least.Total, QuantitySet.AtMost(volume), () => Said(least));
+            Judge(least, room, room is null ? MissingFacts.BoxVolume : MissingFacts.None, compartment, site.Units, statement);
         }
+    }
 
-        Wording Said(BoxFill fill) => compartment is { } number ? $"in compartment {number} from the left, {fill.Worded(site.Units):fill}" : fill.Worded(site.Units);
+    private static void Judge(BoxFill fill, Volume? room, MissingFacts open, int? compartment, LengthUnits units, LimitStatement statement)
+    {
+        Func<Wording> because = () => compartment is { } number ? $"in compartment {number} from the left, {fill.Worded(units):fill}" : fill.Worded(units);
+        if (open == MissingFacts.None && room is { } volume)
+        {
+            statement.Judge(fill.Total, QuantitySet.AtMost(volume), because);
+        }
+        else
+        {
+            statement.DependsOn(fill.Total, open, because);
+        }
     }
 }

@@ -31,11 +31,14 @@ public sealed partial record GapLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Box.Source.BoardGap is not { } gap || !site.Box.IsFlush || site.IsOutside)
+        if (site.Box.Source.BoardGap is { } gap && site.Box.IsFlush && !site.IsOutside)
         {
-            return;
+            State(site, gap, statement);
         }
+    }
 
+    private void State(PlacementSite site, Distance gap, LimitStatement statement)
+    {
         if (InRatedWalls)
         {
             if (site.Wall is { Rated: true } && site.Box.Source.FireProtection != FireProtection.Listed)

@@ -35,11 +35,14 @@ public sealed partial record DepthLimit : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Box.Size.Depth is not { } depth || TakesRing(site.Box))
+        if (site.Box.Size.Depth is { } depth && !TakesRing(site.Box))
         {
-            return;
+            State(site, depth, statement);
         }
+    }
 
+    private void State(PlacementSite site, Distance depth, LimitStatement statement)
+    {
         (Distance least, Distance most) = Needed(site.Box);
         Func<Wording> because = () => Deepest(site) is { } device ? $"{Printed.Exactly(depth, site.Units):depth} deep with a device {Printed.Exactly(device, site.Units):device} deep" : (Wording)$"{Printed.Exactly(depth, site.Units):depth} deep";
         if (depth < least || depth >= most)

@@ -6,20 +6,15 @@ namespace BoxHeights.Rules;
 /// <summary>The stretches of a wall in which a box's center may be when the box is nailed to something.</summary>
 internal sealed class NailedStretches
 {
-    private readonly PlacementSite site;
-    private readonly WallFraming framing;
-    private readonly Distance within;
     private readonly List<Stretch> stretches = [];
 
     // Apart from the stretches, which are sorted and copied: most allow any height, and a statement of heights is large.
     private readonly List<AllowedHeights> heightsOf = [];
-
-    private NailedStretches(PlacementSite site, WallFraming framing, Distance within)
-    {
-        this.site = site;
-        this.framing = framing;
-        this.within = within;
-    }
+    private readonly List<long> cuts = [];
+    private readonly List<Stretch> here = [];
+    private PlacementSite site = null!;
+    private WallFraming framing = null!;
+    private Distance within;
 
     /// <summary>States where a box is against something that it can be nailed to, and nowhere else.</summary>
     public static void State(PlacementSite site, WallFraming framing, Distance within, PlacementStatement statement) =>
@@ -31,7 +26,8 @@ internal sealed class NailedStretches
 
     private static NailedStretches All(PlacementSite site, WallFraming framing, Distance within, PlacementStatement statement)
     {
-        NailedStretches nailed = new(site, framing, within);
+        NailedStretches nailed = statement.Scratch<NailedStretches>();
+        nailed.Begin(site, framing, within);
         Distance reach = site.Box.Size.WidthRange.To + within;
         foreach (FramingMember member in framing.Members)
         {
@@ -55,6 +51,17 @@ internal sealed class NailedStretches
         }
 
         return nailed;
+    }
+
+    private void Begin(PlacementSite of, WallFraming framed, Distance asNear)
+    {
+        site = of;
+        framing = framed;
+        within = asNear;
+        stretches.Clear();
+        heightsOf.Clear();
+        cuts.Clear();
+        here.Clear();
     }
 
     /// <summary>The open side of a whole metal stud of the layout; null where it isn't stated, or the stud may be turned because it stands at an opening.</summary>
@@ -130,7 +137,8 @@ internal sealed class NailedStretches
     private void Sweep(PlacementStatement statement, bool openSidesHold)
     {
         long end = site.Surface.Length.Ticks;
-        List<long> cuts = [0, end + 1];
+        cuts.Add(0);
+        cuts.Add(end + 1);
         foreach (Stretch stretch in stretches)
         {
             cuts.Add(Math.Min(Math.Max(stretch.Left, 0), end + 1));
@@ -138,8 +146,7 @@ internal sealed class NailedStretches
         }
 
         cuts.Sort();
-        stretches.Sort((a, b) => a.Left.CompareTo(b.Left));
-        List<Stretch> here = [];
+        stretches.Sort(static (a, b) => a.Left.CompareTo(b.Left));
         int next = 0;
         for (int cut = 1; cut < cuts.Count; cut++)
         {
@@ -169,7 +176,7 @@ internal sealed class NailedStretches
                 allowed |= stretch.IsOpen && !openSidesHold ? AllowedHeights.Nothing : stretch.Heights < 0 ? AllowedHeights.Anything : heightsOf[stretch.Heights];
             }
 
-            if ((openSidesHold || here.Exists(one => one.IsOpen)) && !allowed.Sure.IsAll)
+            if ((openSidesHold || here.Exists(static one => one.IsOpen)) && !allowed.Sure.IsAll)
             {
                 statement.Within(Distance.FromTicks(from), Distance.FromTicks(to), allowed);
             }

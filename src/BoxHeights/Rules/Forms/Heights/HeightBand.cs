@@ -94,7 +94,7 @@ public sealed partial record HeightBand : PlacementRule
         }
 
         AllowedHeights clear = Band(site, High);
-        List<Obstruction> obstructions = Over is null ? [] : Obstruction.Before(site);
+        List<Obstruction> obstructions = Over is null ? Obstruction.None : Obstruction.Before(site);
         bool isBeforePlatforms = Datum is Datum.Grade or Datum.FinishedFloor && site.Platforms.Count > 0;
         if (obstructions.Count == 0 && !isBeforePlatforms)
         {

@@ -27,7 +27,8 @@ internal readonly struct Obstruction
 
     public bool IsLaundryMachine { get; }
 
-    private static readonly List<Obstruction> None = [];
+    /// <summary>None.</summary>
+    public static readonly List<Obstruction> None = [];
 
     public static List<Obstruction> Before(PlacementSite site)
     {

@@ -18,14 +18,14 @@ public sealed partial record RatedOpening : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Wall is not { Rated: true } || !IsOfSteel(site.Box))
+        if (site.Wall is { Rated: true } && IsOfSteel(site.Box))
         {
-            return;
+            Judge(AreaOf(site.Box), site.Units, statement);
         }
-
-        Quantity area = AreaOf(site.Box);
-        statement.Judge(area, QuantitySet.AtMost(Largest), () => $"a metal box of {Printed.Exactly(area, site.Units):area} in a rated wall");
     }
+
+    private void Judge(Quantity area, LengthUnits units, LimitStatement statement) =>
+        statement.Judge(area, QuantitySet.AtMost(Largest), () => $"a metal box of {Printed.Exactly(area, units):area} in a rated wall");
 
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
