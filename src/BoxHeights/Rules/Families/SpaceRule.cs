@@ -117,9 +117,9 @@ public sealed class SpaceStatement
     internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<Items<PlacedBox>> added, Items<string> involves = default) =>
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Involves = involves });
 
-    /// <summary>The same of a run, with the stretches of it that aren't reached.</summary>
-    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<RunGap> gap, Func<Items<PlacedBox>> added) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Named = named, Gap = gap });
+    /// <summary>The same of a run, with the stretches of it that aren't reached, and the id of the first box that would be added, wherever that is.</summary>
+    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<RunGap> gap, Func<Items<PlacedBox>> added, Func<string> firstAdded) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Named = named, Gap = gap, FirstAdded = firstAdded });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -193,6 +193,9 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
 
     /// <summary>Boxes that, added, would meet the rule; none where no box would.</summary>
     public Items<PlacedBox> Adds => added ??= Found();
+
+    /// <summary>The id of the first of those boxes, if there are any; null where only looking for them tells.</summary>
+    public Func<string>? FirstAdded { get; init; }
 
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }

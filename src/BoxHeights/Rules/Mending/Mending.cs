@@ -40,7 +40,7 @@ internal sealed class Mending
         HashSet<string> touched = new(StringComparer.Ordinal);
         foreach (Cause cause in now.Causes)
         {
-            if (cause.IsLack != adding)
+            if (cause.IsLack != adding || (adding && TouchesWhatIsTouched(cause, touched)))
             {
                 continue;
             }
@@ -60,12 +60,30 @@ internal sealed class Mending
             touched.UnionWith(mended);
         }
 
-        if (batch.Count == 0)
+        return batch.Count > 0 && TryParts(batch);
+    }
+
+    /// <summary>Whether what would be added has an id that is taken in this round: it waits for the next, and isn't tried in this one. The lacks of one room ask for the same free id, and trying each in every round grew with their cube.</summary>
+    private bool TouchesWhatIsTouched(Cause cause, HashSet<string> touched)
+    {
+        SpaceAnswer lacking = cause.Findings[0].Space!;
+        if (touched.Count == 0 || lacking.FirstAdded is not null)
         {
-            return false;
+            return touched.Count > 0 && touched.Contains(lacking.FirstAdded!());
         }
 
-        return TryParts(batch);
+        lock (now.State.Gate)
+        {
+            foreach (PlacedBox placed in lacking.Adds)
+            {
+                if (touched.Contains(placed.Box.Id))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Keeps all of some remedies, or where they get in each other's way what can be kept of each half, one half after the other: few in the way of many don't make each be tried by itself.</summary>
@@ -88,13 +106,7 @@ internal sealed class Mending
     /// <summary>Keeps some remedies if less is found with them, and nothing new.</summary>
     private bool TryAll(List<(Cause Cause, Remedy Remedy)> some)
     {
-        Dwelling dwelling = now.Dwelling;
-        foreach ((_, Remedy remedy) in some)
-        {
-            dwelling = remedy.ApplyTo(dwelling);
-        }
-
-        Evaluation then = now.WithBoxesOf(dwelling, cancellation);
+        Evaluation then = now.WithBoxesOf(Applied(some), cancellation);
         if (!IsBetter(then))
         {
             if (some.Count == 1)
@@ -115,6 +127,25 @@ internal sealed class Mending
 
         now = then;
         return true;
+    }
+
+    /// <summary>The dwelling with some remedies carried out, none of which touches what another does: in one go, since each of them alone goes through the whole dwelling.</summary>
+    private Dwelling Applied(List<(Cause Cause, Remedy Remedy)> some)
+    {
+        Dictionary<string, Remedy> changing = new(StringComparer.Ordinal);
+        List<PlacedBox> added = [];
+        foreach ((_, Remedy remedy) in some)
+        {
+            foreach (string id in remedy.Changes)
+            {
+                changing[id] = remedy;
+            }
+
+            added.AddRange(remedy is AddBox more ? more.Placed : default);
+        }
+
+        Dwelling changed = changing.Count == 0 ? now.Dwelling : now.Dwelling.WithBoxes(box => changing.TryGetValue(box.Id, out Remedy? remedy) ? remedy.Changed(box) : box);
+        return added.Count == 0 ? changed : changed.WithBoxes(added);
     }
 
     private bool IsBetter(Evaluation then)

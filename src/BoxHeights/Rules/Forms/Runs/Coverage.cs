@@ -264,7 +264,8 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             () => RunWords.Lacks(space.Room!, run, gap.Value, Reach, lacking, units),
             needs,
             () => gap.Value,
-            () => verdict == Verdict.Fails ? RunPlaces.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default);
+            () => verdict == Verdict.Fails ? RunPlaces.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default,
+            () => RunPlaces.FreeId(space, Usual));
     }
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)

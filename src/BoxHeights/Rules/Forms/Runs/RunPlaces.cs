@@ -35,18 +35,19 @@ internal static class RunPlaces
     public static Items<PlacedBox> Boxes(
         SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, DeviceBox usual, CountedOutlet outlets)
     {
-        Room room = space.Room!;
         BoxHeight? height = NeighborHeight.Of(space, usual, outlets);
         List<PlacedBox> boxes = [];
         foreach (Distance at in Find(space, run, gaps, reach, clearBelow, space.AlongStep, usual.WithHeight(height)))
         {
             RunStretch stretch = run.At(at, out Distance along);
-            string id = FreePlaces.FreeId(space, room.Id + "-" + usual.Purpose, boxes);
-            boxes.Add(new(stretch.Address, usual.WithId(id).WithAt(along).WithHeight(height)));
+            boxes.Add(new(stretch.Address, usual.WithId(FreeId(space, usual, boxes)).WithAt(along).WithHeight(height)));
         }
 
         return new(boxes);
     }
+
+    /// <summary>The id of the next of those boxes.</summary>
+    public static string FreeId(SpaceView space, DeviceBox usual, List<PlacedBox>? others = null) => FreePlaces.FreeId(space, space.Id + "-" + usual.Purpose, others);
 
     private static bool Close(SpaceView space, Run run, DistanceRange gap, Distance? reach, DistanceSet places, Distance step, List<Distance> found)
     {
