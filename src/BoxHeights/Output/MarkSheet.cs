@@ -84,7 +84,7 @@ public sealed partial class MarkSheet
             HashSet<string> unlike = new(StringComparer.Ordinal);
 
             // Groups are judged together, so rounding is tried out on the whole sheet; boxes that it would tell another story of stay exact.
-            while (marks.AreAny && Differs(exact, exact.WithBoxesOf(marks.ReadBack(), cancellationToken), unlike))
+            while (marks.AreAny && Differs(exact, exact.WithBoxesOf(marks.ReadBack(), cancellationToken, isTrial: true), unlike))
             {
                 if (!marks.KeepExact(unlike))
                 {

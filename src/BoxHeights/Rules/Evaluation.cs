@@ -19,12 +19,12 @@ public sealed partial class Evaluation
     private Items<Judgement>? judgements;
     private Dictionary<(string RuleId, string Subject, LayoutFault? Fault), Cause>? causeOf;
 
-    internal Evaluation(LayoutEvaluator evaluator, LayoutState state)
+    internal Evaluation(LayoutEvaluator evaluator, LayoutState state, bool isTrial = false)
     {
         this.evaluator = evaluator;
         this.state = state;
         state.RemediesOf = RemediesOf;
-        List<Finding> found = new(state.JudgeEntered());
+        List<Finding> found = new(state.JudgeEntered(isTrial));
         state.Cancellation = default;
         state.CollectInto(found);
         Findings = new(found);
@@ -150,13 +150,16 @@ public sealed partial class Evaluation
     internal LayoutState State => state;
 
     /// <summary>What a fresh evaluation says of a dwelling that differs in its boxes alone: what they don't change isn't judged again.</summary>
-    internal Evaluation WithBoxesOf(Dwelling dwelling, CancellationToken cancellation)
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="cancellation">Ends it early.</param>
+    /// <param name="isTrial">Whether only what is found counts, and not which readings dispute it.</param>
+    internal Evaluation WithBoxesOf(Dwelling dwelling, CancellationToken cancellation, bool isTrial = false)
     {
         lock (state.Gate)
         {
             if (state.Like(dwelling, cancellation) is { } like)
             {
-                Evaluation evaluation = new(evaluator, like);
+                Evaluation evaluation = new(evaluator, like, isTrial);
                 like.Spaces.FreezeReaders();
                 return evaluation;
             }

@@ -19,8 +19,9 @@ internal sealed partial class LayoutState
 
     /// <summary>Judges the rest of what was just entered: each box was judged by itself, but where others may let one off that misses something, before all others were there.</summary>
     /// <remarks>What a layout that differs in a few boxes found nothing of, and reads none of those, isn't judged again.</remarks>
+    /// <param name="isTrial">Whether only what is found counts, and not which readings dispute it.</param>
     /// <returns>How many findings there are.</returns>
-    public int JudgeEntered()
+    public int JudgeEntered(bool isTrial = false)
     {
         for (int i = 0; Rules.HasRelief && i < Boxes.Count; i++)
         {
@@ -30,10 +31,10 @@ internal sealed partial class LayoutState
             }
         }
 
-        return JudgeGroupsAndSpaces();
+        return JudgeGroupsAndSpaces(isTrial);
     }
 
-    private int JudgeGroupsAndSpaces()
+    private int JudgeGroupsAndSpaces(bool isTrial = false)
     {
         int found = Faults.Count;
         for (int i = 0; i < Boxes.Count; i++)
@@ -49,7 +50,7 @@ internal sealed partial class LayoutState
 
         for (int s = 0; s < Spaces.Count; s++)
         {
-            found += Spaces.IsSilent(s) ? 0 : Spaces.Judge(s, this);
+            found += Spaces.IsSilent(s) ? 0 : Spaces.Judge(s, this, isTrial);
         }
 
         return found;

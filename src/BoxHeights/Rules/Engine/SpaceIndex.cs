@@ -115,12 +115,15 @@ internal sealed partial class SpaceIndex
     }
 
     /// <summary>Judges one from where boxes are now.</summary>
+    /// <param name="one">Its number.</param>
+    /// <param name="state">Where boxes are.</param>
+    /// <param name="isTrial">Whether only what is found counts, and not which readings dispute it.</param>
     /// <returns>How many findings there are.</returns>
-    public int Judge(int one, LayoutState state)
+    public int Judge(int one, LayoutState state, bool isTrial = false)
     {
         Readers?.Begin();
         whole!.Readers?.Begin();
-        int found = judged[one].Judge(state);
+        int found = judged[one].Judge(state, isTrial);
         Readers?.End(one);
         whole.Readers?.End(one);
         return found;

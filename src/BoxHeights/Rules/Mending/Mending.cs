@@ -31,6 +31,12 @@ internal sealed class Mending
         {
         }
 
+        if (now != before && now.Findings.Exists(finding => finding.Space is not null))
+        {
+            // What is found in the end may be disputed; of what the rounds tried out on the way nobody asked that.
+            now = now.WithBoxesOf(now.Dwelling, cancellation);
+        }
+
         return new(before, now, Changes());
     }
 
@@ -106,7 +112,7 @@ internal sealed class Mending
     /// <summary>Keeps some remedies if less is found with them, and nothing new.</summary>
     private bool TryAll(List<(Cause Cause, Remedy Remedy)> some)
     {
-        Evaluation then = now.WithBoxesOf(Applied(some), cancellation);
+        Evaluation then = now.WithBoxesOf(Applied(some), cancellation, isTrial: true);
         if (!IsBetter(then))
         {
             if (some.Count == 1)
