@@ -137,7 +137,7 @@ internal static class NecSpacing
     }
 
     private static RequiredOutlet Hall(Citation citation) =>
-        new("hall-outlet", "with an outlet that counts from 10 ft of length on", Severity.Violation, citation, Outlets, new PassageSubject(Distance.FromFeet(10), Walls))
+        new("hall-outlet", "with an outlet that counts from 10 ft of length on", Severity.Violation, citation, Outlets with { InFloorWithin = null }, new PassageSubject(Distance.FromFeet(10), Walls))
         {
             Scope = new() { Rooms = new[] { RoomKind.Hall, new("corridor") } },
             Adds = WallBox,
