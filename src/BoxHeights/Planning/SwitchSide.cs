@@ -85,7 +85,7 @@ public sealed partial class SwitchSide
     public static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey) =>
         For(room, wall, opening, box, catalog, storey, InEverySet.Switches, LengthUnits.Inches);
 
-    private static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
+    internal static SwitchSide For(Room room, string wall, string opening, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
     {
         if (room is null || box is null || catalog is null)
         {

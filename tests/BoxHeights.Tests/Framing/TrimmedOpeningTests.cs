@@ -11,7 +11,7 @@ namespace BoxHeights.Tests.Framing;
 /// <summary>From rough opening to casing, and plates beside it.</summary>
 public sealed class TrimmedOpeningTests
 {
-    private static readonly RuleSet Rules = new([RuleSets.RoughInPractice.Row("trim-clearance")!, RuleSets.RoughInPractice.Row("casing-gap")!]);
+    private static RuleSet Rules => new([RuleSets.RoughInPractice.Row("trim-clearance")!, RuleSets.RoughInPractice.Row("casing-gap")!]);
     private static readonly Distance Jack = CaseFile.Inches("60");
 
     private static Distance Tick => Distance.FromTicks(1);

@@ -21,6 +21,14 @@ public sealed class RunPlannerTests
         return data;
     }
 
+    // Common practice, no source: a sixth of the reach, 6 in at most.
+    [Fact]
+    public void Slack_OfThePublishedCustom_LeavesTheReachOfTheCases()
+    {
+        BoxHeights.Rules.RoomForBoxes custom = (BoxHeights.Rules.RoomForBoxes)RuleSets.RoughInPractice.Row("room-for-boxes");
+        Assert.All(Table("run-limits.csv").Where(row => row["source"].StartsWith("NEC", StringComparison.Ordinal)), row => Assert.Equal(Inches(row["reach"]), RunPlannerOptions.WithSlackFor(Inches(row["limit"]), custom).Reach));
+    }
+
     /// <summary>One box in the middle: a run of twice the limit, a tick less and two ticks more (one tick more puts the middle off the grid: see below).</summary>
     [Theory]
     [MemberData(nameof(Limits))]

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using FsCheck;
@@ -100,7 +101,7 @@ public sealed class SwitchSideTests
             Room room = RoomWith("bedroom", door);
             room = room.WithWalls(room.Walls.Select(wall => wall.Id == row["on"] ? wall.WithStuds(studs) : wall));
             Storey? storey = row["on"] == "storey" ? new Storey("first").WithStuds(studs) : null;
-            SwitchSide side = SwitchSide.For(room, "north", "entrance", Switch(1), PartsCatalog.Generic, storey);
+            SwitchSide side = For(room, 1, storey);
             Assert.Equal(row["id"] + ": " + row["places"], row["id"] + ": " + string.Join("; ", side.Places.Select(place => Said(place) + " packs " + place.Packs)));
         }
     }
@@ -124,7 +125,10 @@ public sealed class SwitchSideTests
         Assert.Equal("bedroom/north", SwitchSide.For(room, "north", "entrance").Places[0].Wall);
     }
 
-    private static SwitchSide For(Room room, int gangs) => SwitchSide.For(room, "north", "entrance", Switch(gangs), PartsCatalog.Generic);
+    private static SwitchSide For(Room room, int gangs) => For(room, gangs, null);
+
+    private static SwitchSide For(Room room, int gangs, Storey? storey) =>
+        SwitchSide.For(room, "north", "entrance", Switch(gangs), PartsCatalog.Generic, storey, (SwitchesAtEntrances)RuleSets.RoughInPractice.Row("entrance-switches"), LengthUnits.Inches);
 
     private static DeviceBox Switch(int gangs) => new DeviceBox("S", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithGangs(gangs).WithSize(gangs > 2 ? null : new BoxSize(CaseFile.Inches(gangs == 1 ? "2-1/4" : "4"), CaseFile.Inches("3-3/4")));
 

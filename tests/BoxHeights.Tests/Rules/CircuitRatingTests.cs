@@ -37,15 +37,17 @@ public sealed class CircuitRatingTests
     }
 
     // A row that asks for a circuit of one ampere less, as many and one more than its conductor is protected at.
-    [Fact]
-    public void Row_OfEachConductor_TurnsJustPastItsRating()
+    [Theory]
+    [InlineData("circuit-20a", "counter")]
+    [InlineData("garage-circuit-20a", "garage")]
+    public void Row_OfEachConductor_TurnsJustPastItsRating(string rule, string purpose)
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("conductor-ratings.csv"))
         {
-            CircuitRating circuit = Assert.IsType<CircuitRating>(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Row("circuit-20a"));
+            CircuitRating circuit = Assert.IsType<CircuitRating>(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Row(rule));
             Assert.Contains("240.4(D)", circuit.Citation.Section, StringComparison.Ordinal);
             Assert.Equal(Confidence.FromMemory, circuit.Citation.Confidence);
-            DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(OneBox.Middle)
+            DeviceBox box = new DeviceBox(OneBox.Id, new BoxPurpose(purpose)).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(OneBox.Middle)
                 .WithCables(new[] { CableType.Parse("12-2") }).WithConnected(new[] { ConductorSize.Parse(row["size"]) });
             int rated = int.Parse(row["amperes"], CultureInfo.InvariantCulture);
             foreach (int more in new[] { -1, 0, 1 })
@@ -56,13 +58,15 @@ public sealed class CircuitRatingTests
         }
     }
 
-    [Fact]
-    public void Message_OfThinCables_SaysWhatTheyAreGoodFor()
+    [Theory]
+    [InlineData("circuit-20a", "counter", "must be on a circuit of 20 A", "210.11(C)(1) to (3)")]
+    [InlineData("garage-circuit-20a", "garage", "must be on a circuit of 20 A, as those that a garage has to have are", "210.11(C)(4)")]
+    public void Message_OfThinCables_SaysWhatTheyAreGoodFor(string rule, string purpose, string asked, string section)
     {
-        DeviceBox box = new DeviceBox(OneBox.Id, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.GfciReceptacle }).WithAt(OneBox.Middle).WithCables(new[] { CableType.Parse("14-2") });
-        OneBox one = new OneBox { Rules = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "circuit-20a"), Box = box }.At(BoxHeight.ToCenter(CaseFile.Inches("44"), Datum.Subfloor));
+        DeviceBox box = new DeviceBox(OneBox.Id, new BoxPurpose(purpose)).WithDevices(new[] { DeviceKind.GfciReceptacle }).WithAt(OneBox.Middle).WithCables(new[] { CableType.Parse("14-2") });
+        OneBox one = new OneBox { Rules = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), rule), Box = box }.At(BoxHeight.ToCenter(CaseFile.Inches("44"), Datum.Subfloor));
         Finding finding = Assert.Single(one.Evaluate().Findings);
-        Assert.Contains("fed by 14 AWG, which is protected at 15 A at most, must be on a circuit of 20 A: allowed at least 20, off by 5 [NEC 2023 210.11(C)(1) to (3), 240.4(D) (from memory: check)]", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("fed by 14 AWG, which is protected at 15 A at most, " + asked + ": allowed at least 20, off by 5 [NEC 2023 " + section + ", 240.4(D) (from memory: check)]", finding.Message, StringComparison.Ordinal);
         Assert.Contains("12 AWG", Assert.IsType<NoneFound>(Assert.Single(finding.Remedies)).Text, StringComparison.Ordinal);
     }
 }

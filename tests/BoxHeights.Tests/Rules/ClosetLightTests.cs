@@ -10,7 +10,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>NEC 410.16 and the storage space of a clothes closet: lights in its ceiling.</summary>
 public sealed class ClosetLightTests
 {
-    private static readonly RuleSet Rules = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "closet-light");
+    private static RuleSet Rules => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "closet-light");
     private static readonly Arbitrary<int> Seeds = Arb.From(Gen.Choose(1, int.MaxValue - 1), _ => []);
 
     [Fact]

@@ -51,7 +51,7 @@ public sealed class FaceSubjectTests
     [Fact]
     public void Deck_OfUnstatedSurface_IsUnknownOnlyWhereThatDecides()
     {
-        Distance limit = In(CaseFile.Table("required-outlets.csv").Single(row => row["what"] == "above the deck")["value"]);
+        Distance limit = In(CaseFile.Table("required-outlets.csv").First(row => row["what"] == "above the deck")["value"]);
         Finding? Found(BoxHeight height)
         {
             Dwelling house = Deck(In("1"), In("20")).WithBoxes(box => box.WithHeight(height));

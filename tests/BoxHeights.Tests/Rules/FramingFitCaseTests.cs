@@ -12,7 +12,7 @@ namespace BoxHeights.Tests.Rules;
 public sealed class FramingFitCaseTests
 {
     private static readonly Distance Tick = Distance.FromTicks(1);
-    private static readonly RuleSet Row = OneBox.Only(RuleSets.RoughInPractice, "framing-fit");
+    private static RuleSet Row => OneBox.Only(RuleSets.RoughInPractice, "framing-fit");
 
     [Fact]
     public void Box_OfEachCase_HasItsVerdict()

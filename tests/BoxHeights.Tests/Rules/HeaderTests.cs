@@ -10,7 +10,7 @@ namespace BoxHeights.Tests.Rules;
 public sealed class HeaderTests
 {
     private static readonly Distance Tick = Distance.FromTicks(1);
-    private static readonly LayoutEvaluator Row = new(new RuleSet([RuleSets.RoughInPractice.Row("in-cavity")!]));
+    private static LayoutEvaluator Row => new(new RuleSet([RuleSets.RoughInPractice.Row("in-cavity")!]));
 
     // The box's bottom in inches over the head of a door: in the header, perhaps in it, over it.
     [Theory]

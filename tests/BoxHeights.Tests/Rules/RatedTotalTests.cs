@@ -13,8 +13,8 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>IBC 714.4.2 (2018), exception 1: steel boxes open 100 in² at most of any 100 ft² of a wall that is declared rated.</summary>
 public sealed class RatedTotalTests
 {
-    private static readonly RuleSet Rows = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-total");
-    private static readonly RuleSet InProportion = Rows.WithReading("rated-total", "in-proportion");
+    private static RuleSet Rows => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-total");
+    private static RuleSet InProportion => Rows.WithReading("rated-total", "in-proportion");
     private static readonly Arbitrary<int> Seeds = Arb.From(Gen.Choose(1, int.MaxValue - 1), _ => []);
     private static readonly Distance Tick = Distance.FromTicks(1);
 

@@ -12,8 +12,8 @@ namespace BoxHeights.Tests.Rules;
 /// </summary>
 public sealed class RatedWallTests
 {
-    private static readonly RuleSet Separation = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-separation");
-    private static readonly RuleSet Opening = OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-opening");
+    private static RuleSet Separation => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-separation");
+    private static RuleSet Opening => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-opening");
     private static readonly Distance Tick = Distance.FromTicks(1);
 
     private static Distance In(string inches) => CaseFile.Inches(inches);

@@ -12,7 +12,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Rows about flights, and heights taken from the line of the nosings.</summary>
 public sealed class StairRuleTests
 {
-    private static readonly RuleSet Code = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
+    private static RuleSet Code => RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
 
     private static readonly bool[] EitherWay = [false, true];
 

@@ -8,7 +8,10 @@ namespace BoxHeights.Tests.Standards;
 /// <content>Scenes in which a remedy or a finding shows a number.</content>
 public sealed partial class HabitCaseTests
 {
-    private static readonly RuleSet Outlets = RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
+    /// <summary>Places are tried a sixteenth of an inch apart, as near as they may be.</summary>
+    private static EvaluatorOptions Closely => EvaluatorOptions.Default.WithAlongMargin(Distance.Zero).WithAlongStep(In("1/16"));
+
+    private static RuleSet Outlets => RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
 
     /// <summary>Where the box goes that a laundry lacks, all of its walls alike; none where there is no place.</summary>
     private static string InALaundry(Func<Wall, Wall> change)
@@ -41,13 +44,23 @@ public sealed partial class HabitCaseTests
             .WithCoverings(new[] { new Covering("stone", new CoveringKind("stone"), In("136"), In("130") + aside) });
         DeviceBox other = new DeviceBox("bell", BoxPurpose.Doorbell).WithDevices(new[] { DeviceKind.DoorbellButton }).WithAt(In("20")).WithHeight(BoxHeight.ToCenter(In("44"), Datum.Subfloor));
         Dwelling house = new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) }).WithOutside(new[] { new OutsideFace("street").WithWalls(new[] { face.WithBoxes(new[] { other }) }) });
-        return CaseFile.Inches(Only(house, "entrance-light")) > In("118") ? "right" : "left";
+        return CaseFile.Inches(Only(house, "entrance-light", Closely)) > In("118") ? "right" : "left";
     }
 
-    private static string Only(Dwelling house, string row)
+    /// <summary>Where a box goes that is behind a wall cabinet, a plate's half more than so far from its right edge: aside, or under it.</summary>
+    private static string BehindACabinet(Distance aside)
+    {
+        Covering cabinet = new Covering("cabinet", CoveringKind.WallCabinet, In("20"), In("72") + aside - In("1-3/8")).WithBottom(new Level(In("54"), Datum.Subfloor)).WithTop(new Level(In("84"), Datum.Subfloor));
+        OneBox box = new OneBox { Rules = new([RuleSets.RoughInPractice.Row("not-buried"), RuleSets.RoughInPractice.Row("room-for-boxes")]), Wall = wall => wall.WithCoverings(new[] { cabinet }), Options = Closely }.At(BoxHeight.ToCenter(In("60"), Datum.Subfloor));
+        MoveBoxes move = box.Evaluate().Causes.Single().Remedies.OfType<MoveBoxes>().First();
+
+        return move.Along is null ? "under it" : "aside";
+    }
+
+    private static string Only(Dwelling house, string row, EvaluatorOptions? options = null)
     {
         RuleSet rules = new([Outlets.Row(row), RuleSets.RoughInPractice.Row("room-for-boxes")]);
-        Evaluation evaluation = new LayoutEvaluator(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(house);
+        Evaluation evaluation = new LayoutEvaluator(rules, (options ?? EvaluatorOptions.Default).WithAllBoxesAreDescribed(true)).Evaluate(house);
         Finding finding = evaluation.Findings.First(one => one.RuleId == row);
         return finding.Remedies[0] is AddBox added ? added.Placed[0].Box.At!.Value.ToString("in").Replace(" in", "", StringComparison.Ordinal) : "none";
     }

@@ -21,17 +21,22 @@ public sealed class PracticePlaceTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("practice-places.csv"))
         {
-            string what = string.Join(",", row.Values);
-            OneBox box = Beside(row["purpose"], row["thing"]);
-            Distance far = In(row["up to"]);
-            Assert.True(At(box, Right + far) == Verdict.Passes && At(box, Left - far) == Verdict.Passes, what + ": as far as it may be");
-            Assert.True(At(box, Right + far + Tick) == Verdict.Fails && At(box, Left - far - Tick) == Verdict.Fails, what + ": further");
-            if (row["beyond"].Length > 0)
-            {
-                Distance near = In(row["beyond"]);
-                Assert.True(At(box, Right + near) == Verdict.Passes && At(box, Left - near) == Verdict.Passes, what + ": as near as it may be");
-                Assert.True(At(box, Right + near - Tick) == Verdict.Fails && At(box, Left - near + Tick) == Verdict.Fails, what + ": nearer");
-            }
+            TryPlace(row);
+        }
+    }
+
+    internal static void TryPlace(Dictionary<string, string> row)
+    {
+        string what = string.Join(",", row.Values);
+        OneBox box = Beside(row["purpose"], row["thing"]);
+        Distance far = In(row["up to"]);
+        Assert.True(At(box, Right + far) == Verdict.Passes && At(box, Left - far) == Verdict.Passes, what + ": as far as it may be");
+        Assert.True(At(box, Right + far + Tick) == Verdict.Fails && At(box, Left - far - Tick) == Verdict.Fails, what + ": further");
+        if (row["beyond"].Length > 0)
+        {
+            Distance near = In(row["beyond"]);
+            Assert.True(At(box, Right + near) == Verdict.Passes && At(box, Left - near) == Verdict.Passes, what + ": as near as it may be");
+            Assert.True(At(box, Right + near - Tick) == Verdict.Fails && At(box, Left - near + Tick) == Verdict.Fails, what + ": nearer");
         }
     }
 

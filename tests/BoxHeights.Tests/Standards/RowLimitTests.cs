@@ -16,27 +16,30 @@ public sealed class RowLimitTests
     [Fact]
     public void Row_OneTickUnderAtAndOverItsLimit_TurnsJustPastIt()
     {
-        int limits = 0;
         foreach (Dictionary<string, string> row in CaseFile.Table("row-limits.csv"))
         {
-            OneBox box = Site(row) with { Rules = OneBox.Only(SetOf(row["reading"], row["edition"], row["rule"]), row["rule"]) };
-            string what = string.Join(",", row.Values);
-            if (row["limit"] == "none")
-            {
-                Assert.True(box.At(BoxHeight.ToCenter(In("40"), Datum.FinishedFloor)).Verdict() == Verdict.Fails, what);
-                continue;
-            }
-
-            limits++;
-            Distance limit = CaseFile.Length(row["limit"], row["unit"]) - CaseFile.Length(row["above edge"], row["unit"]);
-            Distance outward = row["side"] == "at most" ? Tick : -Tick;
-            Verdict At(Distance value) => box.At(BoxHeight.To(EdgeOf(row["edge"]), value, DatumOf(row["datum"]))).Verdict();
-            Assert.True(At(limit - outward) == Verdict.Passes, what + ": inside");
-            Assert.True(At(limit) == Verdict.Passes, what + ": at the limit");
-            Assert.True(At(limit + outward) == Verdict.Fails, what + ": outside");
+            TryLimit(row);
         }
 
-        Assert.True(limits >= 140, limits + " limits");
+        Assert.True(CaseFile.Table("row-limits.csv").Count(row => row["limit"] != "none") >= 140);
+    }
+
+    internal static void TryLimit(Dictionary<string, string> row)
+    {
+        OneBox box = Site(row) with { Rules = OneBox.Only(SetOf(row["reading"], row["edition"], row["rule"]), row["rule"]) };
+        string what = string.Join(",", row.Values);
+        if (row["limit"] == "none")
+        {
+            Assert.True(box.At(BoxHeight.ToCenter(In("40"), Datum.FinishedFloor)).Verdict() == Verdict.Fails, what);
+            return;
+        }
+
+        Distance limit = CaseFile.Length(row["limit"], row["unit"]) - CaseFile.Length(row["above edge"], row["unit"]);
+        Distance outward = row["side"] == "at most" ? Tick : -Tick;
+        Verdict At(Distance value) => box.At(BoxHeight.To(EdgeOf(row["edge"]), value, DatumOf(row["datum"]))).Verdict();
+        Assert.True(At(limit - outward) == Verdict.Passes, what + ": inside");
+        Assert.True(At(limit) == Verdict.Passes, what + ": at the limit");
+        Assert.True(At(limit + outward) == Verdict.Fails, what + ": outside");
     }
 
     /// <summary>Every band of heights that is published has each of its limits in a case: one without is named here.</summary>
@@ -57,12 +60,17 @@ public sealed class RowLimitTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("practice-heights.csv"))
         {
-            string rule = row["purpose"] + "-height";
-            BoxHeight aim = BoxHeight.To(EdgeOf(row["edge"]), In(row["inches"]), DatumOf(row["datum"]));
-            OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, rule), Room = room => room.WithFloor(OneBox.Floor(In("3/4"))) };
-            box = (box with { Box = box.Box.WithPurpose(new BoxPurpose(row["purpose"])) }).At(BoxHeight.To(aim.Edge!.Value, aim.Value + In("40"), aim.Datum));
-            Assert.Equal(aim, Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(box.Evaluate().Causes).Remedies)).Height);
+            TryHeight(row);
         }
+    }
+
+    internal static void TryHeight(Dictionary<string, string> row)
+    {
+        string rule = row["purpose"] + "-height";
+        BoxHeight aim = BoxHeight.To(EdgeOf(row["edge"]), In(row["inches"]), DatumOf(row["datum"]));
+        OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, rule), Room = room => room.WithFloor(OneBox.Floor(In("3/4"))) };
+        box = (box with { Box = box.Box.WithPurpose(new BoxPurpose(row["purpose"])) }).At(BoxHeight.To(aim.Edge!.Value, aim.Value + In("40"), aim.Datum));
+        Assert.Equal(aim, Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(box.Evaluate().Causes).Remedies)).Height);
     }
 
     [Fact]
@@ -83,11 +91,16 @@ public sealed class RowLimitTests
     {
         foreach (Dictionary<string, string> row in CaseFile.Table("reach-by-document.csv"))
         {
-            OneBox box = Before(new OneBox { Rules = OneBox.Only(SetOf(row["reading"], "", row["set"] + "-reach"), row["set"] + "-reach") }, row);
-            box = box with { Box = box.Box.WithDevices(new[] { new DeviceKind(row["device"]) }).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
-            Verdict said = box.At(BoxHeight.ToCenter(In(row["center"]), Datum.FinishedFloor)).Verdict();
-            Assert.True(string.Equals(row["expected"], said.ToString(), StringComparison.OrdinalIgnoreCase), row["set"] + " " + row["case"] + ": " + said);
+            TryReach(row);
         }
+    }
+
+    internal static void TryReach(Dictionary<string, string> row)
+    {
+        OneBox box = Before(new OneBox { Rules = OneBox.Only(SetOf(row["reading"], "", row["set"] + "-reach"), row["set"] + "-reach") }, row);
+        box = box with { Box = box.Box.WithDevices(new[] { new DeviceKind(row["device"]) }).WithSize(new BoxSize(In("2-1/4"), In("3-3/4"))) };
+        Verdict said = box.At(BoxHeight.ToCenter(In(row["center"]), Datum.FinishedFloor)).Verdict();
+        Assert.True(string.Equals(row["expected"], said.ToString(), StringComparison.OrdinalIgnoreCase), row["set"] + " " + row["case"] + ": " + said);
     }
 
     [Fact]
