@@ -12,10 +12,6 @@ internal static class UnitsText
     /// <summary>A distance that may not be known exactly, as <see cref="DistanceRange.Parse"/> reads it back.</summary>
     public static string Exactly(this in DistanceRange range, LengthUnits units) => range.ToString(units.ExactFormat());
 
-    /// <summary>A line in words, as <see cref="Level.Parse"/> reads them back.</summary>
-    public static string Exactly(this Level level, LengthUnits units) =>
-        level.Offset == Distance.Zero ? level.ToString() : HeightText.Print(level.Offset, " ", level.Datum, units.ExactFormat());
-
     /// <summary>A height in words, as <see cref="BoxHeight.Parse"/> reads them back.</summary>
     public static string Exactly(this BoxHeight height, LengthUnits units) => height.ToString(units.ExactFormat());
 }

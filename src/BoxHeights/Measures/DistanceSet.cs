@@ -179,8 +179,6 @@ public readonly partial record struct DistanceSet
         _ => more![(2 * (index - Inline)) + 1],
     };
 
-    internal bool ContainsTicks(long ticks) => ContainsTicks(ticks, ticks);
-
     internal bool ContainsTicks(long from, long to)
     {
         for (int i = 0; i < count; i++)

@@ -35,6 +35,6 @@ public sealed partial class RoughInPlanner
 
         DistanceRange wall = new(Distance.Zero, length);
         RunPlannerOptions aims = RunPlannerOptions.WithSlackFor(served.Reach!.Value, compiled.RoomForBoxes) with { FaceLength = served.OneToEach, CodeMinimum = options.CodeMinimum };
-        return new RunPlanner(aims).Plan(new(wall) { Faces = new RunFace[] { new("wall", wall) }, Candidates = new(candidates) }).Positions.Select(position => position.At);
+        return new RunPlanner(aims).Plan(new(wall) { Faces = new[] { wall }, Candidates = new(candidates) }).Positions.Select(position => position.At);
     }
 }

@@ -213,7 +213,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
         }
     }
 
-    private static IEnumerable<RunFace> Faces(Run run, Distance from, Distance to)
+    private static IEnumerable<DistanceRange> Faces(Run run, Distance from, Distance to)
     {
         foreach (RunStretch stretch in run.Stretches)
         {
@@ -221,7 +221,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
             {
                 // What may follow beyond an open end gives the face itself no box.
                 Distance tick = Distance.FromTicks(1);
-                yield return new(stretch.Address, new(stretch.IsOpenLeft ? stretch.Start + tick : stretch.Start, stretch.Start + stretch.Length - (stretch.IsOpenRight ? tick : Distance.Zero)));
+                yield return new(stretch.IsOpenLeft ? stretch.Start + tick : stretch.Start, stretch.Start + stretch.Length - (stretch.IsOpenRight ? tick : Distance.Zero));
             }
         }
     }

@@ -26,11 +26,7 @@ internal readonly record struct PlannedPosition(Distance At, PositionReason Reas
 }
 
 /// <summary>A stretch further than the limit from every place where a box can be.</summary>
-internal sealed record RunObstacle(DistanceRange Uncovered, Items<string> Faces, Distance Limit)
-{
-    public string ToString(LengthUnits units) => (Faces.Count == 0 ? "the run" : string.Join(", ", Faces)) + ": no place for a box within " + Printed.NoMoreThan(Limit, units)
-        + " of " + Printed.Of(Uncovered.From, units) + " to " + Printed.Of(Uncovered.To, units);
-}
+internal sealed record RunObstacle(DistanceRange Uncovered, Distance Limit);
 
 /// <summary>Where a run gets boxes, from left to right: those that stay and those that are planned.</summary>
 internal sealed class RunPlan(RunToPlan run, Items<PlannedPosition> positions, Distance reach, Distance limit)
@@ -54,7 +50,7 @@ internal sealed class RunPlan(RunToPlan run, Items<PlannedPosition> positions, D
     public Items<DistanceRange> WithoutSlack => new(Beyond(reach.Ticks));
 
     /// <summary>The stretches further than the limit from every box. None of them can be covered from any candidate.</summary>
-    public Items<RunObstacle> Obstacles => new(Beyond(limit.Ticks).ConvertAll(bare => new RunObstacle(bare, FacesOf(bare), limit)));
+    public Items<RunObstacle> Obstacles => new(Beyond(limit.Ticks).ConvertAll(bare => new RunObstacle(bare, limit)));
 
     private List<DistanceRange> Beyond(long reach)
     {
@@ -80,19 +76,5 @@ internal sealed class RunPlan(RunToPlan run, Items<PlannedPosition> positions, D
                 found.Add(new(Distance.FromTicks(first), Distance.FromTicks(last)));
             }
         }
-    }
-
-    private Items<string> FacesOf(DistanceRange bare)
-    {
-        List<string> names = [];
-        foreach (RunFace face in run.Faces)
-        {
-            if (face.Along.From < bare.To && bare.From < face.Along.To)
-            {
-                names.Add(face.Name);
-            }
-        }
-
-        return new(names);
     }
 }

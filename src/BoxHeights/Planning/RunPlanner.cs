@@ -55,10 +55,10 @@ internal sealed class RunPlanner(RunPlannerOptions options)
     private List<(int First, int End)> Faces(RunToPlan run, RunPlaces places)
     {
         List<(int First, int End)> found = [];
-        foreach (RunFace face in run.Faces)
+        foreach (DistanceRange face in run.Faces)
         {
             // Of a wall that reaches beyond the run, the part in it counts.
-            Distance from = Distance.Max(face.Along.From, run.Line.From), to = Distance.Min(face.Along.To, run.Line.To);
+            Distance from = Distance.Max(face.From, run.Line.From), to = Distance.Min(face.To, run.Line.To);
             if (!options.CodeMinimum && options.FaceLength is { } length && from <= to && to - from >= length
                 && places.In(new(from, to)) is var range && Array.FindIndex(places.Rank, range.First, range.End - range.First, rank => rank != CandidateRank.LastResort) >= 0)
             {

@@ -21,11 +21,6 @@ internal enum CandidateRank
 /// <param name="Rank">How willingly the place is taken.</param>
 internal readonly record struct RunCandidate(Distance At, CandidateRank Rank = CandidateRank.Good);
 
-/// <summary>A part of a run that lies on one wall face.</summary>
-/// <param name="Name">The wall's address ("kitchen/north").</param>
-/// <param name="Along">From where to where it reaches, in the run's own coordinate.</param>
-internal sealed record RunFace(string Name, DistanceRange Along);
-
 /// <summary>A run that shall get boxes: a line along walls or behind a counter, unfolded into one coordinate, in which nothing interrupts it.</summary>
 /// <param name="Line">From where to where it reaches, in a coordinate that all other members share.</param>
 internal sealed record RunToPlan(DistanceRange Line)
@@ -33,8 +28,8 @@ internal sealed record RunToPlan(DistanceRange Line)
     /// <summary>Whether its end meets its start, as round a room without a door: then there is no gap at an end, and a box at its right end is one at its left.</summary>
     public bool IsLoop { get; init; }
 
-    /// <summary>The wall faces that it goes along. They name what is uncovered, and long ones get a box each.</summary>
-    public Items<RunFace> Faces { get; init; }
+    /// <summary>The stretches of wall face that it goes along, of which long ones get a box each.</summary>
+    public Items<DistanceRange> Faces { get; init; }
 
     /// <summary>Where boxes can be put, in any order.</summary>
     public Items<RunCandidate> Candidates { get; init; }
@@ -51,7 +46,7 @@ internal sealed record RunToPlan(DistanceRange Line)
     /// <summary>The run seen from its other end.</summary>
     public RunToPlan Mirrored() => this with
     {
-        Faces = Faces.Select(face => face with { Along = Mirrored(face.Along) }),
+        Faces = Faces.Select(Mirrored),
         Candidates = Candidates.Select(one => one with { At = Mirrored(one.At) }),
         Fixed = Fixed.Select(Mirrored),
         Wishes = Wishes.Select(Mirrored),

@@ -21,7 +21,7 @@ internal sealed record RunSketch(long Length, (long At, CandidateRank Rank)[] Ca
         Candidates = new(Candidates.Select(one => new RunCandidate(Ticks(one.At), one.Rank))),
         Fixed = new(Fixed.Select(Ticks)),
         Wishes = new(Wishes.Select(one => Range(one.From, one.To))),
-        Faces = new(Faces.Select((one, i) => new RunFace("face " + i, Range(one.From, one.To)))),
+        Faces = new(Faces.Select(one => Range(one.From, one.To))),
     };
 
     /// <summary>The run seen from its other end.</summary>

@@ -19,8 +19,7 @@ internal static class Quantities
         },
         Parse, Print);
 
-    private static readonly Codec<QuantityKind> Kind = new WordCodec<QuantityKind>(
-        "quantityKind", "what is measured", (QuantityKind.Distance, "distance"), (QuantityKind.Volume, "volume"), (QuantityKind.Count, "count"), (QuantityKind.Area, "area"), (QuantityKind.Ratio, "ratio"));
+    private static readonly Codec<QuantityKind> Kind = new WordCodec<QuantityKind>("quantityKind", "what is measured");
 
     private static readonly Shape<Stretch> Part = new ShapeBuilder<Stretch>("quantityStretch", "Amounts from a least one to a largest; absent where nothing bounds them.")
         .Optional("from", x => x.From, (x, v) => new(v, x.To), One, "The least.")

@@ -1,4 +1,5 @@
 using System;
+using System.Text;
 using System.Text.Json;
 
 namespace BoxHeights.Interop;
@@ -111,9 +112,18 @@ internal sealed class TextCodec<T>(TextForm form, Func<string, T> parse, Func<T,
 
 /// <summary>A value of a closed list, each written as its word.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
-internal sealed class WordCodec<T>(string name, string what, params (T Value, string Word)[] words) : Codec<T>(name)
+internal sealed class WordCodec<T>(string name, string what, (T Value, string Word)[] words) : Codec<T>(name)
     where T : struct, Enum
 {
+    /// <summary>The words are the values' own names, with hyphens: "from-memory".</summary>
+    /// <param name="name">The name under which a schema describes them.</param>
+    /// <param name="what">What they are, as within a sentence.</param>
+    /// <param name="never">Values that are never written.</param>
+    internal WordCodec(string name, string what, params T[] never)
+        : this(name, what, Array.ConvertAll(Array.FindAll(Enum.GetValues<T>(), value => Array.IndexOf(never, value) < 0), value => (value, Hyphened(value.ToString()))))
+    {
+    }
+
     internal override object Read(ref JsonIn input)
     {
         string text = input.Token == JsonTokenType.String ? input.Text("") : throw input.Expected(Expected());
@@ -146,6 +156,17 @@ internal sealed class WordCodec<T>(string name, string what, params (T Value, st
     {
         schema.Describe(what);
         schema.Texts("enum", Array.ConvertAll(words, row => row.Word));
+    }
+
+    private static string Hyphened(string name)
+    {
+        StringBuilder text = new();
+        foreach (char letter in name)
+        {
+            text.Append(char.IsUpper(letter) && text.Length > 0 ? "-" : "").Append(char.ToLowerInvariant(letter));
+        }
+
+        return text.ToString();
     }
 
     private string Expected() => what + ", one of \"" + string.Join("\", \"", Array.ConvertAll(words, row => row.Word)) + "\"";

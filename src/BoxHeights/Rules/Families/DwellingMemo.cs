@@ -16,9 +16,6 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
 
     public Dwelling Dwelling => dwelling;
 
-    /// <summary>Every box that can be judged, with those that were added while the layout is open.</summary>
-    public Items<SpaceBox> Boxes => Read(boxes.All);
-
     /// <summary>Whether some boxes are described that can't be judged.</summary>
     public bool HasBoxesAtFault => boxes.HasFaults;
 

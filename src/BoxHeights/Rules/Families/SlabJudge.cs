@@ -1,13 +1,8 @@
 namespace BoxHeights.Rules;
 
 /// <summary>What a rule's slabs say of a place.</summary>
-internal readonly struct SlabJudgement(Verdict verdict, long margin, in DistanceSet allowed, MissingFacts needs)
+internal readonly struct SlabJudgement(in DistanceSet allowed, MissingFacts needs)
 {
-    public Verdict Verdict { get; } = verdict;
-
-    /// <summary>How far inside what is allowed; negative, how far outside.</summary>
-    public long Margin { get; } = margin;
-
     /// <summary>What is allowed there: surely, or where that is nothing, possibly.</summary>
     public DistanceSet Allowed { get; } = allowed;
 
@@ -75,10 +70,7 @@ internal static class SlabJudge
             worst = one > worst ? one : worst;
         }
 
-        DistanceSet against = sure.Count > 0 ? sure : possible;
-        long low = against.Margin(place.Heights.From).Ticks;
-        long high = against.Margin(place.Heights.To).Ticks;
-        return new(worst, low < high ? low : high, against, worst == BoxHeights.Verdict.Unknown ? needs : MissingFacts.None);
+        return new(sure.Count > 0 ? sure : possible, worst == BoxHeights.Verdict.Unknown ? needs : MissingFacts.None);
     }
 
     /// <summary>The heights that are allowed at a place along the wall, and what isn't known of them.</summary>
