@@ -24,7 +24,7 @@ internal sealed partial class ElevationDrawing
             }
         }
 
-        foreach (NoCavityView part in wall.WithoutCavity)
+        foreach (WallPart<NoCavity> part in wall.WithoutCavity)
         {
             Area(part.Area, Look.NoCavity, "no-cavity");
         }

@@ -38,7 +38,7 @@ internal sealed partial class ElevationDrawing
 
     private void Finishes()
     {
-        foreach (FinishView finish in wall.Finishes)
+        foreach (WallPart<Finish> finish in wall.Finishes)
         {
             page.Open("finish", finish.Id, finish.Address);
             Area(finish.Area, Look.Finish, "finish");
@@ -48,28 +48,28 @@ internal sealed partial class ElevationDrawing
 
     private void Things()
     {
-        foreach (CoveringView covering in wall.Coverings)
+        foreach (WallPart<Covering> covering in wall.Coverings)
         {
             page.Open("covering", covering.Id, covering.Address);
             Area(covering.Area, Look.Covering, "covering");
             page.Close();
         }
 
-        foreach (FixtureView fixture in wall.Fixtures)
+        foreach (WallPart<Fixture> fixture in wall.Fixtures)
         {
             page.Open("fixture", fixture.Id, fixture.Address);
             Area(fixture.Area, Look.Fixture, "fixture");
             page.Close();
         }
 
-        foreach (CounterView counter in wall.Counters)
+        foreach (WallPart<Counter> counter in wall.Counters)
         {
             page.Open("counter", counter.Id, counter.Address);
             Top(counter, counter.IsAssumed ? Look.Assumed : Look.Counter, "counter");
             page.Close();
         }
 
-        foreach (PlatformView platform in wall.Platforms)
+        foreach (WallPart<Platform> platform in wall.Platforms)
         {
             page.Open("platform", platform.Id, platform.Address);
             Top(platform, Look.Platform, "platform");
@@ -104,7 +104,7 @@ internal sealed partial class ElevationDrawing
             PageRect at = frame.Rect(part.Area.Left.From, part.Area.Right.To, bottom, Distance.Max(bottom, part.Area.Top?.To ?? high));
             string note = name + ": along " + Text(part.Area.Left) + " to " + Text(part.Area.Right)
                 + (part.Area.Bottom is { } low ? ", from " + Above(low) + " up" : "") + (part.Area.Top is { } top ? ", top at " + Above(top) : ", height not known");
-            if (part is CounterView or PlatformView)
+            if (part is WallPart<Counter> or WallPart<Platform>)
             {
                 notes.Along(name, note, new(at.Left, at.Top, at.Width, 1), "name");
             }

@@ -61,35 +61,41 @@ internal sealed class WallParts
         return new OpeningView(opening, At(opening.Id), rough, trim, casing);
     });
 
-    public Items<CounterView> Counters() => Each(wall.Counters, counter => "counter " + counter.Id, counter => new CounterView(
+    public Items<WallPart<Counter>> Counters() => Each(wall.Counters, counter => "counter " + counter.Id, counter => new WallPart<Counter>(
         counter,
+        counter.Id,
         At(counter.Id),
+        counter.Kind.Name,
         new(counter.Left, counter.Right, null, counter.Top is null && counter.BaseStandsOn is null ? null : Up(ResolvedSurface.UsualTopOf(counter), counter.Left, counter.Right)),
         counter.Top is null && counter.BaseStandsOn is not null));
 
-    public Items<FinishView> Finishes() => Each(wall.Finishes, finish => "finish " + finish.Id, finish =>
-        new FinishView(finish, At(finish.Id), Between(finish.Left, finish.Right, finish.Bottom, finish.Top)));
+    public Items<WallPart<Finish>> Finishes() => Each(wall.Finishes, finish => "finish " + finish.Id, finish =>
+        new WallPart<Finish>(finish, finish.Id, At(finish.Id), finish.Kind.Name, Between(finish.Left, finish.Right, finish.Bottom, finish.Top)));
 
-    public Items<CoveringView> Coverings() => Each(wall.Coverings, covering => covering.Kind.Name + " " + covering.Id, covering =>
-        new CoveringView(covering, At(covering.Id), Between(covering.Left, covering.Right, covering.Bottom, covering.Top)));
+    public Items<WallPart<Covering>> Coverings() => Each(wall.Coverings, covering => covering.Kind.Name + " " + covering.Id, covering =>
+        new WallPart<Covering>(covering, covering.Id, At(covering.Id), covering.Kind.Name, Between(covering.Left, covering.Right, covering.Bottom, covering.Top)));
 
-    public Items<NoCavityView> WithoutCavity() => Each(wall.NoCavity, part => part.Kind.Name, part =>
-        new NoCavityView(part, surface.Address, Between(part.Left, part.Right, part.Bottom, part.Top)));
+    public Items<WallPart<NoCavity>> WithoutCavity() => Each(wall.NoCavity, part => part.Kind.Name, part =>
+        new WallPart<NoCavity>(part, null, surface.Address, part.Kind.Name, Between(part.Left, part.Right, part.Bottom, part.Top)));
 
-    public Items<FixtureView> Fixtures() => Each(surface.Fixtures, fixture => fixture.Kind.Name + " " + fixture.Id, fixture =>
+    public Items<WallPart<Fixture>> Fixtures() => Each(surface.Fixtures, fixture => fixture.Kind.Name + " " + fixture.Id, fixture =>
     {
         DistanceRange somewhere = new(Distance.Zero, wall.Length);
         (Distance left, Distance right) = (fixture.Left ?? Distance.Zero, fixture.Right ?? wall.Length);
         DistanceRange? top = (fixture.Top ?? fixture.Rim) is { } level ? Up(level, left, right) : null;
-        return new FixtureView(
+        return new WallPart<Fixture>(
             fixture,
+            fixture.Id,
             SurfaceAddress.Of(surface.Space.Id, fixture.Id),
+            fixture.Kind.Name,
             new(fixture.Left ?? somewhere, fixture.Right ?? somewhere, LevelOf(Datum.FinishedFloor), top));
     });
 
-    public Items<PlatformView> Platforms() => Each(surface.Platforms, platform => platform.Kind.Name + " " + platform.Id, platform => new PlatformView(
+    public Items<WallPart<Platform>> Platforms() => Each(surface.Platforms, platform => platform.Kind.Name + " " + platform.Id, platform => new WallPart<Platform>(
         platform,
+        platform.Id,
         SurfaceAddress.Of(surface.Space.Id, platform.Id),
+        platform.Kind.Name,
         new(platform.Left, platform.Right, null, platform.Surface is { } level ? Up(level, platform.Left, platform.Right) : null)));
 
     public Items<DoorCover> DoorCovers() => new(new List<DoorCover>(surface.DoorCovers).FindAll(cover => InAHouse.Holds(cover.Left) && InAHouse.Holds(cover.Right)));

@@ -129,23 +129,23 @@ public sealed partial class WallView
     /// <summary>What open doors of the room take of it.</summary>
     public Items<DoorCover> DoorCovers { get; }
 
-    /// <summary>The counters against it.</summary>
-    public Items<CounterView> Counters { get; }
+    /// <summary>The counters against it: of each its top is the upper edge; what is under it isn't described, so that it has no lower one.</summary>
+    public Items<WallPart<Counter>> Counters { get; }
 
     /// <summary>The finishes on it.</summary>
-    public Items<FinishView> Finishes { get; }
+    public Items<WallPart<Finish>> Finishes { get; }
 
     /// <summary>What covers parts of it: cabinets, mirrors, shelves.</summary>
-    public Items<CoveringView> Coverings { get; }
+    public Items<WallPart<Covering>> Coverings { get; }
 
-    /// <summary>The fixtures that stand against it.</summary>
-    public Items<FixtureView> Fixtures { get; }
+    /// <summary>The fixtures, appliances and furniture that stand against it. An end that isn't stated may be anywhere on the wall.</summary>
+    public Items<WallPart<Fixture>> Fixtures { get; }
 
     /// <summary>Parts of it in which no box can be set.</summary>
-    public Items<NoCavityView> WithoutCavity { get; }
+    public Items<WallPart<NoCavity>> WithoutCavity { get; }
 
-    /// <summary>Decks, porches and balconies before it.</summary>
-    public Items<PlatformView> Platforms { get; }
+    /// <summary>Decks, porches and balconies before it: of each the upper edge is what one walks on.</summary>
+    public Items<WallPart<Platform>> Platforms { get; }
 
     /// <summary>The flight of stairs along it; null where none is said to climb there, or its treads can't be told.</summary>
     public StairView? Stair { get; }

@@ -167,7 +167,7 @@ public sealed class WallViewTests
         Assert.Equal("along 50 in to 80 in, up 36-3/4 in to 40-3/4 in", Assert.Single(wall.Finishes).Area.ToString());
         Assert.Equal("along 50 in to 80 in, up 54-3/4 in to 96-1/2 in", Assert.Single(wall.Coverings).Area.ToString());
         Assert.Equal("along 120 in to 130 in, up 0 in to 96-1/2 in", Assert.Single(wall.WithoutCavity).Area.ToString());
-        FixtureView tub = Assert.Single(wall.Fixtures);
+        WallPart<Fixture> tub = Assert.Single(wall.Fixtures);
         Assert.Equal("along 100 in to 0 in to 144 in, up 3/4 in to 15-3/4 in", tub.Area.ToString());
         Assert.Equal("room/tub", tub.Address);
         Assert.Equal(["room/wall/door", "room/wall/stated", "room/wall/usual", "room/wall/unknown", "room/wall/splash", "room/wall/upper", "room/tub", "room/wall"], wall.Parts.Select(part => part.Address));
