@@ -53,22 +53,29 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>The places within a stretch, from left to right.</summary>
-    public IEnumerable<PlaceOnWall> Within(Distance from, Distance to)
+    public List<PlaceOnWall> Within(Distance from, Distance to)
     {
-        SortedDictionary<Distance, PlaceOnWall> found = [];
+        List<PlaceOnWall> found = [];
+        HashSet<Distance> taken = [];
         foreach (Hold hold in holds)
         {
             using LayoutState.Probe probe = draft.State.ProbeFor(address, hold.Box)!;
             foreach (Distance at in hold.On.Places.All)
             {
-                if (at >= from && at <= to && !found.ContainsKey(at) && Find(hold, probe, at) is { } place)
+                if (at >= from && at <= to && !taken.Contains(at) && Find(hold, probe, at) is { } place)
                 {
-                    found.Add(at, place);
+                    found.Add(place);
                 }
+            }
+
+            if (holds.Count > 1)
+            {
+                found.ForEach(place => taken.Add(place.At));
+                found.Sort((a, b) => a.At.CompareTo(b.At));
             }
         }
 
-        return found.Values;
+        return found;
     }
 
     /// <summary>The places, nearest to one first; of two as near, that on the room's hand. Each is looked at when it is asked for: the first is mostly taken.</summary>

@@ -60,9 +60,12 @@ internal sealed partial class RoughInDraft
             if (space.Rule.IsPlannedFirst == isPlannedFirst)
             {
                 Judge(space);
-                if (space.Findings.Find(finding => isNext(space, finding)) is { } first)
+                foreach (Finding finding in space.Findings)
                 {
-                    return (space, first);
+                    if (isNext(space, finding))
+                    {
+                        return (space, finding);
+                    }
                 }
             }
         }

@@ -98,16 +98,16 @@ internal sealed class RunBoxes(RoughInDraft draft)
         {
             RunToPlan toPlan = leg with { Fixed = new(stays) };
 
-            plan = Best(room, served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes);
+            plan = Best(room, served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places);
             isRefused = false;
             foreach (PlannedPosition position in plan.Positions)
             {
-                if (!position.IsFixed && boxes.TryGetValue(position.At, out (string Address, DeviceBox Box) place))
+                if (!position.IsFixed && places.TryGetValue(position.At, out (string Address, PlaceOnWall Place) here))
                 {
                     bool ofItsOwn = position.Reason is PositionReason.Face or PositionReason.Wished;
                     (_, string beside, Rule? by) = position.Reason == PositionReason.Wished ? wishes.Find(wish => wish.Along.Contains(position.At)) : default;
                     string reason = by is not null ? "beside " + beside : ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
-                    bool isAdded = draft.TryAdd(place.Address, place.Box, reason, by ?? (ofItsOwn ? null : rule));
+                    bool isAdded = draft.TryAdd(here.Address, At(served.Usual, here.Place), reason, by ?? (ofItsOwn ? null : rule));
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                 }
@@ -125,19 +125,19 @@ internal sealed class RunBoxes(RoughInDraft draft)
     }
 
     /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>
-    private RunPlan Best(Room room, IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    private RunPlan Best(Room room, IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places)
     {
-        RunPlan best = Planned(room, served, run, toPlan, aims, false, refused, out boxes);
+        RunPlan best = Planned(room, served, run, toPlan, aims, false, refused, out places);
         bool isTried = false;
         foreach (bool isBetween in new[] { false, true })
         {
             foreach (RunPlannerOptions one in served is { Spaces.AreOfCounters: true, Reach: { } reach } ? new[] { aims, aims with { Reach = reach } } : [aims])
             {
                 if (isTried && (best.Obstacles.Count > 0 || served.Spaces.AreOfCounters)
-                    && Planned(room, served, run, toPlan, one, isBetween, refused, out Dictionary<Distance, (string Address, DeviceBox Box)> others) is var plan
+                    && Planned(room, served, run, toPlan, one, isBetween, refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> others) is var plan
                     && (best.Obstacles.Count > 0 || (plan.Obstacles.Count == 0 && plan.Positions.Count < best.Positions.Count)))
                 {
-                    (best, boxes) = (plan, others);
+                    (best, places) = (plan, others);
                 }
 
                 isTried = true;
@@ -150,9 +150,9 @@ internal sealed class RunBoxes(RoughInDraft draft)
     private string OneToEachWall(RunPlannerOptions aims) =>
         BothUnits.Of("one to each wall of " + (aims.FaceLength!.Value is var face && face == face.RoundNearest(Distance.FromFeet(1)) ? face.ToString("ft") : face.Exactly(draft.Units)) + " or more, common practice", draft.Units);
 
-    private RunPlan Planned(Room room, IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, DeviceBox Box)> boxes)
+    private RunPlan Planned(Room room, IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places)
     {
-        boxes = [];
+        places = [];
         List<RunCandidate> candidates = [];
         foreach (RunStretch stretch in run.Stretches)
         {
@@ -164,16 +164,16 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 continue;
             }
 
-            List<PlaceOnWall> places = [.. heights.Within(from, to)];
+            List<PlaceOnWall> found = heights.Within(from, to);
             using LayoutState.Probe? probe = draft.State.ProbeFor(stretch.Address, rule.Usual.WithAt(stretch.Line.Length.Split(2)[0]).WithHeight(HeightsOnWall.Wanted(draft, stretch.Address, rule.Usual)));
-            foreach (PlaceOnWall place in places)
+            foreach (PlaceOnWall place in found)
             {
                 Distance at = stretch.Start + place.At - stretch.From;
 
                 // Where only a height is allowed at which an outlet doesn't count, there is no place for one.
-                if (!refused.Contains(at) && !boxes.ContainsKey(at) && probe is not null && rule.Outlets.Of(probe.At(place.At, place.Height).Box, out _) != Verdict.Fails)
+                if (!refused.Contains(at) && !places.ContainsKey(at) && probe is not null && rule.Outlets.Of(probe.At(place.At, place.Height).Box, out _) != Verdict.Fails)
                 {
-                    boxes.Add(at, (stretch.Address, rule.Usual.WithAt(place.At).WithHeight(place.Height)));
+                    places.Add(at, (stretch.Address, place));
                     candidates.Add(new(at, InACorner(room, stretch, place.At) ? Worse(place.Rank, rule.Spaces.AreOfCounters) : place.Rank));
                 }
             }
@@ -182,6 +182,8 @@ internal sealed class RunBoxes(RoughInDraft draft)
         RunToPlan all = toPlan with { Candidates = new(candidates) };
         return draft.HandAt(run.Stretches[0].Address) == WallEnd.Left || run.Stretches[0].Wall < 0 ? new RunPlanner(aims).Plan(all) : new RunPlanner(aims).Plan(all.Mirrored()).Mirrored(all);
     }
+
+    private static DeviceBox At(DeviceBox box, PlaceOnWall place) => box.WithAt(place.At).WithHeight(place.Height);
 
     /// <summary>Whether a place is so near a corner at an end of its wall that nobody sets a box there without need.</summary>
     private bool InACorner(Room room, RunStretch stretch, Distance at)

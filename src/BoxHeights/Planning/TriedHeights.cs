@@ -54,6 +54,7 @@ internal sealed class TriedHeights
         List<Distance> others = [];
         List<Distance> inNeed = [];
         long[] edges = site.Edges;
+        bool isFirst = true;
         bool isOnStep = wanted.RoundNearest(options.HeightStep) == wanted;
         for (int i = 0; i + 1 < edges.Length; i++)
         {
@@ -73,15 +74,13 @@ internal sealed class TriedHeights
                 continue;
             }
 
-            List<Distance> list = others;
-            foreach (DistanceSet allowed in new[] { all & firm.Shrink(options.HeightMargin), all, firm.Shrink(options.HeightMargin), firm })
-            {
-                if (allowed.TryNearestSnapped(wanted, options.HeightStep, out Distance reading))
-                {
-                    list.Add(reading);
-                    list = inNeed;
-                }
-            }
+            // The first of these that gives one is worth trying before what others give.
+            DistanceSet withSlack = firm.Shrink(options.HeightMargin);
+            isFirst = true;
+            Take(all & withSlack);
+            Take(all);
+            Take(withSlack);
+            Take(firm);
         }
 
         others.Sort(NearerToWanted);
@@ -96,6 +95,15 @@ internal sealed class TriedHeights
         }
 
         return readings;
+
+        void Take(in DistanceSet allowed)
+        {
+            if (allowed.TryNearestSnapped(wanted, options.HeightStep, out Distance reading))
+            {
+                (isFirst ? others : inNeed).Add(reading);
+                isFirst = false;
+            }
+        }
 
         int NearerToWanted(Distance a, Distance b) => (a - wanted).Abs() != (b - wanted).Abs() ? (a - wanted).Abs().CompareTo((b - wanted).Abs()) : a.CompareTo(b);
     }

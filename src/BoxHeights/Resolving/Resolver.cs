@@ -10,6 +10,7 @@ internal sealed partial class Resolver
 
     private readonly PartsCatalog catalog;
     private readonly LengthUnits units;
+    private readonly BoxResolver described;
     private readonly Dictionary<string, Storey> storeys = [];
     private readonly HashSet<string> addresses = [];
     private readonly List<(string Subject, string BackOf)> backs = [];
@@ -20,6 +21,7 @@ internal sealed partial class Resolver
     {
         this.catalog = catalog;
         this.units = units;
+        described = new(catalog, units, Faults);
     }
 
     /// <summary>The description, with what one face of a wall says of it said of the other too.</summary>
@@ -209,7 +211,7 @@ internal sealed partial class Resolver
         Surfaces.Add(surface);
         foreach (DeviceBox box in boxes)
         {
-            Boxes.Add(FlatBox(box, surface));
+            Boxes.Add(described.On(surface, box));
         }
     }
 
@@ -269,7 +271,7 @@ internal sealed partial class Resolver
 
             foreach (DeviceBox box in wall.Boxes)
             {
-                Boxes.Add(Box(box, surface, wall));
+                Boxes.Add(described.On(surface, box));
             }
         }
     }

@@ -45,7 +45,7 @@ internal sealed partial class LayoutState
     /// <summary>What is stated for a box that may be added; null where it can't be there, or has no height that names its edge.</summary>
     public StatedSite? SiteFor(string address, DeviceBox box) =>
         SurfaceAt(address) is { } surface
-        && Resolver.Again(box, surface, Options.Catalog, Options.Units) is { IsBroken: false, Height: { Edge: { } edge } height } resolved
+        && BoxResolver.Again(box, surface, Options.Catalog, Options.Units) is { IsBroken: false, Height: { Edge: { } edge } height } resolved
             ? stated.Of(resolved, edge, height.Datum, resolved.TryAlong(Options.Catalog, out Distance along) ? along : null)
             : null;
 
@@ -60,7 +60,7 @@ internal sealed partial class LayoutState
     public Mounting? HeldAt(PlacedBox placed, Distance along)
     {
         DeviceBox nailed = placed.Box.WithMounting(placed.Box.Mounting ?? new(MountingMethod.Stud));
-        return SurfaceAt(placed.Address) is { } surface ? Resolver.Again(nailed, surface, Options.Catalog, Options.Units).HeldAt(along, Options.Catalog) : nailed.Mounting;
+        return SurfaceAt(placed.Address) is { } surface ? BoxResolver.Again(nailed, surface, Options.Catalog, Options.Units).HeldAt(along, Options.Catalog) : nailed.Mounting;
     }
 
     /// <summary>Adds a box behind all others and sets some others at its height, unless that can't be, or brings a finding about a box that wasn't there before.</summary>
@@ -69,7 +69,7 @@ internal sealed partial class LayoutState
     /// <param name="others">The boxes that take its height.</param>
     public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others)
     {
-        if (SurfaceAt(address) is not { } surface || Resolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
+        if (SurfaceAt(address) is not { } surface || BoxResolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
         {
             return false;
         }

@@ -177,7 +177,7 @@ internal sealed partial class LayoutState
 
     /// <summary>The same, be it the first of its kind.</summary>
     public ResolvedBox? SoundBut(DeviceBox source, ResolvedSurface surface) =>
-        !surface.Space.HasBrokenParts && Resolver.Again(source, surface, Options.Catalog, Options.Units) is { IsBroken: false } resolved
+        !surface.Space.HasBrokenParts && BoxResolver.Again(source, surface, Options.Catalog, Options.Units) is { IsBroken: false } resolved
         && Resolver.IsWellPlaced(source, surface, Options.Catalog, Options.Units)
         && !UnknownKinds.Has(resolved, Rules.KindsWith(Options.Catalog, Options.OwnKinds))
             ? resolved

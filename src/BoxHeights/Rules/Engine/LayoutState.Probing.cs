@@ -9,7 +9,7 @@ internal sealed partial class LayoutState
     /// <summary>A box to be held to places on a surface; null where a box like it can't be there. Nothing may be added before it is put away.</summary>
     public Probe? ProbeFor(string address, DeviceBox source)
     {
-        if (SurfaceAt(address) is not { } surface || Resolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
+        if (SurfaceAt(address) is not { } surface || BoxResolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
         {
             return null;
         }

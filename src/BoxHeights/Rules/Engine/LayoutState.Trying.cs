@@ -8,7 +8,7 @@ internal sealed partial class LayoutState
     /// <summary>Describes a box anew, on the surface that it is listed under. What it is found to be is judged afterwards.</summary>
     public void Describe(int box, DeviceBox source)
     {
-        Boxes[box] = Resolver.Again(source, Boxes[box].Surface, Options.Catalog, Options.Units);
+        Boxes[box] = BoxResolver.Again(source, Boxes[box].Surface, Options.Catalog, Options.Units);
         sites[box] = [];
         Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
         limitFindings[box] = null;

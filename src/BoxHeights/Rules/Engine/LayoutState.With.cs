@@ -17,7 +17,7 @@ internal sealed partial class LayoutState
         {
             foreach (PlacedBox placed in some)
             {
-                if (SurfaceAt(placed.Address) is not { } surface || Resolver.Again(placed.Box, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
+                if (SurfaceAt(placed.Address) is not { } surface || BoxResolver.Again(placed.Box, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
                 {
                     trial.Dispose();
                     return null;

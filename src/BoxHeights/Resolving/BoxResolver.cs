@@ -1,32 +1,38 @@
+using System.Collections.Generic;
+
 namespace BoxHeights;
 
-/// <content>What can't be about a box on its wall.</content>
-internal sealed partial class Resolver
+/// <summary>Binds a described box to its surface, and says what in its description can't be.</summary>
+/// <param name="catalog">Sizes that it doesn't state.</param>
+/// <param name="units">How faults are printed.</param>
+/// <param name="faults">Takes the faults.</param>
+internal sealed class BoxResolver(PartsCatalog catalog, LengthUnits units, List<LayoutFault> faults)
 {
     /// <summary>A box that is described anew on its surface; broken where that can't be.</summary>
     public static ResolvedBox Again(DeviceBox box, ResolvedSurface surface, PartsCatalog catalog, LengthUnits units) =>
-        surface.Wall is { } wall ? new Resolver(catalog, units).Box(box, surface, wall) : new Resolver(catalog, units).FlatBox(box, surface);
+        new BoxResolver(catalog, units, []).On(surface, box);
 
-    /// <summary>A box in a ceiling or floor.</summary>
-    private ResolvedBox FlatBox(DeviceBox box, ResolvedSurface surface) => new(box, surface, IsMisfit(box, surface));
+    /// <summary>A box on a surface; broken where it can't be there.</summary>
+    public ResolvedBox On(ResolvedSurface surface, DeviceBox box) =>
+        surface.Wall is { } wall ? OnWall(box, surface, wall) : new(box, surface, IsMisfit(box, surface));
 
     private bool IsMisfit(DeviceBox box, ResolvedSurface surface)
     {
         Wording? misfit = GangsNeeded.Misfit(box, catalog, units);
         if (misfit is not null)
         {
-            Fault(LayoutFaultKind.Contradiction, box.Id, misfit, surface.Address);
+            faults.Add(new(LayoutFaultKind.Contradiction, box.Id, surface.Address, misfit));
         }
 
         return misfit is not null;
     }
 
-    private ResolvedBox Box(DeviceBox box, ResolvedSurface surface, Wall wall)
+    private ResolvedBox OnWall(DeviceBox box, ResolvedSurface surface, Wall wall)
     {
-        int before = Faults.Count;
+        int before = faults.Count;
         ResolvedBox resolved = new(box, surface, false);
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
-        void Found(LayoutFaultKind kind, Wording what) => Fault(kind, box.Id, what, surface.Address);
+        void Found(LayoutFaultKind kind, Wording what) => faults.Add(new(kind, box.Id, surface.Address, what));
         if (!ResolvedBox.IsWithinReason(resolved.Height?.Value ?? Distance.Zero) || !ResolvedBox.IsWithinReason(resolved.Spread))
         {
             Found(LayoutFaultKind.BeyondMeasure, resolved.Height is { } high ? $"its height is {Printed.Exactly(high, units):height}, which is larger than anything in a house" : (Wording)$"its height is larger than anything in a house");
@@ -83,7 +89,7 @@ internal sealed partial class Resolver
                 : (Wording)$"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the ceiling framing");
         }
 
-        return Faults.Count == before ? resolved : new(box, surface, true);
+        return faults.Count == before ? resolved : new(box, surface, true);
     }
 
     /// <summary>What is wrong where a box is said to be both on a stud and at a place, and the stud stands elsewhere; null where both may be.</summary>
@@ -121,4 +127,6 @@ internal sealed partial class Resolver
     }
 
     private static Wording NoSuchStud(int stud, StudPositions studs) => $"it is on stud {stud}, but the wall has {studs.Count:count} studs between its corners";
+
+    private PrintedQuantity Text(Distance distance) => Printed.Exactly(distance, units);
 }
