@@ -15,6 +15,16 @@ public readonly partial record struct DistanceSet
             return count == 0 ? other : this;
         }
 
+        if (IsWithinOneOf(other))
+        {
+            return other;
+        }
+
+        if (other.IsWithinOneOf(this))
+        {
+            return this;
+        }
+
         Gatherer gathered = default;
         int mine = 0, theirs = 0;
         while (mine < count || theirs < other.count)
@@ -93,6 +103,16 @@ public readonly partial record struct DistanceSet
             return default;
         }
 
+        if (IsWithinOneOf(other))
+        {
+            return this;
+        }
+
+        if (other.IsWithinOneOf(this))
+        {
+            return other;
+        }
+
         Gatherer gathered = default;
         int mine = 0, theirs = 0;
         while (mine < count && theirs < other.count)
@@ -111,6 +131,9 @@ public readonly partial record struct DistanceSet
 
         return gathered.ToSet();
     }
+
+    /// <summary>Whether it lies within another's only stretch: then neither their union nor what they share is made anew.</summary>
+    private bool IsWithinOneOf(in DistanceSet other) => other.count == 1 && other.low0 <= low0 && HighTicks(count - 1) <= other.high0;
 
     /// <summary>The distances that are not in the set; beside a stretch they begin one tick (12.5 nm) from its end.</summary>
     public DistanceSet Complement()

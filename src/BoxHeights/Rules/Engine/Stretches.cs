@@ -14,8 +14,14 @@ internal sealed class Stretches
 
     public Stretches(StatedPlacement[] placements)
     {
-        List<Part> parts = [];
-        List<long> cuts = [long.MinValue, long.MaxValue];
+        int slabs = 0;
+        foreach (StatedPlacement placement in placements)
+        {
+            slabs += placement.Slabs.Length;
+        }
+
+        List<Part> parts = new(slabs);
+        List<long> cuts = new(2 + (2 * slabs)) { long.MinValue, long.MaxValue };
         foreach (StatedPlacement placement in placements)
         {
             for (int i = 0; i < placement.Slabs.Length; i++)
@@ -98,7 +104,7 @@ internal sealed class Stretches
     /// <summary>From left to right, with those in hand that lie over the stretch: each statement is taken up and laid down once.</summary>
     private void Sweep(List<Part> parts)
     {
-        parts.Sort((one, other) => one.Slab.LeftTicks.CompareTo(other.Slab.LeftTicks));
+        parts.Sort(static (one, other) => one.Slab.LeftTicks.CompareTo(other.Slab.LeftTicks));
         List<Part> over = [];
         int next = 0;
         for (int i = 0; i < sure.Length; i++)
@@ -116,13 +122,21 @@ internal sealed class Stretches
                 }
             }
 
-            sure[i] = DistanceSet.All;
+            DistanceSet ofHabits = DistanceSet.All;
             firm[i] = DistanceSet.All;
             foreach (Part part in over)
             {
-                sure[i] &= part.Slab.Allowed.Sure;
-                firm[i] = part.IsFirm ? firm[i] & part.Slab.Allowed.Sure : firm[i];
+                if (part.IsFirm)
+                {
+                    firm[i] &= part.Slab.Allowed.Sure;
+                }
+                else
+                {
+                    ofHabits &= part.Slab.Allowed.Sure;
+                }
             }
+
+            sure[i] = firm[i] & ofHabits;
         }
     }
 
