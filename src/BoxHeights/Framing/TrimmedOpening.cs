@@ -69,7 +69,7 @@ public sealed class TrimmedOpening
     /// <summary>What one walks through, between rough faces: the opening without a pocket.</summary>
     public DistanceRange Doorway { get; }
 
-    /// <summary>The stretch of wall that a pocket door slides into, where nothing can be set; null where there is none or its side isn't stated.</summary>
+    /// <summary>The stretch of wall that a pocket door slides into, where nothing can be set; null for other openings, and while its side isn't stated.</summary>
     public DistanceRange? Pocket { get; }
 
     /// <summary>The left outer edge of its casing; the rough opening's edge where no casing is stated.</summary>

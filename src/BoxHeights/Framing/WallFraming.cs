@@ -56,7 +56,7 @@ public sealed class WallFraming
     /// <summary>Whether it is of dressed lumber: no open side is stated, and by its thickness, since the flanges of partition studs are thinner. Metal studs stand in a track where lumber has plates.</summary>
     internal bool IsLumber => OpenSide is null && Thickness >= StudPositions.UsualThickness;
 
-    /// <summary>The pieces, from left to right; none where neither spacing nor faces are stated.</summary>
+    /// <summary>The pieces, from left to right; none unless a spacing or the faces of studs are stated.</summary>
     public Items<FramingMember> Members { get; }
 
     /// <summary>Works out the framing of a wall.</summary>

@@ -20,7 +20,7 @@ public sealed partial record BoardLayout
     /// <summary>The gap left above the subfloor; anything up to 1 in where it isn't stated (common practice, no source), which matters for boards hung from the floor.</summary>
     public Distance? FloorGap { get; init => field = Guard.NotNegative(value, nameof(FloorGap)); }
 
-    /// <summary>Where the sheets of courses that lie across meet end to end; none: not stated, so that nothing is said of how long sheets are. They are drawn and cut by, and not judged.</summary>
+    /// <summary>Where the sheets of courses that lie across meet end to end; empty while that isn't stated. Drawings and cutouts go by them; no rule does.</summary>
     /// <remarks>They are places along one wall: those of a storey's layout are of no wall.</remarks>
     public Items<ButtJoint> ButtJoints { get; init; }
 }

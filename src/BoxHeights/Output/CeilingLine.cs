@@ -20,7 +20,7 @@ public sealed record CeilingLine
     /// <summary>Both places.</summary>
     public override string ToString() => Even + (BetweenJoists is { } bay ? ", between joists at " + bay : "");
 
-    /// <summary>Lines of even spacing across the joists of a room; none where its walls don't go round or nothing is said of its joists.</summary>
+    /// <summary>Lines of even spacing across the joists of a room; none unless its walls go round and its joists are stated.</summary>
     internal static Items<CeilingLine> In(ResolvedSpace space, int count)
     {
         List<CeilingLine> lines = [];

@@ -20,7 +20,7 @@ public sealed class BoardCutouts
         this.house = house;
     }
 
-    /// <summary>The boards, from the lowest up and from the left; none where it isn't known how the board is hung, or not exactly.</summary>
+    /// <summary>The boards, from the lowest up and from the left; none unless it is known exactly how the board is hung.</summary>
     public Items<WallArea> Boards => wall.Sheets;
 
     /// <summary>The wall's address.</summary>

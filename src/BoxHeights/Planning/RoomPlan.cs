@@ -50,7 +50,7 @@ public sealed partial class RoomPlan
     /// <summary>What the rules behind the boxes ask, each once: id, requirement, source.</summary>
     public Items<string> Requirements { get; }
 
-    /// <summary>What couldn't be planned, a line each: stretches that no place for a box covers, things without room, findings that are left.</summary>
+    /// <summary>What couldn't be planned, a line each: stretches without a place for a box, things without room, findings that are left.</summary>
     public Items<string> Obstacles { get; }
 
     /// <summary>What was left out although nothing is lacking, a line each, with what to describe for it: extras whose thing is missing, switches whose place is.</summary>

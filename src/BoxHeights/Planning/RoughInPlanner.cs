@@ -4,11 +4,9 @@ using System.Threading;
 
 namespace BoxHeights;
 
-/// <summary>
-/// Plans the boxes of a room or of a whole dwelling that its rules ask for: switches at entrances, the extras that are asked for, runs of walls and counters,
-/// then whatever else is lacking. Boxes that are there stay. Immutable and thread-safe.
-/// </summary>
+/// <summary>Plans the boxes that a room or a whole dwelling needs: switches at entrances, extras that are asked for, runs of walls and counters, then whatever else is lacking.</summary>
 /// <remarks>
+/// Boxes that are there stay. Immutable and thread-safe.
 /// Each box goes where every rule but habits surely lets it be, at the height that practice prefers or the nearest that is allowed, and is kept only if it brings
 /// no finding with it. The plan is the same each time, and a room seen in a mirror gets the mirrored plan: where several places do equally well the box goes
 /// to a side that the room's own description decides, and in the mirror to the other. It is a proposal: the authority having jurisdiction and licensed practice decide.

@@ -116,7 +116,7 @@ public sealed partial class WallView
     /// <summary>The ways in which board is commonly hung on such a wall, where nothing is said of it and its height is known; each is assumed.</summary>
     public Items<BoardView> CommonBoards { get; }
 
-    /// <summary>Its boards, from the lowest course up and from the left; none where it isn't known how the board is hung, or not exactly.</summary>
+    /// <summary>Its boards, from the lowest course up and from the left; none unless it is known exactly how the board is hung.</summary>
     /// <remarks>
     /// A course that lies across runs over the whole wall unless its butt joints are stated. Its left end is taken at the wall's framing face, its lower edge at the seam under it,
     /// the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling.

@@ -107,7 +107,7 @@ public sealed class BoxTraits
     /// <summary>Whether it was there before this work.</summary>
     public bool IsExisting => Source.Existing || IsUntouched;
 
-    /// <summary>Whether it is no part of this work: no rule is asked of it, but others are still held against it.</summary>
+    /// <summary>Whether it stays as it is and isn't judged: other boxes are still judged by where it is.</summary>
     public bool IsUntouched { get; }
 
     /// <summary>The height that the drawing asks for.</summary>

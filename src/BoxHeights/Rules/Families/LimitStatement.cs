@@ -96,7 +96,7 @@ public sealed class LimitStatement
     public void DependsOn(Quantity measured, MissingFacts needs, Func<Wording> because, LimitZone zone = default) =>
         Take(measured, default, needs, because, zone);
 
-    /// <summary>The rule says nothing here, because something that it needs isn't described. That is told, but is no finding: such facts may be left out.</summary>
+    /// <summary>The rule says nothing here because something that it needs isn't described. The report lists it as not judged, without a finding: such facts may be left out.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     public void NotJudged(Wording reason) => NotJudgedBecause = reason;
 

@@ -2,11 +2,11 @@ using System;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// A rule about a box on its surface. It states slabs: over this stretch along the wall, the box may be set to these heights.
-/// Check, margin, remedy, plan and picture are all derived from that one statement.
-/// </summary>
-/// <remarks>The law of this family: a statement may read everything except where the box that it judges now is. The site it is handed has no position.</remarks>
+/// <summary>A rule about where a box is on its surface. It states slabs: over this stretch along the wall, the box may be set to these heights.</summary>
+/// <remarks>
+/// Check, margin, remedy, plan and picture are all derived from that one statement. The law of this family: a statement may read everything except where the box
+/// that it judges now is. The site it is handed has no position.
+/// </remarks>
 public abstract record PlacementRule : Rule
 {
     /// <inheritdoc cref="Rule(string, string, Severity, Citation)"/>
@@ -21,7 +21,7 @@ public abstract record PlacementRule : Rule
     /// <summary>The thing that its boxes are set beside or behind, for planners; null where the row ties them to none.</summary>
     public PlaceAnchor? Anchor { get; init; }
 
-    /// <summary>What a plan puts at the thing that the row ties boxes to, without place; a box without devices where nothing is said.</summary>
+    /// <summary>What a plan puts at the thing that the row ties boxes to, without its place; a box without devices unless the row says more.</summary>
     public DeviceBox? Planned { get; init; }
 
     /// <summary>The things for which a plan puts one of itself, as for an appliance; none where it is an extra that somebody has to ask for.</summary>

@@ -1,6 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>How much room a box is given that a remedy or a plan puts somewhere, beyond what the rows of its set ask of the place. A set without such a row goes by its other rows alone.</summary>
+/// <summary>How much room a remedy or a plan gives a box beyond what the other rows of its set ask of its place. Without such a row those decide alone.</summary>
 [Row]
 public sealed partial record RoomForBoxes : HabitRule
 {

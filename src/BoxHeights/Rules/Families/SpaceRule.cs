@@ -25,7 +25,7 @@ public abstract record SpaceRule : Rule
     /// <summary>What may never be known, so that a planner adds what is asked for although it depends on that.</summary>
     public virtual MissingFacts PlannedDespite => MissingFacts.None;
 
-    /// <summary>A box like those that mend what it finds lacking, without its place; null where that isn't one box, or none is offered.</summary>
+    /// <summary>A box like the one that mends what it finds lacking, without its place; null where that takes several, or where no box is offered.</summary>
     public DeviceBox? Adds { get; init; }
 
     /// <summary>Judges one subject from where its boxes are now.</summary>
@@ -47,7 +47,7 @@ public abstract record SpaceRule : Rule
     /// <summary>The stretches of a room's runs that it speaks of: those that are served whatever isn't known, and the rest.</summary>
     internal virtual (List<WallStretch> Served, List<WallStretch> Open) ServedIn(SpaceView space) => ([], []);
 
-    /// <summary>Whether a box that isn't where a finding offers it gives what is lacking all the same. A planner asks for places nearby; never, unless a form says otherwise.</summary>
+    /// <summary>Whether a box in another place than a finding offers gives what is lacking too. A planner asks this of places nearby; false unless a form says more.</summary>
     /// <param name="space">The subject.</param>
     /// <param name="lacking">What the finding is about: its subject.</param>
     /// <param name="box">The box where it would be, which is none of the subject's yet.</param>
@@ -164,7 +164,7 @@ public sealed class SpaceStatement
     /// <param name="subject">What alone isn't judged, or not in every part, by the name that a finding about it has; null where nothing here is.</param>
     public void NotJudged(Wording reason, string? subject = null) => open.Add(new(reason, subject, true));
 
-    /// <summary>The rule isn't judged: nothing of what it is about is described, or only the site could tell. That is told in the report and isn't a finding.</summary>
+    /// <summary>What the rule is about isn't described, or only a look on site could tell. The report lists it as not judged, without a finding.</summary>
     /// <param name="reason">What isn't described, in one phrase.</param>
     /// <param name="subject">What alone isn't judged, by the name that a finding about it has; null where nothing here is.</param>
     public void LeavesOpen(Wording reason, string? subject = null) => open.Add(new(reason, subject, false));

@@ -1,6 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>On how many circuits the receptacles of a room's counters are planned, and what protects each circuit. A set without such a row has each protect itself.</summary>
+/// <summary>On how many circuits the receptacles of a room's counters are planned, and what protects each circuit. Without such a row each receptacle protects itself.</summary>
 /// <remarks>Which box is on which circuit isn't described in a dwelling: the plan says it with its reasons, and in what the boxes hold.</remarks>
 public sealed record ApplianceCircuits : HabitRule
 {

@@ -1,6 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>Furniture that wants a receptacle beside it, where what is plugged in can be reached: not behind it. A set without such a row has walls planned without regard to it.</summary>
+/// <summary>Furniture that wants a receptacle beside it, within reach, and not behind it. Plans go by it only where the set has such a row.</summary>
 [Row(nameof(Things), nameof(Within))]
 public sealed partial record ReceptaclesBeside : HabitRule
 {

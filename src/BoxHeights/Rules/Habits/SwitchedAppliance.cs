@@ -1,6 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>An appliance that is plugged in where nobody reaches it, and goes on by a switch nearby: a disposal under its sink. A set without such a row has none planned.</summary>
+/// <summary>An appliance that is plugged in out of reach and goes on by a switch nearby: a disposal under its sink. It is planned only where the set has such a row.</summary>
 [Row(nameof(Things), nameof(Outlets), nameof(Switch), nameof(Within))]
 public sealed partial record SwitchedAppliance : HabitRule
 {

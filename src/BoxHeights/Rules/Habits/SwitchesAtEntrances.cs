@@ -43,7 +43,7 @@ public sealed partial record SwitchesAtEntrances : HabitRule
     /// <summary>The heights over the floor at which switches are set: what surely ends below them or starts above isn't in their way. Null where everything is.</summary>
     public DistanceRange? Heights { get; init; }
 
-    /// <summary>Rooms that one walks into and not through, the most private last: a door to one is no way into a room that isn't named or comes before it.</summary>
+    /// <summary>Rooms that one walks into and not through, the most private last. A door to one of them is a way into rooms of its kind and of those that come after it in this list, and into no others.</summary>
     public Items<RoomKind> Inward { get; init; }
 
     /// <summary>Rooms that one walks through: the door there that is farthest from all ways in gets a switch too.</summary>

@@ -16,7 +16,7 @@ public enum UsualPlace
     BeforeOpenings = 3,
 }
 
-/// <summary>A box that rooms usually get although no document asks for it, where none of what it holds is there. A set without such a row has none planned.</summary>
+/// <summary>A box that rooms usually get although no document asks for it, unless what it holds is there already. It is planned only where the set has such a row.</summary>
 [Row(nameof(Box), nameof(Rooms))]
 public sealed partial record UsualBox : HabitRule
 {

@@ -1,6 +1,6 @@
 namespace BoxHeights.Rules;
 
-/// <summary>Which cables usually enter a box, so that a plan's boxes are large enough. A set without such a row has boxes planned without cables.</summary>
+/// <summary>Which cables usually enter a box, so that a plan's boxes are large enough. Without such a row they are planned without cables.</summary>
 [Row(nameof(Devices))]
 public sealed partial record UsualWiring : HabitRule
 {

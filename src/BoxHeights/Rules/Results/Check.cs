@@ -38,7 +38,7 @@ public readonly struct Check
     /// <summary>The readings of the rule's text that would say otherwise.</summary>
     public Items<string> DisputedBy { get; }
 
-    /// <summary>The check in one line, its margin as a tape shows it, never too much of it where it is met and never too little where it isn't.</summary>
+    /// <summary>The check in one line, with its margin as a tape shows it, rounded so that it never looks better than it is.</summary>
     public override string ToString() => Subject + ": " + RuleId + ": " + Verdict switch
     {
         Verdict.Passes => Margin.IsUnbounded ? "met everywhere" : "met, by " + new PrintedQuantity(Margin, units, Rounding.Down),

@@ -19,7 +19,7 @@ public enum ControlAsked
     OfWays = 3,
 }
 
-/// <summary>Lights and their switches belong together, as <see cref="DeviceBox.Controls"/> says. Silent where no switch of the dwelling says what it controls.</summary>
+/// <summary>Lights and their switches belong together, as <see cref="DeviceBox.Controls"/> says. Silent until some switch of the dwelling says what it controls.</summary>
 /// <remarks>Work that was there before isn't asked. A switch in one box may control lights in any room. Boxes of several switches count for each light that they control.</remarks>
 [Row(nameof(Lights), nameof(Asked))]
 public sealed partial record ControlledLights : SpaceRule

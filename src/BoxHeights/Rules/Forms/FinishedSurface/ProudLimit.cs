@@ -2,10 +2,8 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// The front edge of a flush box, or of its ring, stands out past the finished surface at most so far, so that its plate lies flat.
-/// Silent where it isn't stated how far out the box is set. <see cref="SetbackLimit"/> looks the other way.
-/// </summary>
+/// <summary>The front edge of a flush box, or of its ring, stands out past the finished surface at most so far, so that its plate lies flat.</summary>
+/// <remarks>Silent where it isn't stated how far out the box is set. <see cref="SetbackLimit"/> looks the other way.</remarks>
 [Row(nameof(Most))]
 public sealed partial record ProudLimit : LimitRule
 {

@@ -2,11 +2,9 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>
-/// The front edge of a flush box, or of its ring, comes out to the finished surface: at most so far behind one that doesn't burn, flush with one that does.
-/// Silent where it isn't stated how far out the box is set.
-/// </summary>
+/// <summary>The front edge of a flush box, or of its ring, is at most so far behind a finished surface that doesn't burn, and flush with one that does.</summary>
 /// <remarks>
+/// Silent where it isn't stated how far out the box is set.
 /// The finished surface lies as far from the framing as the board and every layer of the finish that the box's opening meets. A box that stands proud meets
 /// the rule. What is thicker or thinner than is known, or may or may not burn, matters only where it turns the verdict.
 /// </remarks>

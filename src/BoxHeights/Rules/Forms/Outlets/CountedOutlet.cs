@@ -2,7 +2,7 @@ using System;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Which boxes count as an outlet, wherever a row asks for some: receptacles, lights, switches or alarms. Row data; what a number isn't given for doesn't matter.</summary>
+/// <summary>Which boxes count as an outlet, wherever a row asks for some: receptacles, lights, switches or alarms. Row data; a number that isn't given leaves boxes free.</summary>
 /// <remarks>
 /// A box whose devices aren't stated is taken at its purpose's word (<see cref="Purposes"/>), or where it stands decides what is served, may or may not be one
 /// (<see cref="UnstatedMayBeOne"/>): then a wall is neither served nor bare for its sake.
@@ -28,7 +28,7 @@ public sealed record CountedOutlet : IBoxKind
     /// <summary>Purposes that count where no device of a known kind is stated.</summary>
     public Items<BoxPurpose> Purposes { get; init; }
 
-    /// <summary>Whether a box whose devices aren't stated, or aren't known, may be one; <see cref="NeverFor"/> are none in any case.</summary>
+    /// <summary>Whether a box may be one whose devices aren't stated, or of a kind that isn't known. Boxes for <see cref="NeverFor"/> never are.</summary>
     public bool UnstatedMayBeOne { get; init; }
 
     /// <summary>Purposes for which a box whose devices aren't stated is none.</summary>

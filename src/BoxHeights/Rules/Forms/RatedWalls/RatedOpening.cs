@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>A metal box in a wall that is declared rated opens no larger area than is allowed. Plastic boxes follow their listing, so nothing is said of them.</summary>
+/// <summary>A metal box opens at most so much of a wall that is declared rated. Plastic boxes follow their own listing and aren't judged.</summary>
 [Row(nameof(Largest))]
 public sealed partial record RatedOpening : LimitRule
 {

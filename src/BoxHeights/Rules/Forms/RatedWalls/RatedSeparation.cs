@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>In a wall that is declared rated, boxes on opposite faces are far enough apart, or kept apart by one of the permitted means.</summary>
+/// <summary>Boxes on opposite faces of a rated wall are far enough apart, or kept apart by one of the permitted means.</summary>
 /// <remarks>The means: a filled cavity, solid fireblocking between them, putty pads on both, or boxes that are listed for it. Which one there is has to be stated for boxes that are near each other.</remarks>
 [Row(nameof(Apart))]
 public sealed partial record RatedSeparation : ProvisionRule

@@ -4,7 +4,7 @@ using System.Numerics;
 
 namespace BoxHeights.Rules;
 
-/// <summary>All metal boxes together open no more of a face of a wall that is declared rated than is allowed in any part of it of a given area.</summary>
+/// <summary>In any part, of a given area, of a face of a rated wall the openings of all metal boxes together are at most so large.</summary>
 /// <remarks>
 /// A part is a strip of the wall from subfloor to ceiling framing that is no larger than that area; a box counts where it lies in it with its whole width. Of a wall
 /// that is smaller, all boxes count. Where the ceiling's height or a box's place isn't known it matters only if it turns the verdict.

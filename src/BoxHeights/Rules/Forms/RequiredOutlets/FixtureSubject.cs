@@ -25,7 +25,7 @@ public sealed record FixtureSubject : OutletSubject
     /// <summary>How far an outlet may be off.</summary>
     public Distance Reach { get; init; }
 
-    /// <summary>Only boxes for these purposes serve the things, and a room without any isn't asked. Where none is named, every box that counts serves them.</summary>
+    /// <summary>Purposes of the boxes that serve the things; a room without such a box isn't asked. Empty: every box that counts serves them.</summary>
     public Items<BoxPurpose> Serving { get; init; }
 
     /// <summary>Boxes for these purposes serve the things as well, but ask for nothing.</summary>

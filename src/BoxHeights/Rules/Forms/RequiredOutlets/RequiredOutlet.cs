@@ -23,7 +23,7 @@ public sealed partial record RequiredOutlet : SpaceRule
     /// <summary>Dwellings that the row speaks of, where theirs is stated; every dwelling where none is named.</summary>
     public Items<Occupancy> Occupancies { get; init; }
 
-    /// <summary>Whether it says nothing of dwellings that list no such outlet, even where every box is described: whether one is needed can't be told.</summary>
+    /// <summary>Whether it speaks only of dwellings that list such an outlet, even where every box is described: of others nobody can tell whether they need one.</summary>
     public bool OnlyWhereListed { get; init; }
 
     /// <summary>What makes one needed in a dwelling that lists none; null where <see cref="OnlyWhereListed"/> alone decides.</summary>

@@ -12,10 +12,10 @@ public sealed record RoomSubject : OutletSubject
     /// <summary>One of these does as well; null where nothing else does.</summary>
     public CountedOutlet? Instead { get; init; }
 
-    /// <summary>Rooms without a fixture of one of these kinds aren't asked; every room is where none is named.</summary>
+    /// <summary>Only rooms with a fixture of one of these kinds are asked; all rooms where no kind is named.</summary>
     public Items<FixtureKind> OnlyWith { get; init; }
 
-    /// <summary>What may make it good that the room has none; nothing where nothing does.</summary>
+    /// <summary>What may make up for a room without one, such as a switch outside it; none where nothing may.</summary>
     public MissingFacts Unless { get; init; }
 
     /// <inheritdoc/>

@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>The largest finished riser of a flight exceeds the smallest by no more than a limit, with the floors that are laid at its foot and head.</summary>
+/// <summary>The largest finished riser of a flight is at most so much higher than the smallest, with the floors that are laid at its foot and head.</summary>
 /// <remarks>Judged only where it is stated which floors the carriages are cut for; a floor that isn't described is taken to be the one that they are cut for.</remarks>
 [Row(nameof(Most))]
 public sealed partial record RiserVariation : SpaceRule
