@@ -41,6 +41,54 @@ public sealed class GrowthTests
         Assert.InRange(Allocated(Along(what, 300)), one, 12 * one);
     }
 
+    // A receptacle more, and away again: what looks at no such box isn't judged again, however many there are. Arrays that hold a box more grow now and then.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(8)]
+    public void AddAndRemove_InTenTimesTheRooms_AllocateNoMore(int seed)
+    {
+        Dwelling house = OrdinaryHouses.Make(seed, 8);
+        long one = Changes(Evaluator.Open(Copies(house, 1)));
+        Assert.InRange(Changes(Evaluator.Open(Copies(house, 10))), 1, one * 3 / 2);
+
+        static long Changes(LayoutSession session)
+        {
+            PlacedBox some = session.ToDwelling().PlacedBoxes().First(placed => placed.Box is { Purpose: var purpose, Height: not null, At: not null } && purpose == BoxPurpose.General);
+            Change();
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            for (int i = 0; i < 40; i++)
+            {
+                Change();
+            }
+
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+
+            void Change()
+            {
+                session.Add(some.Address, some.Box.WithId("one more"));
+                session.Remove("one more");
+            }
+        }
+    }
+
+    // Each lack of a wall asks for a box that waits for the one before: with every other lack tried in each round, ten times as many took 700 times the bytes.
+    [Theory]
+    [InlineData("doors", 80)]
+    [InlineData("counters", 100)]
+    [InlineData("interruptions", 100)]
+    public void Mend_TenTimesTheLacksOfARoom_GrowsWithTheirSquareAtMost(string what, int most)
+    {
+        long few = Allocated(Evaluator.Evaluate(Along(what, 6)));
+        Assert.InRange(Allocated(Evaluator.Evaluate(Along(what, 60))), few, most * few);
+
+        static long Allocated(Evaluation evaluation)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            evaluation.Mend();
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+    }
+
     // A row that looks at what it doesn't ask the engine for makes every remedy that adds a box judge the whole dwelling.
     [Fact]
     public void Rows_OfAllSets_LookAtTheirOwnBoxesOnly() => Assert.True(new CompiledRules(DwellingGen.Rules + RuleSets.CanadaDwelling).LooksAtOwnBoxesOnly);

@@ -74,7 +74,7 @@ internal sealed partial class LayoutState
     public bool TryLeave(int box, List<Finding> before, List<Finding> after)
     {
         ResolvedBox resolved = Boxes[box];
-        if (!MayPart(box) || Boxes.Exists(one => one.Source.Controls.Contains(resolved.Source.Id)))
+        if (!MayPart(box) || (Spaces.MayControlsBeSaid && Boxes.Exists(one => one.Source.Controls.Contains(resolved.Source.Id))))
         {
             return false;
         }
@@ -188,12 +188,13 @@ internal sealed partial class LayoutState
         Rules.LooksAtOwnBoxesOnly && !Boxes[box].IsBroken && !Faults.Exists(fault => fault.Subject == Boxes[box].Source.Id) && !Spaces.IsLastOfItsKind(box);
 
     /// <summary>Whether a box names others that there may not be, or somebody else does: whoever joins may be one of those.</summary>
-    public bool AreNamesOpen(Items<string> named) => named.Count > 0 || Faults.Exists(fault => fault.Kind == LayoutFaultKind.UnknownReference);
+    public bool AreNamesOpen(Items<string> named) => named.Count > 0 || (Spaces.MayControlsBeSaid && Faults.Exists(fault => fault.Kind == LayoutFaultKind.UnknownReference));
 
     /// <summary>Looks up what has to be judged again when a box joins the lists that it belongs to, or leaves them.</summary>
     private void LookAtListsWith(int box)
     {
-        SortedSet<int> all = [.. Spaces.ReadersOfListsWith(box)];
+        SortedSet<int> all = [];
+        Spaces.AddJudgedWith(box, all);
         readers.Clear();
         readers.AddRange(all);
     }

@@ -52,7 +52,11 @@ internal sealed partial class LayoutState
 
         foreach (int box in boxes.Others)
         {
-            read.UnionWith(boxes.Before[box] >= 0 ? Spaces.ReadersOfListsWith(boxes.Before[box]) : Spaces.ReadersOfLists(like.Spaces, box));
+            Spaces.AddJudgedWith(like.Spaces, box, read);
+            if (boxes.Before[box] >= 0)
+            {
+                Spaces.AddJudgedWith(boxes.Before[box], read);
+            }
         }
 
         like.Spaces.TakeOver(Spaces, boxes.Numbers, read);

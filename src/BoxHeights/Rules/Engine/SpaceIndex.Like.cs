@@ -50,6 +50,9 @@ internal sealed partial class SpaceIndex
         (ofSpace, ofStorey, ofAll, wide) = (like.ofSpace, like.ofStorey, like.ofAll, like.wide);
     }
 
+    /// <summary>Whether any box may say what it controls.</summary>
+    public bool MayControlsBeSaid => whole is null || whole.AreControlsSaid;
+
     /// <summary>Whether it is known without judging it that nothing is found of one.</summary>
     public bool IsSilent(int one) => silent is not null && silent[one];
 
@@ -84,6 +87,42 @@ internal sealed partial class SpaceIndex
         {
             Readers = like.Readers;
             whole.Readers = like.whole!.Readers;
+        }
+    }
+
+    /// <summary>What may say something else with a box or without it: what asked for a list that it is in, and looks at such boxes or was told that there is one at all.</summary>
+    public void AddJudgedWith(int box, ISet<int> judgedAgain)
+    {
+        if (whole?.Readers is null)
+        {
+            judgedAgain.UnionWith(Of(box));
+        }
+        else if (box < boxOf.Count && boxOf[box] is { } one)
+        {
+            AddJudgedWith(one, 1, judgedAgain);
+        }
+    }
+
+    /// <summary>The same for a box of a layout that differs in its boxes alone.</summary>
+    public void AddJudgedWith(SpaceIndex like, int box, ISet<int> judgedAgain)
+    {
+        if (like.boxOf[box] is { } one)
+        {
+            AddJudgedWith(one, 0, judgedAgain);
+        }
+    }
+
+    private void AddJudgedWith(SpaceBox box, int few, ISet<int> judgedAgain)
+    {
+        foreach (SpaceBoxes list in lists.Of(box))
+        {
+            foreach (int space in whole!.Readers!.Of(list.Number))
+            {
+                if (list.Count <= few || judged[space].Rule.LooksAt(box.Traits, whole))
+                {
+                    judgedAgain.Add(space);
+                }
+            }
         }
     }
 

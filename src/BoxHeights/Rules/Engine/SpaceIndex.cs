@@ -168,22 +168,6 @@ internal sealed partial class SpaceIndex
         }
     }
 
-    /// <summary>The same for a box of another layout, with which it would be added.</summary>
-    public IEnumerable<int> ReadersOfLists(SpaceIndex other, int box)
-    {
-        if (whole?.Readers is { } readers && other.boxOf[box] is { } one)
-        {
-            // Lists have the same numbers in both.
-            foreach (SpaceBoxes list in other.lists.Of(one))
-            {
-                foreach (int space in readers.Of(list.Number))
-                {
-                    yield return space;
-                }
-            }
-        }
-    }
-
     /// <summary>What is judged for a room or an outside face by itself.</summary>
     public List<JudgedSpace> OfSpace(string id) => ListIn(ofSpace, id).ConvertAll(one => judged[one]);
 

@@ -66,12 +66,16 @@ internal sealed class BoxLists
     /// <summary>The boxes of a room or outside face that a fault keeps from being judged: they are described all the same.</summary>
     public List<DeviceBox> AtFaultIn(string space) => atFault.TryGetValue(space, out List<DeviceBox>? list) ? list : None;
 
+    /// <summary>How many boxes say what they control.</summary>
+    public int Controlling { get; private set; }
+
     /// <summary>Puts in a box that there is at first; null where a fault keeps it from being judged.</summary>
     public void Enter(SpaceBox? box, ResolvedBox described)
     {
         if (box is null)
         {
             atFault.ListOf(described.Surface.Space.Id).Add(described.Source);
+            Controlling += described.Source.Controls.Count > 0 ? 1 : 0;
             return;
         }
 
@@ -86,10 +90,7 @@ internal sealed class BoxLists
             list.Add(box);
         }
 
-        if (box.Traits.IsUntouched)
-        {
-            untouched.Add(box.Id);
-        }
+        Counts(box);
     }
 
     /// <summary>Puts a box in the lists that it belongs to, where it comes in the dwelling's order.</summary>
@@ -100,10 +101,7 @@ internal sealed class BoxLists
             list.Join(box);
         }
 
-        if (box.Traits.IsUntouched)
-        {
-            untouched.Add(box.Id);
-        }
+        Counts(box);
     }
 
     /// <summary>Takes a box out of its lists, whichever it is.</summary>
@@ -114,7 +112,7 @@ internal sealed class BoxLists
             list.Part(box);
         }
 
-        untouched.Remove(box.Id);
+        CountsNoMore(box);
     }
 
     /// <summary>Takes the box out again that was added last.</summary>
@@ -125,10 +123,7 @@ internal sealed class BoxLists
             list.RemoveLast();
         }
 
-        if (box.Traits.IsUntouched)
-        {
-            untouched.Remove(box.Id);
-        }
+        CountsNoMore(box);
     }
 
     /// <summary>The lists that a box belongs to.</summary>
@@ -153,6 +148,21 @@ internal sealed class BoxLists
 
     /// <summary>The storey that a box counts for; null outside.</summary>
     public static string? StoreyOf(SpaceBox box) => box.IsOutside ? null : box.StoreyId;
+
+    private void Counts(SpaceBox box)
+    {
+        Controlling += box.Source.Controls.Count > 0 ? 1 : 0;
+        if (box.Traits.IsUntouched)
+        {
+            untouched.Add(box.Id);
+        }
+    }
+
+    private void CountsNoMore(SpaceBox box)
+    {
+        Controlling -= box.Source.Controls.Count > 0 ? 1 : 0;
+        untouched.Remove(box.Id);
+    }
 
     private SpaceBoxes Among(Dictionary<string, SpaceBoxes> known, string id)
     {

@@ -16,6 +16,9 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
 
     public Dwelling Dwelling => dwelling;
 
+    /// <summary>Whether any box says what it controls.</summary>
+    public bool AreControlsSaid => boxes.Controlling > 0;
+
     /// <summary>Whether some boxes are described that can't be judged.</summary>
     public bool HasBoxesAtFault => boxes.HasFaults;
 
@@ -134,15 +137,7 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
 
     private bool HasOther(IBoxKind kind, Verdict otherCounts, SpaceBox box)
     {
-        foreach (SpaceBox other in boxes.All.Listed)
-        {
-            if (other != box && (otherCounts == Verdict.Passes || (otherCounts == Verdict.Unknown && other.IsOutside)) && kind.IsOne(other.Source))
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return otherCounts != Verdict.Fails && boxes.All.Exists(other => other != box && (otherCounts == Verdict.Passes || other.IsOutside) && kind.IsOne(other.Source));
     }
 
     /// <summary>Whether a rule went by that no box is listed as one that is to be added.</summary>

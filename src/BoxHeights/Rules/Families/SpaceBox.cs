@@ -154,6 +154,12 @@ internal sealed class SpaceBoxes(int number)
         }
     }
 
+    /// <summary>How many there are.</summary>
+    public int Count => boxes.Count;
+
+    /// <summary>Whether there is such a box: for whoever isn't judged by it.</summary>
+    public bool Exists(System.Predicate<SpaceBox> which) => boxes.Exists(which);
+
     /// <summary>Takes in a box that was added.</summary>
     public void Add(SpaceBox box)
     {
@@ -164,10 +170,11 @@ internal sealed class SpaceBoxes(int number)
     /// <summary>Takes in a box where it comes in the dwelling's order.</summary>
     public void Join(SpaceBox box)
     {
-        int place = boxes.Count;
-        while (place > 0 && boxes[place - 1].InOrder(box) > 0)
+        (int place, int end) = (0, boxes.Count);
+        while (place < end)
         {
-            place--;
+            int middle = (place + end) / 2;
+            (place, end) = boxes[middle].InOrder(box) > 0 ? (place, middle) : (middle + 1, end);
         }
 
         boxes.Insert(place, box);

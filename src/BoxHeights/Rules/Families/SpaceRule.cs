@@ -19,6 +19,9 @@ public abstract record SpaceRule : Rule
     /// <summary>Whether it looks at no other boxes than those of its subject: then a box that is added elsewhere leaves what it says as it is.</summary>
     public virtual bool LooksAtOwnBoxesOnly => false;
 
+    /// <summary>Whether a box that is added, taken away or described otherwise may change what it says of a space that has others. It does, unless a form says otherwise.</summary>
+    internal virtual bool LooksAt(BoxTraits box, DwellingMemo whole) => true;
+
     /// <summary>Whether what it asks for is added before what other rules ask for, because it may serve them as well.</summary>
     public virtual bool IsPlannedFirst => false;
 

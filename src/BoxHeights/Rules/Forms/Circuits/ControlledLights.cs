@@ -43,6 +43,9 @@ public sealed partial record ControlledLights : SpaceRule
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
+    // What a box is matters wherever any of them says what it controls.
+    internal override bool LooksAt(BoxTraits box, DwellingMemo whole) => whole.AreControlsSaid || box.Source.Controls.Count > 0;
+
     /// <inheritdoc/>
     public override Items<string> KindsNamed => Lights.Select(kind => kind.Name);
 

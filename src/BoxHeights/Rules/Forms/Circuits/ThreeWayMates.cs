@@ -16,6 +16,9 @@ public sealed partial record ThreeWayMates : SpaceRule
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
+    internal override bool LooksAt(BoxTraits box, DwellingMemo whole) =>
+        box.IsExisting || (box.Purpose == BoxPurpose.Switch && box.Devices.Count == 0) || box.Devices.Contains(DeviceKind.ThreeWaySwitch) || box.Devices.Contains(DeviceKind.FourWaySwitch);
+
     /// <inheritdoc/>
     public override string Numbers => "an even number of three-way switches, two at least where there is a four-way switch";
 

@@ -115,6 +115,9 @@ public sealed record CountedOutlet : IBoxKind
         return kind == Verdict.Fails || traits.Surface == BoxSurface.Floor ? kind : kind.And(HeightOf(box, highest, ref needs));
     }
 
+    /// <summary>Whether a box may count, wherever it is and whatever is found out about it.</summary>
+    internal bool MayBe(BoxTraits box) => KindOf(box.Source) != Verdict.Fails;
+
     bool IBoxKind.IsOne(DeviceBox box) => KindOf(box) != Verdict.Fails;
 
     private Verdict KindOf(DeviceBox box)

@@ -29,6 +29,8 @@ public sealed record EntranceSubject : OutletSubject
     /// <inheritdoc/>
     public override string Numbers => Light.Numbers + " at entrances, in a room behind them" + (ExceptOpenings.Count == 0 ? "" : ", not " + ExceptOpenings);
 
+    internal override bool LooksAt(BoxTraits box) => Light.MayBe(box);
+
     internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
         if (space.Face is not { } face || Count(space, Light, out _, out _) == 0 || FaceSubject.EntranceOf(face, ExceptOpenings) is null)

@@ -72,6 +72,8 @@ public sealed record FixtureSubject : OutletSubject
     /// <summary>Where a thing stands in plan may never be stated: then a box goes where it surely serves it.</summary>
     internal override MissingFacts PlannedDespite => MissingFacts.PlanPlace;
 
+    internal override bool LooksAt(BoxTraits box) => Serving.Contains(box.Purpose);
+
     internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;

@@ -41,6 +41,8 @@ public sealed partial record RequiredOutlet : SpaceRule
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
+    internal override bool LooksAt(BoxTraits box, DwellingMemo whole) => Outlet.MayBe(box) || Of.LooksAt(box);
+
     /// <inheritdoc/>
     public override bool IsPlannedFirst => Of.IsPlannedFirst || MayServeOthers;
 
@@ -126,6 +128,9 @@ public abstract record OutletSubject
     internal virtual MissingFacts PlannedDespite => MissingFacts.None;
 
     internal abstract void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement);
+
+    /// <summary>Whether it looks at a box besides those that may count.</summary>
+    internal virtual bool LooksAt(BoxTraits box) => false;
 
     internal virtual bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered) => false;
 

@@ -27,6 +27,8 @@ public sealed record RoomSubject : OutletSubject
 
     internal override Items<string> KindsNamed => Instead?.KindsNamed ?? default;
 
+    internal override bool LooksAt(BoxTraits box) => Instead is { } other && other.MayBe(box);
+
     internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
         if (space.Room is not { } room || (OnlyWith.Count > 0 && !HasOne(room)) || !row.IsDescribed(space, statement))

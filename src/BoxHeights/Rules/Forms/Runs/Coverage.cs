@@ -18,6 +18,8 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
+    internal override bool LooksAt(BoxTraits box, DwellingMemo whole) => Outlets.MayBe(box);
+
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Room;
 
