@@ -58,6 +58,11 @@ internal sealed class RowNumber
 
     private static IEnumerable<RowNumber> Part(object value, string path, Func<object, object, object> put, Func<object, object> take)
     {
+        if (value is Distance unbounded && unbounded == Distance.MaxValue)
+        {
+            return [];
+        }
+
         Func<object, decimal, object>? leaf = value switch
         {
             Distance => (old, steps) => (Distance)old + Distance.FromInches(steps / 16),
