@@ -80,7 +80,7 @@ public sealed class StairGeometry
     /// <summary>A flight's tread from its run or its tread; null where neither is stated.</summary>
     /// <param name="flight">The flight.</param>
     /// <exception cref="ArgumentNullException"><paramref name="flight"/> is null.</exception>
-    public static ExactDistance? TreadOf(StairFlight flight) => flight is null ? throw new ArgumentNullException(nameof(flight))
+    internal static ExactDistance? TreadOf(StairFlight flight) => flight is null ? throw new ArgumentNullException(nameof(flight))
         : flight is { Run: { } run, Risers: > 1 } ? new ExactDistance(run, flight.Risers - 1)
         : flight.Tread is { } tread ? (ExactDistance)tread
         : null;

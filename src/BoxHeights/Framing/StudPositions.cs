@@ -24,7 +24,7 @@ public sealed class StudPositions
     }
 
     /// <summary>The thickness of dressed 2-by lumber: 1-1/2 in.</summary>
-    public static Distance UsualThickness { get; } = Distance.FromInches(1, 1, 2);
+    internal static Distance UsualThickness { get; } = Distance.FromInches(1, 1, 2);
 
     /// <summary>No studs.</summary>
     internal static StudPositions None { get; } = new([], UsualThickness.Ticks, StudKnowledge.Declared);
@@ -115,7 +115,7 @@ public sealed class StudPositions
     /// <param name="center">The center, from the wall's left end.</param>
     /// <param name="boxWidth">The box's outside width.</param>
     /// <returns>Null where the box is set against no stud.</returns>
-    public (int Stud, StudSide Side)? Holding(Distance center, Distance boxWidth)
+    internal (int Stud, StudSide Side)? Holding(Distance center, Distance boxWidth)
     {
         for (int stud = 1; stud <= faces.Length; stud++)
         {

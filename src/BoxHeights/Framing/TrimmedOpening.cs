@@ -52,7 +52,7 @@ public sealed class TrimmedOpening
     }
 
     /// <summary>How far inside its rough opening a jamb's face is, where no leaf tells: 1 in. Common practice, no source.</summary>
-    public static Distance UsualInset { get; } = Distance.FromInches(1, 0, 1);
+    internal static Distance UsualInset { get; } = Distance.FromInches(1, 0, 1);
 
     /// <summary>The opening, and from where to where its trim reaches.</summary>
     public override string ToString() => Opening.Id + ": " + Left + " to " + Right + " with its trim";
@@ -85,7 +85,7 @@ public sealed class TrimmedOpening
     public Level? Top { get; }
 
     /// <summary>Whether casing is put around it.</summary>
-    public bool IsCased => Opening.Casing is { } casing && casing > Distance.Zero;
+    internal bool IsCased => Opening.Casing is { } casing && casing > Distance.Zero;
 
     /// <summary>Works out the trim of an opening.</summary>
     /// <param name="opening">The opening.</param>

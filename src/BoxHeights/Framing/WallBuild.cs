@@ -68,7 +68,7 @@ public sealed class WallBuild
     /// <param name="room">The room.</param>
     /// <param name="storey">Its storey; null where it isn't described.</param>
     /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
-    public static Ceiling? CeilingOver(Room room, Storey? storey) => (room ?? throw new ArgumentNullException(nameof(room))).Ceiling ?? storey?.Ceiling;
+    internal static Ceiling? CeilingOver(Room room, Storey? storey) => (room ?? throw new ArgumentNullException(nameof(room))).Ceiling ?? storey?.Ceiling;
 
     /// <summary>The wall with what it inherits said on itself.</summary>
     internal static Wall Settled(Wall wall, Storey storey) => wall.WithStuds(StudsOf(wall, storey)).WithBoards(BoardsOf(wall, storey));

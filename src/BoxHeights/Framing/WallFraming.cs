@@ -48,7 +48,7 @@ public sealed class WallFraming
     public StudKnowledge Known => studs.Known;
 
     /// <summary>The side that the open side of its metal studs faces; null for lumber, or where it isn't stated.</summary>
-    public StudSide? OpenSide => layout.OpenSide;
+    internal StudSide? OpenSide => layout.OpenSide;
 
     /// <summary>The thickness of a piece, along the wall: a stud's edge, or a metal stud's flange.</summary>
     public Distance Thickness { get; }
@@ -121,7 +121,7 @@ public sealed class WallFraming
     /// <param name="start">The place, from the wall's left end.</param>
     /// <param name="way">The way to go from there.</param>
     /// <returns>The place itself where no piece that surely stands is there.</returns>
-    public Distance FaceOfPack(Distance start, WallEnd way)
+    internal Distance FaceOfPack(Distance start, WallEnd way)
     {
         Distance face = start;
         bool grew = true;

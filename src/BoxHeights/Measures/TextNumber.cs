@@ -1,25 +1,13 @@
 namespace BoxHeights;
 
 /// <summary>A number as it was written: a whole part and a fraction, both without sign.</summary>
-internal readonly struct TextNumber
+internal readonly struct TextNumber(ulong whole, ulong numerator, ulong denominator, int partAt)
 {
     // A number below this times any unit here (less than 2^34 ticks) fits: the common case needs no division to know it.
     private const ulong Small = 1UL << 28;
 
-    private readonly ulong whole;
-    private readonly ulong numerator;
-    private readonly ulong denominator;
-
-    internal TextNumber(ulong whole, ulong numerator, ulong denominator, int partAt)
-    {
-        this.whole = whole;
-        this.numerator = numerator;
-        this.denominator = denominator;
-        PartAt = partAt;
-    }
-
     /// <summary>Where in the text the fraction stands, or the number if it has none.</summary>
-    internal int PartAt { get; }
+    internal int PartAt { get; } = partAt;
 
     internal bool IsWhole => numerator == 0;
 

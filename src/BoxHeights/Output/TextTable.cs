@@ -4,17 +4,9 @@ using System.Text;
 namespace BoxHeights;
 
 /// <summary>The one way in which reports write a table: grouped under headings in Markdown, flat with the group as first column in CSV.</summary>
-internal sealed class TextTable
+internal sealed class TextTable(string groupColumn, params string[] columns)
 {
-    private readonly string groupColumn;
-    private readonly string[] columns;
     private readonly List<(string Group, string[] Cells)> rows = [];
-
-    public TextTable(string groupColumn, params string[] columns)
-    {
-        this.groupColumn = groupColumn;
-        this.columns = columns;
-    }
 
     /// <summary>A report's heading, with the caution that each of them carries and what its numbers mean.</summary>
     public static void AppendTitle(StringBuilder text, string title, string explanation) =>

@@ -3,17 +3,8 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>Puts what is resolved of a room into plan.</summary>
-internal sealed class RoomParts
+internal sealed class RoomParts(Room room, WallPlan plan)
 {
-    private readonly Room room;
-    private readonly WallPlan plan;
-
-    public RoomParts(Room room, WallPlan plan)
-    {
-        this.room = room;
-        this.plan = plan;
-    }
-
     public Items<PlanWall> Walls()
     {
         List<PlanWall> walls = [];

@@ -75,22 +75,15 @@ public interface IServesRuns
 }
 
 /// <summary>The runs of a room under what is surely a break, and under everything that may be one.</summary>
-internal sealed class RoomRuns
+internal sealed class RoomRuns(WallPlan plan, List<Run> sure, List<Run>? atMost)
 {
-    public RoomRuns(WallPlan plan, List<Run> sure, List<Run>? atMost)
-    {
-        Plan = plan;
-        Sure = sure;
-        AtMost = atMost;
-    }
-
-    public WallPlan Plan { get; }
+    public WallPlan Plan { get; } = plan;
 
     /// <summary>The runs between what surely breaks them.</summary>
-    public List<Run> Sure { get; }
+    public List<Run> Sure { get; } = sure;
 
     /// <summary>The runs between everything that may break them; null where there is no doubt.</summary>
-    public List<Run>? AtMost { get; }
+    public List<Run>? AtMost { get; } = atMost;
 
     /// <summary>How long all walls are together.</summary>
     public Distance Around
