@@ -106,6 +106,19 @@ public sealed class SwitchSideTests
         }
     }
 
+    // A tape reads an eighth off (common practice, no source): a stud that seems to stand so far from the jack is the king, one that stands farther is another.
+    [Theory]
+    [InlineData(0, "nailed to the king stud")]
+    [InlineData(1, "nailed to the stud beside the king")]
+    public void For_StudsMeasuredALittleApart_SaysWhichOneItIsNailedTo(int ticks, string stud)
+    {
+        Items<Distance> faces = new(new[] { CaseFile.Inches("20"), CaseFile.Inches("92-1/8"), CaseFile.Inches("93-3/4") + Distance.FromTicks(ticks) });
+        Opening door = new Opening("entrance", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("92")).WithLeaf(CaseFile.Inches("30")).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Away);
+        Room room = RoomWith("bedroom", door);
+        room = room.WithWalls(room.Walls.Select(wall => wall.Id == "north" ? wall.WithStuds(new StudLayout().WithFaces(faces).WithKnown(StudKnowledge.Measured)) : wall));
+        Assert.EndsWith(stud, For(room, 1).Places[0].Reason, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void For_AnOpeningBeyondItsWall_SaysWhere()
     {

@@ -133,4 +133,18 @@ public sealed class AddedBoxTrialTests
     }
 
     private static string[] Added(Evaluation evaluation) => evaluation.Causes.SelectMany(cause => cause.Remedies.OfType<AddBox>().Select(remedy => cause.RuleId + ": " + remedy.Text)).ToArray();
+
+    // The second of two can't be there: the first isn't left behind.
+    [Fact]
+    public void Trial_OneOfWhoseBoxesCantBe_LeavesNothing()
+    {
+        LayoutState state = new LayoutEvaluator(Rows, Whole).Evaluate(new SquareRoom { Kind = RoomKind.Bedroom, North = [Switch("own", "40")] }.House()).State;
+        PlacedBox good = new("square/east", Switch("good", "40"));
+        Assert.Null(state.With(new[] { good, new PlacedBox("square/south", Switch("beyond", "400")) }));
+        Assert.Null(state.With(new[] { good, new PlacedBox("square/nowhere", Switch("lost", "40")) }));
+        Assert.Equal("own", Assert.Single(state.Boxes).Source.Id);
+        Assert.Empty(state.BoxesOn(state.SurfaceAt("square/east")!));
+
+        static DeviceBox Switch(string id, string at) => SquareRoom.Box("switch", "switch", Cases.CaseFile.Inches(at), Cases.CaseFile.Inches("46")).WithId(id);
+    }
 }

@@ -71,6 +71,18 @@ public sealed class StairRuleTests
         Assert.True(new LayoutEvaluator(Code).Evaluate(cure.ApplyTo(house)).IsClean);
     }
 
+    // Where its treads end isn't known: not on the stair's own wall, but where the next one has room.
+    [Theory]
+    [InlineData(true, "hall/stair")]
+    [InlineData(false, "hall/end")]
+    public void Switches_OfAFlightWhoseTreadsArentStated_GoToAnotherWall(bool stated, string wall)
+    {
+        Dwelling house = House(stated ? Stair : Stair.WithTread(null), []).WithBoxes(box => box.Id == "foot" ? box.WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithPurpose(BoxPurpose.General).WithHeight(BoxHeight.Parse("16 in to top above subfloor")) : box);
+        AddBox cure = Assert.IsType<AddBox>(Assert.Single(new LayoutEvaluator(Code).Evaluate(house).Findings, one => one.RuleId == "stair-switches").Remedies[0]);
+        Assert.Equal(wall, cure.Placed[0].Address);
+        Assert.True(new LayoutEvaluator(Code).Evaluate(cure.ApplyTo(house)).IsClean);
+    }
+
     [Fact]
     public void Switches_ElsewhereOnTheLevel_AreDisputed()
     {
