@@ -8,6 +8,16 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Lights are planned with what switches them: from every way in, from open sides and from both ends of a flight. Common practice, no source; three- and four-way switches as any wiring book draws them.</summary>
 public sealed class PlannedLightsTests
 {
+    // An attic isn't lit unasked: a switch at its door would be for nothing, and the plan says so.
+    [Fact]
+    public void Plan_OfARoomThatNothingLights_SaysThatItGetsNoSwitch()
+    {
+        Tests.Rules.SquareRoom Room(RoomKind kind) => new() { Kind = kind, SouthOpenings = [new("door", OpeningKind.Cased, Distance.FromInches(20), Distance.FromInches(52))] };
+        RoomPlan plan = new RoughInPlanner(RuleSets.RoughInPractice).Plan(Room(RoomKind.Bedroom).House(Room(RoomKind.Attic).Build().WithId("attic")));
+        Assert.Equal("square/south", Assert.Single(plan.Dwelling.PlacedBoxes(), placed => placed.Box.Purpose == BoxPurpose.Switch).Address);
+        Assert.StartsWith("attic: no light is planned for a switch", Assert.Single(plan.Notes, note => note.Contains("no light", System.StringComparison.Ordinal)), System.StringComparison.Ordinal);
+    }
+
     private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
     private static readonly RoomPlan Ranch = new RoughInPlanner(Rules).Plan(RanchHouse.Bare);
 

@@ -27,6 +27,16 @@ public sealed class PlannedMountingTests
         }
     }
 
+    // Who has listed one stud of a wall has said that studs hold its boxes.
+    [Fact]
+    public void Plan_WhereOneStudIsListed_SaysWhatHoldsTheBox()
+    {
+        Room laundry = new Tests.Rules.SquareRoom { Kind = RoomKind.Laundry }.Build();
+        laundry = laundry.WithWalls(laundry.Walls.Select(wall => wall.WithStuds(new StudLayout().WithFaces(new[] { Distance.FromInches(20) }).WithKnown(StudKnowledge.Measured))));
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(new Dwelling("case").WithStoreys(new[] { Tests.Rules.SquareRoom.Storey }).WithRooms(new[] { laundry }));
+        Assert.NotNull(Assert.Single(plan.Dwelling.PlacedBoxes(), placed => placed.Box.Purpose == BoxPurpose.Laundry).Box.Mounting);
+    }
+
     [Fact]
     public void Plan_WhereStudsAreDeclared_PutsABoxBetweenThemOnBlockingAlone()
     {

@@ -49,6 +49,17 @@ public sealed class StairLightPlannerTests
         }
     }
 
+    // S-1 of the case file with four lights, on treads 1, 3, 5 and 7: 5-1/8, 1-1/8, 7/8 and 3-1/8 in from a stud.
+    [Theory]
+    [InlineData("3-1/8", "blocking at tread 1")]
+    [InlineData("1-1/4", "blocking at treads 1, 7")]
+    public void Plan_LightsThatNoStudIsNear_NamesTheTreadsToBlock(string adjust, string told)
+    {
+        StairFlight flight = new StairFlight("s", "a", "b", 8).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("20")).WithLights(new StairLights(2).WithStartTread(1).WithPhase(new Ratio(1, 2)));
+        StairLightPlan plan = StairLightPlanner.Plan(flight, Studs(CaseFile.Inches("160")), new StairLightOptions().WithBoxWidth(CaseFile.Inches("2-1/4")).WithAdjustment(CaseFile.Inches(adjust)));
+        Assert.Contains(told, plan.Reasons);
+    }
+
     // A flight of one riser has no tread between its floors, whether a first tread is asked for or not.
     [Theory]
     [InlineData(1, null, 1)]
