@@ -177,6 +177,9 @@ public sealed partial class LayoutSession
 /// <summary>What a change of a session did to its findings, or how those of two evaluations differ.</summary>
 public sealed class SessionChange
 {
+    // So many are looked through sooner than listed.
+    private const int Few = 16;
+
     private SessionChange(Items<Finding> appeared, Items<Finding> cleared, Items<Finding> changed)
     {
         Appeared = appeared;
@@ -201,37 +204,91 @@ public sealed class SessionChange
 
     internal static SessionChange Between(IReadOnlyList<Finding> before, IReadOnlyList<Finding> after)
     {
-        Dictionary<(string, string, LayoutFault?), List<Finding>> known = [];
-        foreach (Finding then in before)
-        {
-            known.ListOf(then.About).Add(then);
-        }
-
-        List<Finding> appeared = [];
-        List<Finding> changed = [];
-        HashSet<(string, string, LayoutFault?)> left = [];
+        Many? many = before.Count + after.Count > Few ? new(before, after) : null;
+        List<Finding>? appeared = null;
+        List<Finding>? changed = null;
+        List<Finding>? cleared = null;
         foreach (Finding now in after)
         {
-            left.Add(now.About);
-            if (!known.TryGetValue(now.About, out List<Finding>? then))
+            (bool isKnown, bool agrees) = many is null ? Compare(before, now) : Compare(many.Before(now), now);
+            if (!isKnown)
             {
-                appeared.Add(now);
+                (appeared ??= []).Add(now);
             }
-            else if (!then.Exists(one => one.Agrees(now)))
+            else if (!agrees)
             {
-                changed.Add(now);
+                (changed ??= []).Add(now);
             }
         }
 
-        List<Finding> cleared = [];
         foreach (Finding then in before)
         {
-            if (!left.Contains(then.About))
+            if (!(many?.IsLeft(then) ?? IsAmong(after, then)))
             {
-                cleared.Add(then);
+                (cleared ??= []).Add(then);
             }
         }
 
-        return appeared.Count + cleared.Count + changed.Count == 0 ? None : new(new(appeared), new(cleared), new(changed));
+        return appeared is null && cleared is null && changed is null ? None : new(Listed(appeared), Listed(cleared), Listed(changed));
+    }
+
+    private static Items<Finding> Listed(List<Finding>? findings) => findings is null ? default : new(findings);
+
+    /// <summary>Whether a finding is about what one before was about, and whether one of those says the same.</summary>
+    private static (bool IsKnown, bool Agrees) Compare(IReadOnlyList<Finding> before, Finding now)
+    {
+        bool isKnown = false;
+        for (int i = 0; i < before.Count; i++)
+        {
+            if (ReferenceEquals(before[i], now) || before[i].IsAbout(now))
+            {
+                isKnown = true;
+                if (ReferenceEquals(before[i], now) || before[i].Agrees(now))
+                {
+                    return (true, true);
+                }
+            }
+        }
+
+        return (isKnown, false);
+    }
+
+    private static bool IsAmong(IReadOnlyList<Finding> findings, Finding one)
+    {
+        for (int i = 0; i < findings.Count; i++)
+        {
+            if (ReferenceEquals(findings[i], one) || findings[i].IsAbout(one))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Findings by what they are about, where looking through all for each would take long.</summary>
+    private sealed class Many
+    {
+        private static readonly List<Finding> Nothing = [];
+
+        private readonly Dictionary<(string, string, LayoutFault?), List<Finding>> before = [];
+        private readonly HashSet<(string, string, LayoutFault?)> left = [];
+
+        public Many(IReadOnlyList<Finding> before, IReadOnlyList<Finding> after)
+        {
+            foreach (Finding then in before)
+            {
+                this.before.ListOf(then.About).Add(then);
+            }
+
+            foreach (Finding now in after)
+            {
+                left.Add(now.About);
+            }
+        }
+
+        public List<Finding> Before(Finding now) => before.TryGetValue(now.About, out List<Finding>? then) ? then : Nothing;
+
+        public bool IsLeft(Finding then) => left.Contains(then.About);
     }
 }

@@ -228,7 +228,7 @@ public sealed partial class Finding : IEquatable<Finding>
     /// <summary>Whether another finding about the same says the same: of a run, in the words that a person reads, so that it doesn't change with each tick that a box is dragged.</summary>
     internal bool Agrees(Finding other) =>
         Verdict == other.Verdict && Severity == other.Severity && Needs == other.Needs && LeastChange == other.LeastChange && DisputedBy == other.DisputedBy && Equals(Unjudged, other.Unjudged)
-        && (Space?.Gap is not null || (Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin)) && Space?.What().ToString() == other.Space?.What().ToString();
+        && (Space?.Gap is not null || (Measured == other.Measured && Allowed == other.Allowed && Margin == other.Margin)) && Space?.Said == other.Space?.Said;
 
     /// <summary>Whether another finding is about the same, wherever it comes from, and says exactly the same of it.</summary>
     public bool Equals(Finding? other) =>

@@ -46,10 +46,17 @@ internal sealed partial class SpaceIndex
                 }
             }
 
-            List<(string Id, SpaceStatement Said)>? readings = null;
+            bool areRead = false;
             foreach (SpaceAnswer answer in statement.Answers)
             {
-                (findings ??= []).Add(new(state, Rule, answer, !isTrial && answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0 ? DisputedBy(answer.Subject, readings ??= SayAsRead()) : default));
+                bool mayBeDisputed = !isTrial && answer.Verdict == Verdict.Fails && Rule.Readings.Count > 0;
+                if (mayBeDisputed && !areRead)
+                {
+                    SayAsRead();
+                    areRead = true;
+                }
+
+                (findings ??= []).Add(new(state, Rule, answer, mayBeDisputed ? DisputedBy(answer.Subject) : default));
             }
 
             return findings?.Count ?? 0;
@@ -103,32 +110,29 @@ internal sealed partial class SpaceIndex
         }
 
         /// <summary>What each other reading of the rule's text says from where boxes are now: once for all that fails.</summary>
-        private List<(string Id, SpaceStatement Said)> SayAsRead()
+        private void SayAsRead()
         {
-            List<(string Id, SpaceStatement Said)> said = [];
-            foreach (Reading reading in Rule.Readings)
+            for (int i = 0; i < Rule.Readings.Count; i++)
             {
-                SpaceStatement other = new();
-                ((SpaceRule)reading.Rule).Judge(View, other);
-                said.Add((reading.Id, other));
+                SpaceStatement other = statement.AsRead(i);
+                other.Clear();
+                ((SpaceRule)Rule.Readings[i].Rule).Judge(View, other);
             }
-
-            return said;
         }
 
         /// <summary>The readings under which something that fails would be met.</summary>
-        private Items<string> DisputedBy(string subject, List<(string Id, SpaceStatement Said)> readings)
+        private Items<string> DisputedBy(string subject)
         {
-            List<string> disputed = [];
-            foreach ((string id, SpaceStatement other) in readings)
+            List<string>? disputed = null;
+            for (int i = 0; i < Rule.Readings.Count; i++)
             {
-                if (other.IsMet(subject, statement))
+                if (statement.AsRead(i).IsMet(subject, statement))
                 {
-                    disputed.Add(id);
+                    (disputed ??= []).Add(Rule.Readings[i].Id);
                 }
             }
 
-            return new(disputed);
+            return disputed is null ? default : new(disputed);
         }
     }
 }

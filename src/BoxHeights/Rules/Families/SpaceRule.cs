@@ -80,8 +80,12 @@ public enum SpaceKind
 /// <summary>Takes what a space rule finds.</summary>
 public sealed class SpaceStatement
 {
+    // So many are looked through sooner than listed.
+    private const int Few = 8;
+
     private readonly List<SpaceAnswer> answers = [];
     private HashSet<string>? subjects;
+    private List<SpaceStatement>? asRead;
     private readonly List<OpenPart> open = [];
     private readonly List<(string Subject, string Address, Wording? LetOffBecause)> met = [];
 
@@ -174,7 +178,37 @@ public sealed class SpaceStatement
 
     /// <summary>Whether something that another reading finds is met here: nothing is found of it, and nothing more of it is left open.</summary>
     internal bool IsMet(string subject, SpaceStatement reading) =>
-        !(subjects ??= new(answers.ConvertAll(answer => answer.Subject), StringComparer.Ordinal)).Contains(subject) && open.TrueForAll(one => (one.Subject is { } only && only != subject) || reading.open.Contains(one));
+        !Speaks(subject) && open.TrueForAll(one => (one.Subject is { } only && only != subject) || reading.open.Contains(one));
+
+    /// <summary>What another reading of the rule says: used again for each.</summary>
+    internal SpaceStatement AsRead(int reading)
+    {
+        asRead ??= [];
+        while (asRead.Count <= reading)
+        {
+            asRead.Add(new());
+        }
+
+        return asRead[reading];
+    }
+
+    private bool Speaks(string subject)
+    {
+        if (answers.Count > Few)
+        {
+            return (subjects ??= new(answers.ConvertAll(answer => answer.Subject), StringComparer.Ordinal)).Contains(subject);
+        }
+
+        foreach (SpaceAnswer answer in answers)
+        {
+            if (answer.Subject == subject)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     internal void Clear()
     {
@@ -193,6 +227,10 @@ internal readonly record struct OpenPart(Wording Reason, string? Subject, bool B
 internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdict, Quantity Measured, QuantitySet Allowed, Func<Wording> What, MissingFacts Needs, Func<Items<PlacedBox>> FindAdded)
 {
     private Items<PlacedBox>? added;
+    private string? said;
+
+    /// <summary>How it was when it was found, printed once: whoever compares findings asks for both each time a box is dragged.</summary>
+    public string Said => said ??= What().ToString();
 
     /// <summary>Boxes that, added, would meet the rule; none where no box would.</summary>
     public Items<PlacedBox> Adds => added ??= Found();

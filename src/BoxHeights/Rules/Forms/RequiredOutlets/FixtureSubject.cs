@@ -140,12 +140,17 @@ public sealed record FixtureSubject : OutletSubject
             }
 
             Verdict one = row.Outlet.Of(box, out MissingFacts missing);
+            if (one == Verdict.Fails)
+            {
+                continue;
+            }
+
             one = one.And(Within(space, plan, box, thing, ref missing, out Distance? gap));
             one = one == Verdict.Fails ? one : one.And(HighEnough(box, thing, ref missing));
             one = one == Verdict.Fails || !NotAcrossAnother || !IsAcross(space, box, things, thing) ? one : Verdict.Fails;
             best = one < best ? one : best;
             needs |= one == Verdict.Unknown ? missing : MissingFacts.None;
-            nearest = gap is { } off && (nearest is not { } least || off < least) && row.Outlet.Of(box, out _) != Verdict.Fails ? off : nearest;
+            nearest = gap is { } off && (nearest is not { } least || off < least) ? off : nearest;
         }
 
         if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(row.Outlet, space))
