@@ -10,7 +10,7 @@ internal sealed class KnownKinds
     {
         Catalog = catalog;
         Own = own;
-        List<string> named = [.. own];
+        HashSet<string> named = new(own, StringComparer.Ordinal);
         List<string> purposes = NamesOf(BoxPurpose.Known, kind => kind.Name);
         List<string> devices = NamesOf(DeviceKind.Known, kind => kind.Name);
         List<string> rooms = NamesOf(RoomKind.Known, kind => kind.Name);
@@ -27,7 +27,7 @@ internal sealed class KnownKinds
             ofRooms |= row is SpaceRule { Subject: SpaceKind.Room };
             ofDevices |= row is SpaceRule or LimitRule;
             ofPurposes |= row is SpaceRule or ProvisionRule;
-            named.AddRange(row.KindsNamed);
+            named.UnionWith(row.KindsNamed);
             Take(row.Scope);
             foreach (Reading reading in row.Readings)
             {
@@ -99,18 +99,18 @@ internal sealed class KnownKinds
     public sealed class Family
     {
         private readonly HashSet<string> names;
+        private readonly HashSet<string> named;
         private readonly string[] inOrder;
         private readonly bool isRead;
 
-        public Family(string what, bool isRead, List<string> names, List<string> named, bool nearOnly = false)
+        public Family(string what, bool isRead, List<string> names, HashSet<string> named, bool nearOnly = false)
         {
             What = what;
             this.isRead = isRead;
 
-            // What rows name may be of any sort: it is known, but isn't what was meant here.
             inOrder = [.. names];
             this.names = new(names, StringComparer.Ordinal);
-            this.names.UnionWith(named);
+            this.named = named;
             NearOnly = nearOnly;
         }
 
@@ -120,8 +120,8 @@ internal sealed class KnownKinds
         /// <summary>Whether only a name that is nearly one of these is a mistake: whatever else may be meant is of no matter to a rule.</summary>
         public bool NearOnly { get; }
 
-        /// <summary>Whether a name is known, or nobody reads it.</summary>
-        public bool Knows(string name) => !isRead || names.Contains(name);
+        /// <summary>Whether a name is known, or nobody reads it. What rows name may be of any sort: it is known, but isn't what was meant here.</summary>
+        public bool Knows(string name) => !isRead || names.Contains(name) || named.Contains(name);
 
         /// <summary>The name that may have been meant; null where none is near.</summary>
         public string? Meant(string name) => Spelling.Meant(name, inOrder);
