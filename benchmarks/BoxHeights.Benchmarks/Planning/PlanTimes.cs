@@ -12,7 +12,7 @@ internal static class PlanTimes
     private const int SolverRuns = 3;
     private static readonly int[] Growth = [250, 500, 1000, 2000];
     private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(1);
-    private static readonly RunPlannerOptions Options = RunPlannerOptions.WithSlackFor(Distance.FromFeet(6), Distance.FromInches(6)) with { FaceLength = Distance.FromFeet(6) };
+    private static readonly RunPlannerOptions Options = new(Distance.FromFeet(6)) { Reach = Distance.FromInches(66), FaceLength = Distance.FromFeet(6) };
     private static readonly RunPlanner Planner = new(Options);
 
     /// <summary>Compares the planner's counts with those of the greedy loop, and with the solver's on a few runs.</summary>
