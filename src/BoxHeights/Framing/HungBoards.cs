@@ -71,12 +71,12 @@ public sealed class HungBoards
         bool fromTop = CountsFromTop(layout);
         DistanceRange at = !fromTop ? layout.FloorGap ?? new DistanceRange(Distance.Zero, MostGap)
             : boardWall ?? throw new ArgumentException("Where the boards start isn't known: state the height of the ceiling board.", nameof(boardWall));
-        List<DistanceRange> seams = [];
+        DistanceRange[] between = new DistanceRange[Math.Max(0, layout.Widths.Count - 1)];
         for (int course = 0; course < layout.Widths.Count; course++)
         {
             if (course > 0)
             {
-                seams.Add(at);
+                between[course - 1] = at;
             }
 
             at = fromTop ? at - layout.Widths[course] : at + layout.Widths[course];
@@ -88,12 +88,8 @@ public sealed class HungBoards
 
         // A box over the last course of boards that stand on the floor shows that the wall goes on, whatever its height is.
         bool isSure = fills && (left is not { } rest || rest.From > gap);
-        if (isSure)
-        {
-            seams.Add(at);
-        }
-
-        return new(layout, new(seams), left)
+        Items<DistanceRange> seams = Items<DistanceRange>.Own(between);
+        return new(layout, isSure ? seams.With(at) : seams, left)
         {
             MaybeSeam = fills && !isSure && left is { } some && some.To > gap ? at : null,
             NothingBeyond = fills && left is { } much && much.To > WidestSheet ? at : null,

@@ -100,6 +100,17 @@ public sealed class LimitStatement
     /// <param name="reason">What isn't described, in one phrase.</param>
     public void NotJudged(Wording reason) => NotJudgedBecause = reason;
 
+    /// <summary>What forms work with.</summary>
+    internal Scratch Scratch { get; } = new();
+
+    /// <summary>As the one with a line, with what that is made from: most boxes pass, and then it isn't made at all.</summary>
+    internal void Judge<T>(Quantity measured, QuantitySet allowed, T from, Func<T, Wording> because, LimitZone zone = default) =>
+        Take(measured, allowed, MissingFacts.None, keepsNothing ? null : Line(from, because), zone);
+
+    /// <summary>As the one with a line, with what that is made from.</summary>
+    internal void DependsOn<T>(Quantity measured, MissingFacts needs, T from, Func<T, Wording> because, LimitZone zone = default) =>
+        Take(measured, default, needs, keepsNothing ? null : Line(from, because), zone);
+
     internal LimitCase[] Take() => cases.ToArray();
 
     /// <summary>Begins anew, and keeps what is stated.</summary>
@@ -118,7 +129,9 @@ public sealed class LimitStatement
         Passes = true;
     }
 
-    private void Take(Quantity measured, QuantitySet allowed, MissingFacts needs, Func<Wording> because, LimitZone zone)
+    private static Func<Wording> Line<T>(T from, Func<T, Wording> because) => () => because(from);
+
+    private void Take(Quantity measured, QuantitySet allowed, MissingFacts needs, Func<Wording>? because, LimitZone zone)
     {
         if (keepsNothing)
         {
@@ -126,7 +139,7 @@ public sealed class LimitStatement
         }
         else
         {
-            cases.Add(new(zone, measured, allowed, needs, because));
+            cases.Add(new(zone, measured, allowed, needs, because!));
         }
     }
 }

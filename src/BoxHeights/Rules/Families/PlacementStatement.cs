@@ -47,7 +47,6 @@ public sealed class PlacementStatement
     private readonly List<Slab> slabs = [];
     private bool isAtAPlace;
     private Place place;
-    private object? scratch;
 
     /// <summary>Whether all that was stated surely allows the place that this is about.</summary>
     internal bool Passes { get; private set; }
@@ -84,17 +83,8 @@ public sealed class PlacementStatement
     /// <summary>Whether a stretch bears on what is asked: a form may pass over what is stated for another. It may not state anything else for that.</summary>
     internal bool Matters(Distance left, Distance right) => !isAtAPlace || (left.Ticks <= place.Right && right.Ticks >= place.Left);
 
-    /// <summary>Lists that a form works with, used again for each site: hundreds are stated one after the other, each with hardly anything in them.</summary>
-    internal T Scratch<T>()
-        where T : class, new()
-    {
-        if (scratch is not T kept)
-        {
-            scratch = kept = new();
-        }
-
-        return kept;
-    }
+    /// <summary>What forms work with.</summary>
+    internal Scratch Scratch { get; } = new();
 
     internal Slab[] Take() => slabs.ToArray();
 

@@ -11,17 +11,13 @@ namespace BoxHeights.Rules;
 /// </remarks>
 public sealed class BoxFill
 {
-    private readonly DeviceBox box;
     private readonly FillCounting counting;
-    private readonly KindPart build;
     private readonly FillContents contents;
 
     private BoxFill(DeviceBox box, FillCounting counting, KindPart build, bool most)
     {
-        this.box = box;
-        this.build = build;
         this.counting = counting;
-        contents = new(box, build, counting, most);
+        contents = new FillContents().Of(box, build, counting, most);
         Total = FillSum.Of(contents, counting, null);
     }
 
@@ -122,10 +118,6 @@ public sealed class BoxFill
     public string ToString(LengthUnits units) => Worded(units).ToString();
 
     internal Wording Worded(LengthUnits units) => $"fill {Printed.Of(Total, units, Rounding.Up):fill} ({Wording.Apart(Lines.Select(line => line.Worded(units))):lines})";
-
-    /// <summary>What the description leaves open, so that there may be less or more; nothing where <see cref="Least"/> and <see cref="Most"/> are the same.</summary>
-    internal MissingFacts LeftOpen =>
-        (FillContents.MayHoldMore(box, build, counting.WideAbove) || !contents.IsOfOneSize ? MissingFacts.Devices : MissingFacts.None) | (FillContents.MayHaveClamps(box, build) ? MissingFacts.Clamps : MissingFacts.None);
 
     /// <summary>Whether there is anything to count from.</summary>
     internal static bool IsCountable(DeviceBox box) => box.Cables.Count + box.Conductors.Count > 0;

@@ -7,18 +7,19 @@ internal sealed class FillContents
 
     // Conductors by size, then yokes by size, then fittings by kind.
     private readonly int[] counts = new int[(2 * Sizes) + (int)BoxFitting.PlasticBarrier + 1];
-    private readonly int? wideAbove;
+    private int? wideAbove;
     private ConductorSize thinnest;
     private ConductorSize thickest;
     private int feeding;
 
-    /// <summary>Counts what is in a box.</summary>
+    /// <summary>Counts what is in a box; whatever it counted before is forgotten.</summary>
     /// <param name="box">The box.</param>
     /// <param name="build">How it is built.</param>
     /// <param name="counting">What is taken of clamps and of wide devices; null where only its conductors are asked for.</param>
     /// <param name="most">Whether it takes the most that the description leaves open, else the least.</param>
-    public FillContents(DeviceBox box, KindPart build, FillCounting? counting, bool most)
+    public FillContents Of(DeviceBox box, KindPart build, FillCounting? counting, bool most)
     {
+        Clear();
         wideAbove = counting?.WideAbove;
         foreach (CableType cable in box.Cables)
         {
@@ -50,15 +51,16 @@ internal sealed class FillContents
         Yokes(box, build, most);
         HasClamps = box.Clamps == CableClamps.Internal || (counting is { FlapIsClamp: true } && box.Clamps == CableClamps.Flap) || (most && MayHaveClamps(box, build));
         OnTerminals = most ? thickest : thinnest;
+        return this;
     }
 
     /// <summary>The largest conductor in the box.</summary>
     public ConductorSize Largest { get; private set; }
 
     /// <summary>What a terminal block counts by: which conductors end on it isn't described.</summary>
-    public ConductorSize OnTerminals { get; }
+    public ConductorSize OnTerminals { get; private set; }
 
-    public bool HasClamps { get; }
+    public bool HasClamps { get; private set; }
 
     public int Grounds { get; private set; }
 
@@ -98,6 +100,10 @@ internal sealed class FillContents
 
         return box.Devices.Count > 0 ? GangsLeft(box, wideAbove) > 0 : build.HoldsDevices;
     }
+
+    /// <summary>What the description leaves open, so that there may be less or more in a box.</summary>
+    public MissingFacts LeftOpen(DeviceBox box, KindPart build) =>
+        (MayHoldMore(box, build, wideAbove) || !IsOfOneSize ? MissingFacts.Devices : MissingFacts.None) | (MayHaveClamps(box, build) ? MissingFacts.Clamps : MissingFacts.None);
 
     /// <summary>A one-gang plastic box holds cables by a flap unless it says otherwise, a cast box by its hubs; wider ones, and metal ones, often have clamps inside.</summary>
     public static bool MayHaveClamps(DeviceBox box, KindPart build) =>
@@ -145,6 +151,14 @@ internal sealed class FillContents
         {
             counts[Sizes + thickest.Place] += free;
         }
+    }
+
+    private void Clear()
+    {
+        System.Array.Clear(counts, 0, counts.Length);
+        (thinnest, thickest, feeding) = (default, default, 0);
+        (Largest, LargestGround, LargestIsolatedGround) = (default, default, default);
+        (Grounds, IsolatedGrounds) = (0, 0);
     }
 
     private void Count(ConductorSize size, int count, int each, bool mayFeed)

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -26,7 +25,7 @@ public sealed partial record FillLimit : LimitRule
     public override void State(PlacementSite site, LimitStatement statement)
     {
         // A box whose mark isn't known needs no mark if the smallest of its kind holds all that may be in it.
-        bool isRoomy = site.Box.Volume is null && site.Box.LeastVolume is { } least && BoxFill.IsCountable(site.Box.Source) && BoxFill.Of(site.Box.Source, Counting, site.Box.Build, true).Total <= least;
+        bool isRoomy = site.Box.Volume is null && site.Box.LeastVolume is { } least && BoxFill.IsCountable(site.Box.Source) && TotalOf(site.Box.Source, site, true, statement) <= least;
         Judge(site, site.Box.Source, isRoomy ? site.Box.LeastVolume : site.Box.Volume, null, statement);
         foreach ((DeviceBox part, Volume? volume, int number) in FillCompartments.Of(site.Box.Source))
         {
@@ -48,29 +47,29 @@ public sealed partial record FillLimit : LimitRule
             return;
         }
 
-        BoxFill least = BoxFill.Of(box, Counting, site.Box.Build, false);
-
-        // What isn't stated may take room as well: it matters only where it would turn the verdict.
-        if (least.Total <= room && least.LeftOpen != MissingFacts.None && BoxFill.Of(box, Counting, site.Box.Build, true) is var most && most.Total > room)
+        Volume total = TotalOf(box, site, false, statement);
+        MissingFacts open = statement.Scratch.Of<FillContents>().LeftOpen(box, site.Box.Build);
+        if (room is not { } volume)
         {
-            Judge(most, room, least.LeftOpen, compartment, site.Units, statement);
+            statement.DependsOn(total, MissingFacts.BoxVolume, (this, box, site, compartment, false), Said);
+        }
+        else if (total <= volume && open != MissingFacts.None && TotalOf(box, site, true, statement) is var most && most > volume)
+        {
+            // What isn't stated may take room as well: it matters only where it would turn the verdict.
+            statement.DependsOn(most, open, (this, box, site, compartment, true), Said);
         }
         else
         {
-            Judge(least, room, room is null ? MissingFacts.BoxVolume : MissingFacts.None, compartment, site.Units, statement);
+            statement.Judge(total, QuantitySet.AtMost(volume), (this, box, site, compartment, false), Said);
         }
     }
 
-    private static void Judge(BoxFill fill, Volume? room, MissingFacts open, int? compartment, LengthUnits units, LimitStatement statement)
+    private Volume TotalOf(DeviceBox box, PlacementSite site, bool most, LimitStatement statement) =>
+        FillSum.Of(statement.Scratch.Of<FillContents>().Of(box, site.Box.Build, Counting, most), Counting, null);
+
+    private static Wording Said((FillLimit Row, DeviceBox Box, PlacementSite Site, int? Compartment, bool Most) of)
     {
-        Func<Wording> because = () => compartment is { } number ? $"in compartment {number} from the left, {fill.Worded(units):fill}" : fill.Worded(units);
-        if (open == MissingFacts.None && room is { } volume)
-        {
-            statement.Judge(fill.Total, QuantitySet.AtMost(volume), because);
-        }
-        else
-        {
-            statement.DependsOn(fill.Total, open, because);
-        }
+        Wording fill = BoxFill.Of(of.Box, of.Row.Counting, of.Site.Box.Build, of.Most).Worded(of.Site.Units);
+        return of.Compartment is { } number ? $"in compartment {number} from the left, {fill}" : fill;
     }
 }

@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>The sum of what is in a box, after a document. Most boxes are asked for their total alone, so lines are written down only where there is a list for them.</summary>
-internal sealed class FillSum
+internal struct FillSum
 {
     private static readonly Wording IsolatedGrounds = $"isolated grounds";
     private static readonly Wording EquipmentGrounds = $"equipment grounds";

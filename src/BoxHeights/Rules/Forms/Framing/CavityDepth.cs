@@ -26,12 +26,10 @@ public sealed partial record CavityDepth : LimitRule
 
         if (reach.From > cavity || reach.To <= cavity)
         {
-            Judge(reach.From > cavity ? reach.From : reach.To, cavity, site.Units, statement);
+            Distance measured = reach.From > cavity ? reach.From : reach.To;
+            statement.Judge(measured, DistanceSet.AtMost(cavity), (measured, site.Units), static said => $"reaching {Printed.OffBy(said.measured, said.Units):depth} behind the face of the studs");
         }
     }
-
-    private static void Judge(Distance measured, Distance cavity, LengthUnits units, LimitStatement statement) =>
-        statement.Judge(measured, DistanceSet.AtMost(cavity), () => $"reaching {Printed.OffBy(measured, units):depth} behind the face of the studs");
 
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog)

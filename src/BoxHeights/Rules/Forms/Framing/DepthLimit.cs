@@ -110,7 +110,7 @@ public sealed partial record DepthLimit : LimitRule
     /// <summary>What a device may be connected to; all of it where nothing is said of conductors.</summary>
     private List<DepthOnConductors> MayFeed(BoxTraits box)
     {
-        FillContents contents = new(box.Source, box.Build, null, most: false);
+        FillContents contents = new FillContents().Of(box.Source, box.Build, null, most: false);
         List<DepthOnConductors> may = [];
         for (int place = 1; place < ConductorSize.Count; place++)
         {

@@ -26,7 +26,7 @@ internal sealed class NailedStretches
 
     private static NailedStretches All(PlacementSite site, WallFraming framing, Distance within, PlacementStatement statement)
     {
-        NailedStretches nailed = statement.Scratch<NailedStretches>();
+        NailedStretches nailed = statement.Scratch.Of<NailedStretches>();
         nailed.Begin(site, framing, within);
         Distance reach = site.Box.Size.WidthRange.To + within;
         foreach (FramingMember member in framing.Members)

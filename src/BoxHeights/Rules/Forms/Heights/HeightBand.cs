@@ -102,7 +102,8 @@ public sealed partial record HeightBand : PlacementRule
             return;
         }
 
-        List<Slab> parts = [];
+        List<Slab> parts = statement.Scratch.Of<List<Slab>>();
+        parts.Clear();
         foreach (Obstruction obstruction in obstructions)
         {
             bool matters = statement.Matters(obstruction.Left, obstruction.Right);
@@ -123,7 +124,7 @@ public sealed partial record HeightBand : PlacementRule
     /// <summary>Parts of the wall with limits of their own, and what is clear around them, all ends included: a box right at the end of a counter has to suit both.</summary>
     private static void Around(List<Slab> parts, in AllowedHeights clear, PlacementStatement statement)
     {
-        parts.Sort((a, b) => a.LeftTicks.CompareTo(b.LeftTicks));
+        parts.Sort(static (a, b) => a.LeftTicks.CompareTo(b.LeftTicks));
         Distance from = Distance.MinValue;
         foreach (Slab part in parts)
         {

@@ -20,12 +20,10 @@ public sealed partial record RatedOpening : LimitRule
     {
         if (site.Wall is { Rated: true } && IsOfSteel(site.Box))
         {
-            Judge(AreaOf(site.Box), site.Units, statement);
+            Quantity area = AreaOf(site.Box);
+            statement.Judge(area, QuantitySet.AtMost(Largest), (area, site.Units), static said => $"a metal box of {Printed.Exactly(said.area, said.Units):area} in a rated wall");
         }
     }
-
-    private void Judge(Quantity area, LengthUnits units, LimitStatement statement) =>
-        statement.Judge(area, QuantitySet.AtMost(Largest), () => $"a metal box of {Printed.Exactly(area, units):area} in a rated wall");
 
     /// <inheritdoc/>
     public override IEnumerable<DeviceBox> Mends(BoxTraits box, Quantity measured, PartsCatalog catalog) => [];
