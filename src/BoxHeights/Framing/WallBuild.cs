@@ -48,22 +48,6 @@ public sealed class WallBuild
     /// <summary>Where its seams fall; null where that isn't stated, or is counted from a ceiling of unknown height.</summary>
     public HungBoards? Boards { get; }
 
-    /// <summary>Works out what a wall of a room is built of.</summary>
-    /// <param name="wall">The wall.</param>
-    /// <param name="room">Its room.</param>
-    /// <param name="storey">The room's storey; null where it isn't described.</param>
-    /// <exception cref="ArgumentNullException">The wall or the room is null.</exception>
-    /// <exception cref="OverflowException">Its measures are beyond the scale.</exception>
-    internal static WallBuild Of(Wall wall, Room room, Storey? storey) => new(
-        wall ?? throw new ArgumentNullException(nameof(wall)),
-        storey,
-        CeilingOver(room, storey) is { } ceiling && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall) ? boardWall : null);
-
-    /// <summary>Works out what a wall of an outside face is built of.</summary>
-    /// <param name="wall">The wall.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="wall"/> is null.</exception>
-    internal static WallBuild OfOutside(Wall wall) => new(wall ?? throw new ArgumentNullException(nameof(wall)), null, null);
-
     /// <summary>The ceiling of a room: its own, else its storey's; null where neither is stated.</summary>
     /// <param name="room">The room.</param>
     /// <param name="storey">Its storey; null where it isn't described.</param>

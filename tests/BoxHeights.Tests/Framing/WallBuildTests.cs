@@ -1,4 +1,3 @@
-using System;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
@@ -16,7 +15,7 @@ public sealed class WallBuildTests
     [Fact]
     public void Of_AWallThatSaysNothing_TakesItsStoreys()
     {
-        WallBuild build = WallBuild.Of(Wall, Kitchen, Ground);
+        WallBuild build = Of(Wall, Kitchen, Ground);
         Assert.Same(Usual, build.StudLayout);
         Assert.True(build.AreStudsInherited && build.AreBoardsInherited);
         Assert.Equal(CaseFile.Inches("48-1/2"), build.Boards!.Seams[0].From);
@@ -28,7 +27,7 @@ public sealed class WallBuildTests
     {
         StudLayout own = Usual.WithSpacing(CaseFile.Inches("24"));
         BoardLayout upright = new BoardLayout().WithHung(BoardDirection.Vertical);
-        WallBuild build = WallBuild.Of(Wall.WithStuds(own).WithBoards(upright), Kitchen, Ground);
+        WallBuild build = Of(Wall.WithStuds(own).WithBoards(upright), Kitchen, Ground);
         Assert.Same(own, build.StudLayout);
         Assert.Same(upright, build.BoardLayout);
         Assert.False(build.AreStudsInherited || build.AreBoardsInherited);
@@ -39,8 +38,8 @@ public sealed class WallBuildTests
     public void Of_ARoomWithItsOwnCeiling_CountsSeamsFromThat()
     {
         Room own = Kitchen.WithCeiling(new Ceiling().WithFraming(CaseFile.Inches("98-1/8")).WithBoard(CaseFile.Inches("5/8")));
-        Assert.Equal(CaseFile.Inches("49-1/2"), WallBuild.Of(Wall, own, Ground).Boards!.Seams[0].From);
-        Assert.Null(WallBuild.Of(Wall, Kitchen, Ground.WithCeiling(null)).Boards);
+        Assert.Equal(CaseFile.Inches("49-1/2"), Of(Wall, own, Ground).Boards!.Seams[0].From);
+        Assert.Null(Of(Wall, Kitchen, Ground.WithCeiling(null)).Boards);
         Assert.Same(own.Ceiling, WallBuild.CeilingOver(own, Ground));
         Assert.Same(Ground.Ceiling, WallBuild.CeilingOver(Kitchen, Ground));
         Assert.Null(WallBuild.CeilingOver(Kitchen, null));
@@ -48,9 +47,9 @@ public sealed class WallBuildTests
 
     // A storey's studs are pulled from an end as one sees it from inside.
     [Fact]
-    public void OfOutside_AWallThatSaysNothing_HasNone()
+    public void Build_OfAnOutsideWallThatSaysNothing_HasNone()
     {
-        WallBuild build = WallBuild.OfOutside(Wall);
+        WallBuild build = new(Wall, null, null);
         Assert.Null(build.StudLayout);
         Assert.Null(build.Boards);
         Assert.False(build.AreStudsInherited);
@@ -59,12 +58,14 @@ public sealed class WallBuildTests
     [Fact]
     public void Of_MoreStudsThanCanBeCounted_HasNone()
     {
-        WallBuild build = WallBuild.Of(Wall.WithStuds(Usual.WithSpacing(Distance.FromTicks(1))), Kitchen, Ground);
+        WallBuild build = Of(Wall.WithStuds(Usual.WithSpacing(Distance.FromTicks(1))), Kitchen, Ground);
         Assert.True(build.HasTooManyStuds);
         Assert.Null(build.Studs);
         Assert.Null(build.Framing);
-        Assert.Throws<ArgumentNullException>(() => WallBuild.Of(null!, Kitchen, Ground));
     }
+
+    private static WallBuild Of(Wall wall, Room room, Storey storey) =>
+        new(wall, storey, WallBuild.CeilingOver(room, storey) is { } ceiling && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall) ? boardWall : null);
 
     private static Wall Wall => new("north", CaseFile.Inches("144"));
 }

@@ -3,20 +3,8 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>A stretch along a wall and the heights that a rule allows there.</summary>
-public readonly struct Slab
+internal readonly struct Slab(long left, long right, in AllowedHeights allowed, bool restsOnAssumedStuds = false, object? about = null)
 {
-    internal Slab(long left, long right, in AllowedHeights allowed, bool restsOnAssumedStuds = false, object? about = null)
-    {
-        LeftTicks = left;
-        RightTicks = right;
-        Allowed = allowed;
-        RestsOnAssumedStuds = restsOnAssumedStuds;
-        About = about;
-    }
-
-    /// <summary>The stretch, and what is allowed over it.</summary>
-    public override string ToString() => Left + " to " + Right + ": " + Allowed;
-
     /// <summary>The stretch's left end, from the wall's left end.</summary>
     public Distance Left => Distance.FromTicks(LeftTicks);
 
@@ -24,17 +12,17 @@ public readonly struct Slab
     public Distance Right => Distance.FromTicks(RightTicks);
 
     /// <summary>The heights allowed over it.</summary>
-    public AllowedHeights Allowed { get; }
+    public AllowedHeights Allowed { get; } = allowed;
 
-    internal long LeftTicks { get; }
+    internal long LeftTicks { get; } = left;
 
-    internal long RightTicks { get; }
+    internal long RightTicks { get; } = right;
 
     /// <summary>Whether it is so only if studs stand where they are assumed to, which a finding then says.</summary>
-    internal bool RestsOnAssumedStuds { get; }
+    internal bool RestsOnAssumedStuds { get; } = restsOnAssumedStuds;
 
     /// <summary>The thing that it is stated of: an opening, a finish, a door; null where it is about none.</summary>
-    internal object? About { get; }
+    internal object? About { get; } = about;
 }
 
 /// <summary>Takes what a placement rule states.</summary>
