@@ -1,4 +1,5 @@
 using System;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -29,17 +30,25 @@ public sealed class Booklet
     /// <summary>The booklet.</summary>
     /// <param name="pictures">How its pictures are drawn, but that none is wider than a page or so high that two don't stand on one; each gets ids of its own, and one legend is for all.</param>
     /// <exception cref="ArgumentNullException"><paramref name="pictures"/> is null.</exception>
-    public string ToHtml(PictureOptions pictures)
+    public string ToHtml(PictureOptions pictures) => ToHtml(pictures, CancellationToken.None);
+
+    /// <summary>The booklet, unless somebody gives up.</summary>
+    /// <param name="pictures">How its pictures are drawn.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="pictures"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public string ToHtml(PictureOptions pictures, CancellationToken cancellationToken)
     {
         PictureOptions sheet = (pictures ?? throw new ArgumentNullException(nameof(pictures))).WithWidth(Math.Min(pictures.Width, PageWidth)).WithDrawingHeight(pictures.DrawingHeight ?? HalfAPage)
             .WithLayers(pictures.Layers & ~PictureLayers.Legend);
-        MendedDwelling mended = report.Mend();
-        MarkSheet marks = MarkSheet.For(report);
+        MendedDwelling mended = report.Mended(cancellationToken);
+        MarkSheet marks = MarkSheet.For(report, MarkOptions.Default, cancellationToken);
         StoryPole pole = StoryPole.For(marks);
         HtmlPage page = new(report.Dwelling.Name);
-        FirstSheet.Write(page, report, mended);
+        FirstSheet.Write(page, report, mended, cancellationToken);
         foreach (Storey storey in mended.Dwelling.Storeys)
         {
+            cancellationToken.ThrowIfCancellationRequested();
             StoreyPicture plan = StoreyPicture.For(mended.Evaluation, storey.Id);
             if (plan.Storey.Rooms.Count > 1)
             {
@@ -52,16 +61,18 @@ public sealed class Booklet
         RoomSheets sheets = new(page, mended.Evaluation, marks, sheet);
         foreach (Room room in mended.Dwelling.Rooms)
         {
+            cancellationToken.ThrowIfCancellationRequested();
             sheets.Write(room);
         }
 
         foreach (OutsideFace face in mended.Dwelling.Outside)
         {
+            cancellationToken.ThrowIfCancellationRequested();
             sheets.Write(face);
         }
 
         page.Begin("Ceiling plan", "ceilings");
-        page.Table(CeilingPlan.For(report).Table());
+        page.Table(CeilingPlan.For(report, cancellationToken).Table());
         page.End();
         page.Begin("Story pole", "pole");
         foreach (string stand in PolePicture.For(pole).Apart(sheet.WithIdPrefix("pole-")))
@@ -74,11 +85,11 @@ public sealed class Booklet
         page.List("Not on the pole", pole.LeftOut);
         page.End();
         page.Begin("Order list", "order");
-        OrderList order = OrderList.For(report);
+        OrderList order = OrderList.For(report, cancellationToken);
         page.Table(order.Table());
         page.List(OrderList.NotCountedHeading, order.NotCounted);
         page.End();
-        CutoutList cutouts = CutoutList.For(report);
+        CutoutList cutouts = CutoutList.For(report, cancellationToken);
         page.Begin("Cutouts", "cutouts");
         page.Paragraph(cutouts.Explained);
         page.Table(cutouts.Table());

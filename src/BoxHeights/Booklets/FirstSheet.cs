@@ -1,11 +1,12 @@
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights;
 
 /// <summary>The sheet on top: what couldn't be judged, what is wrong and what to do, and what is left.</summary>
 internal static class FirstSheet
 {
-    public static void Write(HtmlPage page, Evaluation report, MendedDwelling mended)
+    public static void Write(HtmlPage page, Evaluation report, MendedDwelling mended, CancellationToken cancellation)
     {
         page.Begin(report.Dwelling.Name, "first");
         page.Paragraph(report.Findings.Count == 0
@@ -18,7 +19,7 @@ internal static class FirstSheet
         {
             Cause cause = report.Causes[i];
             List<string> remedies = [];
-            foreach (Remedy remedy in cause.Remedies)
+            foreach (Remedy remedy in cause.FindRemedies(cancellation))
             {
                 remedies.Add(remedy.Text);
             }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -28,9 +29,16 @@ public sealed partial class CeilingPlan
     /// <summary>The ceiling plan of an evaluated dwelling.</summary>
     /// <param name="evaluation">The evaluation.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static CeilingPlan For(Evaluation evaluation)
+    public static CeilingPlan For(Evaluation evaluation) => For(evaluation, CancellationToken.None);
+
+    /// <summary>The ceiling plan of an evaluated dwelling, unless somebody gives up.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static CeilingPlan For(Evaluation evaluation, CancellationToken cancellationToken)
     {
-        MendedDwelling mended = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mend();
+        MendedDwelling mended = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mended(cancellationToken);
         List<ResolvedSpace> spaces = [];
         foreach (ResolvedSurface surface in mended.Evaluation.State.Surfaces)
         {

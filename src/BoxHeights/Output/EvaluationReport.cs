@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -45,9 +46,18 @@ public sealed record EvaluationReport
     /// <param name="evaluation">The evaluation.</param>
     /// <param name="withRemedies">Whether what would mend each cause is looked for, which takes longer than the evaluation did.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static EvaluationReport Of(Evaluation evaluation, bool withRemedies = true)
+    public static EvaluationReport Of(Evaluation evaluation, bool withRemedies = true) => Of(evaluation, withRemedies, CancellationToken.None);
+
+    /// <summary>The data of an evaluation, unless somebody gives up.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="withRemedies">Whether what would mend each cause is looked for.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static EvaluationReport Of(Evaluation evaluation, bool withRemedies, CancellationToken cancellationToken)
     {
         _ = evaluation ?? throw new ArgumentNullException(nameof(evaluation));
+        cancellationToken.ThrowIfCancellationRequested();
         List<ReportedRule> rules = [];
         HashSet<string> known = new(StringComparer.Ordinal);
         Dictionary<Finding, int> places = new(new Identity());
@@ -69,7 +79,7 @@ public sealed record EvaluationReport
             Causes = evaluation.Causes.Select(cause => new ReportedCause(cause.Title)
             {
                 Findings = cause.Findings.Select(finding => places[finding]),
-                Remedies = withRemedies ? cause.Remedies.Select(ReportedRemedy.Of) : default,
+                Remedies = withRemedies ? cause.FindRemedies(cancellationToken).Select(ReportedRemedy.Of) : default,
             }),
             NotJudged = evaluation.NotJudged,
             NotChecked = evaluation.NotChecked,

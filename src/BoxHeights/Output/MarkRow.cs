@@ -26,7 +26,7 @@ public sealed record MarkRow
     /// <remarks>Along a stair the tread comes first, and how far above it. Where studs are only assumed it is the one that the box is near to, named as such; empty where nothing is known to stand.</remarks>
     public string Stud { get; init; } = "";
 
-    /// <summary>"stop: see 3" where something about the box is open that nothing mends: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText"/>, counted from 1; else empty. Such a box has no mark.</summary>
+    /// <summary>"stop: see 3" where something about the box is open that nothing mends: by its number in <see cref="Evaluation.Causes"/> and <see cref="Evaluation.ToText()"/>, counted from 1; else empty. Such a box has no mark.</summary>
     public string Stop { get; init; } = "";
 
     /// <summary>The height above the room's subfloor; null where it can't be told.</summary>

@@ -74,7 +74,7 @@ public sealed partial class MarkSheet
     public static MarkSheet For(Evaluation evaluation, MarkOptions options, CancellationToken cancellationToken)
     {
         _ = evaluation ?? throw new ArgumentNullException(nameof(evaluation));
-        MendedDwelling? mended = (options ?? throw new ArgumentNullException(nameof(options))).AsDescribed ? null : evaluation.Mend(cancellationToken);
+        MendedDwelling? mended = (options ?? throw new ArgumentNullException(nameof(options))).AsDescribed ? null : evaluation.Mended(cancellationToken);
         Evaluation exact = mended?.Evaluation ?? evaluation;
         LayoutState state = exact.State;
         MarkWords words = new(evaluation, mended);

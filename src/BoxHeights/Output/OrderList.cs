@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Text;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -27,9 +28,16 @@ public sealed partial class OrderList
     /// <summary>The order list of an evaluated dwelling.</summary>
     /// <param name="evaluation">The evaluation, whose catalog and units the list takes.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static OrderList For(Evaluation evaluation)
+    public static OrderList For(Evaluation evaluation) => For(evaluation, CancellationToken.None);
+
+    /// <summary>The order list of an evaluated dwelling, unless somebody gives up.</summary>
+    /// <param name="evaluation">The evaluation, whose catalog and units the list takes.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static OrderList For(Evaluation evaluation, CancellationToken cancellationToken)
     {
-        OrderCount count = new((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mend().Evaluation.State);
+        OrderCount count = new((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mended(cancellationToken).Evaluation.State);
         return new(count.Dwelling, count.Rows(), count.NotCounted());
     }
 

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -34,7 +35,14 @@ public sealed partial class StoryPole
     /// <summary>The pole of an evaluated dwelling, as <see cref="MarkSheet.For(Evaluation)"/> marks it.</summary>
     /// <param name="evaluation">The evaluation.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static StoryPole For(Evaluation evaluation) => For(MarkSheet.For(evaluation));
+    public static StoryPole For(Evaluation evaluation) => For(evaluation, CancellationToken.None);
+
+    /// <summary>The pole of an evaluated dwelling, unless somebody gives up.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static StoryPole For(Evaluation evaluation, CancellationToken cancellationToken) => For(MarkSheet.For(evaluation, MarkOptions.Default, cancellationToken));
 
     /// <summary>The pole of a sheet's marks.</summary>
     /// <param name="marks">The sheet.</param>

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -46,14 +47,22 @@ public sealed partial class CutoutList
     /// <summary>The cutouts of an evaluated dwelling.</summary>
     /// <param name="evaluation">The evaluation.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static CutoutList For(Evaluation evaluation)
+    public static CutoutList For(Evaluation evaluation) => For(evaluation, CancellationToken.None);
+
+    /// <summary>The cutouts of an evaluated dwelling, unless somebody gives up.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static CutoutList For(Evaluation evaluation, CancellationToken cancellationToken)
     {
-        Evaluation mended = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mend().Evaluation;
+        Evaluation mended = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Mended(cancellationToken).Evaluation;
         List<BoardCutouts> walls = [];
         foreach (Room room in mended.Dwelling.Rooms)
         {
             foreach (Wall wall in room.Walls)
             {
+                cancellationToken.ThrowIfCancellationRequested();
                 if (!room.Untouched && mended.IsResolved && BoardCutouts.For(mended, room.Id + "/" + wall.Id) is { Boards.Count: > 0 } cutouts)
                 {
                     walls.Add(cutouts);

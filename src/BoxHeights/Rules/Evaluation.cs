@@ -141,10 +141,22 @@ public sealed partial class Evaluation
     }
 
     /// <summary>What couldn't be judged, the causes with their remedies, what is met, and what no rule looks at, as plain text.</summary>
-    public string ToText() => EvaluationText.Of(this);
+    public string ToText() => ToText(CancellationToken.None);
+
+    /// <summary>The same, unless somebody gives up: remedies take longer to find than the evaluation did.</summary>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public string ToText(CancellationToken cancellationToken) => EvaluationText.Of(this, cancellationToken);
 
     /// <summary>How many findings there are, and the first of them.</summary>
     public override string ToString() => Words.Format(Findings.Count == 0 ? EvaluationText.Counted(0) : $"{EvaluationText.Counted(Findings.Count):count}: {Findings[0].Wording:first}");
+
+    /// <summary>The same for papers: they end even where it is worked out already.</summary>
+    internal MendedDwelling Mended(CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        return Mend(cancellation);
+    }
 
     /// <summary>What its rules state, and where boxes are.</summary>
     internal LayoutState State => state;

@@ -12,7 +12,7 @@ public sealed class FindingPlace
     /// <summary>The finding.</summary>
     public Finding Finding { get; }
 
-    /// <summary>The number of its cause in <see cref="Evaluation.ToText"/>: its place in <see cref="Evaluation.Causes"/>, from 1.</summary>
+    /// <summary>The number of its cause in <see cref="Evaluation.ToText()"/>: its place in <see cref="Evaluation.Causes"/>, from 1.</summary>
     public int Number { get; }
 
     /// <summary>The rectangles of the wall that it is about; none where it is about all of it, or where that isn't known.</summary>

@@ -79,6 +79,46 @@ public sealed class BoundedWorkTests
         Assert.Equal(evaluation.ToText(), again.ToText());
     }
 
+    // Every paper that mends or looks for remedies ends when it is told to, whether the dwelling is mended already or not, and afterwards says what it says of an evaluation that nobody ended.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Cancelled_PapersAndReports_EndAndSayTheSameTheNextTime(bool isMended)
+    {
+        using CancellationTokenSource source = new();
+        source.Cancel();
+        Dwelling house = OrdinaryHouses.Make(5, 8);
+        Evaluation whole = Evaluator.Evaluate(house);
+        Evaluation ended = Evaluator.Evaluate(house);
+        if (isMended)
+        {
+            _ = ended.Mend();
+        }
+
+        Func<Evaluation, CancellationToken, string>[] papers =
+        [
+            (evaluation, token) => OrderList.For(evaluation, token).ToMarkdown(),
+            (evaluation, token) => CeilingPlan.For(evaluation, token).ToMarkdown(),
+            (evaluation, token) => CutoutList.For(evaluation, token).ToMarkdown(),
+            (evaluation, token) => StoryPole.For(evaluation, token).ToMarkdown(),
+            (evaluation, token) => MarkSheet.For(evaluation, MarkOptions.Default, token).ToMarkdown(),
+            (evaluation, token) => evaluation.ToText(token),
+            (evaluation, token) => evaluation.Mend().ToText(token),
+            (evaluation, token) => string.Join('\n', EvaluationReport.Of(evaluation, true, token).Causes.SelectMany(cause => cause.Remedies).Select(remedy => remedy.Text)),
+            (evaluation, token) => Booklet.For(evaluation).ToHtml(PictureOptions.Default, token),
+        ];
+        string[] usual =
+        [
+            OrderList.For(whole).ToMarkdown(), CeilingPlan.For(whole).ToMarkdown(), CutoutList.For(whole).ToMarkdown(), StoryPole.For(whole).ToMarkdown(), MarkSheet.For(whole).ToMarkdown(),
+            whole.ToText(), whole.Mend().ToText(), string.Join('\n', EvaluationReport.Of(whole).Causes.SelectMany(cause => cause.Remedies).Select(remedy => remedy.Text)), Booklet.For(whole).ToHtml(),
+        ];
+        for (int i = 0; i < papers.Length; i++)
+        {
+            Assert.ThrowsAny<OperationCanceledException>(() => papers[i](ended, source.Token));
+            Assert.Equal(usual[i], papers[i](ended, CancellationToken.None));
+        }
+    }
+
     // What was ended in its middle is worked out again from the start: remedies that were tried out by then leave no trace.
     [Theory]
     [InlineData(1)]

@@ -34,7 +34,7 @@ internal static class NotebookHtml
         switch (value)
         {
             case Evaluation evaluation:
-                FirstSheet.Write(page, evaluation, evaluation.Mend());
+                FirstSheet.Write(page, evaluation, evaluation.Mend(), default);
                 break;
             case Finding finding:
                 page.Table("", FindingColumns, [Row(finding)]);

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Text;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -45,8 +46,14 @@ public sealed partial class MendedDwelling
     public MendedBox? Find(string id) => id is not null && byId.TryGetValue(id, out MendedBox? box) ? box : null;
 
     /// <summary>Each change in a line, then what isn't mended.</summary>
-    public string ToText()
+    public string ToText() => ToText(CancellationToken.None);
+
+    /// <summary>The same, unless somebody gives up: what is left is looked at once more.</summary>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public string ToText(CancellationToken cancellationToken)
     {
+        cancellationToken.ThrowIfCancellationRequested();
         StringBuilder text = new();
         text.Append(Dwelling.Name).Append(": ").Append(Boxes.Count).Append(Boxes.Count == 1 ? " box" : " boxes").Append(" to set otherwise, ")
             .Append(Left.Count).Append(" left that nothing here mends.\n");
@@ -58,7 +65,7 @@ public sealed partial class MendedDwelling
         foreach (Cause cause in Left)
         {
             text.Append("! ").Append(cause.Title).Append('\n');
-            foreach (Remedy remedy in cause.Remedies)
+            foreach (Remedy remedy in cause.FindRemedies(cancellationToken))
             {
                 text.Append("  ").Append(remedy.Text).Append('\n');
             }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Threading;
 
 namespace BoxHeights;
 
@@ -9,8 +10,9 @@ internal static class EvaluationText
     // What more there is goes to the end: the first causes are to be seen on the first screen.
     private const int MostOnTop = 3;
 
-    public static string Of(Evaluation evaluation)
+    public static string Of(Evaluation evaluation, CancellationToken cancellation)
     {
+        cancellation.ThrowIfCancellationRequested();
         ReportText text = new(evaluation.Words);
         Items<Cause> causes = evaluation.Causes;
         Wording name = Wording.Name(evaluation.Dwelling.Name);
@@ -36,7 +38,7 @@ internal static class EvaluationText
                 text.Indented($"also missed: {cause.AlsoMissed:rules}");
             }
 
-            foreach (Remedy remedy in cause.Remedies)
+            foreach (Remedy remedy in cause.FindRemedies(cancellation))
             {
                 bool again = said.TryGetValue(remedy.Text, out int before);
                 text.Indented(again ? $"do: as said under {before:number}" : (Wording)$"do: {remedy.Wording:remedy}");
