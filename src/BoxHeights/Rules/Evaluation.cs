@@ -249,7 +249,7 @@ public sealed partial class Evaluation
     {
         lock (state.Gate)
         {
-            return (finder ??= new(evaluator, Findings, state)).For(cause, cancellation);
+            return (finder ??= new(Findings, state)).For(cause, cancellation);
         }
     }
 

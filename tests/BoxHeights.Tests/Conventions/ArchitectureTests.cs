@@ -53,8 +53,8 @@ public sealed class ArchitectureTests
         ["Forms/Circuits"] = ["Terms", "Families"],
         ["Habits"] = ["Terms", "Families"],
         ["Engine"] = ["Terms", "Families", "Habits"],
-        ["Results"] = ["Terms", "Families", "Habits", "Engine", "Rules"],
-        ["Mending"] = ["Terms", "Families", "Habits", "Engine", "Results", "Rules"],
+        ["Results"] = ["Terms", "Families", "Habits", "Engine"],
+        ["Mending"] = ["Terms", "Families", "Habits", "Engine", "Results"],
         ["Rules"] = ["Terms", "Families", "Habits", "Engine", "Results", "Mending"],
     };
 

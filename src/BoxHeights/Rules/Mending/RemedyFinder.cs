@@ -12,10 +12,10 @@ internal sealed partial class RemedyFinder
     private readonly BoxesSetTogether sticks;
     private readonly Dictionary<List<int>, List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)>> tried = [];
 
-    public RemedyFinder(LayoutEvaluator evaluator, Items<Finding> findings, LayoutState state)
+    public RemedyFinder(Items<Finding> findings, LayoutState state)
     {
         this.state = state;
-        trials = new(evaluator, findings, state);
+        trials = new(findings, state);
         places = new(state);
         sticks = new(state);
     }

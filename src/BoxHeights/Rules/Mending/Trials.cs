@@ -7,7 +7,6 @@ namespace BoxHeights.Rules;
 /// <summary>Tries remedies out. One that changes boxes where they are is tried in a layout of its own, in which only what it touches is judged again.</summary>
 internal sealed class Trials
 {
-    private readonly LayoutEvaluator evaluator;
     private readonly LayoutState state;
     private readonly Dictionary<(string RuleId, string Subject), List<Finding>> known = [];
     private readonly Dictionary<string, List<Finding>> ofBoxes = new(StringComparer.Ordinal);
@@ -17,9 +16,8 @@ internal sealed class Trials
     private int triesLeft;
     private HashSet<string>? namesOfParts;
 
-    public Trials(LayoutEvaluator evaluator, Items<Finding> findings, LayoutState state)
+    public Trials(Items<Finding> findings, LayoutState state)
     {
-        this.evaluator = evaluator;
         this.state = state;
         foreach (Finding finding in findings)
         {
@@ -106,7 +104,7 @@ internal sealed class Trials
         }
 
         using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed) : null;
-        return read(NotOfTheirLike(trial?.Findings ?? (IEnumerable<Finding>)evaluator.Evaluate(remedy.ApplyTo(state.Dwelling), cancellation).Findings, added));
+        return read(NotOfTheirLike(trial?.Findings ?? FoundWith(remedy), added));
     }
 
     /// <summary>Not the first box of its kind, which changes what is asked of other spaces; not one with the id of a room; nor any where a rule may look at all boxes. Then the dwelling is evaluated with them.</summary>
@@ -119,6 +117,17 @@ internal sealed class Trials
         }
 
         return isSo;
+    }
+
+    /// <summary>All that is found in the dwelling with a remedy carried out.</summary>
+    private List<Finding> FoundWith(Remedy remedy)
+    {
+        Dwelling dwelling = remedy.ApplyTo(state.Dwelling);
+        LayoutState layout = state.Like(dwelling, cancellation) ?? new(dwelling, state.Rules, state.Options, cancellation);
+        layout.JudgeEntered(isTrial: true);
+        List<Finding> found = [];
+        layout.CollectInto(found);
+        return found;
     }
 
     /// <summary>The layout in which remedies are tried out.</summary>
@@ -191,7 +200,7 @@ internal sealed class Trials
 
         if (remedy.Changes.Count == 0)
         {
-            return LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling), cancellation).Findings);
+            return LeftOf(FoundWith(remedy));
         }
 
         List<int> moved = [];
@@ -215,7 +224,7 @@ internal sealed class Trials
             // A rule of a caller's own may part boxes by what a remedy changes: then groups have to be made anew.
             return moved.TrueForAll(box => layout.Groups.Holds(box, layout))
                 ? LeftAround(layout, [.. moved, .. boxes], remedy is MoveBoxes)
-                : LeftOf(evaluator.Evaluate(remedy.ApplyTo(state.Dwelling), cancellation).Findings);
+                : LeftOf(FoundWith(remedy));
         }
         catch (OverflowException)
         {

@@ -156,7 +156,7 @@ internal static class CoverageText
     }
 
     /// <summary>What no rule looks at, and the rules that judged something by a part of their text only.</summary>
-    public static void AppendNeverLookedAt(ReportText text, Evaluation evaluation, IReadOnlyList<Judgement> told)
+    public static void AppendNeverLookedAt(ReportText text, RuleSet rules, IReadOnlyList<Judgement> told)
     {
         HashSet<string> spoke = new(StringComparer.Ordinal);
         foreach (Judgement one in told)
@@ -165,7 +165,7 @@ internal static class CoverageText
         }
 
         List<string> parts = [];
-        foreach (Rule rule in evaluation.Rules.Rules)
+        foreach (Rule rule in rules.Rules)
         {
             if (rule.LeavesOut is not null && spoke.Contains(rule.Id))
             {
@@ -173,7 +173,7 @@ internal static class CoverageText
             }
         }
 
-        text.Line($"Not looked at by any rule here: {Wording.Apart(evaluation.NotChecked.Select(Wording.Term)):all}.");
+        text.Line($"Not looked at by any rule here: {Wording.Apart(new Items<string>(Scope.NotCoveredBy(rules)).Select(Wording.Term)):all}.");
         if (parts.Count > 0)
         {
             text.Line($"Applied in part, as each of them says: {string.Join(", ", parts):rules}.");

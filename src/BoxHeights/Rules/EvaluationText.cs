@@ -53,7 +53,7 @@ internal static class EvaluationText
         CoverageText.Append(text, CoverageText.Rest(told, severity => severity != Severity.Violation), 0, int.MaxValue, $"Of advice and habits, not judged here:");
         CoverageText.AppendMet(text, told);
         CoverageText.AppendUntouched(text, evaluation.Dwelling);
-        CoverageText.AppendNeverLookedAt(text, evaluation, told);
+        CoverageText.AppendNeverLookedAt(text, evaluation.Rules, told);
         return text.ToString();
     }
 
