@@ -1,5 +1,3 @@
-using BoxHeights.Rules;
-
 namespace BoxHeights;
 
 /// <summary>A box that is still to be set by two tapes from walls: in a ceiling, in a floor, on what stands free.</summary>
