@@ -31,7 +31,7 @@ internal sealed class HeightsOnWall
             return null;
         }
 
-        DeviceBox probed = box.WithAt(length.Split(2)[0]).WithHeight(wanted);
+        DeviceBox probed = box with { At = length.Split(2)[0], Height = wanted };
         HeightsOnWall found = new(draft, address, wanted);
         foreach (bool isBetween in betweenStuds ? new[] { false, true } : [false])
         {
@@ -85,9 +85,13 @@ internal sealed class HeightsOnWall
         holds.ForEach(hold => all.UnionWith(hold.On.Places.All));
         foreach (Distance at in WallPlaces.NearestTo(wish, [.. all], draft.HandAt(address)))
         {
-            if (holds.ConvertAll(hold => hold.On.Places.Has(at) ? Find(hold, at) : null).Find(one => one is not null) is { } place)
+            foreach (Hold hold in holds)
             {
-                yield return place;
+                if (hold.On.Places.Has(at) && Find(hold, at) is { } place)
+                {
+                    yield return place;
+                    break;
+                }
             }
         }
     }

@@ -127,17 +127,23 @@ internal sealed class RunBoxes(RoughInDraft draft)
     /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>
     private RunPlan Best(Room room, IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places)
     {
-        RunPlan best = Planned(room, served, run, toPlan, aims, false, refused, out places);
+        Offer atStuds = Offered(room, served, run, toPlan.Line, false, refused);
+        Offer? between = null;
+        places = atStuds.Places;
+        RunPlan best = Planned(run, toPlan, aims, atStuds);
         bool isTried = false;
         foreach (bool isBetween in new[] { false, true })
         {
             foreach (RunPlannerOptions one in served is { Spaces.AreOfCounters: true, Reach: { } reach } ? new[] { aims, aims with { Reach = reach } } : [aims])
             {
-                if (isTried && (best.Obstacles.Count > 0 || served.Spaces.AreOfCounters)
-                    && Planned(room, served, run, toPlan, one, isBetween, refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> others) is var plan
-                    && (best.Obstacles.Count > 0 || (plan.Obstacles.Count == 0 && plan.Positions.Count < best.Positions.Count)))
+                if (isTried && (best.Obstacles.Count > 0 || served.Spaces.AreOfCounters))
                 {
-                    (best, places) = (plan, others);
+                    Offer from = isBetween ? between ??= Offered(room, served, run, toPlan.Line, true, refused) : atStuds;
+                    RunPlan plan = Planned(run, toPlan, one, from);
+                    if (best.Obstacles.Count > 0 || (plan.Obstacles.Count == 0 && plan.Positions.Count < best.Positions.Count))
+                    {
+                        (best, places) = (plan, from.Places);
+                    }
                 }
 
                 isTried = true;
@@ -150,22 +156,29 @@ internal sealed class RunBoxes(RoughInDraft draft)
     private string OneToEachWall(RunPlannerOptions aims) =>
         BothUnits.Of("one to each wall of " + (aims.FaceLength!.Value is var face && face == face.RoundNearest(Distance.FromFeet(1)) ? face.ToString("ft") : face.Exactly(draft.Units)) + " or more, common practice", draft.Units);
 
-    private RunPlan Planned(Room room, IServesRuns rule, Run run, RunToPlan toPlan, RunPlannerOptions aims, bool betweenStuds, HashSet<Distance> refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places)
+    private RunPlan Planned(Run run, RunToPlan toPlan, RunPlannerOptions aims, Offer offer)
     {
-        places = [];
+        RunToPlan all = toPlan with { Candidates = offer.Candidates };
+        return draft.HandAt(run.Stretches[0].Address) == WallEnd.Left || run.Stretches[0].Wall < 0 ? new RunPlanner(aims).Plan(all) : new RunPlanner(aims).Plan(all.Mirrored()).Mirrored(all);
+    }
+
+    /// <summary>The places that the walls of a part of a run offer, and none that was refused.</summary>
+    private Offer Offered(Room room, IServesRuns rule, Run run, DistanceRange part, bool betweenStuds, HashSet<Distance> refused)
+    {
+        Dictionary<Distance, (string Address, PlaceOnWall Place)> places = [];
         List<RunCandidate> candidates = [];
         foreach (RunStretch stretch in run.Stretches)
         {
             // The part of it that is served by itself.
-            Distance from = Distance.Max(stretch.From, toPlan.Line.From - stretch.Start + stretch.From);
-            Distance to = Distance.Min(stretch.To, toPlan.Line.To - stretch.Start + stretch.From);
+            Distance from = Distance.Max(stretch.From, part.From - stretch.Start + stretch.From);
+            Distance to = Distance.Min(stretch.To, part.To - stretch.Start + stretch.From);
             if (stretch.Wall < 0 || from > to || HeightsOnWall.Of(draft, stretch.Address, stretch.Line.Length, rule.Usual, betweenStuds) is not { } heights)
             {
                 continue;
             }
 
             List<PlaceOnWall> found = heights.Within(from, to);
-            using LayoutState.Probe? probe = draft.State.ProbeFor(stretch.Address, rule.Usual.WithAt(stretch.Line.Length.Split(2)[0]).WithHeight(HeightsOnWall.Wanted(draft, stretch.Address, rule.Usual)));
+            using LayoutState.Probe? probe = draft.State.ProbeFor(stretch.Address, rule.Usual with { At = stretch.Line.Length.Split(2)[0], Height = HeightsOnWall.Wanted(draft, stretch.Address, rule.Usual) });
             foreach (PlaceOnWall place in found)
             {
                 Distance at = stretch.Start + place.At - stretch.From;
@@ -179,11 +192,10 @@ internal sealed class RunBoxes(RoughInDraft draft)
             }
         }
 
-        RunToPlan all = toPlan with { Candidates = new(candidates) };
-        return draft.HandAt(run.Stretches[0].Address) == WallEnd.Left || run.Stretches[0].Wall < 0 ? new RunPlanner(aims).Plan(all) : new RunPlanner(aims).Plan(all.Mirrored()).Mirrored(all);
+        return new(places, new(candidates));
     }
 
-    private static DeviceBox At(DeviceBox box, PlaceOnWall place) => box.WithAt(place.At).WithHeight(place.Height);
+    private static DeviceBox At(DeviceBox box, PlaceOnWall place) => box with { At = place.At, Height = place.Height };
 
     /// <summary>Whether a place is so near a corner at an end of its wall that nobody sets a box there without need.</summary>
     private bool InACorner(Room room, RunStretch stretch, Distance at)
@@ -226,5 +238,13 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 yield return new(stretch.IsOpenLeft ? stretch.Start + tick : stretch.Start, stretch.Start + stretch.Length - (stretch.IsOpenRight ? tick : Distance.Zero));
             }
         }
+    }
+
+    /// <summary>What the walls offer a run: the places, and how willingly each is taken.</summary>
+    private sealed class Offer(Dictionary<Distance, (string Address, PlaceOnWall Place)> places, Items<RunCandidate> candidates)
+    {
+        public Dictionary<Distance, (string Address, PlaceOnWall Place)> Places { get; } = places;
+
+        public Items<RunCandidate> Candidates { get; } = candidates;
     }
 }

@@ -10,7 +10,10 @@ internal sealed class TriedHeights
     // Some windows, counters and cabinets make a few heights; a wall with more has none worth looking for.
     private const int MostHeights = 8;
 
-    private readonly DistanceSet?[] clear;
+    private readonly Distance wanted;
+    private readonly SettledOptions options;
+    private List<Distance>? readings;
+    private DistanceSet?[] clear = [];
 
     /// <param name="site">What is stated for such a box.</param>
     /// <param name="places">Where along the wall it can be put.</param>
@@ -20,19 +23,35 @@ internal sealed class TriedHeights
     {
         Site = site;
         Places = places;
-        Readings = ReadingsOf(site, wanted, options);
-        clear = new DistanceSet?[Readings.Count];
+        this.wanted = wanted;
+        this.options = options;
     }
 
     public StatedSite Site { get; }
 
     public WallPlaces Places { get; }
 
-    /// <summary>The heights, in the order in which they are tried.</summary>
-    public List<Distance> Readings { get; }
+    /// <summary>The heights, in the order in which they are tried. Found when the first place is looked at: places between studs mostly aren't.</summary>
+    public List<Distance> Readings
+    {
+        get
+        {
+            if (readings is null)
+            {
+                readings = ReadingsOf(Site, wanted, options);
+                clear = new DistanceSet?[readings.Count];
+            }
+
+            return readings;
+        }
+    }
 
     /// <summary>Where the wall is clear at one of the heights.</summary>
-    public DistanceSet ClearAt(int reading) => clear[reading] ??= Places.ClearAt(Readings[reading]);
+    public DistanceSet ClearAt(int reading)
+    {
+        Distance up = Readings[reading];
+        return clear[reading] ??= Places.ClearAt(up);
+    }
 
     /// <summary>Whether the wall is clear at a place, at some of the heights.</summary>
     public bool MayBeClear(Distance at)

@@ -18,7 +18,7 @@ internal sealed class WiredBoxes(RoughInDraft draft)
             return box;
         }
 
-        DeviceBox alone = wired.WithId("box").WithAt(null).WithPlan(null).WithHeight(null).WithControls(default).WithMounting(null);
+        DeviceBox alone = wired with { Id = "box", At = null, Plan = null, Height = null, Controls = default, Mounting = null };
         if (!sizes.TryGetValue(alone, out Volume? size))
         {
             sizes.Add(alone, size = SizeOf(address, wired));
