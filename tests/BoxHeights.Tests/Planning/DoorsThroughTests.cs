@@ -1,4 +1,3 @@
-using System.Linq;
 using BoxHeights.Tests.Rules;
 using Xunit;
 

@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using System.Threading.Tasks;
-using BoxHeights.Rules;
 using BoxHeights.Tests.Standards;
 using FsCheck;
 using FsCheck.Fluent;

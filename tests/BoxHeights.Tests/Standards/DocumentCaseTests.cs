@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
-using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using Fractions;

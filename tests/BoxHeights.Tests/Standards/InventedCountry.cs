@@ -1,6 +1,4 @@
-using System;
 using System.Linq;
-using BoxHeights.Rules;
 
 namespace BoxHeights.Tests.Standards;
 

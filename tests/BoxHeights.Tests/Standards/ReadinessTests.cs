@@ -151,7 +151,7 @@ public sealed class ReadinessTests
 
         yield return ("plan", () => Planner.Plan(Bare()).ToText());
         yield return ("plan of what is there", () => Planner.Plan(House()).ToText());
-        
+
         // Three-way switches are called so by the form itself.
         yield return ("rules", Set.Without("two-way-mates").Describe);
     }
