@@ -69,6 +69,21 @@ public sealed class RoomSubjectTests
         }
     }
 
+    // NEC 210.52(F) asks every dwelling, 210.52(E)(1) those of one and two families: what a dwelling says of itself matters to the second alone.
+    [Theory]
+    [InlineData("one-family", "laundry-receptacle", 1)]
+    [InlineData("covered-multifamily", "laundry-receptacle", 1)]
+    [InlineData("one-family", "front-and-back", 1)]
+    [InlineData("covered-multifamily", "front-and-back", 0)]
+    public void DwellingOfAnOccupancy_IsAskedForWhatIsMeantForIt(string occupancy, string rule, int found)
+    {
+        Dwelling house = new SquareRoom { Kind = RoomKind.Laundry, North = [SquareRoom.Box("thermostat", "thermostat", In("40"), In("60"))] }.House()
+            .WithOutside(new[] { new OutsideFace("front").WithWalls(new[] { new Wall("face", In("300")).WithBoxes(new[] { SquareRoom.Box("luminaire", "light", In("40"), In("60")).WithId("lamp") }) }) })
+            .WithOccupancy(new Occupancy(occupancy));
+        RuleSet rules = OneBox.Only(RuleSets.UnitedStatesOutlets(NecEdition.Nec2023), rule);
+        Assert.Equal(found, new LayoutEvaluator(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(house).Findings.Count);
+    }
+
     // NEC names laundry areas from 2023 on (from memory); before, only as a place with equipment to be serviced.
     [Theory]
     [InlineData(NecEdition.Nec2017, Severity.Advice)]
