@@ -167,6 +167,16 @@ public sealed class DepthLimitTests
         Assert.Equal(expected == Verdict.Unknown ? MissingFacts.Devices : MissingFacts.None, check.Needs);
     }
 
+    // Its one device is on 14 AWG, which asks for 15/16 in: what the gang that is left may hold one day isn't asked.
+    [Fact]
+    public void State_OneDeviceInTwoGangs_IsJudgedByThatDevice()
+    {
+        DeviceBox box = Box(CaseFile.Table("box-depth.csv").Single(row => row["id"] == "12 AWG")).WithKind(BoxKind.MetalDevice).WithGangs(2)
+            .WithCables(new[] { CableType.Parse("12-2"), CableType.Parse("14-2") }).WithConnected(new[] { ConductorSize.Awg14 });
+        Assert.Equal(Verdict.Passes, Deep(box, CaseFile.Inches("1")).Verdict());
+        Assert.Equal(Verdict.Unknown, Deep(box.WithDevices(default).WithConnected(default), CaseFile.Inches("1")).Verdict());
+    }
+
     // The shallowest utility box is 1-1/2 in deep and holds 10.3 in³: Table 314.16(A).
     [Fact]
     public void Remedies_ShallowBox_IsADeeperOneOfItsKind()
