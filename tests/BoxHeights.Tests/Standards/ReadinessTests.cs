@@ -48,6 +48,13 @@ public sealed class ReadinessTests
     [InlineData("20.3 in3")]
     public void Traces_OfTheUnitedStates_AreFound(string text) => Assert.Matches(Traces(), text);
 
+    [Fact]
+    public void Paper_ThatIsWritten_IsMadeOfAnEvaluation()
+    {
+        Assert.Equal(PaperTypes, PapersOf.Select(paper => paper.DeclaringType));
+        Assert.Contains(typeof(CutoutList), PaperTypes);
+    }
+
     /// <summary>What its document is a model of: a form without a row there is named here.</summary>
     [Fact]
     public void Set_OfTheInventedCountry_HasARowOfEveryForm()
@@ -126,9 +133,10 @@ public sealed class ReadinessTests
         return house.WithRooms(house.Rooms.Select(room => room.WithWalls(room.Walls.Select(wall => wall.WithBoxes(default)))));
     }
 
-    /// <summary>Every paper that is made of an evaluation, so that a new one is held to this too.</summary>
-    private static IEnumerable<MethodInfo> PapersOf => typeof(Evaluation).Assembly.GetExportedTypes().Where(type => type.GetMethod("ToMarkdown", []) is not null)
-        .Select(type => type.GetMethod("For", [typeof(Evaluation)])).OfType<MethodInfo>();
+    /// <summary>Every paper, so that a new one is held to this too.</summary>
+    private static IEnumerable<Type> PaperTypes => typeof(Evaluation).Assembly.GetExportedTypes().Where(type => type.GetMethod("ToMarkdown", []) is not null);
+
+    private static IEnumerable<MethodInfo> PapersOf => PaperTypes.Select(type => type.GetMethod("For", [typeof(Evaluation)])).OfType<MethodInfo>();
 
     private static string Written(object paper) => string.Concat(new[] { "ToMarkdown", "ToCsv" }.Select(way => paper.GetType().GetMethod(way, [])?.Invoke(paper, null)));
 
