@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Text;
 using System.Threading;
+using BoxHeights.Rules;
 
 namespace BoxHeights;
 
@@ -81,11 +82,12 @@ public sealed partial class MendedDwelling
 /// <summary>A box as it was described and as it ends.</summary>
 public sealed class MendedBox
 {
-    private readonly string text;
+    private readonly MendedText text;
+    private string? line;
+    private string? how;
 
-    internal MendedBox(DeviceBox? before, PlacedBox after, Items<int> because, string text, string was)
+    internal MendedBox(DeviceBox? before, PlacedBox after, Items<int> because, MendedText text)
     {
-        Was = was;
         Before = before;
         After = after;
         Because = because;
@@ -102,8 +104,8 @@ public sealed class MendedBox
     public Items<int> Because { get; }
 
     /// <summary>How it was, for a paper that says how it is: "was 42 in to center above subfloor, see 13".</summary>
-    internal string Was { get; }
+    internal string Was => how ??= text.Was();
 
     /// <summary>What to do, in one line.</summary>
-    public override string ToString() => text;
+    public override string ToString() => line ??= text.Line();
 }

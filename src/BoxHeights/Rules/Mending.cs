@@ -229,7 +229,7 @@ internal sealed class Mending
                 }
 
                 MendedText text = new(was, placed, new(because), steps.ConvertAll(step => step.Remedy), before.State.Options.Units);
-                boxes.Add(new(was, placed, new(because), text.Line(), text.Was()));
+                boxes.Add(new(was, placed, new(because), text));
             }
         }
 

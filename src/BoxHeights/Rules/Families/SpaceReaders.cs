@@ -15,6 +15,9 @@ internal sealed class SpaceReaders
     private bool isReading;
     private bool isFrozen;
 
+    // Lists that another holds as well: what changes is made anew.
+    private bool isShared;
+
     /// <summary>What has read a box, by its number among what is judged.</summary>
     public List<int> Of(int box) => ListAt(readersOf, box);
 
@@ -22,13 +25,20 @@ internal sealed class SpaceReaders
     /// <param name="numbers">The number of each box; null where all have the same.</param>
     public SpaceReaders Renumbered(int[]? numbers)
     {
-        SpaceReaders other = new();
+        SpaceReaders other = new() { isShared = numbers is null };
+        if (other.isShared)
+        {
+            other.readersOf.AddRange(readersOf);
+            other.readBy.AddRange(readBy);
+            return other;
+        }
+
         for (int judged = 0; judged < readBy.Count; judged++)
         {
             List<int> boxes = new(readBy[judged].Count);
             foreach (int box in readBy[judged])
             {
-                int number = numbers is null ? box : numbers[box];
+                int number = numbers![box];
                 boxes.Add(number);
                 ListAt(other.readersOf, number).Add(judged);
             }
@@ -92,19 +102,25 @@ internal sealed class SpaceReaders
 
         foreach (int box in before)
         {
-            readersOf[box].Remove(judged);
+            ReadersToChange(box).Remove(judged);
         }
 
         foreach (int box in now)
         {
             // In the order in which spaces are judged.
-            List<int> readers = ListAt(readersOf, box);
+            List<int> readers = ReadersToChange(box);
             int place = readers.BinarySearch(judged);
             readers.Insert(~place, judged);
         }
 
         readBy[judged] = now;
-        now = before;
+        now = isShared ? [] : before;
+    }
+
+    private List<int> ReadersToChange(int box)
+    {
+        List<int> readers = ListAt(readersOf, box);
+        return isShared ? readersOf[box] = [.. readers] : readers;
     }
 
     private static bool AreSame(List<int> one, List<int> other)

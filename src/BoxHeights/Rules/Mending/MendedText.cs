@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -46,16 +47,15 @@ internal sealed class MendedText(DeviceBox? was, PlacedBox placed, Items<int> be
         }
 
         // A box that was measured is where it was found.
-        (string?, string?, string)[] all =
-        [
-            ((was.Measured?.Height ?? was.Height)?.Exactly(units), Now.Height?.Exactly(units), ""),
-            (Print(was.At), Print(Now.At), " from the left end of its wall"),
-            (Print(was.Plan), Print(Now.Plan), " in plan"),
-            (Print(was.SetFor), Print(Now.SetFor), " out from the framing"),
-            (was.Volume?.ToString(), Now.Volume?.ToString(), ""),
-            (was.Kind?.ToString(), Now.Kind?.ToString(), " box"),
-        ];
-        foreach ((string? then, string? now, string what) in all)
+        foreach ((string? then, string? now, string what) in new[]
+        {
+            Changed(was.Measured?.Height ?? was.Height, Now.Height, height => height.Exactly(units), ""),
+            Changed(was.At, Now.At, Print, " from the left end of its wall"),
+            Changed(was.Plan, Now.Plan, place => Printed.Of(place.Right, units) + " right, " + Printed.Of(place.Into, units) + " in", " in plan"),
+            Changed(was.SetFor, Now.SetFor, Print, " out from the framing"),
+            Changed(was.Volume, Now.Volume, volume => volume.ToString(), ""),
+            Changed(was.Kind, Now.Kind, kind => kind.ToString(), " box"),
+        })
         {
             if (now is not null && now != then)
             {
@@ -64,10 +64,13 @@ internal sealed class MendedText(DeviceBox? was, PlacedBox placed, Items<int> be
         }
     }
 
+    /// <summary>What was and what is now, in words; nothing where it stays, which most does.</summary>
+    private static (string? Then, string? Now, string What) Changed<T>(T? then, T? now, Func<T, string> print, string what)
+        where T : struct, IEquatable<T> =>
+        now is not { } some || (then is { } before && before.Equals(some)) ? (null, null, what) : (then is { } was ? print(was) : null, print(some), what);
+
     /// <summary>Blocks and brackets aren't the box's own, so that the box alone doesn't tell of them.</summary>
     private List<string> Held() => remedies.FindAll(remedy => remedy is AddBlocking or ChangeMounting).ConvertAll(remedy => remedy.Text);
 
-    private string? Print(PlanPoint? place) => place is { } some ? Printed.Of(some.Right, units) + " right, " + Printed.Of(some.Into, units) + " in" : null;
-
-    private string? Print(Distance? distance) => distance is { } some ? Printed.Of(some, units) : null;
+    private string Print(Distance distance) => Printed.Of(distance, units).ToString();
 }
