@@ -1,5 +1,4 @@
 using System.Linq;
-using BoxHeights.Tests.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Planning;

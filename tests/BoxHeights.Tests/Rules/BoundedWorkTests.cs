@@ -103,7 +103,7 @@ public sealed class BoundedWorkTests
             (evaluation, token) => StoryPole.For(evaluation, token).ToMarkdown(),
             (evaluation, token) => MarkSheet.For(evaluation, MarkOptions.Default, token).ToMarkdown(),
             (evaluation, token) => evaluation.ToText(token),
-            (evaluation, token) => evaluation.Mend().ToText(token),
+            (evaluation, token) => evaluation.Mend(CancellationToken.None).ToText(token),
             (evaluation, token) => string.Join('\n', EvaluationReport.Of(evaluation, true, token).Causes.SelectMany(cause => cause.Remedies).Select(remedy => remedy.Text)),
             (evaluation, token) => Booklet.For(evaluation).ToHtml(PictureOptions.Default, token),
         ];
