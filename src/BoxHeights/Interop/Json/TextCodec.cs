@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Text;
 using System.Text.Json;
 
@@ -110,28 +111,44 @@ internal sealed class TextCodec<T>(TextForm form, Func<string, T> parse, Func<T,
     }
 }
 
-/// <summary>A value of a closed list, each written as its word.</summary>
+/// <summary>A value of a closed list, each written as its word. Values are objects here, and words are looked up when the first is read: code for each list is what a start costs.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
-internal sealed class WordCodec<T>(string name, string what, (T Value, string Word)[] words) : Codec<T>(name)
+internal sealed class WordCodec<T> : Codec<T>
     where T : struct, Enum
 {
+    private readonly string what;
+    private readonly T[] never = [];
+    private (object Value, string Word)[]? words;
+
     /// <summary>The words are the values' own names, with hyphens: "from-memory".</summary>
     /// <param name="name">The name under which a schema describes them.</param>
     /// <param name="what">What they are, as within a sentence.</param>
     /// <param name="never">Values that are never written.</param>
     internal WordCodec(string name, string what, params T[] never)
-        : this(name, what, Array.ConvertAll(Array.FindAll(Enum.GetValues<T>(), value => Array.IndexOf(never, value) < 0), value => (value, Hyphened(value.ToString()))))
+        : base(name)
     {
+        this.what = what;
+        this.never = never;
     }
+
+    /// <summary>The words are those given.</summary>
+    internal WordCodec(string name, string what, (object Value, string Word)[] words)
+        : base(name)
+    {
+        this.what = what;
+        this.words = words;
+    }
+
+    private (object Value, string Word)[] Words => words ??= OwnNames.Of(Enum.GetValues<T>(), never);
 
     internal override object Read(ref JsonIn input)
     {
         string text = input.Token == JsonTokenType.String ? input.Text("") : throw input.Expected(Expected());
-        foreach ((T Value, string Word) row in words)
+        foreach ((object value, string word) in Words)
         {
-            if (row.Word == text)
+            if (word == text)
             {
-                return row.Value;
+                return value;
             }
         }
 
@@ -140,11 +157,11 @@ internal sealed class WordCodec<T>(string name, string what, (T Value, string Wo
 
     internal override void Write(JsonOut output, object value)
     {
-        foreach ((T Value, string Word) row in words)
+        foreach ((object known, string word) in Words)
         {
-            if (value.Equals(row.Value))
+            if (value.Equals(known))
             {
-                output.Text(row.Word);
+                output.Text(word);
                 return;
             }
         }
@@ -155,7 +172,27 @@ internal sealed class WordCodec<T>(string name, string what, (T Value, string Wo
     internal override void WriteDefinition(SchemaOut schema)
     {
         schema.Describe(what);
-        schema.Texts("enum", Array.ConvertAll(words, row => row.Word));
+        schema.Texts("enum", Array.ConvertAll(Words, static row => row.Word));
+    }
+
+    private string Expected() => what + ", one of \"" + string.Join("\", \"", Array.ConvertAll(Words, static row => row.Word)) + "\"";
+}
+
+/// <summary>The values of a closed list under their own names.</summary>
+internal static class OwnNames
+{
+    public static (object Value, string Word)[] Of(Array values, Array never)
+    {
+        List<(object Value, string Word)> words = [];
+        foreach (object value in values)
+        {
+            if (Array.IndexOf(never, value) < 0)
+            {
+                words.Add((value, Hyphened(value.ToString()!)));
+            }
+        }
+
+        return words.ToArray();
     }
 
     private static string Hyphened(string name)
@@ -168,8 +205,6 @@ internal sealed class WordCodec<T>(string name, string what, (T Value, string Wo
 
         return text.ToString();
     }
-
-    private string Expected() => what + ", one of \"" + string.Join("\", \"", Array.ConvertAll(words, row => row.Word)) + "\"";
 }
 
 /// <summary>A plain text.</summary>

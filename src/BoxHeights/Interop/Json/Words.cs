@@ -39,7 +39,7 @@ internal static partial class Words
 
     /// <summary>Datums by the names that heights are printed with.</summary>
     internal static readonly Codec<Datum> Datum = new WordCodec<Datum>(
-        "datum", "a datum", Array.ConvertAll(Enum.GetValues<Datum>(), datum => (datum, DatumText.Name(datum))));
+        "datum", "a datum", Array.ConvertAll(Enum.GetValues<Datum>(), datum => ((object)datum, DatumText.Name(datum))));
 
     internal static readonly Codec<CeilingOrigin> CeilingOrigin = new WordCodec<CeilingOrigin>("ceilingOrigin", "a subfloor to measure from");
 
