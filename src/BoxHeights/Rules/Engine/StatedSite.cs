@@ -238,7 +238,11 @@ internal sealed class StatedSite
 /// <remarks>Stated when it is asked for: of a box that misses one rule it is mostly that one alone.</remarks>
 internal sealed class StatedPlacement(PlacementRule rule, PlacementSite site, StatedSites owner)
 {
+    /// <summary>So often it is asked of a place alone: then it is stated, and looked up.</summary>
+    private const int MostAskedAlone = 4;
+
     private volatile Slab[]? slabs;
+    private int askedAlone;
 
     public PlacementRule Rule { get; } = rule;
 
@@ -247,8 +251,17 @@ internal sealed class StatedPlacement(PlacementRule rule, PlacementSite site, St
     /// <summary>Whether it says anything here.</summary>
     public bool Speaks => Slabs.Length > 0;
 
-    /// <summary>Whether it surely allows a place; nothing is stated for that.</summary>
-    public bool Passes(in Place place) => slabs is { } stated ? SlabJudge.Verdict(stated, place) == Verdict.Passes : owner.Passes(Rule, site, place);
+    /// <summary>Whether it surely allows a place.</summary>
+    public bool Passes(in Place place)
+    {
+        if (slabs is null && askedAlone < MostAskedAlone)
+        {
+            askedAlone++;
+            return owner.Passes(Rule, site, place);
+        }
+
+        return SlabJudge.Verdict(Slabs, place) == Verdict.Passes;
+    }
 
     /// <summary>What the other readings of the rule state; worked out as it is asked for.</summary>
     public IEnumerable<(string Id, Slab[] Slabs)> Readings
