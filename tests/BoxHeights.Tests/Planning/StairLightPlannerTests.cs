@@ -256,7 +256,8 @@ public sealed class StairLightPlannerTests
         Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight.WithFirstNosing(null), studs));
         Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight.WithTread(null), studs));
         Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight.WithLights(new StairLights(2).WithStartTread(14)), studs));
-        Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight, studs, new StairLightOptions().WithLowestPhase(new Ratio(7, 8))));
+        Assert.Contains("leave no phase", Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight, studs, new StairLightOptions().WithLowestPhase(new Ratio(7, 8)))).Message, StringComparison.Ordinal);
+        Assert.Contains("leave no interval", Assert.Throws<ArgumentException>(() => StairLightPlanner.Plan(flight, studs, new StairLightOptions().WithFewestTreads(3).WithMostTreads(2))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => new StairLightOptions().WithLowestPhase(new Ratio(9, 8)));
 
         // A wall without studs: every light is blocked.
