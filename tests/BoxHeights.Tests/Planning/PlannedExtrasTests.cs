@@ -27,11 +27,14 @@ public sealed class PlannedExtrasTests
         Assert.DoesNotContain(plan.Obstacles, obstacle => obstacle.Contains("television", StringComparison.Ordinal));
     }
 
-    [Fact]
-    public void Bed_WhoseEndsAreNotStated_IsNoted()
+    [Theory]
+    [InlineData(null, 60, 120)]
+    [InlineData("north", null, 120)]
+    [InlineData("north", 60, null)]
+    public void Bed_WhosePlaceIsNotAllStated_IsNoted(string? wall, int? left, int? right)
     {
-        RoomPlan plan = Plan([new Fixture("bed", FixtureKind.Bed).WithWall("north")], BoxPurpose.Bedside);
-        Assert.Contains("square/bed: no bedside box is planned for it, since its wall and its left and right end aren't all stated", plan.Notes);
+        Fixture bed = new Fixture("bed", FixtureKind.Bed).WithWall(wall).WithLeft(left is { } from ? In(from) : null).WithRight(right is { } to ? In(to) : null);
+        Assert.Contains("square/bed: no bedside box is planned for it, since its wall and its left and right end aren't all stated", Plan([bed], BoxPurpose.Bedside).Notes);
     }
 
     [Fact]

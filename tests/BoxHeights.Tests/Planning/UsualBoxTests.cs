@@ -29,6 +29,24 @@ public sealed class UsualBoxTests
         Assert.All(new[] { (296, 328), (400, 430), (500, 532) }, door => Assert.False(box.Box.At > In(door.Item1 - 267.5m - 4) && box.Box.At < In(door.Item2 - 267.5m + 4)));
     }
 
+    // The wall that the sun warms is the longest: it goes on the next, and in a room that has only such walls on none.
+    [Theory]
+    [InlineData(false, "hall/east")]
+    [InlineData(true, null)]
+    public void Thermostat_WhereTheLongestWallIsOutside_IsOnAnother(bool allOutside, string? on)
+    {
+        DwellingBuilder house = new("sunny");
+        house.Add(new Storey("first"));
+        RoomBuilder hall = house.Room("hall", RoomKind.Hall, "first");
+        foreach ((string id, decimal length, bool outside) in new[] { ("north", 200m, true), ("east", 90m, allOutside), ("south", 200m, true), ("west", 90m, true) })
+        {
+            hall.Wall(id, In(length)).With(wall => wall.WithExterior(outside));
+        }
+
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(house.Build());
+        Assert.Equal(on, plan.Reasons.Where(one => one.RuleId == "usual-thermostat").Select(one => plan.Dwelling.FindBox(one.Id)!.Address).SingleOrDefault());
+    }
+
     [Fact]
     public void Chime_IsOneInTheHouse_HighInTheHall() => Assert.Equal(("hall/north", "80 in to center above subfloor"), (Of("usual-chime").Address, Of("usual-chime").Box.Height.ToString()));
 
