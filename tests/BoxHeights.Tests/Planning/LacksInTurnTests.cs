@@ -47,5 +47,6 @@ public class LacksInTurnTests
         RuleSet rules = new([new HasOne("a-thermostat", BoxPurpose.Thermostat, 30), new HasOne("b-chime", BoxPurpose.DoorbellChime, 100), new Nowhere(BoxPurpose.Thermostat)]);
         RoomPlan plan = new RoughInPlanner(rules).Plan(house.Build(), "hall");
         Assert.Equal([BoxPurpose.DoorbellChime], plan.Dwelling.PlacedBoxes().Select(placed => placed.Box.Purpose));
+        Assert.StartsWith("1 box planned", plan.ToString(), System.StringComparison.Ordinal);
     }
 }
