@@ -1,5 +1,4 @@
 using System.Linq;
-using BoxHeights.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Planning;
