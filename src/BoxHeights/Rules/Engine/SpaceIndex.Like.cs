@@ -19,13 +19,7 @@ internal sealed partial class SpaceIndex
             return;
         }
 
-        for (int i = 0; i < state.Boxes.Count; i++)
-        {
-            SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;
-            boxOf.Add(box);
-            lists.Enter(box, state.Boxes[i]);
-        }
-
+        EnterBoxes(state);
         whole = new(dwelling, lists);
         (int rooms, int faces, int entered) = (0, 0, 0);
         foreach (SpaceView one in like.views)

@@ -35,13 +35,7 @@ internal sealed partial class SpaceIndex
             return;
         }
 
-        for (int i = 0; i < state.Boxes.Count; i++)
-        {
-            SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;
-            boxOf.Add(box);
-            lists.Enter(box, state.Boxes[i]);
-        }
-
+        EnterBoxes(state);
         whole = new(dwelling, lists);
         (Dictionary<string, ResolvedSpace> rooms, Dictionary<string, ResolvedSpace> faces) = ById(resolved.Spaces);
         foreach (Room room in dwelling.Rooms)
@@ -259,6 +253,17 @@ internal sealed partial class SpaceIndex
         }
 
         return (rooms, faces);
+    }
+
+    /// <summary>Lists the boxes that there are at first; those that a fault keeps from being judged stand apart.</summary>
+    private void EnterBoxes(LayoutState state)
+    {
+        for (int i = 0; i < state.Boxes.Count; i++)
+        {
+            SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;
+            boxOf.Add(box);
+            lists.Enter(box, state.Boxes[i]);
+        }
     }
 
     private void Enter(LayoutState state, SpaceView view, RoomKind kind, List<int> among)
