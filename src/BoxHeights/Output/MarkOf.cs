@@ -78,7 +78,7 @@ internal static class MarkOf
     {
         StatedSite site = state.SitesOf(box)[0];
         BoxTraits traits = site.Site.Box;
-        return traits.SetFor ?? (traits.IsFlush && state.SitesOf(box).Length == 1 && traits.Build.Mounting != MountingMethod.CutIn && traits.Mounting != MountingMethod.CutIn
+        return traits.SetFor ?? (traits.IsFlush && state.SitesOf(box).Length == 1 && traits.Mounting != MountingMethod.CutIn
             ? FinishLayer.SurfaceAt(site.Site, state.PlaceOf(box))
             : null);
     }

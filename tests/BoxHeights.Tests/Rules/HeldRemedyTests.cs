@@ -39,6 +39,21 @@ public sealed class HeldRemedyTests
         Assert.Null(MoveOf(unsaid with { Box = unsaid.Box.WithAt(CaseFile.Inches("52")) }).Mounting);
     }
 
+    // Stud 3 is from 47-1/4 to 48-3/4 in. A cut-in box 2-1/4 in wide keeps 1/2 in off it: 45-5/8 in at most, an inch of slack, and down to the next quarter.
+    [Fact]
+    public void CutInBox_OnAStud_GoesIntoTheBay_WhetherOrNotItsMountingIsStated()
+    {
+        OneBox box = FramingSketch.Plain("cut-in", 376);
+        foreach (OneBox one in new[] { box, box with { Box = box.Box.WithMounting(null).WithKind(BoxKind.CutIn) } })
+        {
+            MoveBoxes move = Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(one.Evaluate().Findings).Remedies));
+            Assert.Equal(CaseFile.Inches("44-1/2"), move.Along);
+            Assert.Empty(new LayoutEvaluator(one.Rules).Evaluate(move.ApplyTo(one.Build())).Findings);
+            Assert.True(one.Evaluate().TryNearest("the-box", CaseFile.Inches("47"), one.Box.Height!.Value, out NearestPlace? nearest));
+            Assert.Equal(move.Along, nearest.Along);
+        }
+    }
+
     [Fact]
     public void Session_MoveToAStudsFace_IsOnThatStud()
     {

@@ -80,8 +80,8 @@ public sealed class BoxTraits
     /// <summary>The datum that its height is measured from.</summary>
     public Datum Datum { get; }
 
-    /// <summary>How it is held; null where it isn't stated.</summary>
-    public MountingMethod? Mounting => Source.Mounting?.How;
+    /// <summary>How it is held: as stated, else as its kind can only be; null where that doesn't tell either.</summary>
+    public MountingMethod? Mounting => Source.Mounting?.How ?? Build.Mounting;
 
     /// <summary>Whether it is set into a wall or a ceiling, so that the surface ends at its edge, and not onto it.</summary>
     public bool IsFlush => Surface is BoxSurface.Wall or BoxSurface.Ceiling && Mounting is not (MountingMethod.Surface or MountingMethod.Cabinet);

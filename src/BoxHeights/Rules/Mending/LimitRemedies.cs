@@ -101,7 +101,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
 
     /// <summary>A square box wears a plaster ring. What is there already, or hangs on the board or in masonry, can't be set further out any more.</summary>
     private static BringOut HowToBringOut(BoxTraits box) =>
-        box.IsExisting || box.Mounting is MountingMethod.CutIn or MountingMethod.Masonry || box.Build.Mounting is MountingMethod.CutIn or MountingMethod.Masonry ? BringOut.Extension
+        box.IsExisting || box.Mounting is MountingMethod.CutIn or MountingMethod.Masonry ? BringOut.Extension
         : box.Build.TakesRing ? BringOut.PlasterRing
         : BringOut.Setting;
 

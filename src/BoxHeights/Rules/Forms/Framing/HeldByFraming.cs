@@ -160,11 +160,6 @@ public sealed partial record HeldByFraming : PlacementRule
         statement.Everywhere(between);
     }
 
-    /// <summary>How a box asks something of the framing; null where it doesn't, or that isn't stated. A cut-in box can't be held otherwise.</summary>
-    private static MountingMethod? MethodOf(BoxTraits box) => (box.Mounting ?? (box.Build.Mounting == MountingMethod.CutIn ? MountingMethod.CutIn : null)) switch
-    {
-        MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet => null,
-        MountingMethod method => method,
-        _ => null,
-    };
+    /// <summary>How a box asks something of the framing; null where it doesn't, or that isn't known.</summary>
+    private static MountingMethod? MethodOf(BoxTraits box) => box.Mounting is MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet ? null : box.Mounting;
 }
