@@ -43,10 +43,10 @@ internal sealed class Mending
     private bool Round(bool adding)
     {
         List<(Cause Cause, Remedy Remedy)> batch = [];
-        HashSet<string> touched = new(StringComparer.Ordinal);
+        TakenIds taken = new(now.Dwelling);
         foreach (Cause cause in now.Causes)
         {
-            if (cause.IsLack != adding || (adding && TouchesWhatIsTouched(cause, touched)))
+            if (cause.IsLack != adding || (adding && HasToWait(cause, taken)))
             {
                 continue;
             }
@@ -55,41 +55,42 @@ internal sealed class Mending
             foreach (Remedy remedy in cause.FindRemedies(cancellation))
             {
                 // Remedies of one box are ways to choose from, best first; those of others belong together.
-                List<string> about = Touches(remedy);
-                if (remedy is not NoneFound && !refused.Contains(Name(cause, remedy)) && !mended.Overlaps(about) && !touched.Overlaps(about))
+                Remedy one = remedy is AddBox more && cause.Findings[0].Space!.IsApart ? taken.Apart(more) : remedy;
+                List<string> about = Touches(one);
+                if (one is not NoneFound && !refused.Contains(Name(cause, one)) && !mended.Overlaps(about) && !taken.Overlap(about))
                 {
                     mended.UnionWith(about);
-                    batch.Add((cause, remedy));
+                    batch.Add((cause, one));
                 }
             }
 
-            touched.UnionWith(mended);
+            taken.Take(mended, cause);
         }
 
         return batch.Count > 0 && TryParts(batch);
     }
 
-    /// <summary>Whether what would be added has an id that is taken in this round: it waits for the next, and isn't tried in this one. The lacks of one room ask for the same free id, and trying each in every round grew with their cube.</summary>
-    private bool TouchesWhatIsTouched(Cause cause, HashSet<string> touched)
+    /// <summary>
+    /// Whether what would be added has an id that is taken in this round, and may be what already answers it: it waits for the next round, and isn't tried in this one.
+    /// The lacks of one room ask for the same free id, and trying each in every round grew with their cube.
+    /// </summary>
+    private bool HasToWait(Cause cause, TakenIds taken)
     {
         SpaceAnswer lacking = cause.Findings[0].Space!;
-        if (touched.Count == 0 || lacking.FirstAdded is not null)
+        if (taken.Count == 0)
         {
-            return touched.Count > 0 && touched.Contains(lacking.FirstAdded!());
+            return false;
+        }
+
+        if (lacking.FirstAdded is { } first)
+        {
+            return taken.By(first()) is { } other && !(lacking.IsApart && other == cause.RuleId);
         }
 
         lock (now.State.Gate)
         {
-            foreach (PlacedBox placed in lacking.Adds)
-            {
-                if (touched.Contains(placed.Box.Id))
-                {
-                    return true;
-                }
-            }
+            return lacking.Adds.Exists(placed => taken.By(placed.Box.Id) is not null);
         }
-
-        return false;
     }
 
     /// <summary>Keeps all of some remedies, or where they get in each other's way what can be kept of each half, one half after the other: few in the way of many don't make each be tried by itself.</summary>

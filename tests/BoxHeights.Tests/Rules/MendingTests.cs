@@ -124,6 +124,40 @@ public sealed class MendingTests
         }
     }
 
+    // Doors 2 to 5 ft from each other leave pieces of wall that each lack an outlet of their own (NEC 210.52(A)(2): 2 ft or more). A second road takes one remedy, evaluates, and takes the next.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(7)]
+    [InlineData(12)]
+    public void Mend_PiecesOfWallThatEachLackAnOutlet_AddsWhatOneAfterTheOtherWould(int doors)
+    {
+        Random random = new(doors);
+        int at = 0;
+        List<Opening> openings = [];
+        for (int i = 0; i < doors; i++)
+        {
+            at += random.Next(24, 60);
+            openings.Add(new Opening("d" + i, OpeningKind.Door, Distance.FromInches(at), Distance.FromInches(at += 32)));
+        }
+
+        Wall Side(string id, int length, Items<Opening> doorsIn) => new Wall(id, Distance.FromInches(length)).WithTurnDegrees(90).WithOpenings(doorsIn);
+        Room room = new Room("room", RoomKind.Bedroom, "first")
+            .WithWalls(new[] { Side("north", at + 40, new(openings)), Side("east", 120, default), Side("south", at + 40, default), Side("west", 120, default) });
+        LayoutEvaluator spacing = new(OneBox.Only(RuleSets.UnitedStatesOutlets(NecEdition.Nec2023), "wall-outlets") + RuleSets.RoughInPractice);
+        Dwelling house = new Dwelling("Corridor of doors").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { room });
+        MendedDwelling mended = spacing.Evaluate(house).Mend();
+        while (spacing.Evaluate(house).Causes.FirstOrDefault(cause => cause.Remedies.Any(remedy => remedy is AddBox)) is { } lack)
+        {
+            house = lack.Remedies.OfType<AddBox>().First().ApplyTo(house);
+        }
+
+        Assert.InRange(mended.Boxes.Count, doors, 4 * doors);
+        Assert.Empty(mended.Left);
+        Assert.Equal(
+            house.PlacedBoxes().OrderBy(placed => placed.Box.Id, StringComparer.Ordinal),
+            mended.Dwelling.PlacedBoxes().OrderBy(placed => placed.Box.Id, StringComparer.Ordinal));
+    }
+
     /// <summary>Each box changed once, one after another in some order, comes to the same.</summary>
     private static void AssertInAnyOrder(Dwelling house, MendedDwelling mended, Random random, string said)
     {

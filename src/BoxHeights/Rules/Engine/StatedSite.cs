@@ -21,6 +21,7 @@ internal sealed class StatedSite
     private (Rule Rule, Wording Why)[]? unjudged;
     private GroupPlace? group;
     private Items<BandView>? bands;
+    private volatile ClearPlaces? clearAt;
     private int askedAlone;
 
     public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, bool mayMissLimits, (Rule Rule, Wording Why)[] limitsNotJudged)
@@ -150,7 +151,20 @@ internal sealed class StatedSite
     public Items<BandView> Bands => bands ??= BandViews.Of(this);
 
     /// <summary>The places at which every placement rule surely allows a reading of the stick; habits yield. Openings, coverings, finishes and framing are in what the rules state, and nowhere else.</summary>
+    /// <remarks>Those of the last reading are kept: whatever a wall lacks is looked for at one height.</remarks>
     public DistanceSet PlacesAt(Distance reading)
+    {
+        if (clearAt is { } kept && kept.Reading == reading)
+        {
+            return kept.Places;
+        }
+
+        DistanceSet places = Clear(reading);
+        clearAt = new(reading, places);
+        return places;
+    }
+
+    private DistanceSet Clear(Distance reading)
     {
         long[] edges = Edges;
         List<DistanceRange> clear = [];
@@ -229,6 +243,14 @@ internal sealed class StatedSite
     private Statements Statements => statements ??= owner.StateAll(Site, unjudged);
 
     private Stretches Stretches => stretches ??= new(Placements);
+
+    /// <summary>The places along the wall that are clear at a reading.</summary>
+    private sealed class ClearPlaces(Distance reading, DistanceSet places)
+    {
+        public Distance Reading { get; } = reading;
+
+        public DistanceSet Places { get; } = places;
+    }
 
     private (Rule Rule, Wording Why)[] Joined((Rule Rule, Wording Why)[] placements) =>
         placements.Length == 0 ? limitsNotJudged : limitsNotJudged.Length == 0 ? placements : [.. placements, .. limitsNotJudged];

@@ -124,9 +124,9 @@ public sealed class SpaceStatement
     internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<Items<PlacedBox>> added, Items<string> involves = default) =>
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Involves = involves });
 
-    /// <summary>The same of a run, with the stretches of it that aren't reached, and the id of the first box that would be added, wherever that is.</summary>
-    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<RunGap> gap, Func<Items<PlacedBox>> added, Func<string> firstAdded) =>
-        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Named = named, Gap = gap, FirstAdded = firstAdded });
+    /// <summary>The same of a run, with the stretches of it that aren't reached, the id of the first box that would be added, wherever that is, and whether it serves no other run.</summary>
+    internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<RunGap> gap, Func<Items<PlacedBox>> added, Func<string> firstAdded, bool isApart) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Named = named, Gap = gap, FirstAdded = firstAdded, IsApart = isApart });
 
     /// <summary>A box isn't where it has to be among those that are there.</summary>
     /// <param name="box">The box as it should be set: its exact place along its wall and its exact height. It is marked on steps.</param>
@@ -237,6 +237,9 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
 
     /// <summary>The id of the first of those boxes, if there are any; null where only looking for them tells.</summary>
     public Func<string>? FirstAdded { get; init; }
+
+    /// <summary>Whether those boxes are no answer to anything else that the rule finds of the room: then both get theirs at once.</summary>
+    public bool IsApart { get; init; }
 
     /// <summary>The box that isn't where it has to be, as it should be set; null where something is lacking.</summary>
     public DeviceBox? Moved { get; init; }

@@ -267,7 +267,8 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             needs,
             () => gap.Value,
             () => verdict == Verdict.Fails ? RunPlaces.Boxes(space, run, gaps, Reach, Spaces.ClearBelow, Usual, Outlets) : default,
-            () => RunPlaces.FreeId(space, Usual));
+            () => RunPlaces.FreeId(space, Usual),
+            isApart: !NextSpacesToo);
     }
 
     private static DistanceSet AsAround(Run run, List<DistanceRange> gaps)
