@@ -127,6 +127,42 @@ public sealed class StairLightPlannerTests
         return claimed == plan.OnStuds && Ends(one, tread, plan.StartTread).All(phase => Count(one, tread, phase, plan.StartTread) <= claimed) && best <= claimed;
     }).Check(Tries.Always(60));
 
+    /// <summary>The phases that the reasons speak of, counted in fractions: either end and the middle, where a light comes into or out of reach of a flank or is on it, and where two are as far off.</summary>
+    [Fact]
+    public void Plan_RandomFlights_TriesEveryPhaseAtWhichAnythingChanges() => Prop.ForAll(Flights(), one =>
+    {
+        Fraction tread = new(one.Run, one.Flight.Risers - 1), reach = new(one.Adjust), half = new(1, 2);
+        Fraction[] exact = [.. from place in Places(one, tread, 1) from flank in Flanks(one) select Toward(one) * (flank - place)];
+        IEnumerable<Fraction> phases = exact.SelectMany(phase => new[] { phase - reach, phase, phase + reach })
+            .Concat(from a in exact from b in exact where a < b && b - a <= reach + reach select (a + b) * half)
+            .Where(phase => phase > Fraction.Zero && phase < tread).Concat(new[] { Fraction.Zero, tread * half, tread });
+        StairLightPlan plan = StairLightPlanner.Plan(one.Flight.WithLights(new StairLights(one.Every).WithStartTread(1)), Studs(Eighths(one.Wall)), Everywhere.WithAdjustment(Eighths(one.Adjust)));
+        return plan.PhasesTried == phases.Select(phase => phase.Reduce()).Distinct().Count();
+    }).Check(Tries.Always(60));
+
+    /// <summary>As many lights as are asked for, wherever some interval and first tread give them, and of those that do the largest share on studs.</summary>
+    [Fact]
+    public void Plan_RandomFlights_HaveAsManyLightsAsAreAskedFor() => Prop.ForAll(Flights(), one =>
+    {
+        int treads = one.Flight.Risers - 1;
+        StairLightPlan Plan(StairFlight flight, StairLightOptions options) => StairLightPlanner.Plan(flight, Studs(Eighths(one.Wall)), options);
+        ILookup<int, (int Every, int Start)> ways = (from every in Enumerable.Range(1, treads + 1) from start in Enumerable.Range(1, Math.Min(every, treads)) select (every, start))
+            .ToLookup(way => Enumerable.Range(1, treads).Count(tread => tread >= way.start && (tread - way.start) % way.every == 0));
+        for (int count = 1; count <= treads + 1; count++)
+        {
+            StairLightOptions options = Everywhere.WithCount(count);
+            if (!ways.Contains(count))
+            {
+                Assert.Contains(count + " lights", Assert.Throws<ArgumentException>(() => Plan(one.Flight, options)).Message, StringComparison.Ordinal);
+                continue;
+            }
+
+            StairLightPlan plan = Plan(one.Flight, options);
+            Assert.Equal(count, plan.Lights.Count);
+            Assert.Equal(ways[count].Max(way => Plan(one.Flight.WithLights(new StairLights(way.Every).WithStartTread(way.Start)), Everywhere).OnStuds), plan.OnStuds);
+        }
+    }).Check(Tries.Always(10));
+
     // Every 16 in a box beside a stud has its center 1-7/8 in past 16, 32, 48 in. From tread 1 the lights are at 9-7/8 and so on, 8 in before that; from tread 2 they are there. Computed.
     [Fact]
     public void Plan_FirstTreadNotStated_IsChosen()
