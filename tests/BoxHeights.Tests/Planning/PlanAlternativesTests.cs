@@ -71,6 +71,35 @@ public sealed class PlanAlternativesTests
         static Distance Furthest(Distance[] at) => Enumerable.Range(0, (300 * 4) + 1).Select(quarter => at.Min(one => (one - Distance.FromInches(0, quarter, 4)).Abs())).Max();
     }
 
+    // The same round a room without a door, where the way goes on past the corner that its description begins with.
+    [Fact]
+    public void Further_RoundARoomWithoutADoor_IsWhatOneFindsByWalkingIt()
+    {
+        int[] lengths = [180, 120, 180, 120];
+        Dwelling bare = RoomSketch.House("bedroom", [.. lengths.Select(length => length.ToString(System.Globalization.CultureInfo.InvariantCulture))]);
+        RoughInPlanner planner = new(Rules, RoughInOptions.Default.WithSwitches(false));
+        RoomPlan plan = planner.Plan(bare, "room");
+        string[] order = [.. bare.Rooms[0].Walls.Select(wall => "room/" + wall.Id)];
+        (string Id, Distance At)[] outlets = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.General).Select(placed => (placed.Box.Id, Round(placed.Address, placed.Box.At!.Value)))];
+        Assert.True(outlets.Length > 3, plan.ToText());
+        int further = 0;
+        foreach ((string id, _) in outlets)
+        {
+            foreach (PlanAlternative one in planner.Alternatives(plan, id))
+            {
+                Distance change = Furthest([.. outlets.Select(other => other.Id == id ? Round(one.Address, one.At) : other.At)]) - Furthest([.. outlets.Select(other => other.At)]);
+                Assert.InRange(one.Further!.Value - change, -CaseFile.Inches("1/4"), CaseFile.Inches("1/4"));
+                further += change > CaseFile.Inches("1/4") ? 1 : 0;
+            }
+        }
+
+        Assert.True(further > 10, further + " places from which some point is further");
+
+        Distance Round(string address, Distance at) => Distance.FromInches(lengths.Take(Array.IndexOf(order, address)).Sum()) + at;
+        static Distance Furthest(Distance[] at) => Enumerable.Range(0, 600 * 4).Select(quarter => at.Min(one => Apart((one - Distance.FromInches(0, quarter, 4)).Abs()))).Max();
+        static Distance Apart(Distance away) => Distance.Min(away, Distance.FromInches(600) - away);
+    }
+
     [Fact]
     public void ToString_InMillimeters_IsAsATapeShowsIt()
     {
