@@ -52,6 +52,9 @@ public readonly partial record struct DeviceKind
     /// <summary>Whether it is covered by a plate: luminaires, alarms, chimes, thermostats and bell buttons cover their box themselves. Common practice, no source.</summary>
     internal bool TakesPlate => this == Blank || (IsOperated && this != Thermostat && this != DoorbellButton);
 
+    /// <summary>How many gangs it takes where the box doesn't say. Receptacles for ranges and dryers are wider than one: common practice, no source. Of a kind of one's own nothing else is known.</summary>
+    internal int Gangs => this == RangeReceptacle || this == DryerReceptacle ? 2 : 1;
+
     private static Items<DeviceKind> NotOperated { get; } = new[] { Blank, Luminaire, SmokeAlarm, CoAlarm, SmokeCoAlarm, Chime };
 
     // By table and not by the end of the name: a name of one's own must not join a family by its spelling.

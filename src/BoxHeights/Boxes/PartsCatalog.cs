@@ -5,7 +5,7 @@ using System.Globalization;
 
 namespace BoxHeights;
 
-/// <summary>What is known of boxes, plates and devices without a maker's name: sizes, volumes and where a hand operates them.</summary>
+/// <summary>What is known of boxes, plates and devices without a maker's name: sizes, volumes and where a hand operates them; and what the houses measure that they are set in.</summary>
 /// <remarks>
 /// Immutable and replaceable: <see cref="Generic"/> is where to start, and each <c>With</c> gives a catalog in which the row of the same key
 /// (kind and gangs, or kind of device) is replaced or added. A box in hand that measures otherwise is always right.
@@ -20,13 +20,13 @@ public sealed class PartsCatalog
     private readonly PartTable<VolumesPart> volumes;
     private readonly PartTable<KindPart> kinds;
 
-    /// <summary>A catalog without rows, for the parts of another country.</summary>
+    /// <summary>A catalog without rows, for the parts of another country. Its usual measures are those of the generic catalog, without sheets of board, until <see cref="With(BoxHeights.UsualMeasures)"/> gives it its own.</summary>
     /// <param name="usualBox">What a box is of which no kind is stated.</param>
     /// <param name="usualPlate">The plate over a box of which none is stated.</param>
     /// <param name="gangPitch">From the center of one device to the next in one box; more than zero, an even number of ticks.</param>
     /// <exception cref="ArgumentException">A kind isn't stated, or the pitch isn't more than zero or has no exact half.</exception>
     public PartsCatalog(BoxKind usualBox, PlateKind usualPlate, Distance gangPitch)
-        : this(usualBox, usualPlate, gangPitch, [], [], [], [], [])
+        : this(usualBox, usualPlate, gangPitch, UsualMeasures.Generic.WithCourses(), [], [], [], [], [])
     {
     }
 
@@ -34,6 +34,7 @@ public sealed class PartsCatalog
         BoxKind usualBox,
         PlateKind usualPlate,
         Distance gangPitch,
+        UsualMeasures measures,
         IEnumerable<BoxPart> boxes,
         IEnumerable<PlatePart> plates,
         IEnumerable<DevicePart> devices,
@@ -44,15 +45,17 @@ public sealed class PartsCatalog
             new(row => row.Kind.Name, row => row.Gangs, plates),
             new(row => row.Kind.Name, null, devices),
             new(row => row.Kind.Name, row => row.Gangs, volumes),
-            new(row => row.Kind.Name, null, kinds))
+            new(row => row.Kind.Name, null, kinds),
+            measures)
     {
         UsualBox = PartRow.Stated(usualBox, usualBox != default, nameof(usualBox));
         UsualPlate = PartRow.Stated(usualPlate, usualPlate != default, nameof(usualPlate));
         GangPitch = EvenSize.Check(gangPitch, nameof(gangPitch));
     }
 
-    private PartsCatalog(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds)
+    private PartsCatalog(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds, UsualMeasures measures)
     {
+        UsualMeasures = measures;
         this.boxes = boxes;
         this.plates = plates;
         this.devices = devices;
@@ -62,7 +65,8 @@ public sealed class PartsCatalog
 
     /// <summary>Brandless parts as they are common in the United States. Each row cites its source and says how sure it is.</summary>
     public static PartsCatalog Generic { get; } = new(
-        BoxKind.NailOn, PlateKind.Standard, GenericParts.GangPitch, GenericParts.Boxes(), GenericParts.Plates(), GenericParts.Devices(), GenericParts.Volumes(), GenericParts.Kinds());
+        BoxKind.NailOn, PlateKind.Standard, GenericParts.GangPitch, UsualMeasures.Generic,
+        GenericParts.Boxes(), GenericParts.Plates(), GenericParts.Devices(), GenericParts.Volumes(), GenericParts.Kinds());
 
     /// <summary>What a box is of which no kind is stated.</summary>
     public BoxKind UsualBox { get; private init; }
@@ -72,6 +76,9 @@ public sealed class PartsCatalog
 
     /// <summary>From the center of one device to the next in one box, where the row of its kind says nothing else: 1-13/16 in among the generic parts.</summary>
     public Distance GangPitch { get; private init; }
+
+    /// <summary>What houses measure where their description doesn't say.</summary>
+    public UsualMeasures UsualMeasures { get; }
 
     /// <summary>How many parts it has of each sort.</summary>
     public override string ToString() => Boxes.Count + " boxes, " + Plates.Count + " plates";
@@ -128,6 +135,11 @@ public sealed class PartsCatalog
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
     public PartsCatalog With(KindPart row) => Like(boxes, plates, devices, volumes, kinds.With(NotNull(row)));
 
+    /// <summary>This catalog with other usual measures.</summary>
+    /// <param name="measures">The measures.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="measures"/> is null.</exception>
+    public PartsCatalog With(UsualMeasures measures) => Like(boxes, plates, devices, volumes, kinds, NotNull(measures));
+
     /// <summary>Finds the size of a box.</summary>
     /// <param name="kind">The kind of box.</param>
     /// <param name="gangs">How many devices side by side.</param>
@@ -162,10 +174,11 @@ public sealed class PartsCatalog
     public KindPart BuildOf(BoxKind kind) => kinds.TryFind(kind.Name, out KindPart? row) ? row : new(kind, NotKnown);
 
     /// <summary>Sixteen hexadecimal digits that are the same for every catalog with the same rows, and hardly ever for another.</summary>
-    public string Fingerprint => Stamp.Of(string.Join("\n", Boxes) + "\n\n" + string.Join("\n", Plates) + "\n\n" + string.Join("\n", Devices) + "\n\n" + string.Join("\n", Volumes) + "\n\n" + string.Join("\n", Kinds) + "\n" + string.Join("|", UsualBox, UsualPlate, GangPitch));
+    public string Fingerprint => Stamp.Of(string.Join("\n", Boxes) + "\n\n" + string.Join("\n", Plates) + "\n\n" + string.Join("\n", Devices) + "\n\n" + string.Join("\n", Volumes) + "\n\n" + string.Join("\n", Kinds) + "\n" + string.Join("|", UsualBox, UsualPlate, GangPitch)
+        + (UsualMeasures == UsualMeasures.Generic ? "" : "\n" + UsualMeasures));
 
-    private PartsCatalog Like(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds) =>
-        new(boxes, plates, devices, volumes, kinds) { UsualBox = UsualBox, UsualPlate = UsualPlate, GangPitch = GangPitch };
+    private PartsCatalog Like(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds, UsualMeasures? measures = null) =>
+        new(boxes, plates, devices, volumes, kinds, measures ?? UsualMeasures) { UsualBox = UsualBox, UsualPlate = UsualPlate, GangPitch = GangPitch };
 
     private static T NotNull<T>(T row)
         where T : class => row ?? throw new ArgumentNullException(nameof(row));

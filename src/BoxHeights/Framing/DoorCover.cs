@@ -44,11 +44,12 @@ public sealed class DoorCover
 
     /// <summary>Everything that the doors of a room take of its walls.</summary>
     /// <param name="room">The room.</param>
+    /// <param name="usual">What its doors measure where that isn't stated.</param>
     /// <exception cref="ArgumentNullException"><paramref name="room"/> is null.</exception>
-    internal static Items<DoorCover> In(Room room) => In((room ?? throw new ArgumentNullException(nameof(room))).Walls);
+    internal static Items<DoorCover> In(Room room, UsualMeasures usual) => In((room ?? throw new ArgumentNullException(nameof(room))).Walls, usual);
 
     /// <summary>Everything that the doors in a row of walls, seen left to right, take of them.</summary>
-    internal static Items<DoorCover> In(Items<Wall> walls)
+    internal static Items<DoorCover> In(Items<Wall> walls, UsualMeasures usual)
     {
         List<DoorCover> found = [];
         for (int i = 0; i < walls.Count; i++)
@@ -57,7 +58,7 @@ public sealed class DoorCover
             {
                 if (opening.Right > opening.Left)
                 {
-                    Add(found, walls, i, opening);
+                    Add(found, walls, i, opening, usual);
                 }
             }
         }
@@ -65,14 +66,14 @@ public sealed class DoorCover
         return new(found);
     }
 
-    private static void Add(List<DoorCover> found, Items<Wall> walls, int index, Opening opening)
+    private static void Add(List<DoorCover> found, Items<Wall> walls, int index, Opening opening, UsualMeasures usual)
     {
         if (opening.Leaf is not { } leaf)
         {
             return;
         }
 
-        TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+        TrimmedOpening trimmed = TrimmedOpening.Of(opening, usual);
         if (trimmed.Pocket is { } pocket)
         {
             found.Add(new(DoorCoverKind.Pocket, opening, walls[index].Id, walls[index].Id, pocket.From, pocket.To));

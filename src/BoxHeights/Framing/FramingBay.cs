@@ -80,7 +80,7 @@ internal readonly struct FramingBay
 
         foreach (Opening opening in wall.Openings)
         {
-            bool isInPocket = DoorPocket.TryOf(opening, out DoorPocket pocket) && pocket.Left < right && left < pocket.Right;
+            bool isInPocket = DoorPocket.TryOf(opening, framing.Usual, out DoorPocket pocket) && pocket.Left < right && left < pocket.Right;
             bool isInOpening = opening.Left < right && left < opening.Right;
             if (isInPocket || (isInOpening && opening.Sill is null))
             {

@@ -22,10 +22,11 @@ internal readonly struct HeaderSpan
     /// <summary>The header of an opening in a wall that carries something.</summary>
     /// <param name="opening">The opening; a pocket door's pocket is under its header too.</param>
     /// <param name="wall">Its wall.</param>
-    /// <param name="jack">How thick its jacks are; as usual where that isn't known.</param>
+    /// <param name="jack">How thick its jacks are; null where that isn't known.</param>
+    /// <param name="usual">How thick they usually are, and how high pockets.</param>
     /// <param name="header">Where it lies.</param>
     /// <returns>False where the opening's head isn't stated, or a header is stated over it.</returns>
-    public static bool TryOf(Opening opening, Wall wall, Distance? jack, out HeaderSpan header)
+    public static bool TryOf(Opening opening, Wall wall, Distance? jack, UsualMeasures usual, out HeaderSpan header)
     {
         header = default;
         if (opening.Head is not { } head || opening.Right <= opening.Left)
@@ -42,12 +43,12 @@ internal readonly struct HeaderSpan
         }
 
         (Distance left, Distance right) = (opening.Left, opening.Right);
-        if (DoorPocket.TryOf(opening, out DoorPocket pocket))
+        if (DoorPocket.TryOf(opening, usual, out DoorPocket pocket))
         {
             (left, right) = (Distance.Min(left, pocket.Left), Distance.Max(right, pocket.Right));
         }
 
-        Distance beyond = jack ?? StudPositions.UsualThickness;
+        Distance beyond = jack ?? usual.Lumber;
         header = new(Distance.Max(Distance.Zero, left - beyond), Distance.Min(wall.Length, right + beyond), head);
         return true;
     }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace BoxHeights;
 
@@ -12,12 +13,6 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class HungBoards
 {
-    /// <summary>As far as boards end from the floor or the ceiling without a strip between: they still have to reach the plate, which is 1-1/2 in. No source.</summary>
-    private static readonly Distance MostGap = Distance.FromInches(1, 0, 1);
-
-    /// <summary>The widest sheets: what is left beyond that is more than one strip.</summary>
-    private static readonly Distance WidestSheet = Distance.FromInches(54, 0, 1);
-
     private HungBoards(BoardLayout layout, Items<DistanceRange> seams, DistanceRange? leftover)
     {
         Layout = layout;
@@ -55,20 +50,23 @@ public sealed class HungBoards
     /// <param name="boardWall">From the subfloor to the underside of the ceiling board; null where it isn't known, which leaves what is hung from the floor and what is hung upright.</param>
     /// <exception cref="ArgumentNullException"><paramref name="layout"/> is null.</exception>
     /// <exception cref="ArgumentException">The courses are counted down from a ceiling of unknown height.</exception>
-    public static HungBoards Under(BoardLayout layout, DistanceRange? boardWall)
+    public static HungBoards Under(BoardLayout layout, DistanceRange? boardWall) => Under(layout, boardWall, UsualMeasures.Generic);
+
+    /// <summary>The same where sheets and what is left under them measure otherwise.</summary>
+    internal static HungBoards Under(BoardLayout layout, DistanceRange? boardWall, UsualMeasures usual)
     {
         if (layout is null)
         {
             throw new ArgumentNullException(nameof(layout));
         }
 
-        return layout.Hung == BoardDirection.Vertical ? new(layout, Items<DistanceRange>.None, boardWall) : Across(layout, boardWall, fillsUp: true);
+        return layout.Hung == BoardDirection.Vertical ? new(layout, Items<DistanceRange>.None, boardWall) : Across(layout, boardWall, usual, fillsUp: true);
     }
 
-    private static HungBoards Across(BoardLayout layout, DistanceRange? boardWall, bool fillsUp)
+    private static HungBoards Across(BoardLayout layout, DistanceRange? boardWall, UsualMeasures usual, bool fillsUp)
     {
         bool fromTop = CountsFromTop(layout);
-        DistanceRange at = !fromTop ? layout.FloorGap ?? new DistanceRange(Distance.Zero, MostGap)
+        DistanceRange at = !fromTop ? layout.FloorGap ?? new DistanceRange(Distance.Zero, usual.BoardGap)
             : boardWall ?? throw new ArgumentException("Where the boards start isn't known: state the height of the ceiling board.", nameof(boardWall));
         DistanceRange[] between = new DistanceRange[Math.Max(0, layout.Widths.Count - 1)];
         for (int course = 0; course < layout.Widths.Count; course++)
@@ -82,7 +80,7 @@ public sealed class HungBoards
         }
 
         DistanceRange? left = fromTop ? at : boardWall - at;
-        Distance gap = fromTop && layout.FloorGap is { } stated && stated > MostGap ? stated : MostGap;
+        Distance gap = fromTop && layout.FloorGap is { } stated && stated > usual.BoardGap ? stated : usual.BoardGap;
         bool fills = fillsUp && layout.Widths.Count > 0;
 
         // A box over the last course of boards that stand on the floor shows that the wall goes on, whatever its height is.
@@ -91,28 +89,25 @@ public sealed class HungBoards
         return new(layout, isSure ? seams.With(at) : seams, left)
         {
             MaybeSeam = fills && !isSure && left is { } some && some.To > gap ? at : null,
-            NothingBeyond = fills && left is { } much && much.To > WidestSheet ? at : null,
+            NothingBeyond = fills && left is { } much && much.To > (usual.WidestSheet ?? gap) ? at : null,
         };
     }
 
-    /// <summary>The ways in which board is commonly hung from the ceiling of a wall: sheets of 48 or 54 in, and where two don't reach, a strip at its bottom, middle or top.</summary>
-    /// <remarks>Common practice, no source.</remarks>
+    /// <summary>The ways in which board is commonly hung from the ceiling of a wall.</summary>
     /// <param name="boardWall">From the subfloor to the underside of the ceiling board.</param>
-    internal static Items<HungBoards> Common(DistanceRange boardWall)
+    /// <param name="usual">The sheets that there are.</param>
+    internal static Items<HungBoards> Common(DistanceRange boardWall, UsualMeasures usual)
     {
-        // A sheet that is ripped at the floor leaves the seams above it where they are, so up to two full sheets need no more than their first seam.
-        Distance[][] layouts = boardWall.To <= Inches(97) ? [[Inches(48), Inches(48)]]
-            : boardWall.To <= Inches(109) ? [[Inches(54), Inches(54)], [Inches(48), Inches(48), Inches(12)], [Inches(48), Inches(12), Inches(48)], [Inches(12), Inches(48), Inches(48)]]
-            : [[Inches(48), Inches(48), Inches(24)], [Inches(48), Inches(24), Inches(48)], [Inches(54), Inches(54), Inches(12)], [Inches(54), Inches(12), Inches(54)], [Inches(54), Inches(48), Inches(18)]];
-        HungBoards[] hung = new HungBoards[layouts.Length];
-        for (int i = 0; i < hung.Length; i++)
+        List<HungBoards> hung = [];
+        foreach (BoardCourses way in usual.Courses)
         {
-            hung[i] = Across(new BoardLayout().WithWidths(layouts[i]), boardWall, fillsUp: false);
+            if ((way.Above is not { } low || boardWall.To > low) && (way.UpTo is not { } high || boardWall.To <= high))
+            {
+                hung.Add(Across(new BoardLayout().WithWidths(way.Widths), boardWall, usual, fillsUp: false));
+            }
         }
 
-        return hung;
-
-        static Distance Inches(int whole) => Distance.FromInches(whole, 0, 1);
+        return new(hung);
     }
 
     /// <summary>From the subfloor to the underside of the ceiling board: the rough height less everything that is fastened under it.</summary>

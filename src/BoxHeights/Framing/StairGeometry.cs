@@ -148,7 +148,7 @@ public sealed class StairGeometry
 
     /// <summary>The flights that are possible where floors are known as ranges: with the thinnest and with the thickest. Every height of a tread and of the nosings lies between theirs.</summary>
     /// <returns>False where a storey between doesn't say how high it is.</returns>
-    internal static bool TryEnds(Dwelling dwelling, StairFlight flight, out StairGeometry? low, out StairGeometry? high)
+    internal static bool TryEnds(Dwelling dwelling, StairFlight flight, UsualMeasures usual, out StairGeometry? low, out StairGeometry? high)
     {
         low = null;
         high = null;
@@ -157,25 +157,25 @@ public sealed class StairGeometry
             return false;
         }
 
-        DistanceRange floorBelow = FloorOn(dwelling, flight, flight.From);
-        DistanceRange floorAbove = FloorOn(dwelling, flight, flight.To);
+        DistanceRange floorBelow = FloorOn(dwelling, flight, flight.From, usual);
+        DistanceRange floorAbove = FloorOn(dwelling, flight, flight.To, usual);
         low = new(flight, rise, floorBelow.From, floorAbove.From);
         high = new(flight, rise, floorBelow.To, floorAbove.To);
         return true;
     }
 
     /// <summary>What lies on the subfloor where a flight starts or ends: the floor of the room that its wall is in, else that of the halls of the storey, else none is chosen.</summary>
-    internal static DistanceRange FloorOn(Dwelling dwelling, StairFlight flight, string storey)
+    internal static DistanceRange FloorOn(Dwelling dwelling, StairFlight flight, string storey, UsualMeasures usual)
     {
         List<Room> rooms = RoomsAt(dwelling, flight, storey);
         DistanceRange? all = null;
         foreach (Room room in rooms)
         {
-            DistanceRange one = (room.Floor ?? FloorBuildup.NotChosen).Thickness;
+            DistanceRange one = room.Floor?.Thickness ?? usual.Floor;
             all = all is { } some ? new DistanceRange(Distance.Min(some.From, one.From), Distance.Max(some.To, one.To)) : one;
         }
 
-        return all ?? FloorBuildup.NotChosen.Thickness;
+        return all ?? usual.Floor;
     }
 
     /// <summary>The rooms of a storey that a flight leads from or to: the one that its wall is in, where that is on this storey, else its halls.</summary>

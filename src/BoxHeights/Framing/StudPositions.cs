@@ -23,11 +23,8 @@ public sealed class StudPositions
         Known = known;
     }
 
-    /// <summary>The thickness of dressed 2-by lumber: 1-1/2 in.</summary>
-    internal static Distance UsualThickness { get; } = Distance.FromInches(1, 1, 2);
-
     /// <summary>No studs.</summary>
-    internal static StudPositions None { get; } = new([], UsualThickness.Ticks, StudKnowledge.Declared);
+    internal static StudPositions None { get; } = new([], 0, StudKnowledge.Declared);
 
     /// <summary>How many studs there are, and how well they are known.</summary>
     public override string ToString() => Count + " studs, " + Known;
@@ -71,7 +68,7 @@ public sealed class StudPositions
             throw new ArgumentException("A wall has no more than " + Most + " studs; this one would have " + count + ".", nameof(layout));
         }
 
-        long thickness = (layout.Thickness ?? UsualThickness).Ticks;
+        long thickness = ThicknessOf(layout).Ticks;
         long[] faces = new long[count];
         long spacing = layout.Spacing?.Ticks ?? 0;
         long first = layout.FirstFace?.Ticks ?? spacing - (thickness / 2);
@@ -143,6 +140,8 @@ public sealed class StudPositions
         return known;
     }
 
+    private static Distance ThicknessOf(StudLayout layout) => layout.Thickness ?? UsualMeasures.Generic.Lumber;
+
     /// <summary>How many studs stand between the first and the far corner, by division: a spacing of a hair would never be walked to its end.</summary>
     private static long CountOf(StudLayout layout, Distance wallLength)
     {
@@ -151,7 +150,7 @@ public sealed class StudPositions
             return layout.Faces.Count;
         }
 
-        long thickness = (layout.Thickness ?? UsualThickness).Ticks;
+        long thickness = ThicknessOf(layout).Ticks;
         long first = layout.FirstFace?.Ticks ?? spacing.Ticks - (thickness / 2);
         long last = wallLength.Ticks - (2 * thickness);
         return first <= last ? ((last - first) / spacing.Ticks) + 1 : 0;

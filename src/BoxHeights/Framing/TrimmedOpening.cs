@@ -13,13 +13,13 @@ namespace BoxHeights;
 /// </remarks>
 public sealed class TrimmedOpening
 {
-    private TrimmedOpening(Opening opening)
+    private TrimmedOpening(Opening opening, UsualMeasures usual)
     {
         Opening = opening;
         Distance width = opening.Right - opening.Left;
-        Doorway = DoorwayOf(opening, out DistanceRange? pocket);
+        Doorway = DoorwayOf(opening, usual.JambInset, out DistanceRange? pocket);
         Pocket = pocket;
-        Distance inset = UsualInset;
+        Distance inset = usual.JambInset;
         Distance leaves = (opening.Leaf ?? Distance.Zero) * (opening.Kind == OpeningKind.DoubleDoor ? 2 : 1);
         if (IsSwung(opening.Kind) && leaves > Distance.Zero && leaves < width)
         {
@@ -50,9 +50,6 @@ public sealed class TrimmedOpening
         Bottom = opening.Sill is { } sill ? new Level(sill.Offset - below, sill.Datum) : null;
         Top = opening.Head is { } head ? new Level(head.Offset + beyond, head.Datum) : null;
     }
-
-    /// <summary>How far inside its rough opening a jamb's face is, where no leaf tells: 1 in. Common practice, no source.</summary>
-    internal static Distance UsualInset { get; } = Distance.FromInches(1, 0, 1);
 
     /// <summary>The opening, and from where to where its trim reaches.</summary>
     public override string ToString() => Opening.Id + ": " + Left + " to " + Right + " with its trim";
@@ -89,9 +86,10 @@ public sealed class TrimmedOpening
 
     /// <summary>Works out the trim of an opening.</summary>
     /// <param name="opening">The opening.</param>
+    /// <param name="usual">How far inside the opening its jambs are, where it doesn't say.</param>
     /// <exception cref="ArgumentNullException"><paramref name="opening"/> is null.</exception>
     /// <exception cref="OverflowException">Its measures are beyond the scale.</exception>
-    internal static TrimmedOpening Of(Opening opening) => new(opening ?? throw new ArgumentNullException(nameof(opening)));
+    internal static TrimmedOpening Of(Opening opening, UsualMeasures usual) => new(opening ?? throw new ArgumentNullException(nameof(opening)), usual);
 
     /// <summary>How much wall is seen between a plate and the casing beside it: negative where the plate laps onto the casing.</summary>
     /// <param name="center">The plate's center along the wall.</param>
@@ -102,7 +100,7 @@ public sealed class TrimmedOpening
 
     private static bool IsSwung(OpeningKind kind) => kind == OpeningKind.Door || kind == OpeningKind.DoubleDoor;
 
-    private static DistanceRange DoorwayOf(Opening opening, out DistanceRange? pocket)
+    private static DistanceRange DoorwayOf(Opening opening, Distance inset, out DistanceRange? pocket)
     {
         pocket = null;
         DistanceRange all = new(opening.Left, Distance.Max(opening.Left, opening.Right));
@@ -112,8 +110,8 @@ public sealed class TrimmedOpening
         }
 
         // Described as the whole frame, the doorway is what the strike jamb and the leaf take of it.
-        Distance frame = leaf + leaf + UsualInset;
-        Distance doorway = all.Width < leaf + leaf ? all.Width : leaf + UsualInset;
+        Distance frame = leaf + leaf + inset;
+        Distance doorway = all.Width < leaf + leaf ? all.Width : leaf + inset;
         Distance inside = Distance.Max(leaf, Distance.Max(all.Width, frame) - doorway);
         if (side == WallEnd.Left)
         {

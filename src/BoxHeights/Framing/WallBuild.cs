@@ -7,18 +7,21 @@ namespace BoxHeights;
 public sealed class WallBuild
 {
     private readonly Wall wall;
+    private readonly UsualMeasures usual;
     private WallFraming? framing;
 
-    internal WallBuild(Wall wall, Storey? usual, DistanceRange? boardWall)
+    internal WallBuild(Wall wall, Storey? storey, DistanceRange? boardWall, UsualMeasures usual)
     {
         this.wall = wall;
-        StudLayout = StudsOf(wall, usual);
+        this.usual = usual;
+        StudLayout = StudsOf(wall, storey);
         AreStudsInherited = wall.Studs is null && StudLayout is not null;
-        HasTooManyStuds = StudLayout is not null && !StudPositions.IsCountable(StudLayout, wall.Length);
-        Studs = StudLayout is null || HasTooManyStuds ? null : StudPositions.Along(StudLayout, wall.Length);
-        BoardLayout = BoardsOf(wall, usual);
+        StudLayout? settled = StudLayout?.In(usual);
+        HasTooManyStuds = settled is not null && !StudPositions.IsCountable(settled, wall.Length);
+        Studs = settled is null || HasTooManyStuds ? null : StudPositions.Along(settled, wall.Length);
+        BoardLayout = BoardsOf(wall, storey);
         AreBoardsInherited = wall.Boards is null && BoardLayout is not null;
-        Boards = BoardLayout is not null && (boardWall is not null || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall) : null;
+        Boards = BoardLayout is not null && (boardWall is not null || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall, usual) : null;
     }
 
     /// <summary>Studs and seams.</summary>
@@ -37,7 +40,7 @@ public sealed class WallBuild
     public bool HasTooManyStuds { get; }
 
     /// <summary>What stands upright in it, worked out when it is asked for; null where nothing is said of its studs.</summary>
-    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(wall, StudLayout!);
+    public WallFraming? Framing => Studs is null ? null : framing ??= WallFraming.Of(wall, StudLayout!, usual);
 
     /// <summary>How its board is hung; null where nothing is said of it.</summary>
     public BoardLayout? BoardLayout { get; }
@@ -57,7 +60,7 @@ public sealed class WallBuild
     /// <summary>The wall with what it inherits said on itself.</summary>
     internal static Wall Settled(Wall wall, Storey storey) => wall.WithStuds(StudsOf(wall, storey)).WithBoards(BoardsOf(wall, storey));
 
-    private static StudLayout? StudsOf(Wall wall, Storey? usual) => wall.Studs ?? usual?.Studs;
+    private static StudLayout? StudsOf(Wall wall, Storey? storey) => wall.Studs ?? storey?.Studs;
 
-    private static BoardLayout? BoardsOf(Wall wall, Storey? usual) => wall.Boards ?? usual?.Boards;
+    private static BoardLayout? BoardsOf(Wall wall, Storey? storey) => wall.Boards ?? storey?.Boards;
 }

@@ -18,12 +18,13 @@ public sealed class WallFraming
     private readonly StudLayout layout;
     private readonly StudPositions studs;
 
-    private WallFraming(Wall wall, StudLayout layout)
+    private WallFraming(Wall wall, StudLayout layout, UsualMeasures usual)
     {
         this.wall = wall;
-        this.layout = layout;
+        this.layout = layout = layout.In(usual);
+        Usual = usual;
         studs = StudPositions.Along(layout, wall.Length);
-        Thickness = layout.Thickness ?? StudPositions.UsualThickness;
+        Thickness = layout.Thickness!.Value;
 
         if (studs.Count > 0 || layout.Spacing is not null)
         {
@@ -47,6 +48,9 @@ public sealed class WallFraming
     /// <summary>How well the layout is known.</summary>
     public StudKnowledge Known => studs.Known;
 
+    /// <summary>What of it measures as it usually does.</summary>
+    internal UsualMeasures Usual { get; }
+
     /// <summary>The side that the open side of its metal studs faces; null for lumber, or where it isn't stated.</summary>
     internal StudSide? OpenSide => layout.OpenSide;
 
@@ -54,7 +58,7 @@ public sealed class WallFraming
     public Distance Thickness { get; }
 
     /// <summary>Whether it is of dressed lumber: no open side is stated, and by its thickness, since the flanges of partition studs are thinner. Metal studs stand in a track where lumber has plates.</summary>
-    internal bool IsLumber => OpenSide is null && Thickness >= StudPositions.UsualThickness;
+    internal bool IsLumber => OpenSide is null && Thickness >= Usual.Lumber;
 
     /// <summary>The pieces, from left to right; none unless a spacing or the faces of studs are stated.</summary>
     public Items<FramingMember> Members { get; }
@@ -62,10 +66,11 @@ public sealed class WallFraming
     /// <summary>Works out the framing of a wall.</summary>
     /// <param name="wall">The wall.</param>
     /// <param name="layout">The layout of its studs.</param>
+    /// <param name="usual">What isn't stated of it.</param>
     /// <exception cref="ArgumentNullException">One of them is null.</exception>
     /// <exception cref="ArgumentException">The wall would have more than 10,000 studs.</exception>
-    internal static WallFraming Of(Wall wall, StudLayout layout) =>
-        new(wall ?? throw new ArgumentNullException(nameof(wall)), layout ?? throw new ArgumentNullException(nameof(layout)));
+    internal static WallFraming Of(Wall wall, StudLayout layout, UsualMeasures usual) =>
+        new(wall ?? throw new ArgumentNullException(nameof(wall)), layout ?? throw new ArgumentNullException(nameof(layout)), usual);
 
     /// <summary>How much room there is beside a face until the next piece that surely stands, or the wall's end.</summary>
     /// <param name="face">The face, from the wall's left end.</param>
@@ -173,7 +178,7 @@ public sealed class WallFraming
         }
 
         (Distance left, Distance right) = (opening.Left, opening.Right);
-        if (DoorPocket.TryOf(opening, out DoorPocket pocket))
+        if (DoorPocket.TryOf(opening, Usual, out DoorPocket pocket))
         {
             (left, right) = (Distance.Min(left, pocket.Left), Distance.Max(right, pocket.Right));
         }
@@ -265,7 +270,7 @@ public sealed class WallFraming
     {
         foreach (Opening opening in wall.Openings)
         {
-            bool pocketed = DoorPocket.TryOf(opening, out DoorPocket pocket) && left < pocket.Right && pocket.Left < right;
+            bool pocketed = DoorPocket.TryOf(opening, Usual, out DoorPocket pocket) && left < pocket.Right && pocket.Left < right;
             if (pocketed || (left < opening.Right && opening.Left < right))
             {
                 return true;

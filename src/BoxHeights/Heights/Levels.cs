@@ -27,6 +27,9 @@ public sealed class Levels : IEquatable<Levels>
     /// <summary>A room on the storey's own level with a bottom plate 1-1/2 in thick (dressed 2x lumber); nothing else is known.</summary>
     public static Levels Default { get; } = CreateDefault();
 
+    /// <summary>The same with a bottom plate of such lumber.</summary>
+    internal static Levels For(UsualMeasures usual) => usual.Lumber == UsualMeasures.Generic.Lumber ? Default : Default.With(Datum.BottomPlate, usual.Lumber, Datum.Subfloor);
+
     /// <summary>Says where a datum lies: so far above another.</summary>
     /// <remarks>
     /// The level line, grade and a walking surface outside belong to the storey: when they are said to lie above
@@ -179,7 +182,7 @@ public sealed class Levels : IEquatable<Levels>
 
         return new Levels(parents, new DistanceRange[Storey])
             .WithSubfloorAt(default)
-            .With(Datum.BottomPlate, Distance.FromInches(1, 1, 2), Datum.Subfloor);
+            .With(Datum.BottomPlate, UsualMeasures.Generic.Lumber, Datum.Subfloor);
     }
 
     private static int Index(Datum datum, string name) => (int)DatumText.Check(datum, name);

@@ -8,7 +8,7 @@ public sealed partial record BoardLayout
     public BoardDirection Hung { get; init; }
 
     /// <summary>The widths of the courses, in hanging order; each more than zero. None: how the board is hung isn't stated.</summary>
-    /// <remarks>What courses that lie across leave, beyond 1 in, is a strip of its own. Of upright sheets the last width is that of all that follow, to the wall's other end.</remarks>
+    /// <remarks>What courses that lie across leave, beyond the gap that is usual (1 in), is a strip of its own. Of upright sheets the last width is that of all that follow, to the wall's other end.</remarks>
     public Items<Distance> Widths { get; init => field = Guard.Positive(value, nameof(Widths)); }
 
     /// <summary>Where hanging starts.</summary>
@@ -17,7 +17,7 @@ public sealed partial record BoardLayout
     /// <summary>The thickness of all its layers.</summary>
     public Distance? Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }
 
-    /// <summary>The gap left above the subfloor; anything up to 1 in where it isn't stated (common practice, no source), which matters for boards hung from the floor.</summary>
+    /// <summary>The gap left above the subfloor; anything up to the one that is usual (1 in) where it isn't stated, which matters for boards hung from the floor.</summary>
     public Distance? FloorGap { get; init => field = Guard.NotNegative(value, nameof(FloorGap)); }
 
     /// <summary>Where the sheets of courses that lie across meet end to end; empty while that isn't stated. Drawings and cutouts go by them; no rule does.</summary>

@@ -22,6 +22,9 @@ internal static class DrawingTolerance
     /// <summary>How far it may miss where distances across the room are measured from the far walls: 1 in.</summary>
     public static readonly Distance GapAcross = Distance.FromInches(1);
 
+    /// <summary>How far beyond a room's walls something may be drawn that stands in it: 12 in. A railing along an open side, a panel on its far side.</summary>
+    public static readonly Distance BeyondWalls = Distance.FromInches(12);
+
     /// <summary>A turn as it is drawn, from −180 to 180 degrees: 270 to the right is 90 to the left.</summary>
     public static decimal Turn(decimal degrees) => degrees > Half ? degrees - (2m * Half) : degrees < -Half ? degrees + (2m * Half) : degrees;
 

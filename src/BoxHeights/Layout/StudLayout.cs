@@ -13,7 +13,7 @@ public sealed partial record StudLayout
     /// <summary>The end that the layout was pulled from.</summary>
     public WallEnd From { get; init; }
 
-    /// <summary>The thickness of a stud; 1-1/2 in unless stated.</summary>
+    /// <summary>The thickness of a stud; unless stated that of the lumber that is usual, 1-1/2 in.</summary>
     public Distance? Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }
 
     /// <summary>The left faces of the studs themselves, from the wall's left end, where they are known one by one.</summary>
@@ -24,4 +24,7 @@ public sealed partial record StudLayout
 
     /// <summary>The side that the open, lipped side of metal studs faces, the other being the web: all of a wall face one way. Null for lumber, or where nobody has looked.</summary>
     public StudSide? OpenSide { get; init; }
+
+    /// <summary>The same with its thickness stated: that of the usual lumber where it states none.</summary>
+    internal StudLayout In(UsualMeasures usual) => Thickness is null ? this with { Thickness = usual.Lumber } : this;
 }

@@ -148,8 +148,8 @@ internal sealed class OrderCount
         return needed.Packed switch
         {
             0 => "block across the bay, " + Printed.Of(needed.Length, Units) + " long",
-            1 => "2x block against the stud",
-            _ => "2x blocks against the stud, " + needed.Packed.ToString(CultureInfo.InvariantCulture) + " deep",
+            1 => surface.Usual.LumberName + " block against the stud",
+            _ => surface.Usual.LumberName + " blocks against the stud, " + needed.Packed.ToString(CultureInfo.InvariantCulture) + " deep",
         };
     }
 
@@ -165,7 +165,7 @@ internal sealed class OrderCount
 
         Distance across = joists.Across(plan);
         Distance off = (across - joists.Nearest(across)!.Value).Abs();
-        return off <= size.HalfWidth + StudPositions.UsualThickness ? null : "bar between joists, " + joists.Spacing.Exactly(Units) + " apart";
+        return off <= size.HalfWidth + catalog.UsualMeasures.Lumber ? null : "bar between joists, " + joists.Spacing.Exactly(Units) + " apart";
     }
 
     /// <summary>Cables that run along framing too shallow to keep them off both faces are plated wherever they run: one for each that enters a box at the least.</summary>

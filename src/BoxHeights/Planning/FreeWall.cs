@@ -10,15 +10,17 @@ namespace BoxHeights;
 internal sealed class FreeWall
 {
     private readonly SwitchesAtEntrances habit;
+    private readonly UsualMeasures usual;
     private readonly Room room;
     private readonly int index;
     private readonly Distance halfBox;
     private readonly Distance halfPlate;
     private readonly WallFraming? framing;
 
-    public FreeWall(Room room, int index, Distance halfBox, Distance halfPlate, SwitchesAtEntrances habit)
+    public FreeWall(Room room, int index, Distance halfBox, Distance halfPlate, SwitchesAtEntrances habit, UsualMeasures usual)
     {
         this.habit = habit;
+        this.usual = usual;
         this.room = room;
         this.index = index;
         this.halfBox = halfBox;
@@ -28,7 +30,7 @@ internal sealed class FreeWall
         Centers = wall.Open ? DistanceSet.Empty : DistanceSet.Between(CornerBoard(WallEnd.Left) + halfPlate, wall.Length - CornerBoard(WallEnd.Right) - halfPlate);
         foreach (Opening opening in wall.Openings)
         {
-            TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+            TrimmedOpening trimmed = TrimmedOpening.Of(opening, usual);
             Keep(trimmed.Left - habit.CasingGap, trimmed.Right + habit.CasingGap, halfPlate);
             Distance studs = framing is null ? habit.StudsBeside : Distance.Zero;
             Keep(opening.Left - studs, opening.Right + studs, halfBox);
@@ -50,7 +52,7 @@ internal sealed class FreeWall
             }
         }
 
-        foreach (DoorCover cover in DoorCover.In(room))
+        foreach (DoorCover cover in DoorCover.In(room, usual))
         {
             if (cover.Wall == wall.Id)
             {
@@ -113,14 +115,14 @@ internal sealed class FreeWall
             }
 
             // Studs that were measured one by one may seem to stand a little apart.
-            isNext |= face != start && room > ResolvedBox.UsualTapeError;
+            isNext |= face != start && room > usual.TapeError;
             face = framing.FaceOfPack(next, way);
         }
     }
 
     /// <summary>What stands in a wall, where that is stated and few enough pieces are to be worked through.</summary>
-    private static WallFraming? FramingOf(Wall wall) =>
-        wall.Studs is { } layout && StudPositions.IsCountable(layout, wall.Length) && WallFraming.Of(wall, layout) is { Members.Count: > 0 and <= WallFraming.MostWorkedThrough } known ? known : null;
+    private WallFraming? FramingOf(Wall wall) =>
+        wall.Studs?.In(usual) is { } layout && StudPositions.IsCountable(layout, wall.Length) && WallFraming.Of(wall, layout, usual) is { Members.Count: > 0 and <= WallFraming.MostWorkedThrough } known ? known : null;
 
     private static bool IsAtLeast(Level? level, Distance height) =>
         level is { Datum: Datum.Subfloor or Datum.FinishedFloor } line && line.Offset >= height;

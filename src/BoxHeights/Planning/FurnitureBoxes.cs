@@ -103,7 +103,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
                     }
                 }
 
-                foreach (AnchoredThing thing in anchor.ThingsOn(new(here), wall))
+                foreach (AnchoredThing thing in anchor.ThingsOn(new(here), wall, draft.State.Options.Catalog.UsualMeasures))
                 {
                     if (IsMeant(thing.Kind) && thing is { Left: { } left, Right: { } right } && left < right)
                     {

@@ -158,7 +158,7 @@ internal sealed class HeightsOnWall
         }
 
         DistanceSet? over = box.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter
-            ? site.Site.AtLeast(TargetLine.PlateBottom, ResolvedSurface.UsualTopOf(counter), at, at).Sure : null;
+            ? site.Site.AtLeast(TargetLine.PlateBottom, surface.UsualTopOf(counter), at, at).Sure : null;
         Items<string> rules = ConflictingRules.At(site, at, null, over);
         return rules.Count == 0 ? "" : "; no height there is left by " + string.Join(", ", rules);
     }

@@ -34,7 +34,7 @@ internal sealed partial class RoughInDraft
         State.Spaces.NoteReaders();
         State.JudgeEntered();
         described = State.Boxes.Count;
-        Described = SharedWalls.In(dwelling, BackFaces.Of(dwelling));
+        Described = SharedWalls.In(dwelling, BackFaces.Of(dwelling), State.Options.Catalog.UsualMeasures);
         foreach (ResolvedSurface surface in State.Surfaces)
         {
             surfacesOf.ListOf(surface.Space.Id).Add(surface);
@@ -313,7 +313,7 @@ internal sealed partial class RoughInDraft
 
         if (!hands.TryGetValue(space, out WallEnd hand))
         {
-            hands.Add(space, hand = RoomHand.Of(room, space.Storey?.Studs));
+            hands.Add(space, hand = RoomHand.Of(room, space.Storey?.Studs, space.Usual));
         }
 
         return hand;

@@ -20,7 +20,7 @@ public sealed partial class RoughInPlanner
         IServesRuns served = Array.Find(compiled.Space, rule => rule is IServesRuns { Spaces.AreOfCounters: false, Reach: not null }) as IServesRuns
             ?? throw new InvalidOperationException("No row of these rules asks for receptacles along walls.");
         BoxSize box = ResolvedBox.SizeOf(served.Usual, options.Evaluation.Catalog);
-        StudPositions positions = StudPositions.Along(studs, length);
+        StudPositions positions = StudPositions.Along((studs ?? throw new ArgumentNullException(nameof(studs))).In(options.Evaluation.Catalog.UsualMeasures), length);
         List<RunCandidate> candidates = [];
         for (int stud = 1; stud <= positions.Count; stud++)
         {

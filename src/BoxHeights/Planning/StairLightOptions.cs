@@ -9,8 +9,8 @@ public sealed partial record StairLightOptions
     /// <summary>The usual ones. Common practice, no source.</summary>
     public static StairLightOptions Default { get; } = new();
 
-    /// <summary>The width of each light's box; a one-gang box 2-1/4 in wide unless stated. More than zero, an even number of ticks.</summary>
-    public Distance BoxWidth { get; init => field = EvenSize.Check(value, nameof(BoxWidth)); } = Distance.FromInches(2, 1, 4);
+    /// <summary>The width of each light's box; that of a generic one-gang box, 2-1/4 in, unless stated. More than zero, an even number of ticks.</summary>
+    public Distance BoxWidth { get; init => field = EvenSize.Check(value, nameof(BoxWidth)); } = PartsCatalog.Generic.FindBox(BoxKind.NailOn, 1).Size.Width;
 
     /// <summary>How far along the wall a box may be shifted from its exact place so as to be nailed to a stud; 1 in unless stated. Not negative.</summary>
     public Distance Adjustment { get; init => field = Guard.NotNegative(value, nameof(Adjustment)); } = Distance.FromInches(1, 0, 1);

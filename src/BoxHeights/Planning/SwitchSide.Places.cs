@@ -64,7 +64,7 @@ public sealed partial class SwitchSide
     {
         Distance beyond = Distance.MinValue;
         string what = "";
-        foreach (DoorCover cover in DoorCover.In(room))
+        foreach (DoorCover cover in DoorCover.In(room, usual))
         {
             if (ReferenceEquals(cover.Opening, trimmed.Opening) && cover.Wall == room.Walls[index].Id && IsOn(cover, side))
             {
@@ -92,7 +92,7 @@ public sealed partial class SwitchSide
 
     private bool Covered(WallEnd side)
     {
-        foreach (DoorCover cover in DoorCover.In(room))
+        foreach (DoorCover cover in DoorCover.In(room, usual))
         {
             if (cover.Wall == room.Walls[index].Id && ReferenceEquals(cover.Opening, trimmed.Opening) && IsOn(cover, side))
             {

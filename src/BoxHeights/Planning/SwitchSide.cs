@@ -26,20 +26,22 @@ public sealed partial class SwitchSide
     private readonly FreeWall?[] free;
     private readonly LengthUnits units;
     private readonly SwitchesAtEntrances habit;
+    private readonly UsualMeasures usual;
     private readonly BoxSize box;
     private readonly PlateSize plate;
     private readonly List<SwitchPlace> places = [];
     private readonly List<string> refusals = [];
 
-    private SwitchSide(Room room, int index, Opening opening, BoxSize box, PlateSize plate, SwitchesAtEntrances habit, LengthUnits units)
+    private SwitchSide(Room room, int index, Opening opening, BoxSize box, PlateSize plate, SwitchesAtEntrances habit, UsualMeasures usual, LengthUnits units)
     {
         this.habit = habit;
+        this.usual = usual;
         this.units = units;
         this.room = room;
         this.index = index;
         this.box = box;
         this.plate = plate;
-        trimmed = TrimmedOpening.Of(opening);
+        trimmed = TrimmedOpening.Of(opening, usual);
         free = new FreeWall?[room.Walls.Count];
     }
 
@@ -123,7 +125,7 @@ public sealed partial class SwitchSide
             index++;
         }
 
-        return Guard.WithinReason(() => new SwitchSide(InStorey(room, storey), index, entrance.Opening, size, plate, habit, units).Find(), "the room", nameof(room));
+        return Guard.WithinReason(() => new SwitchSide(InStorey(room, storey), index, entrance.Opening, size, plate, habit, catalog.UsualMeasures, units).Find(), "the room", nameof(room));
     }
 
     private static Room InStorey(Room room, Storey? storey) => storey is null ? room
@@ -158,7 +160,7 @@ public sealed partial class SwitchSide
         {
             Distance left = WallFrom(WallEnd.Left);
             Distance right = WallFrom(WallEnd.Right);
-            FromSide(left == right ? RoomHand.Of(room, null) : left > right ? WallEnd.Left : WallEnd.Right, "on the side with more wall", "");
+            FromSide(left == right ? RoomHand.Of(room, null, usual) : left > right ? WallEnd.Left : WallEnd.Right, "on the side with more wall", "");
         }
 
         Places = new(places);
@@ -174,7 +176,7 @@ public sealed partial class SwitchSide
 
     private Distance RoughEdge(WallEnd side) => side == WallEnd.Left ? trimmed.Opening.Left : trimmed.Opening.Right;
 
-    private FreeWall Free(int wall) => free[wall] ??= new(room, wall, box.HalfWidth, plate.HalfWidth, habit);
+    private FreeWall Free(int wall) => free[wall] ??= new(room, wall, box.HalfWidth, plate.HalfWidth, habit, usual);
 
     private void FromSide(WallEnd? best, string where, string needs)
     {

@@ -73,7 +73,7 @@ internal sealed class UsualBoxes(RoughInDraft draft)
             {
                 if (opening.Entrance == EntranceSide.Inside && habit.Openings.Contains(opening.Kind) && draft.Doors.Outside(new(room, wall, opening)) is ({ } face, var seen))
                 {
-                    TrimmedOpening trimmed = TrimmedOpening.Of(seen);
+                    TrimmedOpening trimmed = TrimmedOpening.Of(seen, face.Usual);
                     Distance wish = seen.Hinge == WallEnd.Right ? Distance.Max(Distance.Zero, trimmed.Left - habit.From) : trimmed.Right + habit.From;
                     TryAt(face.Address, face.Length, habit, wish, "beside " + opening.Id + ", on the side of its latch");
                     return;

@@ -94,8 +94,8 @@ internal sealed class BoxResolver(PartsCatalog catalog, LengthUnits units, List<
 
     /// <summary>What is wrong where a box is said to be both on a stud and at a place, and the stud stands elsewhere; null where both may be.</summary>
     /// <remarks>
-    /// Studs that are only assumed contradict nothing. A tape is read to 1/8 in; a box of which only the kind is stated may be 1/4 in wider or narrower than usual,
-    /// so that its center is 1/8 in further from the stud or nearer. Common practice, no source.
+    /// Studs that are only assumed contradict nothing. A tape is read as well as it usually is; a box of which only the kind is stated may be wider or narrower
+    /// than usual, so that its center is as much again further from the stud or nearer. Common practice, no source.
     /// </remarks>
     private Wording? AtAgainstStud(DeviceBox box, ResolvedSurface surface, BoxSize size)
     {
@@ -110,7 +110,7 @@ internal sealed class BoxResolver(PartsCatalog catalog, LengthUnits units, List<
             return NoSuchStud(stud, studs);
         }
 
-        Distance most = ResolvedBox.UsualTapeError * (box.Size is null ? 2 : 1);
+        Distance most = catalog.UsualMeasures.TapeError * (box.Size is null ? 2 : 1);
         Wording? said = null;
         foreach (StudSide side in mounting.Side is { } stated ? new[] { stated } : new[] { StudSide.Left, StudSide.Right })
         {

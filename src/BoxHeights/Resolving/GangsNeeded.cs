@@ -5,11 +5,10 @@ namespace BoxHeights;
 /// <summary>How many gangs the devices of a box need to be mounted: as stated, else as their kinds tell.</summary>
 internal static class GangsNeeded
 {
-    /// <summary>What one device needs at the least. Receptacles for ranges and dryers are wider than one gang (common practice); of a kind of one's own nothing else is known.</summary>
+    /// <summary>What one device needs at the least.</summary>
     /// <param name="box">The box.</param>
     /// <param name="device">Its place among the box's devices.</param>
-    public static int By(DeviceBox box, int device) =>
-        IsStated(box, device) ? box.DeviceGangs[device] : box.Devices[device] == DeviceKind.RangeReceptacle || box.Devices[device] == DeviceKind.DryerReceptacle ? 2 : 1;
+    public static int By(DeviceBox box, int device) => IsStated(box, device) ? box.DeviceGangs[device] : box.Devices[device].Gangs;
 
     /// <summary>Whether it is stated how many gangs one device needs.</summary>
     public static bool IsStated(DeviceBox box, int device) => device < box.DeviceGangs.Count;

@@ -30,10 +30,7 @@ internal sealed class ResolvedBox
     public BoxHeight? Height => Source.Measured?.Height ?? Source.Height;
 
     /// <summary>How far off a height may be: a tape's error where it was measured.</summary>
-    public Distance Spread => Source.Measured is { } measured ? measured.Within ?? UsualTapeError : Distance.Zero;
-
-    /// <summary>How well a tape is read on site: 1/8 in. Common practice, no source.</summary>
-    public static Distance UsualTapeError { get; } = Distance.FromInches(0, 1, 8);
+    public Distance Spread => Source.Measured is { } measured ? measured.Within ?? Surface.Usual.TapeError : Distance.Zero;
 
     /// <summary>Whether a distance is one of a house: up to 10,000 ft, some 3 km, either way. Common practice, no source.</summary>
     public static bool IsWithinReason(Distance distance) => distance <= MostOfAHouse && distance >= -MostOfAHouse;

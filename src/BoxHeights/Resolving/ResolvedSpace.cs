@@ -5,27 +5,25 @@ namespace BoxHeights;
 /// <summary>A room or an outside face: a storey, a floor and a ceiling, turned into levels.</summary>
 internal sealed class ResolvedSpace
 {
-    /// <summary>How far a subfloor may lie off the storey's and still share its level line: 1 in. Common practice, no source.</summary>
-    private static readonly Distance MostOnOneLevel = Distance.FromInches(1, 0, 1);
-
     private readonly Items<Fixture> fixtures;
     private readonly Items<DoorCover> doorCovers;
     private readonly OutsideFace? face;
     private WallPlan? plan;
 
-    public ResolvedSpace(Room room, Storey? storey, BackFaces backs)
+    public ResolvedSpace(Room room, Storey? storey, BackFaces backs, UsualMeasures usual)
     {
+        Usual = usual;
         Room = room;
         Backs = backs;
         Id = room.Id;
         Kind = room.Kind;
         StoreyId = room.Storey;
-        LevelId = room.SubfloorOffset is { } step && step.Abs() > MostOnOneLevel ? room.Storey + " " + step : room.Storey;
+        LevelId = room.SubfloorOffset is { } step && step.Abs() > usual.LevelStep ? room.Storey + " " + step : room.Storey;
         Storey = storey;
         fixtures = room.Fixtures;
-        doorCovers = DoorCover.In(room.Walls);
-        Floor = room.Floor ?? FloorBuildup.NotChosen;
-        Levels onStorey = room.SubfloorOffset is { } off ? Levels.Default.WithSubfloorAt(new Elevation(off)) : Levels.Default;
+        doorCovers = DoorCover.In(room.Walls, usual);
+        Floor = room.Floor ?? FloorBuildup.NotChosenIn(usual);
+        Levels onStorey = room.SubfloorOffset is { } off ? Levels.For(usual).WithSubfloorAt(new Elevation(off)) : Levels.For(usual);
         Levels levels = WithStorey(onStorey.With(Floor), storey);
         Ceiling? ceiling = WallBuild.CeilingOver(room, storey);
         Ceiling = ceiling;
@@ -43,22 +41,26 @@ internal sealed class ResolvedSpace
         Levels = levels;
     }
 
-    public ResolvedSpace(OutsideFace face, Storey? storey)
+    public ResolvedSpace(OutsideFace face, Storey? storey, UsualMeasures usual)
     {
+        Usual = usual;
         Id = face.Id;
         this.face = face;
         fixtures = face.Fixtures;
-        doorCovers = DoorCover.In(face.Walls);
+        doorCovers = DoorCover.In(face.Walls, usual);
         StoreyId = storey?.Id ?? "";
         LevelId = StoreyId;
         Storey = storey;
-        Floor = FloorBuildup.NotChosen;
+        Floor = FloorBuildup.NotChosenIn(usual);
 
         // Outdoors a person stands on the ground.
-        Levels = WithStorey(Levels.Default, storey).With(Datum.FinishedFloor, Distance.Zero, Datum.Grade);
+        Levels = WithStorey(Levels.For(usual), storey).With(Datum.FinishedFloor, Distance.Zero, Datum.Grade);
     }
 
     public string Id { get; }
+
+    /// <summary>What measures as it usually does, where the description doesn't say.</summary>
+    public UsualMeasures Usual { get; }
 
     /// <summary>How measures in it are printed.</summary>
     public LengthUnits Units { get; init; }
@@ -84,7 +86,7 @@ internal sealed class ResolvedSpace
 
     public string StoreyId { get; }
 
-    /// <summary>The storey, and the step where the subfloor lies more than 1 in above or below the storey's: boxes there have a level line of their own.</summary>
+    /// <summary>The storey, and the step where the subfloor lies further above or below the storey's than one level goes: boxes there have a level line of their own.</summary>
     public string LevelId { get; }
 
     public Storey? Storey { get; }

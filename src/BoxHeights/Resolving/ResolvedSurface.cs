@@ -19,7 +19,7 @@ internal sealed partial class ResolvedSurface
         {
             WallWithoutBoxes = wall.Boxes.Count == 0 ? wall : wall.WithBoxes(Items<DeviceBox>.None);
 
-            Build = new(wall, space.IsOutside ? null : space.Storey, space.BoardWall);
+            Build = new(wall, space.IsOutside ? null : space.Storey, space.BoardWall, Usual);
             Fixtures = space.FixturesOn(wall.Id);
             Platforms = space.PlatformsBefore(wall.Id);
             DoorCovers = space.DoorCoversOn(wall.Id);
@@ -30,6 +30,9 @@ internal sealed partial class ResolvedSurface
     public int Index { get; }
 
     public string Address { get; }
+
+    /// <summary>What measures as it usually does, where the description doesn't say.</summary>
+    public UsualMeasures Usual => Space.Usual;
 
     /// <summary>Whether something that is described on this wall can't be, so that rules which read it can't decide.</summary>
     public bool HasBrokenParts { get; init; }
@@ -58,7 +61,7 @@ internal sealed partial class ResolvedSurface
     public HungBoards? Boards => Build?.Boards;
 
     /// <summary>The wall's openings with what is put round them, worked out when somebody asks: hundreds of statements do.</summary>
-    public TrimmedOpening[] TrimmedOpenings => trimmed ??= Wall is null ? [] : System.Array.ConvertAll([.. Wall.Openings], TrimmedOpening.Of);
+    public TrimmedOpening[] TrimmedOpenings => trimmed ??= Wall is null ? [] : System.Array.ConvertAll([.. Wall.Openings], opening => TrimmedOpening.Of(opening, Usual));
 
     /// <summary>How thick the board on the studs is; null where it isn't stated, and on ceilings and floors.</summary>
     public Distance? BoardThickness => Build?.BoardLayout?.Thickness;
@@ -98,8 +101,9 @@ internal sealed partial class ResolvedSurface
         return null;
     }
 
-    /// <summary>What the trade takes the top of a counter to be: as stated, or a base of 34-1/2 in and a top of 1-1/2 in on what it stands on, the finished floor unless stated. Common practice, no source: nothing that a document asks may rest on it.</summary>
-    public static Level UsualTopOf(Counter counter) => counter.Top ?? new Level(UsualCounter, counter.BaseStandsOn ?? Datum.FinishedFloor);
+    /// <summary>What the trade takes the top of a counter to be: as stated, or as usual on what it stands on, the finished floor unless stated. Nothing that a document asks may rest on it.</summary>
+    public Level UsualTopOf(Counter counter) => counter.Top ?? new Level(Usual.CounterTop, counter.BaseStandsOn ?? Datum.FinishedFloor);
 
-    private static Distance UsualCounter { get; } = Distance.FromInches(36, 0, 1);
+    /// <summary>The ways in which board is commonly hung on it; none where its ceiling isn't stated.</summary>
+    public Items<HungBoards> CommonBoards => Space.BoardWall is { } high ? HungBoards.Common(high, Usual) : default;
 }

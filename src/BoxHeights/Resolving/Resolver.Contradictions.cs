@@ -76,7 +76,7 @@ internal sealed partial class Resolver
         OfAHouse(counter.Top, subject, "its top");
         foreach (CounterInterruption one in counter.Interruptions)
         {
-            if (one.Left < counter.Left - ResolvedBox.UsualTapeError || one.Right > counter.Right + ResolvedBox.UsualTapeError)
+            if (one.Left < counter.Left - catalog.UsualMeasures.TapeError || one.Right > counter.Right + catalog.UsualMeasures.TapeError)
             {
                 Contradicts(subject, $"its {Wording.Term(one.Kind.Name):kind} runs from {Text(one.Left):left} to {Text(one.Right):right} along the wall, but the counter runs from {Text(counter.Left):counterLeft} to {Text(counter.Right):counterRight}");
             }
@@ -90,7 +90,7 @@ internal sealed partial class Resolver
         {
             foreach (Counter other in wall.Counters)
             {
-                if (counter.Left < other.Right - ResolvedBox.UsualTapeError && other.Left < counter.Right - ResolvedBox.UsualTapeError
+                if (counter.Left < other.Right - catalog.UsualMeasures.TapeError && other.Left < counter.Right - catalog.UsualMeasures.TapeError
                     && string.CompareOrdinal(counter.Id, other.Id) < 0 && (counter.Top is null || other.Top is null || counter.Top == other.Top))
                 {
                     Contradicts(SurfaceAddress.Of(address, counter.Id), $"it overlaps the counter \"{other.Id:other}\": {Text(counter.Left):left} to {Text(counter.Right):right} and {Text(other.Left):otherLeft} to {Text(other.Right):otherRight}");

@@ -5,9 +5,6 @@ namespace BoxHeights;
 /// <content>What can't be about places in plan.</content>
 internal sealed partial class Resolver
 {
-    /// <summary>How far beyond a room's walls something may be drawn that stands in it: a railing along an open side, a panel on its far side.</summary>
-    private static readonly Distance Beyond = Distance.FromInches(12);
-
     /// <summary>A room whose walls don't meet again. Up to three walls that don't go round are taken for a part of a room: nobody thinks that they are all.</summary>
     private void Closing(Room room, WallPlan plan)
     {
@@ -44,7 +41,7 @@ internal sealed partial class Resolver
         Resolver resolver = new(catalog, units);
         if (surface.Wall is null && surface.Space.Plan is { } plan)
         {
-            resolver.Flat(box, surface.Address, plan.Closes, plan, surface.Kind == BoxSurface.Floor ? Beyond : DrawingTolerance.GapAcross);
+            resolver.Flat(box, surface.Address, plan.Closes, plan, surface.Kind == BoxSurface.Floor ? DrawingTolerance.BeyondWalls : DrawingTolerance.GapAcross);
         }
 
         return resolver.Faults.Count == 0;
@@ -60,7 +57,7 @@ internal sealed partial class Resolver
 
         foreach (DeviceBox box in room.InFloor)
         {
-            Flat(box, SurfaceAddress.Of(room.Id, DwellingBoxes.Floor), closes, plan, Beyond);
+            Flat(box, SurfaceAddress.Of(room.Id, DwellingBoxes.Floor), closes, plan, DrawingTolerance.BeyondWalls);
         }
 
         foreach (Fixture fixture in room.Fixtures)
@@ -114,7 +111,7 @@ internal sealed partial class Resolver
                 return;
             }
 
-            isInside = isInside || plan.Holds(point, Beyond);
+            isInside = isInside || plan.Holds(point, DrawingTolerance.BeyondWalls);
         }
 
         if (!isInside)

@@ -47,7 +47,7 @@ internal sealed partial class Resolver
     public static Resolver Resolve(Dwelling dwelling, PartsCatalog catalog, LengthUnits? units = null)
     {
         BackFaces backs = BackFaces.Of(dwelling);
-        Resolver resolver = new(catalog, units ?? dwelling.Units) { Backs = backs, Dwelling = SharedWalls.In(dwelling, backs) };
+        Resolver resolver = new(catalog, units ?? dwelling.Units) { Backs = backs, Dwelling = SharedWalls.In(dwelling, backs, catalog.UsualMeasures) };
         dwelling = resolver.Dwelling;
         resolver.Storeys(dwelling);
         foreach (StairFlight flight in dwelling.Flights)
@@ -121,7 +121,7 @@ internal sealed partial class Resolver
     private void Room(Room room)
     {
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
-        ResolvedSpace space = new(room, storey, Backs) { Units = units };
+        ResolvedSpace space = new(room, storey, Backs, catalog.UsualMeasures) { Units = units };
         Spaces.Add(space);
         if (space.Framing is { } framing && framing.To <= Distance.Zero)
         {
@@ -146,7 +146,7 @@ internal sealed partial class Resolver
             Refers(storeys.TryGetValue(id, out storey), face.Id, "storey", id, "storey");
         }
 
-        ResolvedSpace space = new(face, storey) { Units = units };
+        ResolvedSpace space = new(face, storey, catalog.UsualMeasures) { Units = units };
         Spaces.Add(space);
         Walls(space, face.Walls);
         Fixtures(face.Id, face.Fixtures, "wall of this face");
@@ -187,7 +187,7 @@ internal sealed partial class Resolver
     {
         if (flight.Wall is { } wall)
         {
-            stairs[wall] = !stairs.ContainsKey(wall) && StairGeometry.TryEnds(dwelling, flight, out StairGeometry? low, out StairGeometry? high) ? (low!, high!) : null;
+            stairs[wall] = !stairs.ContainsKey(wall) && StairGeometry.TryEnds(dwelling, flight, catalog.UsualMeasures, out StairGeometry? low, out StairGeometry? high) ? (low!, high!) : null;
         }
     }
 

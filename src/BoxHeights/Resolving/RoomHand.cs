@@ -16,7 +16,8 @@ internal static class RoomHand
     /// <summary>The side.</summary>
     /// <param name="room">The room.</param>
     /// <param name="usual">The studs of walls that state none of their own; null where the storey states none.</param>
-    public static WallEnd Of(Room room, StudLayout? usual)
+    /// <param name="measures">How thick they are, where that isn't stated.</param>
+    public static WallEnd Of(Room room, StudLayout? usual, UsualMeasures measures)
     {
         int count = room.Walls.Count;
         if (count is 0 or > MostWalls)
@@ -28,15 +29,15 @@ internal static class RoomHand
         string[] mirrored = new string[count];
         for (int wall = 0; wall < count; wall++)
         {
-            told[wall] = Told(room, usual, wall, false);
-            mirrored[count - 1 - wall] = Told(room, usual, wall, true);
+            told[wall] = Told(room, usual, measures, wall, false);
+            mirrored[count - 1 - wall] = Told(room, usual, measures, wall, true);
         }
 
         return Compare(told, First(told), mirrored, First(mirrored)) <= 0 ? WallEnd.Left : WallEnd.Right;
     }
 
     /// <summary>A wall with the turn at its end, or in the mirror at its beginning.</summary>
-    private static string Told(Room room, StudLayout? usual, int index, bool mirrored)
+    private static string Told(Room room, StudLayout? usual, UsualMeasures measures, int index, bool mirrored)
     {
         Wall wall = room.Walls[index];
         List<string> parts = [];
@@ -85,10 +86,10 @@ internal static class RoomHand
             }
         }
 
-        StudLayout? studs = wall.Studs ?? usual;
+        StudLayout? studs = (wall.Studs ?? usual)?.In(measures);
         foreach (Distance face in studs?.Faces ?? default)
         {
-            Part("stud", face, face + (studs!.Thickness ?? StudPositions.UsualThickness));
+            Part("stud", face, face + studs!.Thickness!.Value);
         }
 
         parts.Sort(StringComparer.Ordinal);

@@ -12,7 +12,7 @@ namespace BoxHeights;
 internal static class SharedWalls
 {
     /// <summary>The dwelling with every opening, and whatever fills a wall, on both of its faces; the same where nothing is missing.</summary>
-    public static Dwelling In(Dwelling dwelling, BackFaces backs)
+    public static Dwelling In(Dwelling dwelling, BackFaces backs, UsualMeasures usual)
     {
         if (backs.Addresses.Count == 0)
         {
@@ -117,7 +117,7 @@ internal static class SharedWalls
             {
                 if (room.Id == space)
                 {
-                    return (Known(space, () => new ResolvedSpace(room, StoreyOf(room.Storey), backs).Levels), room.Storey);
+                    return (Known(space, () => new ResolvedSpace(room, StoreyOf(room.Storey), backs, usual).Levels), room.Storey);
                 }
             }
 
@@ -125,7 +125,7 @@ internal static class SharedWalls
             {
                 if (face.Id == space && DwellingAddresses.StoreyOf(dwelling, face) is { } storey)
                 {
-                    return (Known(space, () => new ResolvedSpace(face, StoreyOf(storey)).Levels), storey);
+                    return (Known(space, () => new ResolvedSpace(face, StoreyOf(storey), usual).Levels), storey);
                 }
             }
 

@@ -89,7 +89,7 @@ public sealed partial class Evaluation
 
     private RoomView View(ResolvedSpace space)
     {
-        RoomParts parts = new(space.Room!, space.Plan!);
+        RoomParts parts = new(space.Room!, space.Plan!, space.Usual);
         List<BoxView> onWalls = [];
         List<BoxView> overhead = [];
         List<BoxView> inFloor = [];

@@ -3,7 +3,7 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>Puts what is resolved of a room into plan.</summary>
-internal sealed class RoomParts(Room room, WallPlan plan)
+internal sealed class RoomParts(Room room, WallPlan plan, UsualMeasures usual)
 {
     public Items<PlanWall> Walls()
     {
@@ -84,7 +84,7 @@ internal sealed class RoomParts(Room room, WallPlan plan)
             return default;
         }
 
-        TrimmedOpening trim = TrimmedOpening.Of(opening);
+        TrimmedOpening trim = TrimmedOpening.Of(opening, usual);
         PlanSwing left = Swing(trim.JambLeft, trim.JambLeft + leaf);
         PlanSwing right = Swing(trim.JambRight, trim.JambRight - leaf);
         return opening.Kind == OpeningKind.DoubleDoor ? new[] { left, right }

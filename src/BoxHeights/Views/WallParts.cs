@@ -48,13 +48,11 @@ internal sealed class WallParts
         ? new(layout, SeamsOf(surface.Boards), surface.Build.AreBoardsInherited, false)
         : null;
 
-    public Items<BoardView> CommonBoards() => surface.Space.BoardWall is { } high
-        ? HungBoards.Common(high).Select(common => new BoardView(common.Layout, SeamsOf(common), false, true))
-        : default;
+    public Items<BoardView> CommonBoards() => surface.CommonBoards.Select(common => new BoardView(common.Layout, SeamsOf(common), false, true));
 
     public Items<OpeningView> Openings() => Each(wall.Openings, opening => opening.Kind.Name + " " + opening.Id, opening =>
     {
-        TrimmedOpening trim = TrimmedOpening.Of(opening);
+        TrimmedOpening trim = TrimmedOpening.Of(opening, surface.Usual);
         DistanceRange? floor = Subfloor;
         WallArea rough = new(opening.Left, opening.Right, Edge(opening.Sill, opening.Left, opening.Right, floor), Edge(opening.Head, opening.Left, opening.Right, null));
         WallArea casing = new(trim.Left, trim.Right, Edge(trim.Bottom, opening.Left, opening.Right, floor), Edge(trim.Top, opening.Left, opening.Right, null));
@@ -66,7 +64,7 @@ internal sealed class WallParts
         counter.Id,
         At(counter.Id),
         counter.Kind.Name,
-        new(counter.Left, counter.Right, null, counter.Top is null && counter.BaseStandsOn is null ? null : Up(ResolvedSurface.UsualTopOf(counter), counter.Left, counter.Right)),
+        new(counter.Left, counter.Right, null, counter.Top is null && counter.BaseStandsOn is null ? null : Up(surface.UsualTopOf(counter), counter.Left, counter.Right)),
         counter.Top is null && counter.BaseStandsOn is not null));
 
     public Items<WallPart<Finish>> Finishes() => Each(wall.Finishes, finish => "finish " + finish.Id, finish =>

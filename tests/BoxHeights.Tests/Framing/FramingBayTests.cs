@@ -50,7 +50,7 @@ public sealed class FramingBayTests
         {
             Opening[] doors = [.. of.Doors.Where(door => door.Left + door.Wide <= Length).Select((door, i) => new Opening("d" + i, OpeningKind.Door, Sixteenths(door.Left), Sixteenths(door.Left + door.Wide)))];
             Wall wall = new Wall("wall", Sixteenths(Length)).WithOpenings(doors).WithNoCavity(of.Any ? [new NoCavity(NoCavityKind.Duct, Sixteenths(of.Filled), Sixteenths(of.Filled + 60))] : []);
-            WallFraming framing = WallFraming.Of(wall, Declared);
+            WallFraming framing = WallFraming.Of(wall, Declared, UsualMeasures.Generic);
             char[] cells = Enumerable.Repeat('.', Length).ToArray();
             doors.ToList().ForEach(door => Fill(cells, door.Left, door.Right, 'x'));
             framing.Members.Where(member => !member.IsSure).ToList().ForEach(member => Fill(cells, member.Left, member.Right, 'x'));
@@ -83,7 +83,7 @@ public sealed class FramingBayTests
     private static List<FramingBay> Of(StudLayout layout, params Opening[] openings)
     {
         Wall wall = new Wall("wall", CaseFile.Inches("144")).WithOpenings(openings);
-        return FramingBay.Of(wall, WallFraming.Of(wall, layout));
+        return FramingBay.Of(wall, WallFraming.Of(wall, layout, UsualMeasures.Generic));
     }
 
     private static void Fill(char[] cells, Distance from, Distance to, char with)

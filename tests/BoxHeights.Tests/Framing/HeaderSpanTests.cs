@@ -11,7 +11,7 @@ public sealed class HeaderSpanTests
     [Fact]
     public void TryOf_AWindow_IsAJackLongerAtEachEnd()
     {
-        Assert.True(HeaderSpan.TryOf(Window, new Wall("w", In("144")), null, out HeaderSpan header));
+        Assert.True(HeaderSpan.TryOf(Window, new Wall("w", In("144")), null, UsualMeasures.Generic, out HeaderSpan header));
         Assert.Equal((In("38-1/2"), In("71-1/2"), Window.Head!.Value), (header.Left, header.Right, header.Bottom));
         Assert.Equal(Level.Parse("85-1/2 in above subfloor"), header.TopAt(In("5-1/2")));
     }
@@ -29,15 +29,15 @@ public sealed class HeaderSpanTests
     {
         NoCavityKind stated = kind == "header" ? NoCavityKind.Header : NoCavityKind.Duct;
         Wall wall = new Wall("w", In("144")).WithNoCavity(new[] { new NoCavity(stated, In(left) + Distance.FromTicks(more), In(right) + Distance.FromTicks(over)) });
-        Assert.Equal(implied, HeaderSpan.TryOf(Window, wall, null, out _));
+        Assert.Equal(implied, HeaderSpan.TryOf(Window, wall, null, UsualMeasures.Generic, out _));
     }
 
     [Fact]
     public void TryOf_WithoutAHeadOrWidth_IsNone()
     {
         Wall wall = new("w", In("144"));
-        Assert.False(HeaderSpan.TryOf(Window.WithHead(null), wall, null, out _));
-        Assert.False(HeaderSpan.TryOf(Window.WithRight(Window.Left), wall, null, out _));
+        Assert.False(HeaderSpan.TryOf(Window.WithHead(null), wall, null, UsualMeasures.Generic, out _));
+        Assert.False(HeaderSpan.TryOf(Window.WithRight(Window.Left), wall, null, UsualMeasures.Generic, out _));
     }
 
     private static Distance In(string inches) => CaseFile.Inches(inches);

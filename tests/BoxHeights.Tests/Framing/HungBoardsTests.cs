@@ -152,7 +152,7 @@ public sealed class HungBoardsTests
     [InlineData("120", "72 24|72 48|66 12|66 54|66 18")]
     public void Common_OfAWall_AreTheUsualWaysToHangIt(string wall, string ways)
     {
-        string[] found = HungBoards.Common(DistanceRange.Exactly(CaseFile.Inches(wall))).Select(hung => string.Join(" ", hung.Seams.Select(seam => seam.From.ToString("R").Replace(" in", "", StringComparison.Ordinal)))).ToArray();
+        string[] found = HungBoards.Common(DistanceRange.Exactly(CaseFile.Inches(wall)), UsualMeasures.Generic).Select(hung => string.Join(" ", hung.Seams.Select(seam => seam.From.ToString("R").Replace(" in", "", StringComparison.Ordinal)))).ToArray();
         Assert.Equal(ways.Split('|'), found);
     }
 

@@ -23,7 +23,7 @@ public sealed class TrimmedOpeningTests
     public void Clearance_BoxOnTheKing_IsThePublishedOne(string id)
     {
         Dictionary<string, string> row = Row(id);
-        TrimmedOpening trimmed = TrimmedOpening.Of(Door(row));
+        TrimmedOpening trimmed = TrimmedOpening.Of(Door(row), UsualMeasures.Generic);
         Assert.True(PartsCatalog.Generic.TryFindPlate(new PlateKind(row["plate"]), Gangs(row), out PlatePart? plate));
         Assert.Equal(CaseFile.Inches(row["clearance"]), trimmed.Clearance(Center(row), plate.Size));
 
@@ -41,7 +41,7 @@ public sealed class TrimmedOpeningTests
         Dictionary<string, string> row = Row(id);
         Opening door = Door(row);
         Assert.True(PartsCatalog.Generic.TryFindPlate(new PlateKind(row["plate"]), Gangs(row), out PlatePart? plate));
-        Assert.Equal(CaseFile.Inches(row["clearance"]), TrimmedOpening.Of(door).Clearance(door.Left - (Center(row) - Jack), plate.Size));
+        Assert.Equal(CaseFile.Inches(row["clearance"]), TrimmedOpening.Of(door, UsualMeasures.Generic).Clearance(door.Left - (Center(row) - Jack), plate.Size));
     }
 
     [Theory]
@@ -109,7 +109,7 @@ public sealed class TrimmedOpeningTests
         Opening opening = new Opening("o", new OpeningKind(kind), start, start + CaseFile.Inches(rough))
             .WithLeaf(leaf is null ? null : CaseFile.Inches(leaf))
             .WithPocketOn(side is null ? null : side == "left" ? WallEnd.Left : WallEnd.Right);
-        TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+        TrimmedOpening trimmed = TrimmedOpening.Of(opening, UsualMeasures.Generic);
         Assert.Equal((CaseFile.Inches(left), CaseFile.Inches(right)), (trimmed.JambLeft, trimmed.JambRight));
         Assert.Equal(from is null ? null : new DistanceRange(CaseFile.Inches(from), CaseFile.Inches(to!)), trimmed.Pocket);
     }

@@ -49,7 +49,7 @@ public sealed class WallBuildTests
     [Fact]
     public void Build_OfAnOutsideWallThatSaysNothing_HasNone()
     {
-        WallBuild build = new(Wall, null, null);
+        WallBuild build = new(Wall, null, null, UsualMeasures.Generic);
         Assert.Null(build.StudLayout);
         Assert.Null(build.Boards);
         Assert.False(build.AreStudsInherited);
@@ -65,7 +65,7 @@ public sealed class WallBuildTests
     }
 
     private static WallBuild Of(Wall wall, Room room, Storey storey) =>
-        new(wall, storey, WallBuild.CeilingOver(room, storey) is { } ceiling && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall) ? boardWall : null);
+        new(wall, storey, WallBuild.CeilingOver(room, storey) is { } ceiling && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall) ? boardWall : null, UsualMeasures.Generic);
 
     private static Wall Wall => new("north", CaseFile.Inches("144"));
 }

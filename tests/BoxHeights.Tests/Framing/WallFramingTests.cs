@@ -18,24 +18,24 @@ public sealed class WallFramingTests
             "corner 0 in", "stud 15-1/4 in", "stud 31-1/4 in", "stud 47-1/4 in", "king 57 in", "jack 58-1/2 in", "jack 92 in", "king 93-1/2 in", "stud 95-1/4 in",
             "stud 111-1/4 in", "stud 127-1/4 in", "corner 142-1/2 in",
         ],
-        Pieces(WallFraming.Of(Wall(Door("60", "92")), Declared)));
+        Pieces(WallFraming.Of(Wall(Door("60", "92")), Declared, UsualMeasures.Generic)));
 
     // The window cuts the studs centered on 64 and 80 in: they go on under its sill, and so may one at each end of it.
     [Fact]
     public void Members_UnderASill_AreCripples()
     {
         Opening window = new Opening("window", OpeningKind.Window, In("60"), In("92")).WithSill(Level.Parse("36 in above subfloor")).WithHead(Level.Parse("80 in above subfloor"));
-        FramingMember[] cripples = WallFraming.Of(Wall(window), Declared).Members.Where(member => member.Part == FramingPart.Cripple).ToArray();
+        FramingMember[] cripples = WallFraming.Of(Wall(window), Declared, UsualMeasures.Generic).Members.Where(member => member.Part == FramingPart.Cripple).ToArray();
         Assert.Equal(["60 in?", "63-1/4 in", "79-1/4 in", "90-1/2 in?"], cripples.Select(member => member.Left + (member.IsSure ? "" : "?")));
         Assert.All(cripples, member => Assert.Equal(window.Sill, member.Top));
-        Assert.All(WallFraming.Of(Wall(window), Declared).Members.Where(member => member.Part == FramingPart.Jack), member => Assert.Equal(window.Head, member.Top));
+        Assert.All(WallFraming.Of(Wall(window), Declared, UsualMeasures.Generic).Members.Where(member => member.Part == FramingPart.Jack), member => Assert.Equal(window.Head, member.Top));
     }
 
     // The stud centered on 64 in would stand from 63-1/4 in, the king from 63 in: what stands there is the king.
     [Fact]
     public void Stud_WhereAKingStands_IsNotSure()
     {
-        WallFraming framing = WallFraming.Of(Wall(Door("66", "98")), Declared);
+        WallFraming framing = WallFraming.Of(Wall(Door("66", "98")), Declared, UsualMeasures.Generic);
         Assert.False(Assert.Single(framing.Members, member => member.Left == In("63-1/4")).IsSure);
         Assert.True(Assert.Single(framing.Members, member => member.Left == In("63")).IsSure);
     }
@@ -47,7 +47,7 @@ public sealed class WallFramingTests
         StudLayout listed = new StudLayout().WithFaces(new[] { In("93"), In("20") }).WithKnown(StudKnowledge.Measured);
         Assert.Equal(
             ["corner 0 in", "stud 20 in", "king 57 in", "jack 58-1/2 in", "stud 93 in", "corner 142-1/2 in"],
-            Pieces(WallFraming.Of(Wall(Door("60", "92")), listed)));
+            Pieces(WallFraming.Of(Wall(Door("60", "92")), listed, UsualMeasures.Generic)));
     }
 
     [Theory]
@@ -55,7 +55,7 @@ public sealed class WallFramingTests
     [InlineData("156", false)]
     public void Studs_OfAnAssumedLayout_AreSureWhereBothEndsAgree(string length, bool agree)
     {
-        WallFraming framing = WallFraming.Of(new Wall("wall", In(length)), Declared.WithKnown(StudKnowledge.Assumed));
+        WallFraming framing = WallFraming.Of(new Wall("wall", In(length)), Declared.WithKnown(StudKnowledge.Assumed), UsualMeasures.Generic);
         Assert.All(framing.Members.Where(member => member.Part == FramingPart.Stud), member => Assert.Equal(agree, member.IsSure));
         Assert.All(framing.Members.Where(member => member.Part == FramingPart.Corner), member => Assert.True(member.IsSure));
     }
@@ -66,7 +66,7 @@ public sealed class WallFramingTests
     [InlineData("24", "24-3/4", "22-1/2", "21-3/4")]
     public void RoomBeside_InTheBays_IsThePublishedWidth(string spacing, string face, string bay, string first)
     {
-        WallFraming framing = WallFraming.Of(new Wall("wall", In("192")), Declared.WithSpacing(In(spacing)));
+        WallFraming framing = WallFraming.Of(new Wall("wall", In("192")), Declared.WithSpacing(In(spacing)), UsualMeasures.Generic);
         Assert.Equal(In(bay), framing.RoomBeside(In(face), StudSide.Right));
         Assert.Equal(In(bay), framing.RoomBeside(In(face) + In(bay), StudSide.Left));
         Assert.Equal(In(first), framing.RoomBeside(In("1-1/2"), StudSide.Right));
@@ -77,14 +77,14 @@ public sealed class WallFramingTests
     [Fact]
     public void Members_OfMetal_AreAsWideAsTheirFlanges()
     {
-        FramingMember stud = WallFraming.Of(Wall(Door("60", "92")), Declared.WithThickness(In("1-1/4"))).Members.First(member => member.Part == FramingPart.Stud);
+        FramingMember stud = WallFraming.Of(Wall(Door("60", "92")), Declared.WithThickness(In("1-1/4")), UsualMeasures.Generic).Members.First(member => member.Part == FramingPart.Stud);
         Assert.Equal((In("15-3/8"), In("16-5/8")), (stud.Left, stud.Right));
     }
 
     [Fact]
     public void Members_BesideWindowsCloseTogether_StandInNeither()
     {
-        WallFraming framing = WallFraming.Of(Wall(Door("30", "60"), new Opening("second", OpeningKind.Door, In("61-1/2"), In("90"))), Declared);
+        WallFraming framing = WallFraming.Of(Wall(Door("30", "60"), new Opening("second", OpeningKind.Door, In("61-1/2"), In("90"))), Declared, UsualMeasures.Generic);
         Assert.Equal(["jack 60 in"], Pieces(framing).Where(piece => piece.StartsWith("jack 6", StringComparison.Ordinal)).Distinct());
         Assert.DoesNotContain(framing.Members, member => member.IsSure && member.Left < In("60") && member.Right > In("30"));
     }
@@ -95,7 +95,7 @@ public sealed class WallFramingTests
     [InlineData("75", 6, StudSide.Left)]
     [InlineData("96", 6, StudSide.Right)]
     public void Nearest_InADoorway_IsAStudThatStands(string along, int stud, StudSide side) =>
-        Assert.Equal((stud, side), WallFraming.Of(Wall(Door("60", "92")), Declared).Nearest(In(along)));
+        Assert.Equal((stud, side), WallFraming.Of(Wall(Door("60", "92")), Declared, UsualMeasures.Generic).Nearest(In(along)));
 
     // Under a sill at 36 in the stud on 80 goes on as a short one: a receptacle is nailed to it, a switch isn't.
     [Theory]
@@ -105,16 +105,16 @@ public sealed class WallFramingTests
     public void Nearest_UnderASill_IsTheShortStudAsFarAsItReaches(string up, int stud)
     {
         Opening window = new Opening("window", OpeningKind.Window, In("60"), In("92")).WithSill(Level.Parse("36 in above subfloor"));
-        Assert.Equal(stud, WallFraming.Of(Wall(window), Declared).Nearest(In("80"), In(up), Levels.Default)?.Stud);
-        Assert.Equal(6, WallFraming.Of(Wall(window), Declared).Nearest(In("80"))?.Stud);
+        Assert.Equal(stud, WallFraming.Of(Wall(window), Declared, UsualMeasures.Generic).Nearest(In("80"), In(up), Levels.Default)?.Stud);
+        Assert.Equal(6, WallFraming.Of(Wall(window), Declared, UsualMeasures.Generic).Nearest(In("80"))?.Stud);
     }
 
     // The king at 63 in takes the place of the stud on 64.
     [Fact]
-    public void Nearest_WhereAKingTakesAStudsPlace_IsTheNext() => Assert.Equal(3, WallFraming.Of(Wall(Door("66", "98")), Declared).Nearest(In("63"))?.Stud);
+    public void Nearest_WhereAKingTakesAStudsPlace_IsTheNext() => Assert.Equal(3, WallFraming.Of(Wall(Door("66", "98")), Declared, UsualMeasures.Generic).Nearest(In("63"))?.Stud);
 
     [Fact]
-    public void Nearest_WithoutAStud_IsNull() => Assert.Null(WallFraming.Of(Wall(), new StudLayout()).Nearest(In("4")));
+    public void Nearest_WithoutAStud_IsNull() => Assert.Null(WallFraming.Of(Wall(), new StudLayout(), UsualMeasures.Generic).Nearest(In("4")));
 
     // Second road: a stud is one that the layout has and that nothing of an opening and its jacks and kings touches.
     [Fact]
@@ -124,7 +124,7 @@ public sealed class WallFramingTests
         {
             Distance Sixteenths(int count) => Distance.FromInches(0, count, 16);
             Opening[] doors = of.Doors.Select((door, i) => new Opening("d" + i, OpeningKind.Door, Sixteenths(door.Left), Sixteenths(door.Left + door.Wide))).ToArray();
-            WallFraming framing = WallFraming.Of(Wall(doors), Declared);
+            WallFraming framing = WallFraming.Of(Wall(doors), Declared, UsualMeasures.Generic);
             Distance place = Sixteenths(of.At);
             (int Stud, Distance Middle)[] all = Enumerable.Range(1, 8).Select(stud => (stud, In("16") * stud)).ToArray();
             bool InOne(Distance middle) => doors.Any(door => door.Left < middle + In("3/4") && middle - In("3/4") < door.Right);
@@ -142,7 +142,7 @@ public sealed class WallFramingTests
     [InlineData(0, 2)]
     [InlineData(1, 2)]
     public void Corners_OfAWallAsShortAsTheyAre_StandWhereTheyHaveRoom(int ticks, int corners) =>
-        Assert.Equal(corners, WallFraming.Of(new Wall("wall", In("3") + Distance.FromTicks(ticks)), Declared).Members.Count(member => member.Part == FramingPart.Corner));
+        Assert.Equal(corners, WallFraming.Of(new Wall("wall", In("3") + Distance.FromTicks(ticks)), Declared, UsualMeasures.Generic).Members.Count(member => member.Part == FramingPart.Corner));
 
     // Up to its top, itself included.
     [Theory]
@@ -157,7 +157,7 @@ public sealed class WallFramingTests
     }
 
     [Fact]
-    public void Members_WithoutALayout_AreNone() => Assert.Empty(WallFraming.Of(Wall(Door("60", "92")), new StudLayout()).Members);
+    public void Members_WithoutALayout_AreNone() => Assert.Empty(WallFraming.Of(Wall(Door("60", "92")), new StudLayout(), UsualMeasures.Generic).Members);
 
     private static Distance In(string inches) => CaseFile.Inches(inches);
 

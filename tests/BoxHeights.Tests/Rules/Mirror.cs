@@ -58,7 +58,7 @@ internal static class Mirror
     private static StudLayout? Of(StudLayout? studs, Distance? length) => studs?
         .WithFrom(studs.From == WallEnd.Left ? WallEnd.Right : WallEnd.Left)
         .WithOpenSide(studs.OpenSide is { } open ? Other(open) : null)
-        .WithFaces(length is { } end ? studs.Faces.Select(face => end - face - (studs.Thickness ?? StudPositions.UsualThickness)) : studs.Faces);
+        .WithFaces(length is { } end ? studs.Faces.Select(face => end - face - (studs.Thickness ?? UsualMeasures.Generic.Lumber)) : studs.Faces);
 
     private static Fixture OnWall(Room room, Fixture fixture) =>
         fixture is { Wall: { } id, Left: { } left, Right: { } right } && room.Walls.FirstOrDefault(wall => wall.Id == id) is { } wall

@@ -48,10 +48,18 @@ internal static partial class InventedCountry
 
     private static Opening Door(int left) => new Opening("door", OpeningKind.Door, Mm(left), Mm(left + 900)).WithLeaf(Mm(820)).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into).WithCasing(Mm(70)).WithHead(new Level(Mm(2080), Datum.FinishedFloor));
 
+    /// <summary>What its houses measure where nobody says: all of them otherwise than elsewhere.</summary>
+    private static UsualMeasures Measures => new()
+    {
+        Lumber = Mm(45), LumberName = "45 mm", BlockFit = Mm(4), BoardGap = Mm(15), Courses = new BoardCourses[] { new(new[] { Mm(1250), Mm(1250) }) { UpTo = Mm(2520) }, new(new[] { Mm(1250), Mm(1250), Mm(400) }) { Above = Mm(2520) } },
+        JambInset = Mm(30), PocketTop = Mm(2200), CounterTop = Mm(910), LevelStep = Mm(20), TapeError = Mm(2), Floor = new(Mm(5), Mm(140)), Rim = new(Mm(100), Mm(700)),
+        MostBed = Mm(4), MostBoard = Mm(20), MostCounterDepth = Mm(630), MostThingDepth = Mm(1700), MostBehindABasin = Mm(120), MostToeKick = Mm(180),
+    };
+
     private static PartsCatalog MakeCatalog()
     {
         Citation parts = new("Byland parts list");
-        PartsCatalog catalog = new PartsCatalog(Round, Frame, Mm(71)).With(new KindPart(Round, parts).WithIsRound(true).WithMaterial(BoxMaterial.Plastic));
+        PartsCatalog catalog = new PartsCatalog(Round, Frame, Mm(71)).With(Measures).With(new KindPart(Round, parts).WithIsRound(true).WithMaterial(BoxMaterial.Plastic));
         for (int gangs = 1; gangs <= 4; gangs++)
         {
             catalog = catalog.With(new BoxPart(Round, gangs, new BoxSize(Mm(68 + (71 * (gangs - 1))), Mm(68), Mm(47)), null, parts)).With(new PlatePart(Frame, gangs, new PlateSize(Mm(81 + (71 * (gangs - 1))), Mm(81)), parts));

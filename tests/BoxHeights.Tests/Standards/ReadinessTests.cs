@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.IO;
 using System.Linq;
 using System.Reflection;
 using System.Text.RegularExpressions;
@@ -46,6 +47,8 @@ public sealed class ReadinessTests
     [InlineData("at most 1219 mm")]
     [InlineData("1219.2 mm above")]
     [InlineData("20.3 in3")]
+    [InlineData("two 2x blocks")]
+    [InlineData("assumed 38.1 mm thick")]
     public void Traces_OfTheUnitedStates_AreFound(string text) => Assert.Matches(Traces(), text);
 
     [Fact]
@@ -63,6 +66,44 @@ public sealed class ReadinessTests
         Assert.True(forms.Length >= 36, forms.Length + " forms");
         Assert.Empty(forms.Except(Set.Rules.Select(row => row.GetType())));
     }
+
+    /// <summary>A measure that is usual somewhere is one that it states itself, so that <see cref="Boxes.UsualMeasuresTests"/> shows it to be asked.</summary>
+    [Fact]
+    public void Measures_OfTheInventedCountry_AreAllItsOwn() => Assert.All(
+        typeof(UsualMeasures).GetProperties(BindingFlags.Public | BindingFlags.Instance),
+        measure => Assert.NotEqual(measure.GetValue(UsualMeasures.Generic), measure.GetValue(Catalog.UsualMeasures)));
+
+    /// <summary>Where a length may be written in code: all others are of a country, and belong in its rows or among its usual measures.</summary>
+    private static readonly (string Place, string Why)[] WithLengths =
+    [
+        ("Standards/", "rows"), ("Boxes/GenericParts.cs", "the catalog's rows"), ("Boxes/UsualMeasures.cs", "what is usual where"),
+        ("Wordings/", "how finely is printed"), ("Interop/", "units"), ("Pictures/", "paper"),
+        ("Rules/Engine/SettledOptions.cs", "options that the units settle"), ("Planning/StairLightOptions.cs", "options"),
+        ("Layout/DrawingTolerance.cs", "how far drawings are off anywhere"), ("Resolving/Resolver.Plan.cs", "how finely a fault is printed"),
+        ("Resolving/ResolvedBox.cs", "larger than any house"), ("Planning/RoughInDraft.cs", "longer than any wall"), ("Rules/Forms/Things/RoomAnchor.cs", "further than any row reaches"),
+        ("Rules/Forms/Clearances/WallTop.cs", "into what pieces a slope is cut"), ("Views/RuleSet.Asking.cs", "a wall for a question"), ("Planning/RunBoxes.cs", "whether a length is in whole feet"),
+    ];
+
+    [Fact]
+    public void Lengths_AreWrittenInRowsAndAmongUsualMeasuresAlone()
+    {
+        string source = Path.Combine(Repository.Root, "src", "BoxHeights");
+        string[] found = [.. Directory.GetFiles(source, "*.cs", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(source, file).Replace('\\', '/'))
+            .Where(file => !file.StartsWith("bin/", StringComparison.Ordinal) && !file.StartsWith("obj/", StringComparison.Ordinal) && Lengths().IsMatch(File.ReadAllText(Path.Combine(source, file))))];
+        Assert.Empty(found.Where(file => !WithLengths.Any(one => file.StartsWith(one.Place, StringComparison.Ordinal))));
+        Assert.All(WithLengths, one => Assert.True(found.Any(file => file.StartsWith(one.Place, StringComparison.Ordinal)), one.Place + " has none"));
+    }
+
+    [Theory]
+    [InlineData("Distance.FromInches(1, 1, 2)")]
+    [InlineData("Distance.FromFeetInches(5, 0)")]
+    [InlineData("Distance.FromMillimeters(25m)")]
+    [InlineData("Level.Parse(\"48 in above subfloor\")")]
+    [InlineData("Volume.FromCubicInches(14)")]
+    public void Lengths_InCode_AreFound(string text) => Assert.Matches(Lengths(), text);
+
+    private static Regex Lengths() => new("\\b(Distance|Volume)\\.From(Inches|Feet|FeetInches|Millimeters|CubicInches|CubicCentimeters)\\([0-9]|\\b(Distance|Level|BoxHeight|Volume)\\.Parse\\(\"", RegexOptions.CultureInvariant);
 
     // Its way to count says nothing of wide receptacles: one of 32 A in two gangs takes one.
     [Fact]
@@ -171,7 +212,7 @@ public sealed class ReadinessTests
     private static Regex Traces() => new(
         "(?<!mm)[0-9](\\s|-)?(in|ft|feet|foot|inch|inches|in2|in3|in²|in³|ft2|ft²)\\b|[0-9]+/(2|4|8|16|32|64)\\b|\\b(inch|inches|feet)\\b|[0-9][″′]"
         + "|\\b(NEC|ADA|IRC|IBC|NFPA|ANSI|NEMA|A117|AWG|UFAS|HUD|National Electrical|International Residential|Fair Housing|Canadian)\\b"
-        + "|duplex|gfci|decorator|nail-on|four-square|octagon|2-by|three-way|four-way|standard plate|common practice"
-        + "|\\b(1219(\\.2)?|1118|1117\\.6|1016|1321|1320\\.8|914(\\.4)?|610|609\\.6|406(\\.4)?|1829|1828\\.8|305|304\\.8|152(\\.4)?|203(\\.2)?|46|69\\.8[0-9]*|114\\.3|12\\.7|6\\.35) mm\\b",
+        + "|duplex|gfci|decorator|nail-on|\\b2x\\b|four-square|octagon|2-by|three-way|four-way|standard plate|common practice"
+        + "|\\b(1219(\\.2)?|1118|1117\\.6|1016|1321|1320\\.8|914(\\.4)?|610|609\\.6|406(\\.4)?|1829|1828\\.8|305|304\\.8|152(\\.4)?|203(\\.2)?|46|69\\.8[0-9]*|114\\.3|12\\.7|6\\.35|25\\.4|31\\.75|31\\.8|38\\.1|76\\.2) mm\\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 }

@@ -1,16 +1,14 @@
 namespace BoxHeights.Rules;
 
-/// <summary>What there is to nail in for a box that nothing holds where it is: a 2-by or two against the stud beside it if they just fill the gap, else a block across the bay.</summary>
-/// <param name="Packed">How many 2-bys the stud is packed out with; none where a block goes across.</param>
+/// <summary>What there is to nail in for a box that nothing holds where it is: a block or two of lumber against the stud beside it if they just fill the gap, else a block across the bay.</summary>
+/// <param name="Packed">How many blocks the stud is packed out with; none where a block goes across.</param>
 /// <param name="PackedOn">On which side of the box that stud is.</param>
 /// <param name="From">Where the block begins, from the left end of the wall.</param>
 /// <param name="Length">How long it is.</param>
 internal readonly record struct BlockingNeeded(int Packed, StudSide PackedOn, Distance From, Distance Length)
 {
-    /// <summary>One or two 2-bys: the trade packs a king out with doubled 2-by blocking; beyond that a block between the studs is less work.</summary>
+    /// <summary>One or two blocks: the trade packs a king out with doubled blocking; beyond that a block between the studs is less work.</summary>
     public const int MostPacked = 2;
-
-    private static readonly Distance Near = Distance.FromInches(0, 1, 4);
 
     /// <summary>What a box needs.</summary>
     /// <param name="framing">What stands in its wall.</param>
@@ -26,7 +24,7 @@ internal readonly record struct BlockingNeeded(int Packed, StudSide PackedOn, Di
         {
             foreach (StudSide side in new[] { StudSide.Left, StudSide.Right })
             {
-                if (((side == StudSide.Left ? toLeft : toRight) - (StudPositions.UsualThickness * packed)).Abs() <= Near)
+                if (((side == StudSide.Left ? toLeft : toRight) - (framing.Usual.Lumber * packed)).Abs() <= framing.Usual.BlockFit)
                 {
                     return new(packed, side, default, default);
                 }

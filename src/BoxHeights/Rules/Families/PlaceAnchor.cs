@@ -24,7 +24,8 @@ public sealed partial record PlaceAnchor
     /// <summary>The things of the anchor's kinds on a wall: fixtures, what interrupts a counter, openings with their casing, coverings.</summary>
     /// <param name="fixtures">The fixtures against the wall.</param>
     /// <param name="wall">The wall; null on a surface that is none.</param>
-    internal IEnumerable<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall)
+    /// <param name="usual">What its openings measure where that isn't stated.</param>
+    internal IEnumerable<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall, UsualMeasures usual)
     {
         foreach (Fixture fixture in fixtures)
         {
@@ -54,7 +55,7 @@ public sealed partial record PlaceAnchor
         {
             if (Things.Contains(opening.Kind.Name))
             {
-                TrimmedOpening trimmed = TrimmedOpening.Of(opening);
+                TrimmedOpening trimmed = TrimmedOpening.Of(opening, usual);
                 yield return new(opening.Id, opening.Kind.Name, trimmed.Left, trimmed.Right);
             }
         }

@@ -59,12 +59,15 @@ public sealed class PlacementSite
     public WallFraming? Framing => Surface.Framing;
 
     /// <summary>The ways in which board is commonly hung under a ceiling of this height; none where that isn't stated.</summary>
-    public Items<HungBoards> CommonBoards => Surface.Space.BoardWall is { } high ? HungBoards.Common(high) : default;
+    public Items<HungBoards> CommonBoards => Surface.CommonBoards;
 
     /// <summary>Where the datums of this room are.</summary>
     public Levels Levels { get; }
 
     internal ResolvedSurface Surface { get; }
+
+    /// <summary>What measures as it usually does, where the description doesn't say.</summary>
+    internal UsualMeasures Usual => Surface.Usual;
 
     internal PlacementSite WithLevels(Levels levels) => new(Surface, Box, levels);
 

@@ -90,6 +90,9 @@ public sealed class SpaceView
     /// <summary>From one place that is tried for a box to the next: no finer than the slack that is kept along a wall.</summary>
     internal Distance TryStep => Distance.Max(state.AlongMargin, state.AlongStep);
 
+    /// <summary>What measures as it usually does, where the description doesn't say.</summary>
+    internal UsualMeasures Usual => state.Catalog.UsualMeasures;
+
     /// <summary>How much room an added box is given.</summary>
     internal RoomForBoxes RoomForBoxes => state.RoomForBoxes;
 

@@ -3,7 +3,7 @@ namespace BoxHeights.Rules;
 /// <summary>Says what to nail in for a box that nothing holds where it is.</summary>
 internal static class BlockingText
 {
-    /// <summary>What holds the box, in one line: a 2-by or two against the stud beside the box if they just fill the gap, else a block across the bay.</summary>
+    /// <summary>What holds the box, in one line: one or two pieces of lumber against the stud beside the box if they just fill the gap, else a block across the bay.</summary>
     /// <param name="id">The box.</param>
     /// <param name="surface">Its wall face, whose studs are stated.</param>
     /// <param name="at">Its center.</param>
@@ -14,7 +14,7 @@ internal static class BlockingText
         BlockingNeeded needed = BlockingNeeded.For(surface.Framing!, at, size);
         if (needed.Packed > 0)
         {
-            Wording blocks = needed.Packed == 1 ? $"one 2x block" : (Wording)$"two 2x blocks";
+            Wording blocks = needed.Packed == 1 ? $"one {surface.Usual.LumberName:lumber} block" : (Wording)$"two {surface.Usual.LumberName:lumber} blocks";
             return needed.PackedOn == StudSide.Left ? $"pack the stud to the left of {id} out with {blocks} at its height" : (Wording)$"pack the stud to the right of {id} out with {blocks} at its height";
         }
 

@@ -202,7 +202,7 @@ internal sealed class PlacesToTry
         {
             for (int packed = 1; packed <= BlockingNeeded.MostPacked && member.IsSure && !framing.IsAssumed(member); packed++)
             {
-                Distance off = StudPositions.UsualThickness * packed;
+                Distance off = surface.Usual.Lumber * packed;
                 Beside(member.Left, StudSide.Left, off);
                 Beside(member.Right, StudSide.Right, off);
             }

@@ -19,7 +19,7 @@ internal static class CounterEdges
 
         foreach (Finish finish in wall.Finishes)
         {
-            if (IsSplash(wall, finish))
+            if (IsSplash(site.Surface, finish))
             {
                 statement.About = finish;
                 PlateEdges.Region(site, statement, finish.Left, finish.Right, OnUsualCounter(site, finish, finish.Bottom), OnUsualCounter(site, finish, finish.Top), inside => inside);
@@ -28,12 +28,12 @@ internal static class CounterEdges
     }
 
     /// <summary>Whether a finish begins at a countertop, or ends at a height above one.</summary>
-    public static bool IsSplash(Wall wall, Finish finish)
+    public static bool IsSplash(ResolvedSurface surface, Finish finish)
     {
-        foreach (Counter counter in wall.Counters)
+        foreach (Counter counter in surface.Wall!.Counters)
         {
             if (counter.Left < finish.Right && finish.Left < counter.Right
-                && (finish.Bottom?.Datum == Datum.Countertop || finish.Top?.Datum == Datum.Countertop || (finish.Bottom is { } bottom && bottom == ResolvedSurface.UsualTopOf(counter))))
+                && (finish.Bottom?.Datum == Datum.Countertop || finish.Top?.Datum == Datum.Countertop || (finish.Bottom is { } bottom && bottom == surface.UsualTopOf(counter))))
             {
                 return true;
             }
@@ -49,7 +49,7 @@ internal static class CounterEdges
         {
             if (counter.Top is null && along.Overlaps(new(counter.Left, counter.Right)))
             {
-                Level top = ResolvedSurface.UsualTopOf(counter);
+                Level top = site.Surface.UsualTopOf(counter);
                 return $"counter {counter.Id:counter} assumed {Printed.Exactly(top, site.Units):top}";
             }
         }
@@ -58,7 +58,7 @@ internal static class CounterEdges
     }
 
     private static Level? OnUsualCounter(PlacementSite site, Finish finish, Level? edge) =>
-        edge is { Datum: Datum.Countertop } above && site.Surface.CounterOn(finish.Left, finish.Right) is { } counter && ResolvedSurface.UsualTopOf(counter) is { Datum: not Datum.Countertop } top
+        edge is { Datum: Datum.Countertop } above && site.Surface.CounterOn(finish.Left, finish.Right) is { } counter && site.Surface.UsualTopOf(counter) is { Datum: not Datum.Countertop } top
             ? new Level(top.Offset + above.Offset, top.Datum)
             : edge;
 
@@ -101,7 +101,7 @@ internal static class CounterEdges
 
     private static AllowedHeights Clear(PlacementSite site, Counter counter, DistanceRange usual)
     {
-        Level top = ResolvedSurface.UsualTopOf(counter);
+        Level top = site.Surface.UsualTopOf(counter);
         if (top.Datum == Datum.Countertop)
         {
             return AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);

@@ -10,7 +10,7 @@ internal static class PlateEdges
     {
         foreach (Finish finish in wall.Finishes)
         {
-            if (!CounterEdges.IsSplash(wall, finish))
+            if (!CounterEdges.IsSplash(site.Surface, finish))
             {
                 statement.About = finish;
                 Region(site, statement, finish.Left, finish.Right, finish.Bottom, finish.Top, inside => inside);

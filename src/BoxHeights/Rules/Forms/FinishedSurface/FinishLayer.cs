@@ -45,7 +45,7 @@ internal sealed class FinishLayer
         layers.Add(new(default, board.From, board.To, false, Board));
         foreach (Finish finish in site.Wall?.Finishes ?? default)
         {
-            DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? Unstated.Bed : Distance.Zero);
+            DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? site.Usual.MostBed : Distance.Zero);
             DistanceRange under = board + bed;
             layers.Add(new(
                 ZoneOf(site, finish),

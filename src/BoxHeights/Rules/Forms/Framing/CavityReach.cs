@@ -60,6 +60,6 @@ internal static class CavityReach
             finish = Distance.Max(finish, (one.Thickness?.To ?? Distance.Zero) + (one.Bed?.To ?? Distance.Zero));
         }
 
-        return new(surface.BoardThickness ?? Distance.Zero, (surface.BoardThickness ?? Unstated.Board) + finish);
+        return new(surface.BoardThickness ?? Distance.Zero, (surface.BoardThickness ?? surface.Usual.MostBoard) + finish);
     }
 }

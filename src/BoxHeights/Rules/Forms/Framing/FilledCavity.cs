@@ -23,12 +23,12 @@ internal static class FilledCavity
 
         foreach (Opening opening in wall.Openings)
         {
-            if (DoorPocket.TryOf(opening, out DoorPocket pocket))
+            if (DoorPocket.TryOf(opening, site.Usual, out DoorPocket pocket))
             {
                 Clear(pocket.Left, pocket.Right, null, pocket.Top);
             }
 
-            if (wall.Bearing && HeaderSpan.TryOf(opening, wall, site.Framing?.Thickness, out HeaderSpan header))
+            if (wall.Bearing && HeaderSpan.TryOf(opening, wall, site.Framing?.Thickness, site.Usual, out HeaderSpan header))
             {
                 Clear(header.Left, header.Right, header.Bottom, header.TopAt(headers.From));
                 IfTall(header);

@@ -153,7 +153,7 @@ public sealed partial record HeldByFraming : PlacementRule
         AllowedHeights between = site.AtLeast(TargetLine.BoxBottom, Distance.Zero, Datum.BottomPlate);
         if (site.Surface.Space.Framing is { } framing && site.Wall is { Top.Count: 0 })
         {
-            AllowedHeights under = site.AtMost(TargetLine.BoxTop, framing - StudPositions.UsualThickness, Datum.Subfloor);
+            AllowedHeights under = site.AtMost(TargetLine.BoxTop, framing - site.Usual.Lumber, Datum.Subfloor);
             between &= framing.IsExact ? under : new(under.Sure, under.Possible, under.Needs | MissingFacts.Ceiling);
         }
 

@@ -118,7 +118,7 @@ internal sealed class NailedStretches
             Add(opening.Left - reach, opening.Right + reach, heights, false);
         }
 
-        if (DoorPocket.TryOf(opening, out DoorPocket pocket))
+        if (DoorPocket.TryOf(opening, site.Usual, out DoorPocket pocket))
         {
             Add(pocket.Left - reach, pocket.Right + reach, AllowedHeights.Anything, false);
         }

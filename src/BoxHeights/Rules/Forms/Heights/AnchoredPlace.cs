@@ -32,7 +32,7 @@ public sealed record AnchoredPlace : PlacementRule
 
         bool any = false;
         List<(Distance Left, Distance Right)> allowed = [];
-        foreach ((_, _, Distance? start, Distance? end) in anchor.ThingsOn(site.Fixtures, site.Wall))
+        foreach ((_, _, Distance? start, Distance? end) in anchor.ThingsOn(site.Fixtures, site.Wall, site.Usual))
         {
             if (start is not { } left || end is not { } right)
             {
@@ -54,7 +54,7 @@ public sealed record AnchoredPlace : PlacementRule
 
         if (!any)
         {
-            if (OnItsWall && site.Surface.Space.Room is { } room && StandsIn(room, anchor))
+            if (OnItsWall && site.Surface.Space.Room is { } room && StandsIn(room, anchor, site.Usual))
             {
                 statement.Everywhere(AllowedHeights.Nothing);
             }
@@ -76,12 +76,12 @@ public sealed record AnchoredPlace : PlacementRule
     }
 
     /// <summary>Whether such a thing stands against a wall of a room.</summary>
-    private static bool StandsIn(Room room, PlaceAnchor anchor)
+    private static bool StandsIn(Room room, PlaceAnchor anchor, UsualMeasures usual)
     {
         Items<Fixture> standing = new(Array.FindAll([.. room.Fixtures], fixture => fixture.Wall is not null));
         foreach (Wall wall in room.Walls)
         {
-            foreach (AnchoredThing _ in anchor.ThingsOn(standing, wall))
+            foreach (AnchoredThing _ in anchor.ThingsOn(standing, wall, usual))
             {
                 return true;
             }

@@ -122,7 +122,7 @@ public sealed record FlightSubject : OutletSubject
     {
         Distance aside = space.RoomForBoxes.AtStairs;
         DistanceSet free = FreePlaces.On(space, wall, offered, SurfaceAddress.Of(room.Id, wall.Id)) & DistanceSet.Between(aside, Distance.Max(aside, wall.Length - aside));
-        foreach (DoorCover cover in DoorCover.In(room.Walls))
+        foreach (DoorCover cover in DoorCover.In(room.Walls, space.Usual))
         {
             free &= cover.Wall == wall.Id ? DistanceSet.Outside(cover.Left, cover.Right) : DistanceSet.All;
         }

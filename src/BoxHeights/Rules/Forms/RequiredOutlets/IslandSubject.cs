@@ -66,7 +66,7 @@ public sealed record IslandSubject : OutletSubject
                 continue;
             }
 
-            if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas, MeetsWithin) is not { } top)
+            if (IslandTop.Of(one, space.Room!, RoomInPlan.Of(space).Plan, Peninsulas, MeetsWithin, space.Usual) is not { } top)
             {
                 statement.NotJudged($"the outline of {one.Id:island} isn't described", SurfaceAddress.Of(space.Id, one.Id));
                 continue;

@@ -44,14 +44,14 @@ internal sealed class IslandTop
 
     /// <summary>A top by its outline, and how near to a wall or counter it joins that.</summary>
     /// <returns>Null where its outline isn't described.</returns>
-    public static IslandTop? Of(Freestanding one, Room room, WallPlan plan, PeninsulaMeasure measure, Distance meets)
+    public static IslandTop? Of(Freestanding one, Room room, WallPlan plan, PeninsulaMeasure measure, Distance meets, UsualMeasures usual)
     {
         if (!PlanOutline.TryOf(one.Corners, out PlanOutline? outline))
         {
             return null;
         }
 
-        Joint? joint = one.Kind == FreestandingKind.Peninsula && !plan.IsTooLarge ? JointOf(one.Corners, room, plan, meets) : null;
+        Joint? joint = one.Kind == FreestandingKind.Peninsula && !plan.IsTooLarge ? JointOf(one.Corners, room, plan, meets, usual) : null;
         return new(one.Corners, outline, joint is null ? PlanLine.Between(one.Corners[0], one.Corners[1]) : plan[joint.Wall], joint, measure, meets);
     }
 
@@ -170,7 +170,7 @@ internal sealed class IslandTop
     }
 
     /// <summary>What a peninsula joins: the wall that an edge of it touches, or a counter on it; the shorter edge where two do.</summary>
-    private static Joint? JointOf(Items<PlanPoint> corners, Room room, WallPlan plan, Distance meets)
+    private static Joint? JointOf(Items<PlanPoint> corners, Room room, WallPlan plan, Distance meets, UsualMeasures usual)
     {
         Joint? best = null;
         for (int wall = 0; wall < plan.Count; wall++)
@@ -186,7 +186,7 @@ internal sealed class IslandTop
             {
                 if (counter.Left < right && left < counter.Right)
                 {
-                    joins |= off <= (counter.Depth ?? Unstated.CounterDepth) + meets;
+                    joins |= off <= (counter.Depth ?? usual.MostCounterDepth) + meets;
                     front = counter.Depth ?? front;
                 }
             }

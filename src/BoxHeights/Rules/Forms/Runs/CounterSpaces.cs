@@ -30,7 +30,7 @@ public sealed record CounterSpaces : RunSpaces
 
     internal override Items<string> KindsNamed => KindNames.Joined(Counters.Select(kind => kind.Name), Cuts.Select(kind => kind.Name));
 
-    internal override RoomRuns In(Room room, WallPlan plan)
+    internal override RoomRuns In(Room room, WallPlan plan, UsualMeasures usual)
     {
         RunJoiner joiner = new();
         Distance around = Distance.Zero;

@@ -22,7 +22,7 @@ public abstract record RunSpaces
     public Distance? ClearBelow { get; init; }
 
     /// <summary>The runs of a room.</summary>
-    internal abstract RoomRuns In(Room room, WallPlan plan);
+    internal abstract RoomRuns In(Room room, WallPlan plan, UsualMeasures usual);
 
     /// <summary>The runs of a room, worked out once while a layout is open; null where its walls aren't described.</summary>
     internal RoomRuns? Of(SpaceView view) => view.Prepared(static _ => new Kept()).Of(view, this);
@@ -42,7 +42,7 @@ public abstract record RunSpaces
                 }
             }
 
-            RoomRuns? found = view.Room is { Walls.Count: > 0 } room && RoomInPlan.Of(view).Plan is { IsTooLarge: false } plan ? spaces.In(room, plan) : null;
+            RoomRuns? found = view.Room is { Walls.Count: > 0 } room && RoomInPlan.Of(view).Plan is { IsTooLarge: false } plan ? spaces.In(room, plan, view.Usual) : null;
             kept.Add((spaces, found));
             return found;
         }

@@ -59,13 +59,13 @@ public sealed record WallSpaces : RunSpaces
         Doorways.Select(kind => kind.Name), Cabinets.Select(kind => kind.Name), Fixtures.Select(kind => kind.Name),
         Counters.Select(kind => kind.Name), Dividers.Select(kind => kind.Name), Tops.Select(kind => kind.Name));
 
-    internal override RoomRuns In(Room room, WallPlan plan)
+    internal override RoomRuns In(Room room, WallPlan plan, UsualMeasures usual)
     {
         Breaks[] breaks = new Breaks[plan.Count];
         bool inDoubt = false;
         for (int i = 0; i < breaks.Length; i++)
         {
-            breaks[i] = Of(room, room.Walls[i]);
+            breaks[i] = Of(room, room.Walls[i], usual);
         }
 
         for (int i = 0; OpenLeavesBreak && i < breaks.Length; i++)
@@ -99,7 +99,7 @@ public sealed record WallSpaces : RunSpaces
         return new(plan, sure, inDoubt ? Runs(room, plan, breaks, true) : null);
     }
 
-    private Breaks Of(Room room, Wall wall)
+    private Breaks Of(Room room, Wall wall, UsualMeasures usual)
     {
         Breaks breaks = new(wall.Length);
         foreach (Opening opening in wall.Openings)
@@ -127,7 +127,7 @@ public sealed record WallSpaces : RunSpaces
             // What lies under a counter is that counter's base: it has a top.
             foreach ((Distance from, Distance to) in Breaks.Between(covering.Kind == CoveringKind.BaseCabinet ? tops : DistanceSet.Empty, covering.Left, covering.Right))
             {
-                breaks.Add(from, to, Break(covering));
+                breaks.Add(from, to, Break(covering, usual));
             }
         }
 
@@ -222,9 +222,9 @@ public sealed record WallSpaces : RunSpaces
             : Verdict.Unknown;
     }
 
-    private Verdict Break(Covering covering)
+    private Verdict Break(Covering covering, UsualMeasures usual)
     {
-        bool stands = covering.Bottom is not { } bottom || bottom.Offset <= Unstated.ToeKick;
+        bool stands = covering.Bottom is not { } bottom || bottom.Offset <= usual.MostToeKick;
         return !stands || OffTheFloor.Contains(covering.Kind) ? Verdict.Fails
             : Cabinets.Contains(covering.Kind) ? Verdict.Passes
             : Verdict.Unknown;

@@ -51,7 +51,7 @@ public sealed partial record RiserVariation : SpaceRule
             return;
         }
 
-        DistanceRange variation = Variation(space.Dwelling, flight, rise);
+        DistanceRange variation = Variation(space, flight, rise);
         if (variation.To > Most)
         {
             bool fails = variation.From > Most;
@@ -64,10 +64,10 @@ public sealed partial record RiserVariation : SpaceRule
     }
 
     /// <summary>The differences that are possible: the extremes lie where floors are thinnest or thickest, as cut for, or as far off at the head as at the foot.</summary>
-    private static DistanceRange Variation(Dwelling dwelling, StairFlight flight, Distance rise)
+    private static DistanceRange Variation(SpaceView space, StairFlight flight, Distance rise)
     {
-        DistanceRange below = LaidOn(dwelling, flight, flight.From, flight.CutForFloorBelow);
-        DistanceRange above = LaidOn(dwelling, flight, flight.To, flight.CutForFloorAbove);
+        DistanceRange below = LaidOn(space, flight, flight.From, flight.CutForFloorBelow);
+        DistanceRange above = LaidOn(space, flight, flight.To, flight.CutForFloorAbove);
         Distance least = Distance.MaxValue;
         Distance most = Distance.Zero;
         foreach (Distance high in Telling(above, flight.CutForFloorAbove ?? above.From))
@@ -97,9 +97,9 @@ public sealed partial record RiserVariation : SpaceRule
         return found;
     }
 
-    private static DistanceRange LaidOn(Dwelling dwelling, StairFlight flight, string storey, Distance? cut)
+    private static DistanceRange LaidOn(SpaceView space, StairFlight flight, string storey, Distance? cut)
     {
-        bool stated = StairGeometry.RoomsAt(dwelling, flight, storey).Exists(room => room.Floor is not null);
-        return stated || cut is null ? StairGeometry.FloorOn(dwelling, flight, storey) : cut.Value;
+        bool stated = StairGeometry.RoomsAt(space.Dwelling, flight, storey).Exists(room => room.Floor is not null);
+        return stated || cut is null ? StairGeometry.FloorOn(space.Dwelling, flight, storey, space.Usual) : cut.Value;
     }
 }

@@ -32,7 +32,7 @@ public sealed partial record StairPathLights : SpaceRule
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
         if (space.Flight is not { Wall: { } wall } flight || !StairRun.TryOf(flight, out StairRun? run)
-            || !StairGeometry.TryEnds(space.Dwelling, flight, out StairGeometry? stair, out _))
+            || !StairGeometry.TryEnds(space.Dwelling, flight, space.Usual, out StairGeometry? stair, out _))
         {
             return;
         }

@@ -39,14 +39,14 @@ internal sealed class ThingInPlan
     public Level? Top { get; }
 
     /// <summary>What of a room a zone is tied to.</summary>
-    public static List<ThingInPlan> Of(RoomAnchor tied, Room room, WallPlan plan, BackFaces? backs)
+    public static List<ThingInPlan> Of(RoomAnchor tied, Room room, WallPlan plan, BackFaces? backs, UsualMeasures usual)
     {
         List<ThingInPlan> found = [];
         foreach (Fixture fixture in room.Fixtures)
         {
             if (tied.Fixtures.Contains(fixture.Kind))
             {
-                found.Add(Of(fixture, plan));
+                found.Add(Of(fixture, plan, usual));
             }
         }
 
@@ -59,7 +59,7 @@ internal sealed class ThingInPlan
                 {
                     if (tied.Interruptions.Contains(part.Kind))
                     {
-                        found.Add(Of(part, counter, face));
+                        found.Add(Of(part, counter, face, usual));
                     }
                 }
             }
@@ -82,7 +82,7 @@ internal sealed class ThingInPlan
     }
 
     /// <summary>A fixture by its corners, or by where it stands against its wall.</summary>
-    public static ThingInPlan Of(Fixture fixture, WallPlan plan)
+    public static ThingInPlan Of(Fixture fixture, WallPlan plan, UsualMeasures usual)
     {
         if (fixture.Plan.Count >= 2 && IsInAHouse(fixture.Plan))
         {
@@ -99,7 +99,7 @@ internal sealed class ThingInPlan
         return new(
             fixture.Id,
             PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? Distance.FromTicks(1)),
-            PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? Unstated.ThingDepth),
+            PlanPatch.Against(face, left, right, Distance.Zero, fixture.Depth ?? usual.MostThingDepth),
             fixture);
     }
 
@@ -120,12 +120,12 @@ internal sealed class ThingInPlan
         return false;
     }
 
-    private static ThingInPlan Of(CounterInterruption part, Counter counter, int face)
+    private static ThingInPlan Of(CounterInterruption part, Counter counter, int face, UsualMeasures usual)
     {
         string name = part.Kind + " of " + counter.Id + " at " + part.Left;
-        Distance depth = counter.Depth ?? Unstated.ThingDepth;
+        Distance depth = counter.Depth ?? usual.MostThingDepth;
         Distance behind = part.Behind ?? Distance.Zero;
-        Distance mostBehind = part.Behind ?? Distance.Min(Unstated.BehindABasin, depth);
+        Distance mostBehind = part.Behind ?? Distance.Min(usual.MostBehindABasin, depth);
 
         // Nearest to the wall is furthest out of the way: what is sure begins where the most counter may be left.
         return part.Right <= part.Left || mostBehind > depth ? new(name, null, default)
@@ -169,13 +169,15 @@ internal sealed class ThingInPlan
 internal sealed class RoomInPlan
 {
     private readonly BackFaces backs;
+    private readonly UsualMeasures usual;
     private PlanPoint? middle;
     private bool isMiddleKnown;
     private WallEnd? hand;
     private readonly List<(RoomAnchor Tied, List<ThingInPlan> Things)> known = [];
 
-    private RoomInPlan(Room room, BackFaces backs)
+    private RoomInPlan(Room room, BackFaces backs, UsualMeasures usual)
     {
+        this.usual = usual;
         Room = room;
         this.backs = backs;
         Plan = new(room);
@@ -197,10 +199,10 @@ internal sealed class RoomInPlan
     }
 
     /// <summary>To which side what ties in it goes. Worked out once: it tells the whole room.</summary>
-    public WallEnd Hand => hand ??= RoomHand.Of(Room, null);
+    public WallEnd Hand => hand ??= RoomHand.Of(Room, null, usual);
 
     public static RoomInPlan Of(SpaceView space) => space.Prepared(static view => new RoomInPlan(
-        view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Backs));
+        view.Room ?? new Room(view.Id, default, view.Id).WithWalls(view.Face!.Walls).WithFixtures(view.Face.Fixtures), view.Backs, view.Usual));
 
     public List<ThingInPlan> Things(RoomAnchor tied)
     {
@@ -212,7 +214,7 @@ internal sealed class RoomInPlan
             }
         }
 
-        List<ThingInPlan> things = ThingInPlan.Of(tied, Room, Plan, backs);
+        List<ThingInPlan> things = ThingInPlan.Of(tied, Room, Plan, backs, usual);
         known.Add((tied, things));
         return things;
     }

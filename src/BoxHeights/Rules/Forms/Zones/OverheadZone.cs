@@ -148,7 +148,7 @@ internal sealed record OverheadZone : SpaceRule
                 continue;
             }
 
-            if (Zone.Anchored(line, thing) is not var (offset, datum, unstated))
+            if (Zone.Anchored(line, thing, space.Usual) is not var (offset, datum, unstated))
             {
                 (verdict, needs) = (Verdict.Unknown, needs | MissingFacts.ObstructionHeight);
             }

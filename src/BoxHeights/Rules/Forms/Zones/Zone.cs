@@ -78,7 +78,7 @@ public sealed partial record Zone : PlacementRule
             return;
         }
 
-        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Backs);
+        List<ThingInPlan> things = ThingInPlan.Of(Around, room, plan, space.Backs, site.Usual);
         int face = plan.IndexOf(wall.Id);
         if (things.Count == 0 || face < 0)
         {
@@ -170,7 +170,7 @@ public sealed partial record Zone : PlacementRule
         AllowedHeights under = AllowedHeights.Nothing;
         if (Top is { } top)
         {
-            over = Anchored(top, thing) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
+            over = Anchored(top, thing, site.Usual) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
         foreach (Covering hood in HoodsOver(thing, site.Wall!, face))
@@ -180,7 +180,7 @@ public sealed partial record Zone : PlacementRule
 
         if (Bottom is { } bottom)
         {
-            under = Anchored(bottom, thing) is var (offset, datum, needs) ? With(site.AtMost(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
+            under = Anchored(bottom, thing, site.Usual) is var (offset, datum, needs) ? With(site.AtMost(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
         return over | under;
@@ -209,11 +209,11 @@ public sealed partial record Zone : PlacementRule
     }
 
     /// <summary>A line above the rim, or above a thing's own top, is one above whatever that is taken from; null where the top isn't stated.</summary>
-    internal static (DistanceRange Offset, Datum Datum, MissingFacts Needs)? Anchored(Level line, ThingInPlan thing) =>
+    internal static (DistanceRange Offset, Datum Datum, MissingFacts Needs)? Anchored(Level line, ThingInPlan thing, UsualMeasures usual) =>
         line.Datum == Datum.Countertop ? (thing.Top is { Datum: not Datum.Countertop } own ? (own.Offset + line.Offset, own.Datum, MissingFacts.None) : null)
         : line.Datum != Datum.Rim ? (line.Offset, line.Datum, MissingFacts.None)
         : thing.Fixture?.Rim is { } rim && rim.Datum != Datum.Rim ? (rim.Offset + line.Offset, rim.Datum, MissingFacts.None)
-        : (Unstated.Rim + line.Offset, Datum.FinishedFloor, MissingFacts.Rim);
+        : (usual.Rim + line.Offset, Datum.FinishedFloor, MissingFacts.Rim);
 
     /// <summary>Whether no point of any wall is surely outside the zone.</summary>
     private bool IsWhollyInside(WallPlan plan, List<ThingInPlan> things)
