@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
@@ -125,20 +126,24 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
         if (rule.Anchor!.Beyond is { } beyond)
         {
             Distance aside = Distance.Min(beyond + draft.State.Rules.RoomForBoxes.BesideThings, most);
-            Place(address, length, thing, box, new(left - most, left - beyond), left - aside, rule);
-            Place(address, length, thing, box, new(right + beyond, right + most), right + aside, rule);
+            Place(address, length, thing, box, [new(left - most, left - beyond)], left - aside, rule);
+            Place(address, length, thing, box, [new(right + beyond, right + most)], right + aside, rule);
         }
         else
         {
-            Place(address, length, thing, box, new(left - most, right + most), left + (right - left).Split(2)[0], rule);
+            DistanceRange all = new(left - most, right + most);
+            Place(address, length, thing, box, IsMeantForTheMiddle(box) ? [new(left, right), all] : [all], left + (right - left).Split(2)[0], rule);
         }
     }
 
-    private void Place(string address, Distance length, string thing, DeviceBox box, DistanceRange within, Distance wish, PlacementRule rule)
+    private bool IsMeantForTheMiddle(DeviceBox box) => Array.Exists(draft.State.Rules.Placement, row => row.AsksForTheMiddle && row.Scope.Purposes.Contains(box.Purpose));
+
+    /// <summary>A box in the first of some stretches that has room for it; each lies in the last.</summary>
+    private void Place(string address, Distance length, string thing, DeviceBox box, DistanceRange[] stretches, Distance wish, PlacementRule rule)
     {
         foreach (int there in draft.State.SurfaceAt(address) is { } surface ? draft.State.BoxesOn(surface) : [])
         {
-            if (draft.State.Boxes[there].Source.Purpose == box.Purpose && draft.State.AtOf(there) is { } at && within.Contains(at))
+            if (draft.State.Boxes[there].Source.Purpose == box.Purpose && draft.State.AtOf(there) is { } at && stretches[^1].Contains(at))
             {
                 return;
             }
@@ -146,11 +151,14 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
 
         if (HeightsOnWall.Of(draft, address, length, box, true) is { } heights)
         {
-            foreach (PlaceOnWall place in heights.AtStudsFirst(wish))
+            foreach (DistanceRange stretch in stretches)
             {
-                if (within.Contains(place.At) && draft.TryAdd(address, box.WithAt(place.At).WithHeight(place.Height), "for " + thing, rule))
+                foreach (PlaceOnWall place in heights.AtStudsFirst(wish))
                 {
-                    return;
+                    if (stretch.Contains(place.At) && draft.TryAdd(address, box.WithAt(place.At).WithHeight(place.Height), "for " + thing, rule))
+                    {
+                        return;
+                    }
                 }
             }
         }

@@ -50,6 +50,22 @@ public sealed class PlannedLightsTests
         Assert.Equal("pantry-light", Assert.Single(Switching(Ranch, "pantry-light")).Controls.ToString());
     }
 
+    // With basins 18 in wide a stud every 16 in doesn't always hold a box within 3 in of the middle: then it goes on blocking over the basin, and not to the stud beside it.
+    [Theory]
+    [InlineData(45, true)]
+    [InlineData(49, true)]
+    [InlineData(52, false)]
+    public void Plan_OfABasin_PutsItsLightOverTheMiddle(int left, bool isBlocked)
+    {
+        Fixture basin = new Fixture("basin", FixtureKind.Basin).WithWall("north").WithLeft(Distance.FromInches(left)).WithRight(Distance.FromInches(left + 18));
+        Dwelling bare = new Tests.Rules.SquareRoom { Fixtures = [basin] }.House();
+        StudLayout studs = new StudLayout().WithSpacing(Distance.FromInches(16)).WithKnown(StudKnowledge.Declared);
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(bare.WithStoreys(bare.Storeys.Select(storey => storey.WithStuds(studs))));
+        DeviceBox light = Assert.Single(plan.Dwelling.PlacedBoxes(), placed => placed.Box.Purpose == BoxPurpose.VanityLight).Box;
+        Assert.True((light.At!.Value - Distance.FromInches(left + 9)).Abs() <= Distance.FromInches(3), light.At + " over a basin whose middle is at " + (left + 9) + " in");
+        Assert.Equal(isBlocked ? MountingMethod.Blocking : MountingMethod.Stud, light.Mounting!.How);
+    }
+
     // No document asks for one in a foyer or a pantry. In a closet it is one that is listed for storage space, wherever the shelves are.
     [Theory]
     [InlineData("foyer", "usual-light", null)]

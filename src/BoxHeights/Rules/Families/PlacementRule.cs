@@ -60,6 +60,9 @@ public abstract record PlacementRule : Rule
     /// <summary>How far off the height on its drawing a box may be, itself allowed; null where the rule doesn't go by that.</summary>
     public virtual Distance? OffTheDrawing => null;
 
+    /// <summary>Whether a box that is over a thing belongs over its middle: then it isn't planned beside the thing where it may be there.</summary>
+    internal virtual bool AsksForTheMiddle => false;
+
     /// <summary>What else a place has to be clear of before a box is sent there, of which this rule itself doesn't speak; null where that is nothing.</summary>
     internal virtual PlacementRule? ClearOf => null;
 

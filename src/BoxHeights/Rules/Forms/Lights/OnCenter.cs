@@ -17,6 +17,9 @@ public sealed partial record OnCenter : PlacementRule
     public override bool MendsAside => true;
 
     /// <inheritdoc/>
+    internal override bool AsksForTheMiddle => true;
+
+    /// <inheritdoc/>
     public override Items<string> KindsNamed => Things;
 
     /// <inheritdoc/>
