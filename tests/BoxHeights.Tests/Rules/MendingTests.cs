@@ -57,6 +57,29 @@ public sealed class MendingTests
 
     private static string[] Keys(Evaluation evaluation) => [.. evaluation.Findings.Select(finding => finding.Key).Order(StringComparer.Ordinal)];
 
+    // Three old boxes and a new one at 13 in over a floor that isn't chosen, one at 16 in over the subfloor: 84 in beside the door are out of reach. Once the new ones are
+    // on one level, what is added goes there too, and not to the old ones' height, of which nobody knows whether it is level with them.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Mend_OfARoomWithOldBoxesAndNoFloorYet_AddsWhatItLacks(bool isUntouched)
+    {
+        DeviceBox Low(string id, int at) => new DeviceBox(id, BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithAt(Distance.FromInches(at)).WithHeight(BoxHeight.Parse("13 in to center AFF"));
+        DeviceBox Old(string id, int at) => isUntouched ? Low(id, at).WithUntouched(true) : Low(id, at).WithExisting(true);
+        DwellingBuilder house = new DwellingBuilder("old").Add(new Storey("first"));
+        RoomBuilder room = house.Room("bed", RoomKind.Bedroom, "first");
+        room.Wall("north", Distance.FromInches(150)).Add(Old("old-1", 20)).Add(Old("old-2", 120)).Add(Low("new-1", 70).WithHeight(BoxHeight.Parse("16 in to top above subfloor")));
+        room.Wall("east", Distance.FromInches(130)).Add(Old("old-3", 60));
+        room.Wall("south", Distance.FromInches(150)).Add(new Opening("door", OpeningKind.Door, Distance.FromInches(10), Distance.FromInches(42)));
+        room.Wall("west", Distance.FromInches(130)).Add(Low("new-2", 40));
+        Evaluation before = Evaluator.Evaluate(house.Build());
+        Assert.Equal("wall-outlets", Assert.Single(before.Findings, finding => finding.IsViolation).RuleId);
+        MendedDwelling after = before.Mend();
+        Assert.DoesNotContain(after.Evaluation.Findings, finding => finding.IsViolation);
+        Assert.Equal(2, after.Boxes.Count(box => box.Before is null));
+        Assert.All(after.Boxes, box => Assert.Equal("16 in to top above subfloor", box.After.Box.Height!.Value.ToString()));
+    }
+
     [Fact]
     public void Mend_OfAHouseThatIsClean_ChangesNothing()
     {

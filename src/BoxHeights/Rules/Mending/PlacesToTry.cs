@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -85,6 +86,36 @@ internal sealed class PlacesToTry
         }
 
         return null;
+    }
+
+    /// <summary>Heights, each once, that a box to add on a wall may share: those of boxes of its purpose that are surely on the level of its storey or room.</summary>
+    public List<BoxHeight> HeightsOnTheLevelOf(PlacedBox placed)
+    {
+        List<BoxHeight> heights = [];
+        string? level = placed.Box.At is null ? null : state.SurfaceAt(placed.Address)?.Space.LevelId;
+        for (int box = 0; level is not null && box < state.Boxes.Count; box++)
+        {
+            if (state.Boxes[box].Source.Purpose == placed.Box.Purpose && state.Boxes[box].Surface.Space.LevelId == level && state.HeightOf(box) is { } height
+                && !heights.Contains(height) && Array.Exists(state.Groups.Of(box), group => IsLevel(box, state.Groups[group].Boxes, state.KeepOf(group))))
+            {
+                heights.Add(height);
+            }
+        }
+
+        return heights;
+    }
+
+    private static bool IsLevel(int box, ProvisionGroup boxes, DistanceSet keep)
+    {
+        for (int i = 0; i < boxes.Count; i++)
+        {
+            if (boxes.Member(i) == box)
+            {
+                return !keep.IsAll && boxes.TryCenter(i, out DistanceRange center) && keep.ContainsRange(center);
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Members of a box's groups, those that most others agree with first.</summary>

@@ -50,20 +50,36 @@ internal sealed partial class RemedyFinder
             };
         }
 
-        // At studs that stand, first the nearest ones; where none of them does, as the rule placed them. At the height of their like, before another that is allowed there.
-        foreach (bool elsewhere in new[] { false, true })
+        // At the height of their like, before another that is allowed there, before that of others which are on one level.
+        if ((AtStuds(cause, lacking.Adds, false) ?? AtStuds(cause, lacking.Adds, true)) is { } added)
         {
-            for (int nth = 0; nth <= MostStudsToTry; nth++)
+            return new Remedy[] { added };
+        }
+
+        foreach (BoxHeight height in places.HeightsOnTheLevelOf(lacking.Adds[0]))
+        {
+            if (AtStuds(cause, lacking.Adds.Select(one => new PlacedBox(one.Address, one.Box.WithHeight(height))), false) is { } level)
             {
-                Items<PlacedBox> placed = nth == MostStudsToTry ? lacking.Adds : lacking.Adds.Select(box => Nailed(box, nth));
-                if ((nth == MostStudsToTry || placed != lacking.Adds) && (!elsewhere || Allowed(ref placed)) && Adding(placed) is var added && trials.Mends(added, cause, [-1]))
-                {
-                    return new Remedy[] { added };
-                }
+                return new Remedy[] { level };
             }
         }
 
         return new Remedy[] { NoneAdded(cause, lacking.Adds) };
+    }
+
+    /// <summary>Boxes to add at studs that stand, first the nearest ones; where none of them does, as the rule placed them.</summary>
+    private AddBox? AtStuds(Cause cause, Items<PlacedBox> adds, bool elsewhere)
+    {
+        for (int nth = 0; nth <= MostStudsToTry; nth++)
+        {
+            Items<PlacedBox> placed = nth == MostStudsToTry ? adds : adds.Select(box => Nailed(box, nth));
+            if ((nth == MostStudsToTry || placed != adds) && (!elsewhere || Allowed(ref placed)) && Adding(placed) is var added && trials.Mends(added, cause, [-1]))
+            {
+                return added;
+            }
+        }
+
+        return null;
     }
 
     private AddBox Adding(Items<PlacedBox> placed) => new(placed, $"add {Wording.And(placed.Select(Described)):boxes}");
