@@ -12,10 +12,12 @@ public sealed partial class RoughInPlanner
     /// <param name="studs">The layout of its studs.</param>
     /// <returns>The centers of one-gang boxes from the wall's left end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="studs"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> isn't more than zero.</exception>
     /// <exception cref="ArgumentException">The wall would have more than 10,000 studs.</exception>
     /// <exception cref="InvalidOperationException">No row of the rules asks for receptacles along walls.</exception>
     public Items<Distance> AlongWall(Distance length, StudLayout studs)
     {
+        Guard.Positive(length, nameof(length));
         CompiledRules compiled = new(rules);
         IServesRuns served = Array.Find(compiled.Space, rule => rule is IServesRuns { Spaces.AreOfCounters: false, Reach: not null }) as IServesRuns
             ?? throw new InvalidOperationException("No row of these rules asks for receptacles along walls.");

@@ -229,7 +229,8 @@ internal sealed partial class Resolver
                     first++;
                 }
 
-                Fault(LayoutFaultKind.DuplicateId, address, $"walls {first + 1:first} and {i + 1:second} of {space.Id:space}, counted from the left, have the same id");
+                Fault(LayoutFaultKind.DuplicateId, address, first == i ? $"two rooms or faces called {space.Id:space} have a wall {wall.Id:wall}"
+                    : (Wording)$"walls {first + 1:first} and {i + 1:second} of {space.Id:space}, counted from the left, have the same id");
             }
 
             if (!space.IsOutside && (wall.Id == "ceiling" || wall.Id == "floor"))

@@ -37,6 +37,12 @@ public class AlongWallTests
         }
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-3)]
+    public void AlongWall_OfNoLength_NamesTheLength(int length) =>
+        Assert.Equal("length", Assert.Throws<ArgumentOutOfRangeException>(() => Planner.AlongWall(In(length), new StudLayout().WithSpacing(In(16)))).ParamName);
+
     [Fact]
     public void AlongWall_WhereNoRowAsks_Throws() =>
         Assert.Throws<InvalidOperationException>(() => new RoughInPlanner(RuleSets.Ada2010).AlongWall(In(96), new StudLayout().WithSpacing(In(16))));

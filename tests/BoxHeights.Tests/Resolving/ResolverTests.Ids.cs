@@ -21,6 +21,16 @@ public sealed partial class ResolverTests
         AssertFinds(dwelling.WithStoreys(dwelling.Storeys.With(new Storey("room"))), LayoutFaultKind.DuplicateId, "room", "id");
     }
 
+    // Its walls are there twice with it: what is wrong is the room, and no two walls of one.
+    [Fact]
+    public void DuplicateId_TwoRooms_SaysOfTheirWallsThatTheRoomsAreCalledAlike()
+    {
+        Dwelling dwelling = House(_ => { });
+        dwelling = dwelling.WithRooms(dwelling.Rooms.With(dwelling.Rooms[0]));
+        Finding finding = Assert.Single(Evaluator.Evaluate(dwelling).Findings, finding => finding.Subject == "room/wall" && finding.Fault?.Kind == LayoutFaultKind.DuplicateId);
+        Assert.Contains("two rooms or faces called room have a wall wall", finding.Message, System.StringComparison.Ordinal);
+    }
+
     [Fact]
     public void UnknownReference_NoSuchStorey_IsNamed()
     {
