@@ -143,7 +143,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     {
         foreach (int there in draft.State.SurfaceAt(address) is { } surface ? draft.State.BoxesOn(surface) : [])
         {
-            if (draft.State.Boxes[there].Source.Purpose == box.Purpose && draft.State.AtOf(there) is { } at && stretches[^1].Contains(at))
+            if (draft.State.Boxes[there].Source.Purpose == box.Purpose && draft.State.AtOf(there) is { } at && stretches[stretches.Length - 1].Contains(at))
             {
                 return;
             }
