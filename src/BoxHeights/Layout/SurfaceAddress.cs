@@ -56,11 +56,30 @@ public readonly partial record struct SurfaceAddress
     /// <summary>The address of a part, in text: a wall of a room, an opening in a wall.</summary>
     internal static string Of(string whole, string part) => whole + Slash + part;
 
+    /// <summary>Whether an address in text is that of a part.</summary>
+    internal static bool Is(string address, string whole, string part) =>
+        address.Length == whole.Length + 1 + part.Length && address[whole.Length] == Slash && address.StartsWith(whole, StringComparison.Ordinal) && address.EndsWith(part, StringComparison.Ordinal);
+
     /// <summary>What an address in text says, which nobody has to have checked.</summary>
     internal static SurfaceAddress Read(string text) => new(text);
 
     /// <summary>The ids with slashes between.</summary>
     public override string ToString() => text ?? "";
 
-    private string? Part(int index) => ToString().Split(Slash) is { } parts && index < parts.Length ? parts[index] : null;
+    private string? Part(int index)
+    {
+        string all = ToString();
+        int from = 0;
+        for (; index > 0; index--)
+        {
+            from = all.IndexOf(Slash, from) + 1;
+            if (from == 0)
+            {
+                return null;
+            }
+        }
+
+        int end = all.IndexOf(Slash, from);
+        return from == 0 && end < 0 ? all : all.Substring(from, (end < 0 ? all.Length : end) - from);
+    }
 }

@@ -43,8 +43,8 @@ internal sealed class SeenAlong(Room room, LengthUnits units)
 
         Wording left = Place(stretch.Address, stretch.Left);
         Wording right = Place(stretch.Address, stretch.Right);
-        return WallAt(stretch.Address) is { } of && IsNothing(of, stretch.Right) && stretch.Left == Distance.Zero ? (Wording)$"the left {Printed.Of(stretch.Right, units):length} of {name:wall}"
-            : WallAt(stretch.Address) is { } on && IsNothing(on, stretch.Left) && stretch.Right == on.Length ? (Wording)$"the right {Printed.Of(on.Length - stretch.Left, units):length} of {name:wall}"
+        return WallAt(stretch.Address) is { } of && stretch.Left == Distance.Zero && ThingAt(of, stretch.Right) is null ? (Wording)$"the left {Printed.Of(stretch.Right, units):length} of {name:wall}"
+            : WallAt(stretch.Address) is { } on && stretch.Right == on.Length && ThingAt(on, stretch.Left) is null ? (Wording)$"the right {Printed.Of(on.Length - stretch.Left, units):length} of {name:wall}"
             : (Wording)$"{name:wall} from {left:from} to {right:to}";
     }
 
@@ -66,56 +66,48 @@ internal sealed class SeenAlong(Room room, LengthUnits units)
     private bool IsAll(string address, Distance from, Distance to) => WallAt(address) is { } wall && from == Distance.Zero && to == wall.Length;
 
     /// <summary>What is at a place along a wall, on either side of it; the distance from the wall's left end where nothing is.</summary>
-    private Wording Place(string address, Distance along)
+    private Wording Place(string address, Distance along) => (WallAt(address) is { } wall ? ThingAt(wall, along) : null) ?? $"{Printed.Of(along, units):distance}";
+
+    /// <summary>What one sees at a place along a wall; null where only the tape tells it.</summary>
+    private Wording? ThingAt(Wall wall, Distance along)
     {
-        if (WallAt(address) is { } wall)
+        foreach (Opening opening in wall.Openings)
         {
-            foreach (Opening opening in wall.Openings)
+            if (along == opening.Left || along == opening.Right)
             {
-                if (along == opening.Left || along == opening.Right)
-                {
-                    return Thing(opening.Kind == OpeningKind.Cased ? "cased opening" : opening.Kind.Name, opening.Id);
-                }
-            }
-
-            foreach (Counter counter in wall.Counters)
-            {
-                foreach (CounterInterruption cut in counter.Interruptions)
-                {
-                    if (along == cut.Left || along == cut.Right)
-                    {
-                        return Wording.Term(cut.Kind.Name);
-                    }
-                }
-            }
-
-            foreach (Fixture fixture in room.Fixtures)
-            {
-                if (fixture.Wall == wall.Id && (along == fixture.Left || along == fixture.Right))
-                {
-                    return Thing(fixture.Kind.Name, fixture.Id);
-                }
-            }
-
-            foreach (Counter counter in wall.Counters)
-            {
-                if (along == counter.Left || along == counter.Right)
-                {
-                    return $"the end of {Thing("counter", counter.Id):counter}";
-                }
-            }
-
-            if (along == Distance.Zero || along == wall.Length)
-            {
-                return along == Distance.Zero ? $"the left corner" : (Wording)$"the right corner";
+                return Thing(opening.Kind == OpeningKind.Cased ? "cased opening" : opening.Kind.Name, opening.Id);
             }
         }
 
-        return $"{Printed.Of(along, units):distance}";
-    }
+        foreach (Counter counter in wall.Counters)
+        {
+            foreach (CounterInterruption cut in counter.Interruptions)
+            {
+                if (along == cut.Left || along == cut.Right)
+                {
+                    return Wording.Term(cut.Kind.Name);
+                }
+            }
+        }
 
-    /// <summary>Whether a place along a wall can be told by the tape alone.</summary>
-    private bool IsNothing(Wall wall, Distance along) => Place(SurfaceAddress.Of(room.Id, wall.Id), along).ToString() == Printed.Of(along, units).ToString();
+        foreach (Fixture fixture in room.Fixtures)
+        {
+            if (fixture.Wall == wall.Id && (along == fixture.Left || along == fixture.Right))
+            {
+                return Thing(fixture.Kind.Name, fixture.Id);
+            }
+        }
+
+        foreach (Counter counter in wall.Counters)
+        {
+            if (along == counter.Left || along == counter.Right)
+            {
+                return $"the end of {Thing("counter", counter.Id):counter}";
+            }
+        }
+
+        return along == Distance.Zero ? $"the left corner" : along == wall.Length ? (Wording)$"the right corner" : null;
+    }
 
     private static Wording Thing(string kind, string id) => kind == id ? Wording.Term(kind) : $"{Wording.Term(kind):kind} {id:address}";
 
@@ -125,7 +117,7 @@ internal sealed class SeenAlong(Room room, LengthUnits units)
     {
         foreach (Wall wall in room.Walls)
         {
-            if (SurfaceAddress.Of(room.Id, wall.Id) == address)
+            if (SurfaceAddress.Is(address, room.Id, wall.Id))
             {
                 return wall;
             }
