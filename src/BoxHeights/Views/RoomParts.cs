@@ -51,15 +51,16 @@ internal sealed class RoomParts(Room room, WallPlan plan, UsualMeasures usual)
 
         foreach (Fixture fixture in room.Fixtures)
         {
-            if (fixture is { Wall: { } wall, Left: { } left, Right: { } right } && !plan.IsTooLarge && plan.IndexOf(wall) is >= 0 and var against)
+            // As rules take it: what is stated in plan goes before its wall, and is the rectangle round all its corners.
+            if (fixture.Plan.Count >= 2)
+            {
+                PlanPatch around = PlanPatch.Around(fixture.Plan);
+                PlanPoint[] corners = [Point(around.Left, around.Near), Point(around.Right, around.Near), Point(around.Right, around.Far), Point(around.Left, around.Far)];
+                shapes.Add(new(fixture.Id, SurfaceAddress.Of(room.Id, fixture.Id), fixture.Kind.Name, corners, true, fixture));
+            }
+            else if (fixture is { Wall: { } wall, Left: { } left, Right: { } right } && !plan.IsTooLarge && plan.IndexOf(wall) is >= 0 and var against)
             {
                 Stand(fixture.Id, room.Id, fixture.Kind.Name, against, left, right, fixture.Depth, fixture);
-            }
-            else if (fixture.Plan.Count == 2)
-            {
-                (PlanPoint one, PlanPoint other) = (fixture.Plan[0], fixture.Plan[1]);
-                PlanPoint[] corners = [one, new(other.Right, one.Into), other, new(one.Right, other.Into)];
-                shapes.Add(new(fixture.Id, SurfaceAddress.Of(room.Id, fixture.Id), fixture.Kind.Name, corners, true, fixture));
             }
         }
 
@@ -71,6 +72,8 @@ internal sealed class RoomParts(Room room, WallPlan plan, UsualMeasures usual)
 
         shapes.RemoveAll(shape => shape.Corners.Count == 0 || new List<PlanPoint>(shape.Corners).Exists(corner => !WallPlan.IsInAHouse(corner)));
         return new(shapes);
+
+        static PlanPoint Point(decimal right, decimal into) => new(Distance.FromTicks((long)right), Distance.FromTicks((long)into));
 
         void Stand(string id, string under, string kind, int face, Distance left, Distance right, Distance? depth, object source) =>
             shapes.Add(new(id, SurfaceAddress.Of(under, id), kind, PlanPoints.Against(plan[face], left, right, depth), depth is not null, source));

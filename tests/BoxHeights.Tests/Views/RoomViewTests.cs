@@ -47,6 +47,19 @@ public sealed class RoomViewTests
         Assert.Equal(At("30", "30"), Assert.Single(room.InFloor).Plan);
     }
 
+    // Rules take the rectangle round whatever corners are given, and before the wall: the picture shows what was judged.
+    [Fact]
+    public void Fixture_OfAnyCorners_IsTheRectangleRoundThem()
+    {
+        Fixture tub = new Fixture("tub", FixtureKind.Tub).WithPlan(new[] { At("0", "60"), At("30", "60"), At("30", "0"), At("0", "0") });
+        foreach (Fixture one in new[] { tub, tub.WithPlan(new[] { At("30", "0"), At("0", "60") }), tub.WithWall("east").WithLeft(CaseFile.Inches("1")).WithRight(CaseFile.Inches("9")) })
+        {
+            PlanShape shape = Assert.Single(Evaluate(wall => wall, room => room.WithFixtures(new[] { one })).Shapes);
+            Assert.Equal([At("0", "0"), At("30", "0"), At("30", "60"), At("0", "60")], shape.Corners);
+            Assert.True(shape.IsClosed);
+        }
+    }
+
     [Fact]
     public void Findings_OfARoom_AreThoseOfAllItHolds()
     {
