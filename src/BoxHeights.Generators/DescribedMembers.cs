@@ -79,14 +79,14 @@ internal static class DescribedMembers
     }
 
     // The constructor of the base that takes the most, and doesn't copy.
-    private static IMethodSymbol Above(INamedTypeSymbol type) => type.BaseType!.InstanceConstructors
+    internal static IMethodSymbol Above(INamedTypeSymbol type) => type.BaseType!.InstanceConstructors
         .Where(one => one.Parameters.Length != 1 || !SymbolEqualityComparer.Default.Equals(one.Parameters[0].Type, one.ContainingType))
         .OrderByDescending(one => one.Parameters.Length)
         .First();
 
-    private static string Typed(ITypeSymbol type, string name) => type.ToDisplayString(Full) + " " + Escaped(name);
+    internal static string Typed(ITypeSymbol type, string name) => type.ToDisplayString(Full) + " " + Escaped(name);
 
-    private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name.Substring(1);
+    internal static string Camel(string name) => char.ToLowerInvariant(name[0]) + name.Substring(1);
 
-    private static string Escaped(string name) => SyntaxFacts.GetKeywordKind(name) == SyntaxKind.None ? name : "@" + name;
+    internal static string Escaped(string name) => SyntaxFacts.GetKeywordKind(name) == SyntaxKind.None ? name : "@" + name;
 }

@@ -14,6 +14,7 @@ public sealed class MemberGenerator : IIncrementalGenerator
     {
         Add(context, "DescribedAttribute", (type, found) => DescribedMembers.Constructor(type, found).Concat(DescribedMembers.With(type, found)));
         Add(context, "RowAttribute", DescribedMembers.Constructor);
+        Add(context, "ToldAttribute", ToldMembers.Constructor);
         Add(context, "KindAttribute", KindMembers.Of);
     }
 
@@ -30,7 +31,7 @@ public sealed class MemberGenerator : IIncrementalGenerator
         #nullable enable
         namespace {{type.ContainingNamespace.ToDisplayString()}};
 
-        partial record {{(type.IsValueType ? "struct " : "")}}{{type.Name}}
+        partial {{(type.IsRecord ? "record " : "")}}{{(type.IsValueType ? "struct " : type.IsRecord ? "" : "class ")}}{{type.Name}}
         {
         {{string.Join("\n", members)}}
         }

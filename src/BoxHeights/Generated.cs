@@ -19,6 +19,10 @@ internal sealed class RowAttribute(params string[] needed) : Attribute
     internal string[] Needed { get; } = needed;
 }
 
+/// <summary>Of what callers are told: src/BoxHeights.Generators writes its constructor, of every property that is set in it alone, in their order, and then what its base takes.</summary>
+[Conditional("GENERATING"), AttributeUsage(AttributeTargets.Class | AttributeTargets.Struct)]
+internal sealed class ToldAttribute : Attribute;
+
 /// <summary>Of a struct: one of the kinds known here. src/BoxHeights.Generators writes a static member for each, and all that an open list of kinds has.</summary>
 [Conditional("GENERATING"), AttributeUsage(AttributeTargets.Struct, AllowMultiple = true)]
 internal sealed class KindAttribute(string name, string? summary = null) : Attribute

@@ -1,14 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>Where the operated parts of a box's devices may end, from its center up: ranges where a device's style isn't stated.</summary>
-internal readonly struct OperableRange
+[Told]
+internal readonly partial struct OperableRange
 {
-    private OperableRange(DistanceRange lowest, DistanceRange highest)
-    {
-        Lowest = lowest;
-        Highest = highest;
-    }
-
     public DistanceRange Lowest { get; }
 
     public DistanceRange Highest { get; }

@@ -9,18 +9,9 @@ namespace BoxHeights;
 /// than that, it stops against the wall round the corner and hides as much of that one too; where the wall goes straight on as another, it hides the rest of that. A barn door's panel clears the doorway and covers its own width beside it.</para>
 /// <para>Only what is stated is known: the side of the hinges, the swing and the leaf; for panels and pockets the side and the leaf.</para>
 /// </remarks>
-public sealed class DoorCover
+[Told]
+public sealed partial class DoorCover
 {
-    private DoorCover(DoorCoverKind kind, Opening opening, string doorWall, string wall, Distance left, Distance right)
-    {
-        Kind = kind;
-        Opening = opening;
-        DoorWall = doorWall;
-        Wall = wall;
-        Left = left;
-        Right = right;
-    }
-
     /// <summary>What covers the wall, and from where to where.</summary>
     public override string ToString() => Wall + ": " + Kind + " of " + Opening.Id + ", " + Left + " to " + Right;
 

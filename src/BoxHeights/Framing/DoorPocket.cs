@@ -5,15 +5,9 @@ namespace BoxHeights;
 /// It is as wide as <see cref="TrimmedOpening.Pocket"/> says, the opening being taken for the leaf where that isn't stated, and as high as the head or as pockets usually are;
 /// nothing is said where the pocket's side isn't stated.
 /// </remarks>
-internal readonly struct DoorPocket
+[Told]
+internal readonly partial struct DoorPocket
 {
-    private DoorPocket(Distance left, Distance right, Level top)
-    {
-        Left = left;
-        Right = right;
-        Top = top;
-    }
-
     public Distance Left { get; }
 
     public Distance Right { get; }

@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>Where the header of an opening lies: on its jacks, from the opening's head up, so that it is longer than the opening by a jack at each end.</summary>
-internal readonly struct HeaderSpan
+[Told]
+internal readonly partial struct HeaderSpan
 {
-    private HeaderSpan(Distance left, Distance right, Level bottom)
-    {
-        Left = left;
-        Right = right;
-        Bottom = bottom;
-    }
-
     public Distance Left { get; }
 
     public Distance Right { get; }

@@ -11,15 +11,9 @@ namespace BoxHeights;
 /// Boards hung from the floor leave their strip at the ceiling, and start anywhere up to 1 in above the subfloor where no gap is stated.
 /// Common practice, no source.
 /// </remarks>
-public sealed class HungBoards
+[Told]
+public sealed partial class HungBoards
 {
-    private HungBoards(BoardLayout layout, Items<DistanceRange> seams, DistanceRange? leftover)
-    {
-        Layout = layout;
-        Seams = seams;
-        Leftover = leftover;
-    }
-
     /// <summary>Where its seams are.</summary>
     public override string ToString() => Seams.Count == 0 ? "no seams" : "seams at " + Seams;
 

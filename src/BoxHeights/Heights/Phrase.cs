@@ -47,7 +47,7 @@ internal static class Phrase
                     return -1;
                 }
             }
-            else if (index < text.Length && Lower(text[index]) == wanted)
+            else if (index < text.Length && TextCursor.ToLower(text[index]) == wanted)
             {
                 index++;
             }
@@ -60,7 +60,4 @@ internal static class Phrase
         bool wordGoesOn = index < text.Length && char.IsLetterOrDigit(phrase[phrase.Length - 1]) && char.IsLetterOrDigit(text[index]);
         return wordGoesOn ? -1 : index;
     }
-
-    // The alphabet's own case only: a culture's rules (the Turkish i) have no place here.
-    private static char Lower(char c) => c is >= 'A' and <= 'Z' ? (char)(c + ('a' - 'A')) : c;
 }

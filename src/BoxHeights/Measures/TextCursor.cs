@@ -127,5 +127,6 @@ internal ref partial struct TextCursor
         return new("\"" + shown + "\" is not " + what + ": " + Describe() + instead + ".");
     }
 
-    private static char ToLower(char c) => c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c;
+    /// <summary>The alphabet's own case only: a culture's rules (the Turkish i) have no place in what is read.</summary>
+    internal static char ToLower(char c) => c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c;
 }

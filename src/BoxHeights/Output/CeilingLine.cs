@@ -3,14 +3,9 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>A line for recessed lights: where it would be with even spacing, and where a bay between joists is.</summary>
-public sealed record CeilingLine
+[Told]
+public sealed partial record CeilingLine
 {
-    internal CeilingLine(Distance even, Distance? betweenJoists)
-    {
-        Even = even;
-        BetweenJoists = betweenJoists;
-    }
-
     /// <summary>Where it is with even spacing, half of it at the walls: from the room's first wall where joists run along it, else from that wall's left end.</summary>
     public Distance Even { get; }
 

@@ -4,13 +4,9 @@ using BoxHeights.Rules;
 namespace BoxHeights;
 
 /// <summary>A box in a ceiling that is still to be set, by two tapes from walls.</summary>
-public sealed record CeilingRow : TapedRow
+[Told]
+public sealed partial record CeilingRow : TapedRow
 {
-    internal CeilingRow(string room, string boxId, BoxPurpose purpose)
-        : base(room, boxId, purpose)
-    {
-    }
-
     /// <summary>How far its middle is from that of the nearest joist; null where it isn't known where joists are.</summary>
     public Distance? FromJoist { get; internal init; }
 }

@@ -7,14 +7,9 @@ namespace BoxHeights;
 
 /// <summary>What an evaluation says, as data that is kept, sent and compared: equal to another that says the same.</summary>
 /// <remarks>A planning aid, never an approval: local codes, the authority having jurisdiction and licensed practice decide. Whoever shows it says so.</remarks>
-public sealed record EvaluationReport
+[Told]
+public sealed partial record EvaluationReport
 {
-    internal EvaluationReport(string dwelling, EvaluationStamp stamp)
-    {
-        Dwelling = dwelling;
-        Stamp = stamp;
-    }
-
     /// <summary>The name of the dwelling.</summary>
     public string Dwelling { get; }
 
@@ -96,18 +91,12 @@ public sealed record EvaluationReport
 }
 
 /// <summary>A rule that findings of a report are of.</summary>
-public sealed record ReportedRule
+[Told]
+public sealed partial record ReportedRule
 {
     internal ReportedRule(Rule rule)
         : this(rule.Id, rule.Summary, rule.Citation)
     {
-    }
-
-    internal ReportedRule(string id, string summary, Citation citation)
-    {
-        Id = id;
-        Summary = summary;
-        Citation = citation;
     }
 
     /// <summary>Its id.</summary>
@@ -121,18 +110,9 @@ public sealed record ReportedRule
 }
 
 /// <summary>A finding as data: <see cref="Finding"/> without the evaluation behind it.</summary>
-public sealed record ReportedFinding
+[Told]
+public sealed partial record ReportedFinding
 {
-    internal ReportedFinding(string ruleId, string subject, string address, Verdict verdict, Severity severity, string message)
-    {
-        RuleId = ruleId;
-        Subject = subject;
-        Address = address;
-        Verdict = verdict;
-        Severity = severity;
-        Message = message;
-    }
-
     /// <inheritdoc cref="Finding.RuleId"/>
     public string RuleId { get; }
 
@@ -259,14 +239,9 @@ public enum RemedyKind
 }
 
 /// <summary>A remedy as data.</summary>
-public sealed record ReportedRemedy
+[Told]
+public sealed partial record ReportedRemedy
 {
-    internal ReportedRemedy(RemedyKind kind, string text)
-    {
-        Kind = kind;
-        Text = text;
-    }
-
     /// <summary>What it does.</summary>
     public RemedyKind Kind { get; }
 

@@ -4,14 +4,9 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>An existing box that isn't at the height that the others share.</summary>
-public sealed record LevelOutlier
+[Told]
+public sealed partial record LevelOutlier
 {
-    internal LevelOutlier(string boxId, Distance offset)
-    {
-        BoxId = boxId;
-        Offset = offset;
-    }
-
     /// <summary>The box.</summary>
     public string BoxId { get; }
 

@@ -4,13 +4,9 @@ using BoxHeights.Rules;
 namespace BoxHeights;
 
 /// <summary>A box in a floor, or on a thing that stands free on it (an island, a peninsula), that is still to be set: by two tapes from walls.</summary>
-public sealed record FloorRow : TapedRow
+[Told]
+public sealed partial record FloorRow : TapedRow
 {
-    internal FloorRow(string room, string boxId, BoxPurpose purpose)
-        : base(room, boxId, purpose)
-    {
-    }
-
     /// <summary>The id of what stands where it is: an island, a peninsula; empty in the open floor.</summary>
     public string On { get; internal init; } = "";
 

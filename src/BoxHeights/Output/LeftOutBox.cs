@@ -1,14 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>A box that a paper has no line for, and why.</summary>
-public sealed record LeftOutBox
+[Told]
+public sealed partial record LeftOutBox
 {
-    internal LeftOutBox(string boxId, string why)
-    {
-        BoxId = boxId;
-        Why = why;
-    }
-
     /// <summary>The box.</summary>
     public string BoxId { get; }
 

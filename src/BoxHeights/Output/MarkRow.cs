@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>One mark on a stud: which box, where along the wall, and how high.</summary>
-public sealed record MarkRow
+[Told]
+public sealed partial record MarkRow
 {
-    internal MarkRow(string address, string boxId, BoxPurpose purpose)
-    {
-        Address = address;
-        BoxId = boxId;
-        Purpose = purpose;
-    }
-
     /// <summary>The wall: "room/wall".</summary>
     public string Address { get; }
 

@@ -13,28 +13,17 @@ namespace BoxHeights;
 /// Heights are rounded once, to what can be marked, and inward: a mark read back says the same of every rule as the exact height does.
 /// Nothing here is an approval.
 /// </remarks>
+[Told]
 public sealed partial class MarkSheet
 {
-    internal MarkSheet(Dwelling dwelling, LengthUnits units, string title, Items<MarkRow> rows, Items<LeftOutBox> leftOut, Items<LeftOutBox> setAlready, Items<CeilingRow> overhead, Items<FloorRow> inFloor)
-    {
-        Dwelling = dwelling;
-        Units = units;
-        Title = title;
-        Rows = rows;
-        LeftOut = leftOut;
-        SetAlready = setAlready;
-        Overhead = overhead;
-        InFloor = inFloor;
-    }
-
-    /// <summary>What it says on top: the dwelling's name, and the room's where it is one room's.</summary>
-    public string Title { get; }
+    /// <summary>The dwelling that it is cut from.</summary>
+    internal Dwelling Dwelling { get; }
 
     /// <summary>The units in which it is printed.</summary>
     public LengthUnits Units { get; }
 
-    /// <summary>The dwelling that it is cut from.</summary>
-    internal Dwelling Dwelling { get; }
+    /// <summary>What it says on top: the dwelling's name, and the room's where it is one room's.</summary>
+    public string Title { get; }
 
     /// <summary>The parts that its boxes are.</summary>
     internal PartsCatalog Catalog { get; private init; } = PartsCatalog.Generic;

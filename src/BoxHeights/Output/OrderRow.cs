@@ -49,14 +49,9 @@ public sealed record OrderRow
 }
 
 /// <summary>How many a room needs of something.</summary>
-public sealed record RoomCount
+[Told]
+public sealed partial record RoomCount
 {
-    internal RoomCount(string room, int count)
-    {
-        Room = room;
-        Count = count;
-    }
-
     /// <summary>The id of the room or outside face.</summary>
     public string Room { get; }
 

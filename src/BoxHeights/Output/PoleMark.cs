@@ -1,16 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>One mark on a story pole: a height that one or more boxes are set to, and what the pole reads there.</summary>
-public sealed record PoleMark
+[Told]
+public sealed partial record PoleMark
 {
-    internal PoleMark(string storey, Distance subfloor, Items<string> rooms, BoxHeight mark)
-    {
-        Storey = storey;
-        Subfloor = subfloor;
-        Rooms = rooms;
-        Mark = mark;
-    }
-
     /// <summary>The id of the storey.</summary>
     public string Storey { get; }
 
@@ -37,18 +30,9 @@ public sealed record PoleMark
 }
 
 /// <summary>A height that can't be marked yet, because it moves with a floor or another surface that isn't settled.</summary>
-public sealed record PoleRange
+[Told]
+public sealed partial record PoleRange
 {
-    internal PoleRange(string storey, Distance subfloor, Items<string> rooms, BoxHeight height, DistanceRange range, string why)
-    {
-        Storey = storey;
-        Subfloor = subfloor;
-        Rooms = rooms;
-        Height = height;
-        Range = range;
-        Why = why;
-    }
-
     /// <summary>The id of the storey.</summary>
     public string Storey { get; }
 

@@ -34,15 +34,12 @@ public sealed partial class PreInspection
     /// <summary>The list of an evaluated dwelling.</summary>
     /// <param name="evaluation">The evaluation, whose catalog and units the list takes.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
-    public static PreInspection For(Evaluation evaluation) =>
-        For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, evaluation.Rules, evaluation.State.Options.Catalog);
-
-    internal static PreInspection For(Dwelling dwelling, RuleSet rules) => For(dwelling, rules, PartsCatalog.Generic);
-
-    private static PreInspection For(Dwelling dwelling, RuleSet rules, PartsCatalog catalog)
+    public static PreInspection For(Evaluation evaluation)
     {
+        PartsCatalog catalog = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).State.Options.Catalog;
+        Dwelling dwelling = evaluation.Dwelling;
         List<InspectionItem> items = [];
-        foreach (Rule rule in rules.Rules)
+        foreach (Rule rule in evaluation.Rules.Rules)
         {
             if (rule is InspectionItem item)
             {
@@ -53,7 +50,7 @@ public sealed partial class PreInspection
         items.Sort((a, b) => a.Order != b.Order ? a.Order.CompareTo(b.Order) : string.CompareOrdinal(a.Id, b.Id));
         List<InspectionRow> rows = [];
         List<LeftOutBox> notListed = [];
-        foreach (ResolvedBox box in Resolver.Resolve(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), catalog).Boxes)
+        foreach (ResolvedBox box in evaluation.State.Boxes)
         {
             if (WhyNot(box, catalog) is { } why)
             {

@@ -48,32 +48,25 @@ public sealed partial class PunchList
         return For(evaluation, evaluation.State.Options.HeightMargin);
     }
 
-
     /// <summary>The punch list of an evaluated dwelling.</summary>
     /// <param name="evaluation">The evaluation, whose options and units the list takes.</param>
     /// <param name="tolerance">How far off the planned height a box may be, up or down, itself allowed; not negative.</param>
     /// <exception cref="ArgumentNullException"><paramref name="evaluation"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is negative.</exception>
-    public static PunchList For(Evaluation evaluation, Distance tolerance) =>
-        For((evaluation ?? throw new ArgumentNullException(nameof(evaluation))).Dwelling, tolerance, evaluation.State.Options);
-
-    internal static PunchList For(Dwelling dwelling) => For(dwelling, SettledOptions.Usual(dwelling).HeightMargin);
-
-    internal static PunchList For(Dwelling dwelling, Distance tolerance) => For(dwelling, tolerance, SettledOptions.Usual(dwelling));
-
-    private static PunchList For(Dwelling dwelling, Distance tolerance, SettledOptions options)
+    public static PunchList For(Evaluation evaluation, Distance tolerance)
     {
+        LayoutState state = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).State;
         Guard.NotNegative(tolerance, nameof(tolerance));
         List<PunchRow> rows = [];
         List<string> clearlyIn = [];
-        foreach (ResolvedBox box in Resolver.Resolve(dwelling, options.Catalog).Boxes)
+        foreach (ResolvedBox box in state.Boxes)
         {
             if (box.Source.Measured is not { } measured || PlannedFor(box.Source) is not { } planned)
             {
                 continue;
             }
 
-            PunchRow row = Compare(new(box.Surface.Address, box.Source, planned, measured.Height, box.Spread), box, tolerance, options);
+            PunchRow row = Compare(new(box.Surface.Address, box.Source, planned, measured.Height, box.Spread), box, tolerance, state.Options);
             if (row.AsBuilt == AsBuilt.ClearlyIn)
             {
                 clearlyIn.Add(row.BoxId);
@@ -84,7 +77,7 @@ public sealed partial class PunchList
             }
         }
 
-        return new(dwelling, tolerance, rows, clearlyIn);
+        return new(evaluation.Dwelling, tolerance, rows, clearlyIn);
     }
 
     /// <summary>The punch list as Markdown: a heading and a table for each room.</summary>

@@ -1,20 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>What is cut out of one board for a box or an opening, from the board's left and lower edges.</summary>
-public sealed record BoardCutout
+[Told]
+public sealed partial record BoardCutout
 {
-    internal BoardCutout(string address, int board, string id, bool isBox, Distance left, Distance right, Distance bottom, Distance top)
-    {
-        Address = address;
-        Board = board;
-        Id = id;
-        IsBox = isBox;
-        Left = left;
-        Right = right;
-        Bottom = bottom;
-        Top = top;
-    }
-
     /// <summary>The address of the wall.</summary>
     public string Address { get; }
 

@@ -1,18 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>Another place or height that a planned box could have on its wall, what it would cost, and why the plan didn't take it.</summary>
-public sealed class PlanAlternative
+[Told]
+public sealed partial class PlanAlternative
 {
-    internal PlanAlternative(string boxId, string address, Distance at, BoxHeight height, Mounting? mounting, Items<PlanCost> costs)
-    {
-        BoxId = boxId;
-        Address = address;
-        At = at;
-        Height = height;
-        Mounting = mounting;
-        Costs = costs;
-    }
-
     /// <summary>The planned box.</summary>
     public string BoxId { get; }
 

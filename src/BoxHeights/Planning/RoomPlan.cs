@@ -3,16 +3,9 @@ using System.Text;
 namespace BoxHeights;
 
 /// <summary>A box that a plan added, and why.</summary>
-public sealed class PlannedBox
+[Told]
+public sealed partial class PlannedBox
 {
-    internal PlannedBox(string id, string address, string reason, string? ruleId)
-    {
-        Id = id;
-        Address = address;
-        Reason = reason;
-        RuleId = ruleId;
-    }
-
     /// <summary>The box's id.</summary>
     public string Id { get; }
 
@@ -30,17 +23,9 @@ public sealed class PlannedBox
 }
 
 /// <summary>A proposal: the dwelling with boxes added, why each is there, and what couldn't be planned. A planning aid, never an approval.</summary>
+[Told]
 public sealed partial class RoomPlan
 {
-    internal RoomPlan(Dwelling dwelling, Items<PlannedBox> reasons, Items<string> requirements, Items<string> obstacles, Items<string> notes)
-    {
-        Dwelling = dwelling;
-        Reasons = reasons;
-        Requirements = requirements;
-        Obstacles = obstacles;
-        Notes = notes;
-    }
-
     /// <summary>The dwelling with the planned boxes; what it had before is where it was.</summary>
     public Dwelling Dwelling { get; }
 

@@ -3,19 +3,9 @@ using System;
 namespace BoxHeights;
 
 /// <summary>One low light beside a flight.</summary>
-public sealed class StairPathLight
+[Told]
+public sealed partial class StairPathLight
 {
-    internal StairPathLight(int tread, ExactDistance exact, Distance center, int? stud, StudSide? side, bool isDisplaced, string reason)
-    {
-        Tread = tread;
-        Exact = exact;
-        Center = center;
-        Stud = stud;
-        Side = side;
-        IsDisplaced = isDisplaced;
-        Reason = reason;
-    }
-
     /// <summary>The tread it lights, counted from 1 at the foot.</summary>
     public int Tread { get; }
 

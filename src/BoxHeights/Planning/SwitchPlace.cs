@@ -17,18 +17,9 @@ public enum SwitchPlaceKind
 }
 
 /// <summary>One place for a switch at an entrance.</summary>
-public sealed class SwitchPlace
+[Told]
+public sealed partial class SwitchPlace
 {
-    internal SwitchPlace(SwitchPlaceKind kind, string wall, Distance at, Distance casingGap, int packs, string reason)
-    {
-        Kind = kind;
-        Wall = wall;
-        At = at;
-        CasingGap = casingGap;
-        Packs = packs;
-        Reason = reason;
-    }
-
     /// <summary>Which of the usual places it is.</summary>
     public SwitchPlaceKind Kind { get; }
 

@@ -44,16 +44,9 @@ public enum LayoutFaultKind
 }
 
 /// <summary>Two parts of a description that don't go together. Everything that needs neither is still judged.</summary>
-public sealed record LayoutFault
+[Told]
+public sealed partial record LayoutFault
 {
-    internal LayoutFault(LayoutFaultKind kind, string subject, string address, Wording wording)
-    {
-        Kind = kind;
-        Subject = subject;
-        Address = address;
-        Wording = wording;
-    }
-
     /// <summary>What kind of fault it is.</summary>
     public LayoutFaultKind Kind { get; }
 

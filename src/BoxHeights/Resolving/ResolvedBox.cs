@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>A box of the description, bound to its surface, with its position in ticks.</summary>
-internal sealed class ResolvedBox
+[Told]
+internal sealed partial class ResolvedBox
 {
-    public ResolvedBox(DeviceBox source, ResolvedSurface surface, bool isBroken)
-    {
-        Source = source;
-        Surface = surface;
-        IsBroken = isBroken;
-    }
-
     public DeviceBox Source { get; }
 
     public ResolvedSurface Surface { get; }

@@ -3,18 +3,9 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>A straight piece of a run: part of a wall face, or of one side of something that stands free.</summary>
-internal sealed class RunStretch
+[Told]
+internal sealed partial class RunStretch
 {
-    public RunStretch(string address, int wall, PlanLine line, Distance from, Distance to, Distance around)
-    {
-        Address = address;
-        Wall = wall;
-        Line = line;
-        From = from;
-        To = to;
-        Around = around;
-    }
-
     /// <summary>The address of the wall, or of what stands free.</summary>
     public string Address { get; }
 

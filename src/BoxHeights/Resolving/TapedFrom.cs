@@ -3,15 +3,9 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>How a place in a ceiling or floor is found with two tapes: square off the nearest wall, and off the nearest that runs across it.</summary>
-internal readonly record struct TapedFrom
+[Told]
+internal readonly partial record struct TapedFrom
 {
-    private TapedFrom(int face, Distance along, Distance away)
-    {
-        Face = face;
-        Along = along;
-        Away = away;
-    }
-
     /// <summary>The place of the wall in the room's order.</summary>
     public int Face { get; }
 

@@ -4,15 +4,9 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>Where a wall face lies on its wall, when more than one face of the wall is described: places on all of them are turned into places on one.</summary>
-internal sealed class WallBody
+[Told]
+internal sealed partial class WallBody
 {
-    private WallBody(string id, bool isBack, Distance shift)
-    {
-        Id = id;
-        IsBack = isBack;
-        Shift = shift;
-    }
-
     /// <summary>The address of the face whose places the others' are turned into: the same for every face of the wall.</summary>
     public string Id { get; }
 

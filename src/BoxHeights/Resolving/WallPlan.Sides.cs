@@ -38,13 +38,7 @@ internal sealed partial class WallPlan
             return null;
         }
 
-        (decimal left, decimal right, decimal near, decimal far) = (0m, 0m, 0m, 0m);
-        foreach (PlanLine face in faces)
-        {
-            (decimal x, decimal y) = face.InPlan(0m, 0m);
-            (left, right, near, far) = (Math.Min(left, x), Math.Max(right, x), Math.Min(near, y), Math.Max(far, y));
-        }
-
+        (decimal left, decimal right, decimal near, decimal far) = Around;
         PlanPoint wanted = At(left + ((right - left) / part), near + ((far - near) / part));
         PlanOutline outline = Outline;
         if (outline.Holds(wanted))

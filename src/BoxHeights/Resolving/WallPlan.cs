@@ -98,6 +98,18 @@ internal sealed partial class WallPlan
                 return null;
             }
 
+            (decimal left, decimal right, decimal near, decimal far) = Around;
+            return (At(left, near), At(right, far));
+
+            static PlanPoint At(decimal x, decimal y) => new(Distance.FromTicks((long)Math.Round(x)), Distance.FromTicks((long)Math.Round(y)));
+        }
+    }
+
+    /// <summary>The rectangle round the corners of its walls.</summary>
+    private (decimal Left, decimal Right, decimal Near, decimal Far) Around
+    {
+        get
+        {
             (decimal left, decimal right, decimal near, decimal far) = (0m, 0m, 0m, 0m);
             foreach (PlanLine face in faces)
             {
@@ -105,9 +117,7 @@ internal sealed partial class WallPlan
                 (left, right, near, far) = (Math.Min(left, x), Math.Max(right, x), Math.Min(near, y), Math.Max(far, y));
             }
 
-            return (At(left, near), At(right, far));
-
-            static PlanPoint At(decimal x, decimal y) => new(Distance.FromTicks((long)Math.Round(x)), Distance.FromTicks((long)Math.Round(y)));
+            return (left, right, near, far);
         }
     }
 

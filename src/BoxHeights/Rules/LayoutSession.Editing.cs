@@ -255,14 +255,9 @@ public sealed partial class LayoutSession
 }
 
 /// <summary>How a session was at one time: the dwelling, and what it was judged by. Equal to another of the same dwelling and rules.</summary>
-public sealed class SessionState : IEquatable<SessionState>
+[Told]
+public sealed partial class SessionState : IEquatable<SessionState>
 {
-    internal SessionState(Dwelling dwelling, LayoutEvaluator evaluator)
-    {
-        Dwelling = dwelling;
-        Evaluator = evaluator;
-    }
-
     /// <summary>The dwelling as it was.</summary>
     public Dwelling Dwelling { get; }
 

@@ -108,9 +108,6 @@ public sealed partial class LayoutSession
     /// <summary>The layout as it is now: another after what makes it be judged as a whole again.</summary>
     internal LayoutState Now => state;
 
-    /// <summary>Judges every box again from where it is now.</summary>
-    internal int JudgeAll() => state.JudgeAll();
-
     private static ArgumentOutOfRangeException NoHouse(string name, object value, string text) => new(name, value, "No house is as large as " + text + ".");
 
     /// <summary>A box at another height, and at another place where one is given: then it is on its stud no more, but on the one that it is set against.</summary>

@@ -1,16 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>How a wall's board is hung, with its seams above the storey's subfloor.</summary>
-public sealed class BoardView
+[Told]
+public sealed partial class BoardView
 {
-    internal BoardView(BoardLayout layout, Items<DistanceRange> seams, bool isInherited, bool isAssumed)
-    {
-        Layout = layout;
-        Seams = seams;
-        IsInherited = isInherited;
-        IsAssumed = isAssumed;
-    }
-
     /// <summary>Where its seams are.</summary>
     public override string ToString() => Seams.Count == 0 ? "no seams" : "seams at " + Seams;
 

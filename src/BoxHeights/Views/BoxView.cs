@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>A box where it is: its body, its plate and the parts of its devices in the coordinates of its surface.</summary>
-public sealed class BoxView
+[Told]
+public sealed partial class BoxView
 {
-    internal BoxView(DeviceBox source, string address, BoxSurface surface)
-    {
-        Source = source;
-        Address = address;
-        Surface = surface;
-    }
-
     /// <summary>The box as it is described.</summary>
     public DeviceBox Source { get; }
 

@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>What a rule about receptacles asks for along the walls of a room, and what of it is served as the boxes stand.</summary>
-public sealed class CoverageView
+[Told]
+public sealed partial class CoverageView
 {
-    internal CoverageView(string ruleId, Items<WallStretch> served, Items<WallStretch> open)
-    {
-        RuleId = ruleId;
-        Served = served;
-        Open = open;
-    }
-
     /// <summary>The rule.</summary>
     public string RuleId { get; }
 

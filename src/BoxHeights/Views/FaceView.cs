@@ -1,14 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>A face of the building as the engine has resolved it, seen from outside.</summary>
+[Told]
 public sealed partial class FaceView
 {
-    internal FaceView(OutsideFace face, Items<WallView> walls)
-    {
-        Face = face;
-        Walls = walls;
-    }
-
     /// <summary>The face as it is described.</summary>
     public OutsideFace Face { get; }
 

@@ -1,14 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>A finding, its number in the report, and where on a wall or in a room it is.</summary>
-public sealed class FindingPlace
+[Told]
+public sealed partial class FindingPlace
 {
-    internal FindingPlace(Finding finding, int number)
-    {
-        Finding = finding;
-        Number = number;
-    }
-
     /// <summary>The finding.</summary>
     public Finding Finding { get; }
 

@@ -1,16 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>The place nearest to another at which no rule has anything to find of a box, to the steps that places and heights are marked to.</summary>
-public sealed class NearestPlace
+[Told]
+public sealed partial class NearestPlace
 {
-    internal NearestPlace(Distance along, BoxHeight height, Mounting? mounting, bool hasSlack)
-    {
-        Along = along;
-        Height = height;
-        Mounting = mounting;
-        HasSlack = hasSlack;
-    }
-
     /// <summary>Its center from the wall's left end: beside a stud for a box that is nailed to one.</summary>
     public Distance Along { get; }
 

@@ -40,16 +40,9 @@ public sealed class PlanWall
 }
 
 /// <summary>An opening of a room in plan, on the framing face of its wall.</summary>
-public sealed class PlanOpening
+[Told]
+public sealed partial class PlanOpening
 {
-    internal PlanOpening(string address, Opening opening, PlanPoint start, PlanPoint end)
-    {
-        Address = address;
-        Opening = opening;
-        Start = start;
-        End = end;
-    }
-
     /// <summary>The opening, and from where to where.</summary>
     public override string ToString() => Address + ", " + Start + " to " + End;
 
@@ -70,15 +63,9 @@ public sealed class PlanOpening
 }
 
 /// <summary>A door leaf that swings into a room: a quarter turn about its hinge.</summary>
-public sealed class PlanSwing
+[Told]
+public sealed partial class PlanSwing
 {
-    internal PlanSwing(PlanPoint hinge, PlanPoint closed, PlanPoint open)
-    {
-        Hinge = hinge;
-        Closed = closed;
-        Open = open;
-    }
-
     /// <summary>The hinge, and where the leaf's edge is closed and open.</summary>
     public override string ToString() => "from " + Hinge + ", " + Closed + " to " + Open;
 
@@ -93,18 +80,9 @@ public sealed class PlanSwing
 }
 
 /// <summary>What stands in a room or against its walls, in plan: a counter, a fixture, a cabinet, an island, a rail.</summary>
-public sealed class PlanShape
+[Told]
+public sealed partial class PlanShape
 {
-    internal PlanShape(string id, string address, string kind, Items<PlanPoint> corners, bool isClosed, object source)
-    {
-        Id = id;
-        Address = address;
-        Kind = kind;
-        Corners = corners;
-        IsClosed = isClosed;
-        Source = source;
-    }
-
     /// <summary>What it is, and its corners.</summary>
     public override string ToString() => Kind + " \"" + Id + "\", " + Corners;
 

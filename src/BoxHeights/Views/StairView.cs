@@ -1,14 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>The flight of stairs that climbs along a wall.</summary>
-public sealed class StairView
+[Told]
+public sealed partial class StairView
 {
-    internal StairView(StairFlight flight, Items<StairTread> treads)
-    {
-        Flight = flight;
-        Treads = treads;
-    }
-
     /// <summary>The flight and its treads.</summary>
     public override string ToString() => Flight.Id + ", treads: " + Treads.Count;
 
@@ -20,15 +15,9 @@ public sealed class StairView
 }
 
 /// <summary>A tread of a flight on a wall: where its nosing is.</summary>
-public sealed class StairTread
+[Told]
+public sealed partial class StairTread
 {
-    internal StairTread(int number, ExactDistance along, DistanceRange up)
-    {
-        Number = number;
-        Along = along;
-        Up = up;
-    }
-
     /// <summary>The tread, and where it is.</summary>
     public override string ToString() => "tread " + Number + ", along " + Along + ", up " + Up;
 

@@ -3,15 +3,9 @@ using System;
 namespace BoxHeights;
 
 /// <summary>A storey as it is drawn: its rooms where they lie.</summary>
-public sealed class StoreyView
+[Told]
+public sealed partial class StoreyView
 {
-    internal StoreyView(string id, Items<PlacedRoomView> rooms, Items<string> notPlaced)
-    {
-        Id = id;
-        Rooms = rooms;
-        NotPlaced = notPlaced;
-    }
-
     /// <summary>Its id.</summary>
     public string Id { get; }
 

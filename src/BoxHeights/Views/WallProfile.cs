@@ -4,14 +4,9 @@ using System.Collections.Generic;
 namespace BoxHeights;
 
 /// <summary>A point of the top of a wall's framing; between two points it runs straight.</summary>
-public sealed class ProfilePoint
+[Told]
+public sealed partial class ProfilePoint
 {
-    internal ProfilePoint(Distance along, DistanceRange up)
-    {
-        Along = along;
-        Up = up;
-    }
-
     /// <summary>The point.</summary>
     public override string ToString() => "along " + Along + ", up " + Up;
 

@@ -213,14 +213,9 @@ public sealed class Wording : IEquatable<Wording>
 }
 
 /// <summary>What stands in a place of a wording.</summary>
-public sealed record WordingArgument
+[Told]
+public sealed partial record WordingArgument
 {
-    internal WordingArgument(string name, object value)
-    {
-        Name = name;
-        Value = value;
-    }
-
     /// <summary>What the place is called.</summary>
     public string Name { get; }
 

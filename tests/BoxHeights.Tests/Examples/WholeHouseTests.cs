@@ -158,7 +158,7 @@ public class WholeHouseTests
     [Fact]
     public void PunchList_SaysWhatTheSecondCrewIsOffBy()
     {
-        PunchList list = PunchList.For(House);
+        PunchList list = Sheets.PunchesFor(House);
         Assert.Equal(["L1", "L2"], list.ClearlyIn);
         Assert.Equal(11, list.Rows.Count);
         Assert.All(list.Rows, row => Assert.Equal(row.BoxId + ": 2-3/4 high", row.Line));

@@ -8,7 +8,7 @@ namespace BoxHeights.Tests.Output;
 internal static class Houses
 {
     /// <summary>What NEC 2023 has looked at before the inspection.</summary>
-    public static PreInspection Inspected(Dwelling house) => PreInspection.For(house, RuleSets.UnitedStatesDwelling(NecEdition.Nec2023));
+    public static PreInspection Inspected(Dwelling house) => PreInspection.For(new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023)).Evaluate(house));
 
     public static readonly Distance Eighth = Inches(0, 1, 8);
 

@@ -57,7 +57,7 @@ public sealed class TextTableTests
             CultureInfo.CurrentCulture = before;
         }
 
-        static string All(Dwelling house) => Sheets.PoleFor(house).ToMarkdown() + Sheets.PoleFor(house).ToCsv() + PunchList.For(house).ToMarkdown() + PunchList.For(house).ToCsv()
+        static string All(Dwelling house) => Sheets.PoleFor(house).ToMarkdown() + Sheets.PoleFor(house).ToCsv() + Sheets.PunchesFor(house).ToMarkdown() + Sheets.PunchesFor(house).ToCsv()
             + ExistingWork.LevelOf(house, "bed", BoxPurpose.General, Eighth) + Houses.Inspected(house).ToMarkdown() + Houses.Inspected(house).ToCsv();
     }
 
@@ -71,6 +71,6 @@ public sealed class TextTableTests
         Assert.Contains("## none\n", Sheets.PoleFor(house).ToMarkdown(), System.StringComparison.Ordinal);
         Assert.Contains("have the same id\"\r\n", Sheets.PoleFor(house).ToCsv(), System.StringComparison.Ordinal);
         Assert.Contains("## x\\|y z\n", Houses.Inspected(house).ToMarkdown(), System.StringComparison.Ordinal);
-        Assert.Empty(PunchList.For(house).Rows);
+        Assert.Empty(Sheets.PunchesFor(house).Rows);
     }
 }

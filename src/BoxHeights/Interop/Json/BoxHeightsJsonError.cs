@@ -4,16 +4,9 @@ using System.Globalization;
 namespace BoxHeights.Interop;
 
 /// <summary>Why a text isn't the document that was asked for, and where it stops being one.</summary>
-public sealed record BoxHeightsJsonError
+[Told]
+public sealed partial record BoxHeightsJsonError
 {
-    internal BoxHeightsJsonError(string path, int line, int column, string reason)
-    {
-        Path = path;
-        Line = line;
-        Column = column;
-        Reason = reason;
-    }
-
     /// <summary>The place in the document, as <c>$.rooms[0].walls[1].boxes[0].height</c>; <c>$</c> is the document itself.</summary>
     public string Path { get; }
 

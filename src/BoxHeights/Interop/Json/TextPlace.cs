@@ -3,14 +3,9 @@ using System;
 namespace BoxHeights.Interop;
 
 /// <summary>Line and column of a byte, both from 1. Worked out only once something is wrong.</summary>
-internal readonly struct TextPlace
+[Told]
+internal readonly partial struct TextPlace
 {
-    private TextPlace(int line, int column)
-    {
-        Line = line;
-        Column = column;
-    }
-
     internal int Line { get; }
 
     internal int Column { get; }

@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>A tape held square off a wall: how a place in a ceiling or floor is found.</summary>
-public sealed record WallTape
+[Told]
+public sealed partial record WallTape
 {
-    internal WallTape(string address, Distance along, Distance away)
-    {
-        Address = address;
-        Along = along;
-        Away = away;
-    }
-
     /// <summary>The address of the wall.</summary>
     public string Address { get; }
 

@@ -43,18 +43,9 @@ public abstract class Remedy
 }
 
 /// <summary>Sets one box, or all boxes that were set by one stick, to another height, and one box perhaps to another place along its wall.</summary>
-public sealed class MoveBoxes : Remedy
+[Told]
+public sealed partial class MoveBoxes : Remedy
 {
-    internal MoveBoxes(Items<string> ids, BoxHeight height, Distance? along, Mounting? held, bool hasSlack, Wording wording)
-        : base(wording)
-    {
-        Ids = ids;
-        Height = height;
-        Along = along;
-        Mounting = held;
-        HasSlack = hasSlack;
-    }
-
     /// <summary>The boxes.</summary>
     public Items<string> Ids { get; }
 
@@ -80,15 +71,9 @@ public sealed class MoveBoxes : Remedy
 }
 
 /// <summary>Sets a box in a ceiling or a floor to another place in plan.</summary>
-public sealed class MoveInPlan : Remedy
+[Told]
+public sealed partial class MoveInPlan : Remedy
 {
-    internal MoveInPlan(string id, PlanPoint plan, Wording wording)
-        : base(wording)
-    {
-        Id = id;
-        Plan = plan;
-    }
-
     /// <summary>The box.</summary>
     public string Id { get; }
 
@@ -130,17 +115,9 @@ public sealed class AddBox : Remedy
 }
 
 /// <summary>Takes a larger, deeper or shallower box.</summary>
-public sealed class ResizeBox : Remedy
+[Told]
+public sealed partial class ResizeBox : Remedy
 {
-    internal ResizeBox(Items<string> ids, Volume volume, BoxSize? size, BoxKind? kind, Wording wording)
-        : base(wording)
-    {
-        Ids = ids;
-        Volume = volume;
-        Size = size;
-        Kind = kind;
-    }
-
     /// <summary>The boxes.</summary>
     public Items<string> Ids { get; }
 
@@ -162,15 +139,9 @@ public sealed class ResizeBox : Remedy
 }
 
 /// <summary>Sets boxes further out from the framing, or brings them out with a ring.</summary>
-public sealed class SetProjection : Remedy
+[Told]
+public sealed partial class SetProjection : Remedy
 {
-    internal SetProjection(Items<string> ids, Distance projection, Wording wording)
-        : base(wording)
-    {
-        Ids = ids;
-        Projection = projection;
-    }
-
     /// <summary>The boxes.</summary>
     public Items<string> Ids { get; }
 
@@ -214,16 +185,9 @@ public sealed class AddBlocking : Remedy
 }
 
 /// <summary>Holds a box in another way where it is: on a bracket, on a bar that spans its bay.</summary>
-public sealed class ChangeMounting : Remedy
+[Told]
+public sealed partial class ChangeMounting : Remedy
 {
-    internal ChangeMounting(string id, Mounting mounting, Distance along, Wording wording)
-        : base(wording)
-    {
-        Id = id;
-        Mounting = mounting;
-        Along = along;
-    }
-
     /// <summary>The box.</summary>
     public string Id { get; }
 
@@ -242,15 +206,9 @@ public sealed class ChangeMounting : Remedy
 }
 
 /// <summary>The search failed: together these rules leave the box nowhere to go, up, down or along the wall; or every box is too small.</summary>
-public sealed class NoneFound : Remedy
+[Told]
+public sealed partial class NoneFound : Remedy
 {
-    internal NoneFound(Items<string> ids, Items<string> conflicting, Wording wording)
-        : base(wording)
-    {
-        Ids = ids;
-        Conflicting = conflicting;
-    }
-
     /// <summary>The boxes; none where one is lacking.</summary>
     public Items<string> Ids { get; }
 

@@ -1,15 +1,9 @@
 namespace BoxHeights;
 
 /// <summary>The point of a run that is furthest from every outlet that counts.</summary>
-public sealed record WorstPoint
+[Told]
+public sealed partial record WorstPoint
 {
-    internal WorstPoint(string address, Distance along, Distance away)
-    {
-        Address = address;
-        Along = along;
-        Away = away;
-    }
-
     /// <summary>The address of the wall, or of what stands in the room.</summary>
     public string Address { get; }
 

@@ -3,18 +3,9 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Something that stands against a wall and is reached over.</summary>
-internal readonly struct Obstruction
+[Told]
+internal readonly partial struct Obstruction
 {
-    private Obstruction(Distance left, Distance right, Level? top, Distance? depth, Distance? knees, bool laundry)
-    {
-        Left = left;
-        Right = right;
-        Top = top;
-        Depth = depth;
-        KneeSpace = knees;
-        IsLaundryMachine = laundry;
-    }
-
     public Distance Left { get; }
 
     public Distance Right { get; }

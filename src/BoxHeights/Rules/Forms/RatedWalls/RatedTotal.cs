@@ -68,9 +68,9 @@ public sealed partial record RatedTotal : SpaceRule
         }
 
         // The higher the wall, the shorter the strip.
-        Strip sure = highest is null ? default : InProportion ? openings.InProportion(wall, highest, Most, Of) : openings.Worst(highest, Of);
+        Strip sure = highest is null ? default : InProportion ? openings.InProportion(wall, highest, Of) : openings.Worst(highest, Of);
         Strip possible = lowest is null ? new(0, wall.Length.Ticks, openings.All, openings.Count)
-            : InProportion ? openings.InProportion(wall, lowest, Most, Of)
+            : InProportion ? openings.InProportion(wall, lowest, Of)
             : openings.Worst(lowest, Of).With(openings.Unplaced, openings.UnplacedCount);
         if (sure.Area > Most.Raw)
         {
@@ -176,7 +176,7 @@ public sealed partial record RatedTotal : SpaceRule
         }
 
         /// <summary>What is opened of the whole face, brought to the area that the limit is given for, and rounded up: a fraction of a tick over is over.</summary>
-        public Strip InProportion(Wall wall, FaceArea face, Quantity most, Quantity of)
+        public Strip InProportion(Wall wall, FaceArea face, Quantity of)
         {
             (BigInteger area, BigInteger per) = face.Between(0, wall.Length.Ticks);
             BigInteger brought = area.IsZero ? BigInteger.Zero : ((new BigInteger(All) * of.Raw * per) + area - 1) / area;
