@@ -212,8 +212,8 @@ internal sealed partial class LayoutState
     private void TakeLast()
     {
         int last = Boxes.Count - 1;
-        placementFindings[last] = null;
-        limitFindings[last] = null;
+        now[last].PlacementFindings = null;
+        now[last].LimitFindings = null;
         Boxes.RemoveAt(last);
     }
 
@@ -222,26 +222,15 @@ internal sealed partial class LayoutState
     {
         Boxes.Add(box);
         MakeRoom(Boxes.Count);
-        sites[Boxes.Count - 1] = [];
+        now[Boxes.Count - 1].Sites = [];
     }
 
     private void MakeRoom(int count)
     {
-        if (count <= at.Length)
+        if (count > now.Length)
         {
-            return;
+            // With room for more: what an editor adds comes one by one.
+            Array.Resize(ref now, count + (count / 8) + 8);
         }
-
-        // With room for more: what an editor adds comes one by one.
-        int room = count + (count / 8) + 8;
-        Array.Resize(ref sites, room);
-        Array.Resize(ref at, room);
-        Array.Resize(ref reading, room);
-        Array.Resize(ref center, room);
-        Array.Resize(ref safe, room);
-        Array.Resize(ref mayMissLimits, room);
-        Array.Resize(ref mayMiss, room);
-        Array.Resize(ref placementFindings, room);
-        Array.Resize(ref limitFindings, room);
     }
 }

@@ -89,10 +89,10 @@ internal sealed partial class LayoutState
         Groups.Part(box);
         Spaces.Part(box);
         Boxes[box] = new(resolved.Source, resolved.Surface, true);
-        placementFindings[box] = null;
-        limitFindings[box] = null;
+        now[box].PlacementFindings = null;
+        now[box].LimitFindings = null;
         Put(box, null, null);
-        sites[box] = [];
+        now[box].Sites = [];
         JudgeBeside(box, groups);
         CollectBeside(box, groups, after);
         return true;
@@ -150,9 +150,9 @@ internal sealed partial class LayoutState
         Groups.Part(box);
         Spaces.Part(box);
         Boxes[box] = by;
-        sites[box] = [];
-        placementFindings[box] = null;
-        limitFindings[box] = null;
+        now[box].Sites = [];
+        now[box].PlacementFindings = null;
+        now[box].LimitFindings = null;
         bool stays = true;
         try
         {

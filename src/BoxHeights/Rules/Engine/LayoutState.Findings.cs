@@ -67,10 +67,10 @@ internal sealed partial class LayoutState
 
     public bool HasFindingsAround(int box)
     {
-        bool any = CountOf(placementFindings[box]) + CountOf(limitFindings[box]) + NotJudgedOf(box) > 0;
+        bool any = CountOf(now[box].PlacementFindings) + CountOf(now[box].LimitFindings) + NotJudgedOf(box) > 0;
         foreach (int companion in CompanionsOf(box))
         {
-            any |= CountOf(placementFindings[companion]) > 0;
+            any |= CountOf(now[companion].PlacementFindings) > 0;
         }
 
         foreach (int group in Groups.Of(box))
@@ -96,9 +96,9 @@ internal sealed partial class LayoutState
     private int NotJudgedOf(int box)
     {
         int count = 0;
-        if (sites[box].Length > 0)
+        if (now[box].Sites.Length > 0)
         {
-            foreach ((Rule rule, Wording why) in sites[box][0].NotJudged)
+            foreach ((Rule rule, Wording why) in now[box].Sites[0].NotJudged)
             {
                 count += IsBlocked(box, rule, why) ? 1 : 0;
             }
@@ -115,7 +115,7 @@ internal sealed partial class LayoutState
             return;
         }
 
-        foreach ((Rule rule, Wording why) in sites[box][0].NotJudged)
+        foreach ((Rule rule, Wording why) in now[box].Sites[0].NotJudged)
         {
             if (IsBlocked(box, rule, why))
             {
@@ -131,7 +131,7 @@ internal sealed partial class LayoutState
     /// <summary>The findings of one box by itself.</summary>
     public void CollectOwn(int box, List<Finding> findings)
     {
-        findings.AddRange(placementFindings[box] ?? []);
-        findings.AddRange(limitFindings[box] ?? []);
+        findings.AddRange(now[box].PlacementFindings ?? []);
+        findings.AddRange(now[box].LimitFindings ?? []);
     }
 }

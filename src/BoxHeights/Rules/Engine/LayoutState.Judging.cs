@@ -25,7 +25,7 @@ internal sealed partial class LayoutState
     {
         for (int i = 0; Rules.HasRelief && i < Boxes.Count; i++)
         {
-            if (mayMiss[i])
+            if (now[i].MayMiss)
             {
                 JudgeRules(i);
             }
@@ -39,7 +39,7 @@ internal sealed partial class LayoutState
         int found = Faults.Count;
         for (int i = 0; i < Boxes.Count; i++)
         {
-            found += CountOf(placementFindings[i]) + CountOf(limitFindings[i]) + NotJudgedOf(i);
+            found += CountOf(now[i].PlacementFindings) + CountOf(now[i].LimitFindings) + NotJudgedOf(i);
         }
 
         for (int g = 0; g < Groups.Count; g++)
@@ -79,12 +79,12 @@ internal sealed partial class LayoutState
 
     private void JudgeLimits(int box)
     {
-        limitFindings[box]?.Clear();
-        for (int i = 0; mayMissLimits[box] && i < sites[box][0].Limits.Length; i++)
+        now[box].LimitFindings?.Clear();
+        for (int i = 0; now[box].MayMissLimits && i < now[box].Sites[0].Limits.Length; i++)
         {
-            if ((sites[box][0].Limits[i].MayFail || sites[box].Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
+            if ((now[box].Sites[0].Limits[i].MayFail || now[box].Sites.Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
             {
-                (limitFindings[box] ??= []).Add(new Finding(this, box, i, judged, PlaceOf(box)));
+                (now[box].LimitFindings ??= []).Add(new Finding(this, box, i, judged, PlaceOf(box)));
             }
         }
     }
@@ -92,9 +92,10 @@ internal sealed partial class LayoutState
     /// <summary>Judges a box by itself, from where it is now.</summary>
     public void JudgePlacement(int box)
     {
-        if (safe[box].Holds(at[box], reading[box]) || TrySafe(box))
+        ref BoxState here = ref now[box];
+        if (here.Safe.Holds(here.At, here.Reading) || TrySafe(box))
         {
-            placementFindings[box]?.Clear();
+            here.PlacementFindings?.Clear();
         }
         else
         {
@@ -105,34 +106,36 @@ internal sealed partial class LayoutState
     /// <summary>Judges a box rule by rule. For a first look that's less work than finding the places around it where it would pass.</summary>
     private void JudgeRules(int box)
     {
-        placementFindings[box]?.Clear();
-        mayMiss[box] = false;
-        if (reading[box] == NotKnown || sites[box].Length == 0)
+        ref BoxState here = ref now[box];
+        here.PlacementFindings?.Clear();
+        here.MayMiss = false;
+        if (here.Reading == NotKnown || here.Sites.Length == 0)
         {
             return;
         }
 
         Place place = PlaceOf(box);
-        mayMiss[box] = sites[box].Length > 1 || !sites[box][0].AllPass(place);
-        if (!mayMiss[box])
+        here.MayMiss = here.Sites.Length > 1 || !here.Sites[0].AllPass(place);
+        if (!here.MayMiss)
         {
             return;
         }
 
-        StatedPlacement[] stated = sites[box][0].Placements;
+        StatedPlacement[] stated = here.Sites[0].Placements;
         for (int p = 0; p < stated.Length; p++)
         {
-            if ((sites[box].Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
+            if ((here.Sites.Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
             {
-                (placementFindings[box] ??= []).Add(new Finding(this, box, p, verdict, place));
+                (here.PlacementFindings ??= []).Add(new Finding(this, box, p, verdict, place));
             }
         }
     }
 
     private bool TrySafe(int box)
     {
-        if (sites[box].Length != 1 || at[box] == NotKnown || reading[box] == NotKnown || Boxes[box].Spread != Distance.Zero
-            || !sites[box][0].TryStretch(at[box], out long left, out long right, out DistanceSet allowed))
+        ref BoxState here = ref now[box];
+        if (here.Sites.Length != 1 || here.At == NotKnown || here.Reading == NotKnown || Boxes[box].Spread != Distance.Zero
+            || !here.Sites[0].TryStretch(here.At, out long left, out long right, out DistanceSet allowed))
         {
             return false;
         }
@@ -140,9 +143,9 @@ internal sealed partial class LayoutState
         for (int i = 0; i < allowed.Count; i++)
         {
             DistanceRange one = allowed[i];
-            if (one.From.Ticks <= reading[box] && reading[box] <= one.To.Ticks)
+            if (one.From.Ticks <= here.Reading && here.Reading <= one.To.Ticks)
             {
-                safe[box] = new(left + 1, right - 1, one.From.Ticks, one.To.Ticks);
+                here.Safe = new(left + 1, right - 1, one.From.Ticks, one.To.Ticks);
                 return true;
             }
         }

@@ -75,15 +75,7 @@ internal sealed partial class LayoutState
         surfaces = like.surfaces;
         stated = like.stated;
         int count = boxes.Count;
-        sites = new StatedSite[count][];
-        at = new long[count];
-        reading = new long[count];
-        center = new DistanceRange?[count];
-        safe = new SureArea[count];
-        mayMissLimits = new bool[count];
-        mayMiss = new bool[count];
-        placementFindings = new List<Finding>?[count];
-        limitFindings = new List<Finding>?[count];
+        now = new BoxState[count];
         for (int i = 0; i < count; i++)
         {
             if (before[i] >= 0 && ReferenceEquals(boxes[i], like.Boxes[before[i]]))
@@ -104,22 +96,16 @@ internal sealed partial class LayoutState
 
     private void TakeOver(int box, LayoutState like, int before)
     {
-        sites[box] = like.sites[before];
-        at[box] = like.at[before];
-        reading[box] = like.reading[before];
-        center[box] = like.center[before];
-        safe[box] = like.safe[before];
-        mayMissLimits[box] = like.mayMissLimits[before];
-        mayMiss[box] = like.mayMiss[before];
+        now[box] = like.now[before] with { PlacementFindings = null, LimitFindings = null };
 
         // A finding tells of the layout that it was found in.
-        if (CountOf(like.limitFindings[before]) > 0)
+        if (CountOf(like.now[before].LimitFindings) > 0)
         {
             JudgeLimits(box);
         }
 
         // Where others may let it off it is judged when all are there.
-        if (mayMiss[box] && !Rules.HasRelief)
+        if (now[box].MayMiss && !Rules.HasRelief)
         {
             JudgeRules(box);
         }

@@ -59,7 +59,7 @@ internal sealed partial class LayoutState
             get
             {
                 state.JudgeLimits(Box.Index);
-                return state.limitFindings[Box.Index] is not { Count: > 0 };
+                return state.now[Box.Index].LimitFindings is not { Count: > 0 };
             }
         }
 

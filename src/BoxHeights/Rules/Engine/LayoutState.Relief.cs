@@ -91,14 +91,14 @@ internal sealed partial class LayoutState
     private bool Meets(int box, PlacementRule rule, out bool meets)
     {
         meets = false;
-        if (!HasHeight(box) || sites[box] is not { Length: > 0 })
+        if (!HasHeight(box) || now[box].Sites is not { Length: > 0 })
         {
             return false;
         }
 
-        for (int p = 0; p < sites[box][0].Placements.Length; p++)
+        for (int p = 0; p < now[box].Sites[0].Placements.Length; p++)
         {
-            if (sites[box][0].Placements[p] is var stated && stated.Rule == rule && stated.Speaks)
+            if (now[box].Sites[0].Placements[p] is var stated && stated.Rule == rule && stated.Speaks)
             {
                 meets = VerdictOf(box, p, PlaceOf(box)) == Verdict.Passes;
                 return true;

@@ -9,9 +9,9 @@ internal sealed partial class LayoutState
     public void Describe(int box, DeviceBox source)
     {
         Boxes[box] = BoxResolver.Again(source, Boxes[box].Surface, Options.Catalog, Options.Units);
-        sites[box] = [];
+        now[box].Sites = [];
         Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
-        limitFindings[box] = null;
+        now[box].LimitFindings = null;
         JudgeLimits(box);
     }
 

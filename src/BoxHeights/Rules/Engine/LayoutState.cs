@@ -16,15 +16,7 @@ internal sealed partial class LayoutState : BoxesNow
 
     private readonly StatedSites stated;
     private readonly List<ResolvedSurface> surfaces;
-    private StatedSite[][] sites;
-    private long[] at;
-    private long[] reading;
-    private DistanceRange?[] center;
-    private SureArea[] safe;
-    private bool[] mayMissLimits;
-    private bool[] mayMiss;
-    private List<Finding>?[] placementFindings;
-    private List<Finding>?[] limitFindings;
+    private BoxState[] now;
     private List<Finding>?[] groupFindings;
     private DistanceSet[] keeps;
     private readonly ProvisionStatement answer = new();
@@ -50,15 +42,7 @@ internal sealed partial class LayoutState : BoxesNow
         surfaces = resolved.Surfaces;
         stated = new(resolved.Surfaces.Count, rules, options.Catalog);
         int count = Boxes.Count;
-        sites = new StatedSite[count][];
-        at = new long[count];
-        reading = new long[count];
-        center = new DistanceRange?[count];
-        safe = new SureArea[count];
-        mayMissLimits = new bool[count];
-        mayMiss = new bool[count];
-        placementFindings = new List<Finding>?[count];
-        limitFindings = new List<Finding>?[count];
+        now = new BoxState[count];
         for (int i = 0; i < count; i++)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -84,8 +68,8 @@ internal sealed partial class LayoutState : BoxesNow
         {
             Boxes[box] = new(Boxes[box].Source, Boxes[box].Surface, true);
             Faults.Add(new(LayoutFaultKind.BeyondMeasure, Boxes[box].Source.Id, Boxes[box].Surface.Address, $"a measure around it is larger than anything in a house"));
-            placementFindings[box] = null;
-            limitFindings[box] = null;
+            now[box].PlacementFindings = null;
+            now[box].LimitFindings = null;
             Put(box, null, null);
         }
     }
@@ -118,7 +102,7 @@ internal sealed partial class LayoutState : BoxesNow
     public SpaceIndex Spaces { get; }
 
     /// <summary>What is stated for a box: one site, three where its edge isn't stated, none where a fault keeps it from being judged.</summary>
-    public StatedSite[] SitesOf(int box) => sites[box];
+    public StatedSite[] SitesOf(int box) => now[box].Sites;
 
     public override LengthUnits Units => Options.Units;
 
@@ -134,25 +118,25 @@ internal sealed partial class LayoutState : BoxesNow
 
     public override ResolvedBox BoxAt(int box) => Boxes[box];
 
-    public override int EdgesOf(int box) => sites[box].Length;
+    public override int EdgesOf(int box) => now[box].Sites.Length;
 
-    public override PlacementSite SiteAt(int box, int edge) => sites[box][edge].Site;
+    public override PlacementSite SiteAt(int box, int edge) => now[box].Sites[edge].Site;
 
-    public override MissingFacts NeedsOfCenter(int box) => sites[box][0].CenterNeeds;
+    public override MissingFacts NeedsOfCenter(int box) => now[box].Sites[0].CenterNeeds;
 
     public override void NoteReader(int box) => Spaces.Readers?.Note(box);
 
-    public BoxSize SizeOf(int box) => sites[box].Length > 0 ? sites[box][0].Site.Box.Size : default;
+    public BoxSize SizeOf(int box) => now[box].Sites.Length > 0 ? now[box].Sites[0].Site.Box.Size : default;
 
-    public override Distance? AtOf(int box) => at[box] == NotKnown ? null : Distance.FromTicks(at[box]);
+    public override Distance? AtOf(int box) => now[box].At == NotKnown ? null : Distance.FromTicks(now[box].At);
 
     /// <summary>Whether a box's height was read from a tape, with the tape's error.</summary>
     public override bool IsMeasured(int box) => Boxes[box].Spread != Distance.Zero;
 
-    public override bool HasHeight(int box) => reading[box] != NotKnown;
+    public override bool HasHeight(int box) => now[box].Reading != NotKnown;
 
     /// <summary>The height a box is at now, in the terms in which it was given; null where it has none.</summary>
-    public override BoxHeight? HeightOf(int box) => HasHeight(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(reading[box])) : null;
+    public override BoxHeight? HeightOf(int box) => HasHeight(box) ? Boxes[box].Height!.Value.WithValue(Distance.FromTicks(now[box].Reading)) : null;
 
     /// <summary>Where a box is: anywhere along its wall if that isn't known, within the tape's error if it was measured, anywhere at all if it has no height.</summary>
     public override Place PlaceOf(int box)
@@ -163,8 +147,8 @@ internal sealed partial class LayoutState : BoxesNow
         }
 
         long spread = Boxes[box].Spread.Ticks;
-        DistanceRange readings = new(Distance.FromTicks(reading[box] - spread), Distance.FromTicks(reading[box] + spread));
-        return at[box] == NotKnown ? new(0, Boxes[box].Surface.Length.Ticks, readings) : new(at[box], at[box], readings);
+        DistanceRange readings = new(Distance.FromTicks(now[box].Reading - spread), Distance.FromTicks(now[box].Reading + spread));
+        return now[box].At == NotKnown ? new(0, Boxes[box].Surface.Length.Ticks, readings) : new(now[box].At, now[box].At, readings);
     }
 
     /// <summary>Where boxes of a group may go without making its own answer worse: centers above the storey's subfloor.</summary>
@@ -178,35 +162,36 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>Puts a box at a place. A height in other terms than the box's own brings it to another site.</summary>
     public void Put(int box, BoxHeight? height, Distance? along)
     {
-        at[box] = along?.Ticks ?? NotKnown;
-        reading[box] = height?.Value.Ticks ?? NotKnown;
+        ref BoxState here = ref now[box];
+        here.At = along?.Ticks ?? NotKnown;
+        here.Reading = height?.Value.Ticks ?? NotKnown;
         if (Boxes[box].IsBroken)
         {
-            sites[box] = [];
-            safe[box] = SureArea.Empty;
-            mayMissLimits[box] = false;
+            here.Sites = [];
+            here.Safe = SureArea.Empty;
+            here.MayMissLimits = false;
             return;
         }
 
         Datum datum = height?.Datum ?? Datum.Subfloor;
-        if (sites[box] is not { Length: 1 } held || held[0].Site.Box.Edge != (height is { } stated ? stated.Edge : Edge.Bottom)
+        if (here.Sites is not { Length: 1 } held || held[0].Site.Box.Edge != (height is { } stated ? stated.Edge : Edge.Bottom)
             || held[0].Site.Box.Datum != datum || ResolvedSurface.IsOfAThing(datum) || Boxes[box].Surface.Stair is not null)
         {
             StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
-            sites[box] = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
-            safe[box] = SureArea.Empty;
+            here.Sites = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
+            here.Safe = SureArea.Empty;
         }
 
         // Kept beside the box: asking its site costs more than judging it.
-        mayMissLimits[box] = sites[box].Length > 1 || sites[box][0].MayMissLimits;
-        bool hasCenter = sites[box].Length == 1 && HasHeight(box) && sites[box][0].HasCenter;
-        center[box] = hasCenter ? sites[box][0].CenterAboveHeight + PlaceOf(box).Heights : null;
+        here.MayMissLimits = here.Sites.Length > 1 || here.Sites[0].MayMissLimits;
+        bool hasCenter = here.Sites.Length == 1 && HasHeight(box) && here.Sites[0].HasCenter;
+        here.Center = hasCenter ? here.Sites[0].CenterAboveHeight + PlaceOf(box).Heights : null;
     }
 
     /// <summary>What a placement rule says of a box. Where its edge isn't stated it passes, or fails, only if it does so for every edge.</summary>
     public Verdict VerdictOf(int box, int placement, in Place place)
     {
-        StatedSite[] held = sites[box];
+        StatedSite[] held = now[box].Sites;
         Verdict verdict = SlabJudge.Verdict(held[0].Placements[placement].Slabs, place);
         for (int edge = 1; edge < held.Length; edge++)
         {
@@ -219,7 +204,7 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>What a limit rule says of a box where it is. Where its edge isn't stated it says so only if it does for every edge.</summary>
     public LimitJudgement JudgeLimit(int box, int limit)
     {
-        StatedSite[] held = sites[box];
+        StatedSite[] held = now[box].Sites;
         Place place = PlaceOf(box);
         LimitJudgement judged = held[0].Limits[limit].At(place);
         for (int edge = 1; edge < held.Length; edge++)
@@ -233,14 +218,14 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>Whether a rule stays silent about a box: others nearby let the box off, or where it is isn't said and the rule asks for that, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
     public bool Yields(int box, int placement, Verdict verdict)
     {
-        StatedSite site = sites[box][0];
+        StatedSite site = now[box].Sites[0];
         StatedPlacement stated = site.Placements[placement];
         if (verdict == Verdict.Passes)
         {
             return false;
         }
 
-        if (stated.Rule.AsksForAPlace && at[box] == NotKnown)
+        if (stated.Rule.AsksForAPlace && now[box].At == NotKnown)
         {
             return true;
         }
@@ -250,12 +235,12 @@ internal sealed partial class LayoutState : BoxesNow
             return IsLetOff(Boxes[box], box, AtOf(box), stated.Rule);
         }
 
-        if (verdict == Verdict.Unknown || at[box] == NotKnown)
+        if (verdict == Verdict.Unknown || now[box].At == NotKnown)
         {
             return true;
         }
 
-        return !LeavesRoomFor(stated, site, at[box]);
+        return !LeavesRoomFor(stated, site, now[box].At);
     }
 
     /// <summary>Whether firm rules leave some height at a place that a habit would have.</summary>
@@ -264,20 +249,20 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
     public override bool TryCenter(int box, out DistanceRange above)
     {
-        above = center[box].GetValueOrDefault();
-        return center[box].HasValue;
+        above = now[box].Center.GetValueOrDefault();
+        return now[box].Center.HasValue;
     }
 
     /// <summary>The height of a box's center above the storey's subfloor as it was read, whatever the tape's error.</summary>
     public override bool TryNominalCenter(int box, out Distance above)
     {
         above = default;
-        if (center[box] is null || !sites[box][0].CenterAboveHeight.IsExact)
+        if (now[box].Center is null || !now[box].Sites[0].CenterAboveHeight.IsExact)
         {
             return false;
         }
 
-        above = Distance.FromTicks(reading[box]) + sites[box][0].CenterAboveHeight.From;
+        above = Distance.FromTicks(now[box].Reading) + now[box].Sites[0].CenterAboveHeight.From;
         return true;
     }
 
@@ -285,9 +270,9 @@ internal sealed partial class LayoutState : BoxesNow
     public override Verdict CanBeWithin(int box, in DistanceSet above, bool habitsToo, out MissingFacts needs)
     {
         needs = MissingFacts.None;
-        return at[box] == NotKnown ? Verdict.Passes : sites[box][0].CanBeWithin(at[box], above, habitsToo, out needs);
+        return now[box].At == NotKnown ? Verdict.Passes : now[box].Sites[0].CanBeWithin(now[box].At, above, habitsToo, out needs);
     }
 
     /// <summary>The heights above the storey's subfloor at which firm placement rules may let a box have its center, where it is along its wall.</summary>
-    public override DistanceSet PossibleCentersOf(int box) => at[box] == NotKnown ? DistanceSet.All : sites[box][0].PossibleCentersAt(at[box]);
+    public override DistanceSet PossibleCentersOf(int box) => now[box].At == NotKnown ? DistanceSet.All : now[box].Sites[0].PossibleCentersAt(now[box].At);
 }

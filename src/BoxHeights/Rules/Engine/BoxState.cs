@@ -1,0 +1,34 @@
+using System.Collections.Generic;
+
+namespace BoxHeights.Rules;
+
+/// <summary>What is known of one box where it is now: side by side, so that judging it again reads one stretch of memory.</summary>
+internal struct BoxState
+{
+    /// <summary>What is stated for it: see <see cref="LayoutState.SitesOf"/>.</summary>
+    public StatedSite[] Sites;
+
+    /// <summary>Where it is along its wall, in ticks.</summary>
+    public long At;
+
+    /// <summary>What the stick reads at it, in ticks.</summary>
+    public long Reading;
+
+    /// <summary>Places around it at which every placement rule surely allows it.</summary>
+    public SureArea Safe;
+
+    /// <summary>How high its center is above the storey's subfloor; null where that can't be told.</summary>
+    public DistanceRange? Center;
+
+    /// <summary>Whether there is a place at which it doesn't pass a limit rule.</summary>
+    public bool MayMissLimits;
+
+    /// <summary>Whether it didn't surely pass every placement rule when they were asked one by one.</summary>
+    public bool MayMiss;
+
+    /// <summary>What placement rules found of it; null or empty where nothing.</summary>
+    public List<Finding>? PlacementFindings;
+
+    /// <summary>What limit rules found of it; null or empty where nothing.</summary>
+    public List<Finding>? LimitFindings;
+}
