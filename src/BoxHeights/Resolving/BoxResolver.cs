@@ -82,10 +82,12 @@ internal sealed class BoxResolver(PartsCatalog catalog, LengthUnits units, List<
         {
             Found(LayoutFaultKind.UnknownReference, $"its height is taken from the {Wording.Term(DatumText.Name(height.Datum)):datum}, but {Wording.Term(missing):missing}");
         }
-        else if (!surface.Space.Holds(height, size))
+        else if (!surface.Holds(height, size))
         {
-            Found(LayoutFaultKind.OutsideItsWall, surface.Space.Framing is { } framing
-                ? $"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the ceiling framing at {Printed.Exactly(framing, units):framing}"
+            Found(LayoutFaultKind.OutsideItsWall, surface.MostFraming is { } top && top > surface.Space.Framing!.Value.To
+                ? $"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the top of its wall at {Text(top):top}"
+                : surface.Space.Framing is { } framing
+                ? (Wording)$"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the ceiling framing at {Printed.Exactly(framing, units):framing}"
                 : (Wording)$"it is set {Printed.Exactly(height, units):height}, so that it doesn't lie between the subfloor and the ceiling framing");
         }
 

@@ -104,11 +104,8 @@ internal sealed class ResolvedSpace
     /// <summary>From the room's subfloor to the underside of the ceiling framing.</summary>
     public DistanceRange? Framing { get; }
 
-    /// <summary>Whether a box of a room can lie between subfloor and ceiling framing, as far as both are known. Outdoors a box may be below the subfloor.</summary>
-    public bool Holds(BoxHeight height, BoxSize size) => HeldHeights(height.Edge, height.Datum, size).Contains(height.Value);
-
-    /// <summary>The heights, to an edge of a box and from a datum, at which it can lie there; all of them where the edge isn't stated.</summary>
-    public DistanceSet HeldHeights(Edge? edge, Datum datum, BoxSize size)
+    /// <summary>The heights, to an edge of a box and from a datum, at which it can lie between the subfloor and a top, as far as both are known; all of them where the edge isn't stated. Outdoors a box may be below the subfloor.</summary>
+    public DistanceSet HeldHeights(Edge? edge, Datum datum, BoxSize size, Distance? top)
     {
         if (IsOutside || edge is null || !Levels.TryGet(datum, out DistanceRange zero) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
         {
@@ -117,7 +114,7 @@ internal sealed class ResolvedSpace
 
         DistanceRange bottom = zero - subfloor - edge switch { Edge.Top => size.Height, Edge.Center => size.HalfHeight, _ => Distance.Zero };
         DistanceSet held = DistanceSet.AtLeast(-bottom.To);
-        return Framing is { } framing ? held & DistanceSet.AtMost(framing.To - size.Height - bottom.From) : held;
+        return top is { } most ? held & DistanceSet.AtMost(most - size.Height - bottom.From) : held;
     }
 
     public Items<Platform> PlatformsBefore(string wall) => face is { Walls.Count: > 0 } && face.Walls[0].Id == wall ? face.Platforms : default;

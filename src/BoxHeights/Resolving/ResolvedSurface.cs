@@ -87,6 +87,33 @@ internal sealed partial class ResolvedSurface
     /// <summary>Whether a box has room between the ends of its wall.</summary>
     public bool Holds(Distance along, BoxSize size) => along >= size.HalfWidth && along <= Length - size.HalfWidth;
 
+    /// <summary>
+    /// As high above its room's subfloor as there may be framing: the ceiling's, or a stated top of the wall that goes higher. Null where none is known, and along a stair, where the floor above is open.
+    /// </summary>
+    public Distance? MostFraming
+    {
+        get
+        {
+            if (Stair is not null || Space.Framing is not { To: var most })
+            {
+                return null;
+            }
+
+            foreach (WallTopPoint point in Wall?.Top ?? default)
+            {
+                most = Distance.Max(most, point.Up);
+            }
+
+            return most;
+        }
+    }
+
+    /// <summary>Whether a box can lie between the subfloor and the framing overhead, as far as both are known.</summary>
+    public bool Holds(BoxHeight height, BoxSize size) => HeldHeights(height.Edge, height.Datum, size).Contains(height.Value);
+
+    /// <summary>The heights, to an edge of a box and from a datum, at which it can lie there.</summary>
+    public DistanceSet HeldHeights(Edge? edge, Datum datum, BoxSize size) => Space.HeldHeights(edge, datum, size, MostFraming);
+
     /// <summary>The counter that a height above "the countertop" means on a stretch of the wall.</summary>
     public Counter? CounterOn(Distance left, Distance right)
     {

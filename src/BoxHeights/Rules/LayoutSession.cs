@@ -167,7 +167,7 @@ public sealed partial class LayoutSession
         ResolvedBox resolved = state.Boxes[box];
         return resolved.IsBroken || resolved.Height is not { } now || now.Edge != height.Edge || now.Datum != height.Datum
             || ResolvedSurface.IsOfAThing(height.Datum) || resolved.Source.Measured is not null
-            || !resolved.Surface.Holds(along, state.SizeOf(box)) || !resolved.Surface.Space.Holds(height, state.SizeOf(box));
+            || !resolved.Surface.Holds(along, state.SizeOf(box)) || !resolved.Surface.Holds(height, state.SizeOf(box));
     }
 }
 

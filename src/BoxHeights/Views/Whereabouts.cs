@@ -106,7 +106,7 @@ internal sealed partial class Whereabouts
         && (!IsOnWall || (box.Surface.Wall is { Open: false } && box.Surface.Holds(along, size)))
         && (!ResolvedSurface.IsOfAThing(datum) || box.Surface.TryAnchor(new(Distance.Zero, datum), along, along, out _));
 
-    private DistanceSet Held() => IsOnWall ? box.Surface.Space.HeldHeights(edges.Length == 1 ? edges[0] : null, datum, size) : DistanceSet.All;
+    private DistanceSet Held() => IsOnWall ? box.Surface.HeldHeights(edges.Length == 1 ? edges[0] : null, datum, size) : DistanceSet.All;
 
     private StatedSite[] SitesAt(Distance along) => Array.ConvertAll(edges, edge => state.SiteOf(box, edge, datum, along));
 

@@ -28,6 +28,11 @@ public class PapersTests
         Assert.DoesNotContain("| P1 |", kitchen, StringComparison.Ordinal);
     }
 
+    // Whoever has only the sheet sets the mended house, the lights high along the stair too: in it nothing is found.
+    [Fact]
+    public void Marks_OfTheHouse_ReadBack_AreTheMendedHouse() =>
+        Assert.Empty(new LayoutEvaluator(Usual).Evaluate(MarkSheet.For(new LayoutEvaluator(Usual).Evaluate(House)).ToDwelling()).Findings);
+
     [Fact]
     public void Marks_OfAllRooms_AreTheWholeSheet()
     {

@@ -57,6 +57,31 @@ public sealed partial class ResolverTests
     public void OutsideItsWall_BoxOverTheCeiling_IsNamedAndNotJudged() =>
         AssertNotJudged(Box("up", "60").WithHeight(BoxHeight.ToTop(CaseFile.Inches("98"), Datum.Subfloor)), LayoutFaultKind.OutsideItsWall, "ceiling");
 
+    // A gable is taller than the ceiling of its storey is high: 150 in where it is highest.
+    [Theory]
+    [InlineData("150", true)]
+    [InlineData("150-1/8", false)]
+    public void OutsideItsWall_BoxOnAGable_MayBeAsHighAsItsTop(string top, bool fits)
+    {
+        Dwelling dwelling = House(wall => wall.With(one => one.WithTop(new[] { new WallTopPoint(CaseFile.Inches("0"), CaseFile.Inches("90")), new WallTopPoint(CaseFile.Inches("60"), CaseFile.Inches("150")) }))
+            .Add(Box("up", "60").WithHeight(BoxHeight.ToTop(CaseFile.Inches(top), Datum.Subfloor))));
+        Finding[] faults = [.. Evaluator.Evaluate(dwelling).Findings.Where(finding => finding.Fault?.Kind == LayoutFaultKind.OutsideItsWall)];
+        Assert.Equal(fits, faults.Length == 0);
+        Assert.All(faults, fault => Assert.Contains("the top of its wall at 150 in", fault.Message, System.StringComparison.Ordinal));
+    }
+
+    // Along a stair the floor above is open, so that its wall goes on: a light at a tread near the head is over the ceiling, and its mark above the subfloor says the same place.
+    [Theory]
+    [InlineData("4 in to center above nosing")]
+    [InlineData("110 in to center above subfloor")]
+    public void OutsideItsWall_BoxAlongAStair_MayBeOverTheCeiling(string height)
+    {
+        Dwelling dwelling = House(wall => wall.Add(Box("light", "130").WithHeight(BoxHeight.Parse(height)).WithMounting(new Mounting(MountingMethod.Blocking))));
+        StairFlight flight = new StairFlight("stair", "ground", "upper", 15).WithTread(CaseFile.Inches("10")).WithFirstNosing(CaseFile.Inches("4")).WithWall("room/wall");
+        dwelling = dwelling.WithStoreys(dwelling.Storeys.With(new Storey("upper").WithAboveBelow(CaseFile.Inches("109-1/4")))).WithFlights(new[] { flight });
+        Assert.DoesNotContain(Evaluator.Evaluate(dwelling).Findings, finding => finding.Subject == "light" && finding.RuleId is "layout-fault" or "framing-fit");
+    }
+
     [Fact]
     public void NoHeight_BoxOnAWall_IsNamedAndNotJudged() => AssertNotJudged(Box("somewhere", "60").WithHeight(null), LayoutFaultKind.NoHeight, "height");
 

@@ -141,7 +141,7 @@ public sealed partial record HeldByFraming : PlacementRule
         }
     }
 
-    /// <summary>Over the bottom plate, and under one top plate at least. The track of metal studs is thinner and isn't judged.</summary>
+    /// <summary>Over the bottom plate, and under one top plate at least, but along a stair, where the wall goes on to the floor above. The track of metal studs is thinner and isn't judged.</summary>
     private static void BetweenPlates(PlacementSite site, PlacementStatement statement)
     {
         // Nor is a box whose height is taken from something of which it isn't known where it lies: under a ceiling of any height nobody sets one in a plate.
@@ -151,7 +151,7 @@ public sealed partial record HeldByFraming : PlacementRule
         }
 
         AllowedHeights between = site.AtLeast(TargetLine.BoxBottom, Distance.Zero, Datum.BottomPlate);
-        if (site.Surface.Space.Framing is { } framing && site.Wall is { Top.Count: 0 })
+        if (site.Surface.Space.Framing is { } framing && site.Wall is { Top.Count: 0 } && site.Surface.Stair is null)
         {
             AllowedHeights under = site.AtMost(TargetLine.BoxTop, framing - site.Usual.Lumber, Datum.Subfloor);
             between &= framing.IsExact ? under : new(under.Sure, under.Possible, under.Needs | MissingFacts.Ceiling);
