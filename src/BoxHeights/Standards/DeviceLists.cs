@@ -31,6 +31,16 @@ internal static class DeviceLists
     /// <summary>Whatever gives light from a box of its own.</summary>
     public static Items<DeviceKind> Lights { get; } = new DeviceKind[] { DeviceKind.Luminaire, new("pendant"), new("chandelier"), new("track-light"), new("lampholder"), RecessedLight };
 
+    /// <summary>What controls lights from one place, and from several.</summary>
+    public static SwitchWays Ways { get; } = new(
+        new[] { DeviceKind.Switch, DeviceKind.ToggleSwitch, DeviceKind.RockerSwitch, DeviceKind.PushSwitch },
+        new[] { DeviceKind.ThreeWaySwitch, DeviceKind.ThreeWayToggleSwitch, DeviceKind.ThreeWayRockerSwitch },
+        new[] { DeviceKind.FourWaySwitch, DeviceKind.FourWayToggleSwitch, DeviceKind.FourWayRockerSwitch })
+    {
+        EndName = "three-way",
+        BetweenName = "four-way",
+    };
+
     /// <summary>Purposes of receptacles that sit behind, over or under an appliance or a sink, and serve no counter.</summary>
     public static Items<BoxPurpose> BehindAppliances { get; } = new[]
     {

@@ -105,7 +105,7 @@ internal static class TradePractice
             YieldsWhenForced = true,
             Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.Bath, BoxPurpose.Garage, BoxPurpose.Exterior }, ExceptExisting = true },
         };
-        yield return new ThreeWayMates("three-way-mates", "two three-way switches, or more pairs, for what is controlled from several places", Severity.Note, Citation.CommonPractice);
+        yield return new ThreeWayMates("three-way-mates", "two three-way switches, or more pairs, for what is controlled from several places", Severity.Note, Citation.CommonPractice, DeviceLists.Ways);
         yield return new ProudLimit("box-proud", "with its front edge at most 1/16 in past the finished surface, so that its plate lies flat", Severity.Note, Citation.CommonPractice, Distance.FromInches(0, 1, 16))
         {
             Scope = new RuleScope { ExceptExisting = true },
@@ -127,7 +127,7 @@ internal static class TradePractice
     }
 
     private static ControlledLights Control(string id, string summary, ControlAsked asked) =>
-        new(id, summary, Severity.Advice, Citation.CommonPractice, DeviceLists.Lights, asked) { LeavesOut = "control by sensors and from afar" };
+        new(id, summary, Severity.Advice, Citation.CommonPractice, DeviceLists.Lights, asked) { Ways = asked == ControlAsked.OfWays ? DeviceLists.Ways : null, LeavesOut = "control by sensors and from afar" };
 
     private static KeepClear Edges(string id, string summary, WallPieces against) =>
         new(id, summary, Severity.Advice, Citation.CommonPractice, against) { Scope = RuleScope.Walls };

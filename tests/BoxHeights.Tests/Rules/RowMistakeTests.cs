@@ -120,6 +120,15 @@ public sealed class RowMistakeTests
         }
     }
 
+    [Fact]
+    public void ControlledLights_ThatKnowNoSwitchesThatGoTogether_AreRefused()
+    {
+        ControlledLights row = new("own", "in pairs", Severity.Advice, House, new[] { DeviceKind.Luminaire }, ControlAsked.OfWays);
+        Expect("has no Ways", row);
+        Expect(null, row with { Asked = ControlAsked.OfEachLight });
+        Expect(null, row with { Ways = new(new[] { DeviceKind.Switch }, new[] { DeviceKind.ThreeWaySwitch }, default) });
+    }
+
     private static void Expect(string? mistake, Rule row)
     {
         if (mistake is null)

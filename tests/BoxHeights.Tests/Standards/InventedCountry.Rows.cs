@@ -88,7 +88,8 @@ internal static partial class InventedCountry
         new OnCenter("over-basin", "over the middle of its basin", Severity.Note, Rules, new[] { "basin" }, Mm(70)) { Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.VanityLight } } },
         new FanReady("fan-box", "able to hold a fan", Severity.Advice, Rules) { Scope = new RuleScope { Devices = new[] { DeviceKind.Luminaire }, Rooms = new[] { RoomKind.Bedroom } } },
         new ControlledLights("light-switched", "switched", Severity.Advice, Rules, new[] { DeviceKind.Luminaire }, ControlAsked.InEachRoom),
-        new ThreeWayMates("two-way-mates", "in pairs", Severity.Note, Rules),
+        new ThreeWayMates("two-way-mates", "in pairs", Severity.Note, Rules, Ways),
+        new ControlledLights("ways-together", "switched in pairs from two places", Severity.Advice, Rules, new[] { DeviceKind.Luminaire }, ControlAsked.OfWays) { Ways = Ways },
         new CircuitRating("circuit-wires", "on wires for its 16 A", Severity.Violation, new("Byland Wiring Rules", "6.1"), 16, new ConductorRating[] { new(Thin, 13), new(Thick, 18) })
         {
             Scope = RuleScope.Everything with { Devices = new[] { Socket } },
@@ -99,6 +100,8 @@ internal static partial class InventedCountry
         new ReceptaclesBeside("sofa-sockets", "within 700 mm of a sofa", Rules, new[] { FixtureKind.Sofa }, Mm(700)),
         new SwitchedAppliance("grinder-switch", "switched over the worktop", Rules, new[] { FixtureKind.Disposal }, new[] { BoxPurpose.SinkBase }, new DeviceBox("switch", BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }), Mm(800)),
     ]);
+
+    private static SwitchWays Ways => new(new[] { DeviceKind.Switch }, new[] { TwoWay }, new DeviceKind[] { new("crossing-switch") }) { EndName = "two-way", BetweenName = "crossing" };
 
     private static RoomAnchor Water => new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } };
 

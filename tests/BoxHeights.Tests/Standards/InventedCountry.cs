@@ -7,6 +7,9 @@ internal static partial class InventedCountry
 {
     public static DeviceKind Socket => new("socket-outlet");
 
+    /// <summary>One of two switches for a light.</summary>
+    public static DeviceKind TwoWay => new("two-way-switch");
+
     private static readonly BoxKind Round = new("round-box");
     private static readonly PlateKind Frame = new("frame");
 

@@ -105,6 +105,25 @@ public sealed class ReadinessTests
 
     private static Regex Lengths() => new("\\b(Distance|Volume)\\.From(Inches|Feet|FeetInches|Millimeters|CubicInches|CubicCentimeters)\\([0-9]|\\b(Distance|Level|BoxHeight|Volume)\\.Parse\\(\"", RegexOptions.CultureInvariant);
 
+    // Two rooms, so that no mate may be elsewhere: one alone, three, and two that a third controls with.
+    [Theory]
+    [InlineData("two-way-switch", "a two-way switch alone")]
+    [InlineData("two-way-switch two-way-switch two-way-switch", "3 two-way switches")]
+    [InlineData("crossing-switch", "a crossing switch without two-way switches")]
+    [InlineData("two-way-switch crossing-switch two-way-switch", "")]
+    public void Switches_ThatGoTogether_AreCalledByItsOwnNames(string devices, string said)
+    {
+        Dwelling house = House();
+        DeviceBox[] switches = [.. devices.Split(' ').Select((device, i) => new DeviceBox("w" + i, BoxPurpose.Switch).WithDevices(new[] { new DeviceKind(device) }).WithAt(Mm(500 + (300 * i))).WithHeight(BoxHeight.ToCenter(Mm(1000), Datum.FinishedFloor)))];
+        Room living = house.Rooms[1];
+        Dwelling with = house.WithRooms(house.Rooms.Select(room => room.Id == living.Id ? room.WithWalls(room.Walls.Select(wall => wall.Id == "east" ? wall.WithBoxes(switches) : wall)) : room));
+        Evaluation evaluation = Evaluator.Evaluate(with);
+        Finding[] found = [.. evaluation.Findings.AsEnumerable().Where(finding => finding.RuleId == "two-way-mates")];
+        Assert.Equal(said.Length == 0 ? 0 : 1, found.Length);
+        Assert.All(found, finding => Assert.Contains(said, finding.Message, StringComparison.Ordinal));
+        Assert.DoesNotMatch(Traces(), evaluation.ToText());
+    }
+
     // Its way to count says nothing of wide receptacles: one of 32 A in two gangs takes one.
     [Fact]
     public void Fill_OfALargeReceptacle_TakesNoMoreThanItsOwnCountingSays()
@@ -200,9 +219,7 @@ public sealed class ReadinessTests
 
         yield return ("plan", () => Planner.Plan(Bare()).ToText());
         yield return ("plan of what is there", () => Planner.Plan(House()).ToText());
-
-        // Three-way switches are called so by the form itself.
-        yield return ("rules", Set.Without("two-way-mates").Describe);
+        yield return ("rules", Set.Describe);
     }
 
     /// <summary>What a person reads of it: markup and styles are none of the text.</summary>

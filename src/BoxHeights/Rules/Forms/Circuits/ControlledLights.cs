@@ -15,7 +15,7 @@ public enum ControlAsked
     /// <summary>Each switch controls something.</summary>
     OfEachSwitch = 2,
 
-    /// <summary>What is controlled from one place has a single-pole switch; from several places, two three-way switches and four-way ones between.</summary>
+    /// <summary>What is controlled from one place has a switch for that; from several places, two that go together and others between (<see cref="ControlledLights.Ways"/>).</summary>
     OfWays = 3,
 }
 
@@ -24,7 +24,6 @@ public enum ControlAsked
 [Row(nameof(Lights), nameof(Asked))]
 public sealed partial record ControlledLights : SpaceRule
 {
-    private static readonly Wording NotSaidWhetherThreeWay = $"whether each of its switches is three-way isn't described";
     private static readonly Wording NotSaidWhichLight = $"which light a switch controls isn't described";
     private static readonly Wording NotSaidWhichItsSwitch = $"which light its switch controls isn't described";
 
@@ -33,6 +32,9 @@ public sealed partial record ControlledLights : SpaceRule
 
     /// <summary>What is asked for.</summary>
     public ControlAsked Asked { get; init; }
+
+    /// <summary>Which switches go together; null where that isn't asked.</summary>
+    public SwitchWays? Ways { get; init; }
 
     /// <summary>Rooms that are asked; every room where none is named.</summary>
     public Items<RoomKind> Rooms { get; init; }
@@ -47,10 +49,19 @@ public sealed partial record ControlledLights : SpaceRule
     internal override bool LooksAt(BoxTraits box, DwellingMemo whole) => whole.AreControlsSaid || box.Source.Controls.Count > 0;
 
     /// <inheritdoc/>
-    public override Items<string> KindsNamed => Lights.Select(kind => kind.Name);
+    public override Items<string> KindsNamed => KindNames.Joined(Lights.Select(kind => kind.Name), Ways?.KindsNamed ?? default);
 
     /// <inheritdoc/>
     public override string Numbers => Asked + " of " + Lights + (Rooms.Count == 0 ? "" : " in " + Rooms);
+
+    /// <inheritdoc/>
+    protected override IEnumerable<string> Mistakes()
+    {
+        if (Asked == ControlAsked.OfWays && Ways is null)
+        {
+            yield return "it asks for switches that go together, and has no Ways that say which do";
+        }
+    }
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
@@ -86,7 +97,7 @@ public sealed partial record ControlledLights : SpaceRule
         }
         else if (Asked is ControlAsked.OfWays)
         {
-            OfWays(space, controllers, statement);
+            OfWays(Ways!, space, controllers, statement);
         }
         else
         {
@@ -166,7 +177,7 @@ public sealed partial record ControlledLights : SpaceRule
         }
     }
 
-    private static void OfWays(SpaceView space, Dictionary<string, List<SpaceBox>> controllers, SpaceStatement statement)
+    private static void OfWays(SwitchWays ways, SpaceView space, Dictionary<string, List<SpaceBox>> controllers, SpaceStatement statement)
     {
         foreach (SpaceBox box in space.Boxes)
         {
@@ -175,23 +186,23 @@ public sealed partial record ControlledLights : SpaceRule
                 continue;
             }
 
-            int count = places.Count, single = 0, threeWay = 0, onlyThreeWay = 0, fourWay = 0;
+            int count = places.Count, single = 0, atEnds = 0, onlyAtEnds = 0, between = 0;
             bool isKnown = true;
             foreach (SpaceBox place in places)
             {
-                bool one = Holds(place, SinglePole), three = Holds(place, ThreeWay), four = Holds(place, FourWay);
-                isKnown &= one || three || four;
+                bool one = Holds(place, ways.Alone), end = Holds(place, ways.AtEnds), inner = Holds(place, ways.Between);
+                isKnown &= one || end || inner;
                 single += one ? 1 : 0;
-                threeWay += three ? 1 : 0;
-                onlyThreeWay += three && !four ? 1 : 0;
-                fourWay += four ? 1 : 0;
+                atEnds += end ? 1 : 0;
+                onlyAtEnds += end && !inner ? 1 : 0;
+                between += inner ? 1 : 0;
             }
 
-            int ends = Math.Min(2, threeWay);
-            int fitting = count == 1 ? single : ends + Math.Min(count - 2, fourWay - Math.Max(0, ends - onlyThreeWay));
+            int ends = Math.Min(2, atEnds);
+            int fitting = count == 1 ? single : ends + Math.Min(count - 2, between - Math.Max(0, ends - onlyAtEnds));
             if (!isKnown)
             {
-                statement.LeavesOpen(NotSaidWhetherThreeWay, box.Id);
+                statement.LeavesOpen($"whether each of its switches is {Wording.Term(ways.EndName):ways} isn't described", box.Id);
             }
             else if (fitting < count)
             {
@@ -205,24 +216,7 @@ public sealed partial record ControlledLights : SpaceRule
         }
     }
 
-    private static Items<DeviceKind> SinglePole { get; } = new[] { DeviceKind.Switch, DeviceKind.ToggleSwitch, DeviceKind.RockerSwitch, DeviceKind.PushSwitch };
-
-    private static Items<DeviceKind> ThreeWay { get; } = new[] { DeviceKind.ThreeWaySwitch, DeviceKind.ThreeWayToggleSwitch, DeviceKind.ThreeWayRockerSwitch };
-
-    private static Items<DeviceKind> FourWay { get; } = new[] { DeviceKind.FourWaySwitch, DeviceKind.FourWayToggleSwitch, DeviceKind.FourWayRockerSwitch };
-
-    private static bool Holds(SpaceBox box, Items<DeviceKind> kinds)
-    {
-        foreach (DeviceKind device in box.Traits.Devices)
-        {
-            if (kinds.Contains(device))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool Holds(SpaceBox box, Items<DeviceKind> kinds) => box.Traits.Devices.Exists(kinds.Contains);
 
     private static void Lacks(SpaceStatement statement, string subject, string address, Wording what) =>
         statement.Finds(subject, address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => what);

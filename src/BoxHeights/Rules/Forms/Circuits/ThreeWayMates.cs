@@ -1,14 +1,15 @@
 namespace BoxHeights.Rules;
 
-/// <summary>Three-way switches come in pairs, with four-way ones between the two: an odd one has no mate.</summary>
+/// <summary>Switches for one light from two places come in pairs, with others between the two: an odd one has no mate.</summary>
 /// <remarks>
 /// Which light a switch controls isn't described, so that only their number tells. Silent where the mate may be one that isn't described: in a dwelling of one room,
 /// beside work that was there before, and where a switch's devices aren't stated.
 /// </remarks>
-[Row]
+[Row(nameof(Ways))]
 public sealed partial record ThreeWayMates : SpaceRule
 {
-    private static readonly Wording MayHaveAMate = $"a switch that isn't described, or that was there before, may be the mate of a three-way switch";
+    /// <summary>Which switches they are, and what they are called.</summary>
+    public SwitchWays Ways { get; init => field = Guard.NotNull(value, nameof(Ways)); }
 
     /// <inheritdoc/>
     public override SpaceKind Subject => SpaceKind.Dwelling;
@@ -17,16 +18,19 @@ public sealed partial record ThreeWayMates : SpaceRule
     public override bool LooksAtOwnBoxesOnly => true;
 
     internal override bool LooksAt(BoxTraits box, DwellingMemo whole) =>
-        box.IsExisting || (box.Purpose == BoxPurpose.Switch && box.Devices.Count == 0) || box.Devices.Contains(DeviceKind.ThreeWaySwitch) || box.Devices.Contains(DeviceKind.FourWaySwitch);
+        box.IsExisting || (box.Purpose == BoxPurpose.Switch && box.Devices.Count == 0) || box.Devices.Exists(device => Ways.AtEnds.Contains(device) || Ways.Between.Contains(device));
 
     /// <inheritdoc/>
-    public override string Numbers => "an even number of three-way switches, two at least where there is a four-way switch";
+    public override Items<string> KindsNamed => Ways.KindsNamed;
+
+    /// <inheritdoc/>
+    public override string Numbers => "an even number of " + Ways.EndName + " switches, two at least where there is a " + Ways.BetweenName + " switch";
 
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        int threeWays = 0;
-        int fourWays = 0;
+        int ends = 0;
+        int betweens = 0;
         bool isOpen = space.Dwelling.Rooms.Count < 2;
         SpaceBox? last = null;
         foreach (SpaceBox box in space.Boxes)
@@ -34,16 +38,17 @@ public sealed partial record ThreeWayMates : SpaceRule
             isOpen |= box.Traits.IsExisting || (box.Traits.Purpose == BoxPurpose.Switch && box.Traits.Devices.Count == 0);
             foreach (DeviceKind device in box.Traits.Devices)
             {
-                threeWays += device == DeviceKind.ThreeWaySwitch ? 1 : 0;
-                fourWays += device == DeviceKind.FourWaySwitch ? 1 : 0;
-                last = device == DeviceKind.ThreeWaySwitch || (device == DeviceKind.FourWaySwitch && last is null) ? box : last;
+                (bool atEnd, bool between) = (Ways.AtEnds.Contains(device), Ways.Between.Contains(device));
+                ends += atEnd ? 1 : 0;
+                betweens += between ? 1 : 0;
+                last = atEnd || (between && last is null) ? box : last;
             }
         }
 
-        int lacking = threeWays % 2 == 1 ? 1 : fourWays > 0 && threeWays == 0 ? 2 : 0;
+        int lacking = ends % 2 == 1 ? 1 : betweens > 0 && ends == 0 ? 2 : 0;
         if (lacking == 0)
         {
-            if (threeWays > 0)
+            if (ends > 0)
             {
                 statement.Meets(space.Id, space.Id);
             }
@@ -53,18 +58,18 @@ public sealed partial record ThreeWayMates : SpaceRule
 
         if (isOpen || space.Whole.HasBoxesAtFault)
         {
-            statement.LeavesOpen(MayHaveAMate);
+            statement.LeavesOpen($"a switch that isn't described, or that was there before, may be the mate of a {Wording.Term(Ways.EndName):ways} switch");
             return;
         }
 
         // One that is alone is known; of several it isn't known which.
-        Finds(space, statement, threeWays, lacking, threeWays + fourWays == 1 ? last : null);
+        Finds(space, statement, ends, lacking, ends + betweens == 1 ? last : null);
     }
 
-    private static void Finds(SpaceView space, SpaceStatement statement, int threeWays, int lacking, SpaceBox? lone) =>
+    private void Finds(SpaceView space, SpaceStatement statement, int ends, int lacking, SpaceBox? lone) =>
         statement.Finds(
-            lone?.Id ?? space.Id, lone?.Address ?? space.Id, Verdict.Fails, Quantity.Of(threeWays), QuantitySet.AtLeast(threeWays + lacking),
-            () => threeWays == 0 ? $"a four-way switch without three-way switches"
-                : threeWays == 1 ? $"a three-way switch alone"
-                : (Wording)$"{threeWays} three-way switches");
+            lone?.Id ?? space.Id, lone?.Address ?? space.Id, Verdict.Fails, Quantity.Of(ends), QuantitySet.AtLeast(ends + lacking),
+            () => ends == 0 ? $"a {Wording.Term(Ways.BetweenName):between} switch without {Wording.Term(Ways.EndName):ways} switches"
+                : ends == 1 ? $"a {Wording.Term(Ways.EndName):ways} switch alone"
+                : (Wording)$"{ends} {Wording.Term(Ways.EndName):ways} switches");
 }
