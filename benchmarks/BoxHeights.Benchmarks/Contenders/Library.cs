@@ -33,11 +33,11 @@ internal sealed class LibraryInSession : Contender
     public LibraryInSession(Workload workload)
         : base("BoxHeights re-evaluating") => sessions = System.Array.ConvertAll(workload.Dwellings, new LayoutEvaluator(Workload.Rules()).Open);
 
-    public override int Judge(int house) => sessions[house].JudgeAll();
+    public override int Judge(int house) => sessions[house].Now.JudgeAll();
 
     public override IEnumerable<(string Box, string Rule)> Find(int house)
     {
-        _ = sessions[house].JudgeAll();
+        _ = sessions[house].Now.JudgeAll();
         return LibraryFromObjects.FoundIn(sessions[house].Findings);
     }
 }
