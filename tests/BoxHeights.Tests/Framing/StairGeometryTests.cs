@@ -133,6 +133,49 @@ public sealed class StairGeometryTests
         return Same(stair.RiserVariation, all.Max() - all.Min());
     }).Check(Tries.Always(100));
 
+    // A flight leads from and to rooms that one walks through: a hall, a foyer, a room that is called after the stair. One whose own wall it is on goes before them, but not on another storey.
+    [Fact]
+    public void RoomsAt_AStorey_AreItsHallsUnlessTheFlightIsOnAWallOfOneRoom()
+    {
+        Room[] rooms = [.. RoomKind.Known.SelectMany(kind => new[] { new Room(kind + "-low", kind, "low"), new Room(kind + "-high", kind, "high") })];
+        Dwelling house = new Dwelling("house").WithStoreys(new[] { new Storey("low"), new Storey("high") }).WithRooms(rooms);
+        string[] RoomsAt(string? wall, string storey) => [.. StairGeometry.RoomsAt(house, Fourteen.WithWall(wall), storey).Select(room => room.Id).Order(StringComparer.Ordinal)];
+        Assert.Equal(["foyer-high", "hall-high", "stair-high"], RoomsAt(null, "high"));
+        Assert.Equal(["foyer-low", "hall-low", "stair-low"], RoomsAt("bedroom-high/north", "low"));
+        Assert.Equal(["bedroom-high"], RoomsAt("bedroom-high/north", "high"));
+    }
+
+    // Halls of 1/4 to 3/8 in and of 3/4 in: whichever the flight leads from, 1/4 to 3/4 in lies there. Without a hall none is chosen.
+    [Fact]
+    public void FloorOn_AStorey_IsThatOfAllItsHalls()
+    {
+        Room Hall(string id, string storey, DistanceRange floor) => new Room(id, RoomKind.Hall, storey).WithFloor(FloorBuildup.Of(new FloorLayer("floor", floor)));
+        Dwelling house = new Dwelling("house").WithStoreys(new[] { new Storey("low"), new Storey("high"), new Storey("attic") })
+            .WithRooms(new[] { Hall("a", "low", ThreeQuarters), Hall("b", "low", new DistanceRange(CaseFile.Inches("1/4"), CaseFile.Inches("3/8"))), Hall("c", "high", ThreeQuarters) });
+        Assert.Equal(new DistanceRange(CaseFile.Inches("1/4"), ThreeQuarters), StairGeometry.FloorOn(house, Fourteen, "low"));
+        Assert.Equal(DistanceRange.Exactly(ThreeQuarters), StairGeometry.FloorOn(house, Fourteen, "high"));
+        Assert.Equal(FloorBuildup.NotChosen.Thickness, StairGeometry.FloorOn(house, Fourteen, "attic"));
+    }
+
+    // 9 ft, 10 ft and 11 ft from subfloor to subfloor: from one storey up to another all between are added, and down there is no rise.
+    [Fact]
+    public void TryRise_BetweenStoreys_IsTheSumOfThose()
+    {
+        int[] feet = [7, 9, 10, 11];
+        Storey[] storeys = [.. feet.Select((high, i) => new Storey("s" + i).WithAboveBelow(Distance.FromFeet(high)))];
+        Dwelling house = new Dwelling("house").WithStoreys(storeys);
+        for (int from = 0; from < 4; from++)
+        {
+            for (int to = 0; to < 4; to++)
+            {
+                StairFlight flight = new("s", "s" + from, "s" + to, 14);
+                Assert.Equal(to > from, StairGeometry.TryRise(house, flight, out Distance rise));
+                Assert.True(to <= from || rise == Distance.FromFeet(feet[(from + 1)..(to + 1)].Sum()), from + " to " + to + ": " + rise);
+                Assert.False(StairGeometry.TryRise(house.WithStoreys(storeys.Select(storey => storey.Id == "s" + to ? storey.WithAboveBelow(null) : storey).ToArray()), flight, out _));
+            }
+        }
+    }
+
     [Fact]
     public void Repeats_TreadsAgainstStuds_AreLeastCommonMultiples()
     {

@@ -136,6 +136,41 @@ public sealed class WallFramingTests
                     && (found.Side == StudSide.Right) == (place >= nearest.Middle);
         }).Check(Tries.Always(200));
 
+    // Second road: sixteenth by sixteenth along the wall from a face on, as far as pieces surely stand, and as far as none does.
+    [Fact]
+    public void FaceOfPackAndRoomBeside_AnyFaceOfAnyWall_AreWhatAWalkAlongItFinds() => Prop.ForAll(
+        Arb.From(
+            from doors in Gen.ListOf(from left in Gen.Choose(0, 2000) from wide in Gen.Choose(8, 700) select (Left: left, Wide: wide))
+            from known in Gen.Elements(StudKnowledge.Declared, StudKnowledge.Assumed)
+            from at in Gen.Choose(0, 2000)
+            from way in Gen.Elements(WallEnd.Left, WallEnd.Right)
+            select (Doors: doors.Take(3).ToArray(), Known: known, At: at, Way: way)),
+        of =>
+        {
+            const int Length = 2200;
+            Distance Sixteenths(int count) => Distance.FromInches(count / 16m);
+            Opening[] doors = of.Doors.Select((door, i) => new Opening("d" + i, OpeningKind.Door, Sixteenths(door.Left), Sixteenths(door.Left + door.Wide))).ToArray();
+            WallFraming framing = WallFraming.Of(new Wall("wall", Sixteenths(Length)).WithOpenings(doors), Declared.WithKnown(of.Known));
+            bool Stands(int cell) => framing.Members.Any(piece => piece.IsSure && piece.Left <= Sixteenths(cell) && Sixteenths(cell + 1) <= piece.Right);
+            int step = of.Way == WallEnd.Right ? 1 : -1, first = of.Way == WallEnd.Right ? 0 : -1;
+
+            // A face of some piece, or any place.
+            int start = of.At % 3 == 0 ? of.At : (int)((of.At % 2 == 0 ? framing.Members[of.At % framing.Members.Count].Left : framing.Members[of.At % framing.Members.Count].Right).Ticks / 127_000);
+            int pack = start, room = start;
+            while (Stands(pack + first))
+            {
+                pack += step;
+            }
+
+            while (room + first is >= 0 and < Length && !Stands(room + first))
+            {
+                room += step;
+            }
+
+            return framing.FaceOfPack(Sixteenths(start), of.Way) == Sixteenths(pack)
+                && framing.RoomBeside(Sixteenths(start), of.Way == WallEnd.Right ? StudSide.Right : StudSide.Left) == (Sixteenths(room) - Sixteenths(start)).Abs();
+        }).Check(Tries.Always(200));
+
     // Two corners of 1-1/2 in have just room in 3 in.
     [Theory]
     [InlineData(-1, 0)]
