@@ -34,7 +34,7 @@ public sealed class DoorCoverTests
             Opening door = new Opening("d", kind, In(left), In(left + width)).WithLeaf(draw.Chance(90) ? In(leaf) : null).WithSwing(draw.One<DoorSwing?>(DoorSwing.Into, DoorSwing.Into, DoorSwing.Away, null))
                 .WithHinge(draw.One<WallEnd?>(WallEnd.Left, WallEnd.Right, null)).WithPocketOn(draw.One<WallEnd?>(WallEnd.Left, WallEnd.Right, null));
             Wall[] walls = [.. lengths.Select((length, i) => new Wall("w" + i, In(length)) { Open = i == open }.WithTurnDegrees(turns[i]).WithOpenings(i == index ? new[] { door } : []))];
-            Items<DoorCover> found = DoorCover.In(walls);
+            Items<DoorCover> found = DoorCover.In(walls, UsualMeasures.Generic);
 
             Assert.All(found, cover => Assert.True(cover.Left < cover.Right && cover.DoorWall == walls[index].Id && cover.Opening == door, cover.ToString()));
             DoorCoverKind? hides = door.Leaf is null ? null
@@ -73,7 +73,7 @@ public sealed class DoorCoverTests
 
     [Fact]
     public void In_AnOpeningWithoutWidth_IsNothing() =>
-        Assert.Empty(DoorCover.In(new[] { new Wall("w", In(100)).WithOpenings(new[] { new Opening("d", OpeningKind.Door, In(50), In(50)).WithLeaf(In(30)).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into) }) }));
+        Assert.Empty(DoorCover.In(new[] { new Wall("w", In(100)).WithOpenings(new[] { new Opening("d", OpeningKind.Door, In(50), In(50)).WithLeaf(In(30)).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into) }) }, UsualMeasures.Generic));
 
     private static int[] Repeated(int wide, int deep) => [wide, deep, wide, deep];
 

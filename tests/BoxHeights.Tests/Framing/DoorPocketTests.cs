@@ -12,14 +12,14 @@ public sealed class DoorPocketTests
     [Fact]
     public void TryOf_ADoorway_IsTheRestOfItsFrame()
     {
-        Assert.True(DoorPocket.TryOf(Door, out DoorPocket pocket));
+        Assert.True(DoorPocket.TryOf(Door, UsualMeasures.Generic, out DoorPocket pocket));
         Assert.Equal((In("91"), In("121"), Level.Parse("84-1/2 in above subfloor")), (pocket.Left, pocket.Right, pocket.Top));
 
         // However wide the doorway, the leaf has to have room.
-        Assert.True(DoorPocket.TryOf(Door.WithRight(In("92")), out pocket));
+        Assert.True(DoorPocket.TryOf(Door.WithRight(In("92")), UsualMeasures.Generic, out pocket));
         Assert.Equal((In("92"), In("122")), (pocket.Left, pocket.Right));
         Level head = Level.Parse("98-1/2 in above finished floor");
-        Assert.True(DoorPocket.TryOf(Door.WithHead(head), out pocket));
+        Assert.True(DoorPocket.TryOf(Door.WithHead(head), UsualMeasures.Generic, out pocket));
         Assert.Equal(head, pocket.Top);
     }
 
@@ -27,17 +27,17 @@ public sealed class DoorPocketTests
     [Fact]
     public void TryOf_ADoorwayWithoutALeaf_TakesItForTheLeaf()
     {
-        Assert.True(DoorPocket.TryOf(Door.WithLeaf(null), out DoorPocket pocket));
+        Assert.True(DoorPocket.TryOf(Door.WithLeaf(null), UsualMeasures.Generic, out DoorPocket pocket));
         Assert.Equal((In("91"), In("123")), (pocket.Left, pocket.Right));
     }
 
     [Fact]
     public void TryOf_WhatHasNoPocketOrDoesntSayWhere_IsNone()
     {
-        Assert.False(DoorPocket.TryOf(Door.WithKind(OpeningKind.BarnDoor), out _));
-        Assert.False(DoorPocket.TryOf(Door.WithPocketOn(null), out _));
-        Assert.False(DoorPocket.TryOf(Door.WithRight(Door.Left), out _));
-        Assert.True(DoorPocket.TryOf(Door.WithRight(Door.Left + Distance.FromTicks(1)), out _));
+        Assert.False(DoorPocket.TryOf(Door.WithKind(OpeningKind.BarnDoor), UsualMeasures.Generic, out _));
+        Assert.False(DoorPocket.TryOf(Door.WithPocketOn(null), UsualMeasures.Generic, out _));
+        Assert.False(DoorPocket.TryOf(Door.WithRight(Door.Left), UsualMeasures.Generic, out _));
+        Assert.True(DoorPocket.TryOf(Door.WithRight(Door.Left + Distance.FromTicks(1)), UsualMeasures.Generic, out _));
     }
 
     private static Distance In(string inches) => CaseFile.Inches(inches);

@@ -152,9 +152,9 @@ public sealed class StairGeometryTests
         Room Hall(string id, string storey, DistanceRange floor) => new Room(id, RoomKind.Hall, storey).WithFloor(FloorBuildup.Of(new FloorLayer("floor", floor)));
         Dwelling house = new Dwelling("house").WithStoreys(new[] { new Storey("low"), new Storey("high"), new Storey("attic") })
             .WithRooms(new[] { Hall("a", "low", ThreeQuarters), Hall("b", "low", new DistanceRange(CaseFile.Inches("1/4"), CaseFile.Inches("3/8"))), Hall("c", "high", ThreeQuarters) });
-        Assert.Equal(new DistanceRange(CaseFile.Inches("1/4"), ThreeQuarters), StairGeometry.FloorOn(house, Fourteen, "low"));
-        Assert.Equal(DistanceRange.Exactly(ThreeQuarters), StairGeometry.FloorOn(house, Fourteen, "high"));
-        Assert.Equal(FloorBuildup.NotChosen.Thickness, StairGeometry.FloorOn(house, Fourteen, "attic"));
+        Assert.Equal(new DistanceRange(CaseFile.Inches("1/4"), ThreeQuarters), StairGeometry.FloorOn(house, Fourteen, "low", UsualMeasures.Generic));
+        Assert.Equal(DistanceRange.Exactly(ThreeQuarters), StairGeometry.FloorOn(house, Fourteen, "high", UsualMeasures.Generic));
+        Assert.Equal(FloorBuildup.NotChosen.Thickness, StairGeometry.FloorOn(house, Fourteen, "attic", UsualMeasures.Generic));
     }
 
     // 9 ft, 10 ft and 11 ft from subfloor to subfloor: from one storey up to another all between are added, and down there is no rise.

@@ -150,7 +150,7 @@ public sealed class WallFramingTests
             const int Length = 2200;
             Distance Sixteenths(int count) => Distance.FromInches(count / 16m);
             Opening[] doors = of.Doors.Select((door, i) => new Opening("d" + i, OpeningKind.Door, Sixteenths(door.Left), Sixteenths(door.Left + door.Wide))).ToArray();
-            WallFraming framing = WallFraming.Of(new Wall("wall", Sixteenths(Length)).WithOpenings(doors), Declared.WithKnown(of.Known));
+            WallFraming framing = WallFraming.Of(new Wall("wall", Sixteenths(Length)).WithOpenings(doors), Declared.WithKnown(of.Known), UsualMeasures.Generic);
             bool Stands(int cell) => framing.Members.Any(piece => piece.IsSure && piece.Left <= Sixteenths(cell) && Sixteenths(cell + 1) <= piece.Right);
             int step = of.Way == WallEnd.Right ? 1 : -1, first = of.Way == WallEnd.Right ? 0 : -1;
 
