@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
@@ -92,14 +93,19 @@ internal sealed class RunBoxes(RoughInDraft draft)
             CodeMinimum = draft.Options.CodeMinimum,
         };
         HashSet<Distance> refused = [];
+        Offer? atStuds = null;
+        Offer? between = null;
         RunPlan plan;
         bool isRefused;
         do
         {
             RunToPlan toPlan = leg with { Fixed = new(stays) };
-
-            plan = Best(room, served, run, toPlan, aims, refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places);
+            plan = Best(
+                run, toPlan, aims, served,
+                () => atStuds ??= Offered(room, served, run, leg.Line, false, refused), () => between ??= Offered(room, served, run, leg.Line, true, refused),
+                out Dictionary<Distance, (string Address, PlaceOnWall Place)> places);
             isRefused = false;
+            bool areAdded = false;
             foreach (PlannedPosition position in plan.Positions)
             {
                 if (!position.IsFixed && places.TryGetValue(position.At, out (string Address, PlaceOnWall Place) here))
@@ -110,8 +116,12 @@ internal sealed class RunBoxes(RoughInDraft draft)
                     bool isAdded = draft.TryAdd(here.Address, At(served.Usual, here.Place), reason, by ?? (ofItsOwn ? null : rule));
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
+                    areAdded |= isAdded;
                 }
             }
+
+            // What was added is in the way of others; where nothing was, the walls offer what they did, but for what was refused.
+            (atStuds, between) = areAdded ? (null, null) : (atStuds?.Without(refused), between?.Without(refused));
         }
         while (isRefused && refused.Count < MostRefused);
 
@@ -125,24 +135,21 @@ internal sealed class RunBoxes(RoughInDraft draft)
     }
 
     /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>
-    private RunPlan Best(Room room, IServesRuns served, Run run, RunToPlan toPlan, RunPlannerOptions aims, HashSet<Distance> refused, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places)
+    private RunPlan Best(Run run, RunToPlan toPlan, RunPlannerOptions aims, IServesRuns served, Func<Offer> atStuds, Func<Offer> between, out Dictionary<Distance, (string Address, PlaceOnWall Place)> places)
     {
-        Offer atStuds = Offered(room, served, run, toPlan.Line, false, refused);
-        Offer? between = null;
-        places = atStuds.Places;
-        RunPlan best = Planned(run, toPlan, aims, atStuds);
+        places = atStuds().Places;
+        RunPlan best = Planned(run, toPlan, aims, atStuds());
         bool isTried = false;
-        foreach (bool isBetween in new[] { false, true })
+        foreach (Func<Offer> from in new[] { atStuds, between })
         {
             foreach (RunPlannerOptions one in served is { Spaces.AreOfCounters: true, Reach: { } reach } ? new[] { aims, aims with { Reach = reach } } : [aims])
             {
                 if (isTried && (best.Obstacles.Count > 0 || served.Spaces.AreOfCounters))
                 {
-                    Offer from = isBetween ? between ??= Offered(room, served, run, toPlan.Line, true, refused) : atStuds;
-                    RunPlan plan = Planned(run, toPlan, one, from);
+                    RunPlan plan = Planned(run, toPlan, one, from());
                     if (best.Obstacles.Count > 0 || (plan.Obstacles.Count == 0 && plan.Positions.Count < best.Positions.Count))
                     {
-                        (best, places) = (plan, from.Places);
+                        (best, places) = (plan, from().Places);
                     }
                 }
 
@@ -246,5 +253,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
         public Dictionary<Distance, (string Address, PlaceOnWall Place)> Places { get; } = places;
 
         public Items<RunCandidate> Candidates { get; } = candidates;
+
+        public Offer Without(HashSet<Distance> refused) => new(Places, new(new List<RunCandidate>(Candidates).FindAll(candidate => !refused.Contains(candidate.At))));
     }
 }
