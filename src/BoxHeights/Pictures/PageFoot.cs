@@ -36,7 +36,7 @@ internal static class PageFoot
         foreach (FindingPlace place in findings)
         {
             Finding finding = place.Finding;
-            string weight = finding.Verdict == Verdict.Unknown ? "UNKNOWN" : finding.Severity == Severity.Violation ? "VIOLATION" : finding.Severity == Severity.Advice ? "ADVICE" : "NOTE";
+            string weight = EvaluationText.WeightOf(finding);
             string body = finding.Body;
             int same = items.FindIndex(item => item.Number == place.Number && item.Weight == weight && item.Body == body);
             string subject = finding.Seen == finding.Subject ? SvgText.Isolated(finding.Subject) : SvgText.Mixed(finding.Seen);
@@ -64,7 +64,7 @@ internal static class PageFoot
         }
     }
 
-    private static int Rank(string weight) => weight switch { "VIOLATION" => 0, "UNKNOWN" => 1, "ADVICE" => 2, _ => 3 };
+    private static int Rank(string weight) => weight switch { "VIOLATION" => 0, "ADVICE" => 2, "NOTE" => 3, _ => 1 };
 
     /// <summary>A cause's number as it stands in the drawing, with a sign that tells without color what the heaviest of its findings here weighs.</summary>
     public static string MarkOf(Items<FindingPlace> findings, int number)

@@ -69,6 +69,14 @@ internal static class EvaluationText
         : cause.Severity == Severity.Violation ? $"VIOLATION"
         : cause.Severity == Severity.Advice ? $"ADVICE" : (Wording)$"NOTE";
 
+    /// <summary>What one finding weighs, in the report's word for it.</summary>
+    public static string WeightOf(Finding finding) =>
+        finding.Unjudged is not null ? "NOT JUDGED"
+        : finding.Fault is not null ? "FAULT"
+        : finding.Verdict == Verdict.Unknown ? "UNKNOWN"
+        : finding.Severity == Severity.Violation ? "VIOLATION"
+        : finding.Severity == Severity.Advice ? "ADVICE" : "NOTE";
+
     /// <summary>Which parts of the description are at fault, in one line.</summary>
     private static void AppendFaults(ReportText text, Items<Cause> causes)
     {

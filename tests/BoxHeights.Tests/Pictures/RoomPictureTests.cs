@@ -90,6 +90,24 @@ public sealed class RoomPictureTests
         }
     }
 
+    // A purpose that nobody knows is a fault of the description, and a room without its walls isn't judged: neither is a question that a fact would settle.
+    [Fact]
+    public void Findings_UnderAPicture_WeighWhatTheReportSays()
+    {
+        DwellingBuilder house = new("case");
+        house.Add(new Storey("ground"));
+        house.Room("room", RoomKind.LivingRoom, "ground").With(one => one.WithOverhead(new[] { new DeviceBox("odd", new BoxPurpose("nobody-knows")).WithPlan(new(CaseFile.Inches("60"), CaseFile.Inches("48"))) }));
+        Evaluation evaluation = new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(house.Build());
+        (string report, string picture) = (evaluation.ToText(), RoomPicture.For(evaluation, "room").ToSvg());
+        foreach (string weight in new[] { "FAULT", "NOT JUDGED" })
+        {
+            Assert.Contains(". " + weight + " ", report.Replace("  ", " ", System.StringComparison.Ordinal), System.StringComparison.Ordinal);
+            Assert.Contains(weight, picture, System.StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("UNKNOWN", picture, System.StringComparison.Ordinal);
+    }
+
     private static Evaluation Evaluated()
     {
         DwellingBuilder house = new("case");

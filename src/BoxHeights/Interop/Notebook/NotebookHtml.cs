@@ -165,7 +165,7 @@ internal static class NotebookHtml
     }
 
     private static string[] Row(Finding finding) =>
-        [finding.Verdict == Verdict.Unknown ? "unknown" : finding.Severity.ToString().ToLowerInvariant(), finding.Subject, finding.Body, finding.Citation?.ToString() ?? ""];
+        [EvaluationText.WeightOf(finding).ToLowerInvariant(), finding.Subject, finding.Body, finding.Citation?.ToString() ?? ""];
 
     private static string[] Row(Cause cause)
     {
