@@ -99,6 +99,27 @@ public readonly partial struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     /// <summary>Whether some of its items meet a condition.</summary>
     internal bool Exists(Predicate<T> which) => items is not null && Array.Exists(items, which);
 
+    /// <summary>Those of its items that meet a condition.</summary>
+    internal Items<T> Where(Predicate<T> which) => items is null ? default : Own(Array.FindAll(items, which));
+
+    /// <summary>Its items without those that an earlier one is equal to.</summary>
+    internal Items<T> Distinct()
+    {
+        List<T> once = [];
+        foreach (T item in this)
+        {
+            if (!once.Contains(item))
+            {
+                once.Add(item);
+            }
+        }
+
+        return new(once);
+    }
+
+    /// <summary>The first that is so; null where none is.</summary>
+    internal T? Find(Predicate<T> which) => items is null ? default : Array.Find(items, which);
+
     /// <inheritdoc/>
     public bool Equals(Items<T> other)
     {

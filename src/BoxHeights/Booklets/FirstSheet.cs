@@ -18,30 +18,12 @@ internal static class FirstSheet
         for (int i = 0; i < report.Causes.Count; i++)
         {
             Cause cause = report.Causes[i];
-            List<string> remedies = [];
-            foreach (Remedy remedy in cause.FindRemedies(cancellation))
-            {
-                remedies.Add(remedy.Text);
-            }
-
-            causes.Add([(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), cause.Severity.ToString().ToLowerInvariant(), cause.Title, string.Join("; ", remedies)]);
+            causes.Add([(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), cause.Severity.ToString().ToLowerInvariant(), cause.Title, string.Join("; ", cause.FindRemedies(cancellation).Select(remedy => remedy.Text))]);
         }
 
         page.Table("What was found, and what to do", ["see", "weight", "finding", "do"], causes);
-        List<string> changes = [];
-        foreach (MendedBox box in mended.Boxes)
-        {
-            changes.Add(box.ToString());
-        }
-
-        page.List("Set otherwise on these sheets", changes);
-        List<string> left = [];
-        foreach (Cause cause in mended.Left)
-        {
-            left.Add(cause.Title);
-        }
-
-        page.List("Still open: settle these first", left);
+        page.List("Set otherwise on these sheets", mended.Boxes.Select(box => box.ToString()));
+        page.List("Still open: settle these first", mended.Left.Select(cause => cause.Title));
         page.End();
     }
 }

@@ -135,16 +135,7 @@ internal sealed class HtmlPage
     }
 
     /// <summary>Boxes that a paper leaves out, and why.</summary>
-    public void List(string heading, Items<LeftOutBox> boxes)
-    {
-        List<string> lines = [];
-        foreach (LeftOutBox box in boxes)
-        {
-            lines.Add(box.ToString());
-        }
-
-        List(heading, lines);
-    }
+    public void List(string heading, Items<LeftOutBox> boxes) => List(heading, boxes.Select(box => box.ToString()));
 
     /// <summary>The whole document.</summary>
     public override string ToString()

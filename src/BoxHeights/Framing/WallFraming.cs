@@ -148,18 +148,7 @@ public sealed class WallFraming
     internal bool IsAssumed(in FramingMember member) => Known == StudKnowledge.Assumed && (member.Part is FramingPart.Stud or FramingPart.Cripple);
 
     /// <summary>Whether it is known where short studs stand under an opening's sill: who lists full studs one by one leaves them out.</summary>
-    internal bool KnowsUnder(Opening opening)
-    {
-        foreach (Distance face in layout.Faces)
-        {
-            if (opening.Left <= face && face < opening.Right)
-            {
-                return true;
-            }
-        }
-
-        return layout.Faces.Count == 0;
-    }
+    internal bool KnowsUnder(Opening opening) => layout.Faces.Exists(face => opening.Left <= face && face < opening.Right) || layout.Faces.Count == 0;
 
     private void Corners(List<FramingMember> members)
     {

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 
 namespace BoxHeights;
 
@@ -46,13 +45,7 @@ public sealed record ExistingLevel
     /// <summary>What to do, in words: "match 18-3/4 in to top above subfloor (5 of 6; W1 is 1/2 low)".</summary>
     public override string ToString()
     {
-        List<string> others = [];
-        foreach (LevelOutlier outlier in Outliers)
-        {
-            others.Add(outlier.BoxId + " is " + Printed.HighOrLow(outlier.Offset, units));
-        }
-
-        string rest = others.Count == 0 ? "" : "; " + string.Join(", ", others);
+        string rest = Outliers.Count == 0 ? "" : "; " + string.Join(", ", Outliers.Select(outlier => outlier.BoxId + " is " + Printed.HighOrLow(outlier.Offset, units)));
         string unknown = NotCompared.Count == 0 ? "" : "; not compared: " + string.Join(", ", NotCompared.Select(box => box.BoxId));
         return FormattableString.Invariant($"match {Printed.Of(Height, units)} ({Sharing.Count} of {Compared}") + rest + unknown + ")";
     }

@@ -98,32 +98,10 @@ public sealed partial class MarkSheet
     public MarkSheet ForRoom(string room)
     {
         _ = room ?? throw new ArgumentNullException(nameof(room));
-        List<MarkRow> rows = [];
-        foreach (MarkRow row in Rows)
-        {
-            if (SurfaceAddress.Read(row.Address).IsPartOf(room))
-            {
-                rows.Add(row);
-            }
-        }
-
-        Items<T> There<T>(Items<T> all, Func<T, string> box)
-        {
-            List<T> there = [];
-            foreach (T one in all)
-            {
-                if (Dwelling.FindBox(box(one)) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room))
-                {
-                    there.Add(one);
-                }
-            }
-
-            return new(there);
-        }
-
+        bool IsThere(string box) => Dwelling.FindBox(box) is { } placed && SurfaceAddress.Read(placed.Address).IsPartOf(room);
         return new(
-            Dwelling, Units, Dwelling.Name + ", " + room, new(rows),
-            There(LeftOut, box => box.BoxId), There(SetAlready, box => box.BoxId), There(Overhead, row => row.BoxId), There(InFloor, row => row.BoxId))
+            Dwelling, Units, Dwelling.Name + ", " + room, Rows.Where(row => SurfaceAddress.Read(row.Address).IsPartOf(room)),
+            LeftOut.Where(box => IsThere(box.BoxId)), SetAlready.Where(box => IsThere(box.BoxId)), Overhead.Where(row => IsThere(row.BoxId)), InFloor.Where(row => IsThere(row.BoxId)))
         {
             Catalog = Catalog,
         };

@@ -1,5 +1,3 @@
-using System.Collections.Generic;
-
 namespace BoxHeights;
 
 /// <summary>Why a height can't be told, in the same words in every report.</summary>
@@ -19,15 +17,7 @@ internal static class Reasons
     /// <summary>What is at fault in the description of a box.</summary>
     public static string Faults(Resolver resolved, string boxId)
     {
-        List<string> said = [];
-        foreach (LayoutFault fault in resolved.Faults)
-        {
-            if (fault.Subject == boxId && !said.Contains(fault.Message))
-            {
-                said.Add(fault.Message);
-            }
-        }
-
+        Items<string> said = new Items<string>(resolved.Faults.FindAll(fault => fault.Subject == boxId).ConvertAll(fault => fault.Message)).Distinct();
         return said.Count == 0 ? "its description is at fault" : string.Join("; ", said);
     }
 }

@@ -230,19 +230,7 @@ public sealed partial class StoryPole
     private static Distance? Reading(Levels levels, Datum from, Distance aboveSubfloor) =>
         levels.TryOffset(from, Datum.Subfloor, out DistanceRange below) && below.IsExact ? aboveSubfloor + below.From : null;
 
-    private static Items<BoxPurpose> PurposesOf(List<ResolvedBox> boxes)
-    {
-        List<BoxPurpose> purposes = [];
-        foreach (ResolvedBox box in boxes)
-        {
-            if (!purposes.Contains(box.Source.Purpose))
-            {
-                purposes.Add(box.Source.Purpose);
-            }
-        }
-
-        return new(purposes);
-    }
+    private static Items<BoxPurpose> PurposesOf(List<ResolvedBox> boxes) => new Items<BoxPurpose>(boxes.ConvertAll(box => box.Source.Purpose)).Distinct();
 
     private static Items<string> IdsOf(List<ResolvedBox> boxes) => new(boxes.ConvertAll(box => box.Source.Id));
 

@@ -144,18 +144,7 @@ internal sealed class PlanRoom(RoomView room, SvgPage page, PageNotes notes, Fun
     }
 
     /// <summary>A wall of the room; null where it has none of that address.</summary>
-    public PlanWall? WallOf(string address)
-    {
-        foreach (PlanWall wall in room.Walls)
-        {
-            if (wall.Address == address)
-            {
-                return wall;
-            }
-        }
-
-        return null;
-    }
+    public PlanWall? WallOf(string address) => room.Walls.Find(wall => wall.Address == address);
 
     public void Boxes()
     {

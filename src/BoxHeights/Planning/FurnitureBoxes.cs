@@ -95,16 +95,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
 
             foreach (Wall wall in room.Walls)
             {
-                List<Fixture> here = [];
-                foreach (Fixture fixture in room.Fixtures)
-                {
-                    if (fixture.Wall == wall.Id)
-                    {
-                        here.Add(fixture);
-                    }
-                }
-
-                foreach (AnchoredThing thing in anchor.ThingsOn(new(here), wall, draft.State.Options.Catalog.UsualMeasures))
+                foreach (AnchoredThing thing in anchor.ThingsOn(room.Fixtures.Where(fixture => fixture.Wall == wall.Id), wall, draft.State.Options.Catalog.UsualMeasures))
                 {
                     if (IsMeant(thing.Kind) && thing is { Left: { } left, Right: { } right } && left < right)
                     {

@@ -98,12 +98,7 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
     private PlanAlternative Try(Distance at, BoxHeight height, bool isHidden)
     {
         DeviceBox there = HeldOnWall.At(State, planned.Address, Box.WithMounting(null).WithAt(at).WithHeight(height));
-        List<PlanCost> costs = [];
-        foreach (Finding finding in session.Change(Box.Id, _ => there).Appeared)
-        {
-            costs.Add(new(finding));
-        }
-
+        List<PlanCost> costs = [.. session.Change(Box.Id, _ => there).Appeared.Select(finding => new PlanCost(finding))];
         Distance? further = Furthest() - asPlanned;
         session.Change(Box.Id, _ => Box);
         costs.Sort((a, b) => a.Severity != b.Severity ? b.Severity.CompareTo(a.Severity) : string.CompareOrdinal(a.RuleId, b.RuleId));
@@ -125,19 +120,8 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
         };
     }
 
-    private static string Found(List<PlanCost> costs)
-    {
-        List<string> rules = [];
-        foreach (PlanCost cost in costs)
-        {
-            if (!rules.Contains(cost.RuleId))
-            {
-                rules.Add(cost.RuleId);
-            }
-        }
-
-        return costs.Count + (costs.Count == 1 ? " finding" : " findings") + " that the plan hasn't, of " + string.Join(", ", rules);
-    }
+    private static string Found(List<PlanCost> costs) =>
+        costs.Count + (costs.Count == 1 ? " finding" : " findings") + " that the plan hasn't, of " + new Items<string>(costs.ConvertAll(cost => cost.RuleId)).Distinct();
 
     /// <summary>How far the furthest point of the stretches that the box serves is from an outlet that counts; null where it serves none.</summary>
     private Distance? Furthest()

@@ -76,16 +76,7 @@ public sealed partial class RoughInPlanner
     {
         RoughInDraft draft = Draft(dwelling ?? throw new ArgumentNullException(nameof(dwelling)), cancellationToken);
         HashSet<string> seen = new(StringComparer.Ordinal);
-        List<Room> rooms = [];
-        foreach (Room room in draft.Described.Rooms)
-        {
-            if (seen.Add(room.Id))
-            {
-                rooms.Add(room);
-            }
-        }
-
-        draft.Rooms(rooms, true);
+        draft.Rooms([.. draft.Described.Rooms.Where(room => seen.Add(room.Id))], true);
         return draft.Finish(null);
     }
 

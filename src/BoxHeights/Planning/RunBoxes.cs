@@ -79,7 +79,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
             List<Distance> stays = sure.FindAll(one => one.IsExact && one.From >= from && one.From <= to).ConvertAll(one => one.From);
 
             // Where something that isn't described may follow, the rule counts as if an outlet stood right there.
-            stays.AddRange(new List<Distance>(run.OpenAt).FindAll(open => open >= from && open <= to));
+            stays.AddRange(run.OpenAt.Where(open => open >= from && open <= to));
             RunToPlan leg = new(new(from, to)) { IsLoop = isLoop, Faces = new(Faces(run, from, to)), Wishes = new(wishes.ConvertAll(wish => wish.Along)) };
             Plan(room, rule, served, run, leg, wishes, stays);
         }

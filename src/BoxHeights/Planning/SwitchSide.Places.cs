@@ -90,18 +90,8 @@ public sealed partial class SwitchSide
         }
     }
 
-    private bool Covered(WallEnd side)
-    {
-        foreach (DoorCover cover in DoorCover.In(room, usual))
-        {
-            if (cover.Wall == room.Walls[index].Id && ReferenceEquals(cover.Opening, trimmed.Opening) && IsOn(cover, side))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool Covered(WallEnd side) =>
+        DoorCover.In(room, usual).Exists(cover => cover.Wall == room.Walls[index].Id && ReferenceEquals(cover.Opening, trimmed.Opening) && IsOn(cover, side));
 
     private bool IsOn(DoorCover cover, WallEnd side) => side == WallEnd.Left ? cover.Right <= trimmed.JambLeft : cover.Left >= trimmed.JambRight;
 

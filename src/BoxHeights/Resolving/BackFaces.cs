@@ -92,29 +92,10 @@ internal sealed class BackFaces
             }
         }
 
-        foreach (OutsideFace face in dwelling.Outside)
-        {
-            if (IsSaid(face.Walls))
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return dwelling.Outside.Exists(face => IsSaid(face.Walls));
     }
 
-    private static bool IsSaid(Items<Wall> walls)
-    {
-        foreach (Wall wall in walls)
-        {
-            if (wall.BackOf is not null)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool IsSaid(Items<Wall> walls) => walls.Exists(wall => wall.BackOf is not null);
 
     private void Enter(string space, Items<Wall> walls, Room? room, OutsideFace? face)
     {

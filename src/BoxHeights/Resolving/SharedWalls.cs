@@ -142,18 +142,7 @@ internal static class SharedWalls
             return known;
         }
 
-        Storey? StoreyOf(string id)
-        {
-            foreach (Storey storey in dwelling.Storeys)
-            {
-                if (storey.Id == id)
-                {
-                    return storey;
-                }
-            }
-
-            return null;
-        }
+        Storey? StoreyOf(string id) => dwelling.Storeys.Find(storey => storey.Id == id);
     }
 
     /// <summary>A dwelling that differs from another in its boxes alone, with what that other got on both faces of its walls.</summary>

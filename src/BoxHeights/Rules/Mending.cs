@@ -168,15 +168,7 @@ internal sealed class Mending
             known[finding.About] = finding;
         }
 
-        foreach (Finding finding in then.Findings)
-        {
-            if (!known.TryGetValue(finding.About, out Finding? one) || one.Verdict < finding.Verdict || one.Severity < finding.Severity)
-            {
-                return false;
-            }
-        }
-
-        return true;
+        return !then.Findings.Exists(finding => !known.TryGetValue(finding.About, out Finding? one) || one.Verdict < finding.Verdict || one.Severity < finding.Severity);
     }
 
     private static List<string> Touches(Remedy remedy)

@@ -1,4 +1,3 @@
-using System.Collections.Generic;
 using BoxHeights.Rules;
 
 namespace BoxHeights.Standards;
@@ -114,17 +113,5 @@ internal static class DeviceLists
         BoxPurpose.Doorbell, BoxPurpose.Thermostat,
     };
 
-    private static Items<DeviceKind> Of(System.Predicate<DeviceKind> which)
-    {
-        List<DeviceKind> found = [];
-        foreach (DeviceKind kind in DeviceKind.Known)
-        {
-            if (which(kind))
-            {
-                found.Add(kind);
-            }
-        }
-
-        return new(found);
-    }
+    private static Items<DeviceKind> Of(System.Predicate<DeviceKind> which) => DeviceKind.Known.Where(which);
 }

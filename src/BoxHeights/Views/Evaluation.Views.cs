@@ -145,19 +145,7 @@ public sealed partial class Evaluation
         return Placed(new(here), wall);
     }
 
-    private static List<WallStretch> StretchesOn(WallView wall, Finding finding)
-    {
-        List<WallStretch> here = [];
-        foreach (WallStretch stretch in finding.Stretches)
-        {
-            if (stretch.Address == wall.Address)
-            {
-                here.Add(stretch);
-            }
-        }
-
-        return here;
-    }
+    private static Items<WallStretch> StretchesOn(WallView wall, Finding finding) => finding.Stretches.Where(stretch => stretch.Address == wall.Address);
 
     /// <summary>Findings with their numbers in the report, in its order.</summary>
     private Items<FindingPlace> Placed(Items<Finding> findings, WallView? wall)
@@ -193,7 +181,7 @@ public sealed partial class Evaluation
         box is not null && (box.Plate ?? box.Body) is { } seen ? new[] { seen }
         : box?.Along is { } along ? new[] { new WallArea(along, along, box.Center, box.Center) }
         : part is not null ? new[] { part.Area }
-        : new Items<WallArea>(StretchesOn(wall, finding).ConvertAll(stretch => new WallArea(stretch.Left, stretch.Right, wall.Subfloor, wall.Subfloor)));
+        : StretchesOn(wall, finding).Select(stretch => new WallArea(stretch.Left, stretch.Right, wall.Subfloor, wall.Subfloor));
 
     /// <summary>The place of a finding's cause among <see cref="Causes"/>, counted from 1; 0 where there is no finding about the same.</summary>
     internal int NumberOf(Finding finding)

@@ -73,18 +73,7 @@ public sealed partial class RuleSet
         return new(row, AllowedHeights.Anything, false, "it doesn't speak of such a box");
     }
 
-    private static bool Kitchen(Wall wall)
-    {
-        foreach (Counter counter in wall.Counters)
-        {
-            if (counter.Kind == CounterKind.Kitchen)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool Kitchen(Wall wall) => wall.Counters.Exists(counter => counter.Kind == CounterKind.Kitchen);
 
     private static DeviceBox NotNull(DeviceBox box) => box ?? throw new ArgumentNullException(nameof(box));
 }

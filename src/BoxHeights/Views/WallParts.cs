@@ -96,7 +96,7 @@ internal sealed class WallParts
         platform.Kind.Name,
         new(platform.Left, platform.Right, null, platform.Surface is { } level ? Up(level, platform.Left, platform.Right) : null)));
 
-    public Items<DoorCover> DoorCovers() => new(new List<DoorCover>(surface.DoorCovers).FindAll(cover => InAHouse.Holds(cover.Left) && InAHouse.Holds(cover.Right)));
+    public Items<DoorCover> DoorCovers() => surface.DoorCovers.Where(cover => InAHouse.Holds(cover.Left) && InAHouse.Holds(cover.Right));
 
     public StairView? Stair() => surface.Stair is { } stair ? Known("its stair", () => Treads(stair)) : null;
 

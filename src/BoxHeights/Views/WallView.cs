@@ -180,18 +180,7 @@ public sealed partial class WallView
 
     /// <summary>The box of an id; null where none is listed under this wall.</summary>
     /// <param name="id">The id.</param>
-    public BoxView? Box(string id)
-    {
-        foreach (BoxView box in Boxes)
-        {
-            if (box.Id == id)
-            {
-                return box;
-            }
-        }
-
-        return null;
-    }
+    public BoxView? Box(string id) => Boxes.Find(box => box.Id == id);
 
     /// <summary>Every part described on it or before it, boxes and framing apart.</summary>
     public IEnumerable<WallPart> Parts

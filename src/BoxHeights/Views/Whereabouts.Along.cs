@@ -44,18 +44,7 @@ internal sealed partial class Whereabouts
         return new(!held.IsEmpty, held, new(allowed));
     }
 
-    private static RuleAllows? FirstOf(AllowedView view, Rule rule)
-    {
-        foreach (RuleAllows one in view.Rules)
-        {
-            if (ReferenceEquals(one.Rule, rule))
-            {
-                return one;
-            }
-        }
-
-        return null;
-    }
+    private static RuleAllows? FirstOf(AllowedView view, Rule rule) => view.Rules.Find(one => ReferenceEquals(one.Rule, rule));
 
     private static DistanceSet Where(List<(long Left, long Right, AllowedView Here)> pieces, Predicate<AllowedView> holds)
     {

@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Reflection;
 using BoxHeights.Rules;
-using BoxHeights.Tests.Standards;
 using Xunit;
 using static BoxHeights.Tests.Standards.InventedCountry;
 

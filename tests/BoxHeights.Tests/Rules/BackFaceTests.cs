@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Standards;
 using FsCheck;

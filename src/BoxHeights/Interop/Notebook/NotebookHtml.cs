@@ -167,16 +167,8 @@ internal static class NotebookHtml
     private static string[] Row(Finding finding) =>
         [EvaluationText.WeightOf(finding).ToLowerInvariant(), finding.Subject, finding.Body, finding.Citation?.ToString() ?? ""];
 
-    private static string[] Row(Cause cause)
-    {
-        List<string> remedies = [];
-        foreach (Remedy remedy in cause.Remedies)
-        {
-            remedies.Add(remedy.Text);
-        }
-
-        return [cause.Severity.ToString().ToLowerInvariant(), cause.Title, string.Join("; ", remedies)];
-    }
+    private static string[] Row(Cause cause) =>
+        [cause.Severity.ToString().ToLowerInvariant(), cause.Title, string.Join("; ", cause.Remedies.Select(remedy => remedy.Text))];
 
     /// <summary>Pictures of several walls may stand in one notebook: each has ids of its own.</summary>
     private static PictureOptions Named(string address) => PictureOptions.Default.WithIdPrefix("bh-" + SvgText.AsId(address));

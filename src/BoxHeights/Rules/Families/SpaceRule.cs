@@ -199,15 +199,7 @@ public sealed class SpaceStatement
             return (subjects ??= new(answers.ConvertAll(answer => answer.Subject), StringComparer.Ordinal)).Contains(subject);
         }
 
-        foreach (SpaceAnswer answer in answers)
-        {
-            if (answer.Subject == subject)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return answers.Exists(answer => answer.Subject == subject);
     }
 
     internal void Clear()

@@ -10,16 +10,5 @@ internal static class UnplacedThings
     public static bool IsToldToLack(Fixture fixture, WallPlan plan) => fixture.Plan.Count == 0 && fixture.Wall is null && plan.Closes;
 
     /// <summary>Whether a room has such a thing.</summary>
-    public static bool AnyIsToldToLack(Room room, WallPlan plan)
-    {
-        foreach (Fixture fixture in room.Fixtures)
-        {
-            if (IsToldToLack(fixture, plan))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    public static bool AnyIsToldToLack(Room room, WallPlan plan) => room.Fixtures.Exists(fixture => IsToldToLack(fixture, plan));
 }

@@ -62,31 +62,11 @@ internal sealed class Trials
     public static bool Clears(Cause cause, List<int> boxes, HashSet<(string RuleId, string Subject)> left)
     {
         HashSet<int> mended = [.. boxes];
-        foreach (Finding finding in cause.Findings)
-        {
-            if (mended.Contains(finding.Box) && left.Contains(KeyOf(finding)))
-            {
-                return false;
-            }
-        }
-
-        return true;
+        return !cause.Findings.Exists(finding => mended.Contains(finding.Box) && left.Contains(KeyOf(finding)));
     }
 
     /// <summary>The ids of the rules that a remedy which adds boxes would bring findings of.</summary>
-    public Items<string> Brings(AddBox remedy) => With(remedy, found =>
-    {
-        List<string> ids = [];
-        foreach (Finding finding in found)
-        {
-            if (IsNew(finding) && !ids.Contains(finding.RuleId))
-            {
-                ids.Add(finding.RuleId);
-            }
-        }
-
-        return new Items<string>(ids);
-    });
+    public Items<string> Brings(AddBox remedy) => With(remedy, found => new Items<Finding>(found).Where(IsNew).Select(finding => finding.RuleId).Distinct());
 
     /// <summary>What is found after a remedy that adds boxes; null where it adds a finding.</summary>
     private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => MayTry() ? With(remedy, LeftOf) : null;
@@ -177,18 +157,8 @@ internal sealed class Trials
         return wrong.Count * 2 > state.Boxes.FindAll(box => box.Source.Purpose == purpose).Count;
     }
 
-    private bool IsFoundOfItsLike(Finding finding, DeviceBox box)
-    {
-        foreach (Finding one in ofBoxes.TryGetValue(finding.RuleId, out List<Finding>? about) ? about : [])
-        {
-            if (one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose && one.Verdict >= finding.Verdict && one.Severity >= finding.Severity)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool IsFoundOfItsLike(Finding finding, DeviceBox box) =>
+        (ofBoxes.TryGetValue(finding.RuleId, out List<Finding>? about) ? about : []).Exists(one => one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose && one.Verdict >= finding.Verdict && one.Severity >= finding.Severity);
 
     /// <summary>What is found after a remedy about what it touches and about some boxes more; null where it adds a finding, or makes one worse.</summary>
     public HashSet<(string RuleId, string Subject)>? LeftAfter(Remedy remedy, List<int> boxes)

@@ -42,22 +42,7 @@ public sealed partial class Cause
     public string? NotJudgedBecause => Findings[0].NotJudgedBecause;
 
     /// <summary>The ids of the habits that are missed along with the rule, or of the other rules that couldn't be judged for the same reason.</summary>
-    public Items<string> AlsoMissed
-    {
-        get
-        {
-            List<string> ids = [];
-            foreach (Finding finding in Findings)
-            {
-                if (finding.RuleId != RuleId && !ids.Contains(finding.RuleId))
-                {
-                    ids.Add(finding.RuleId);
-                }
-            }
-
-            return new(ids);
-        }
-    }
+    public Items<string> AlsoMissed => Findings.Select(finding => finding.RuleId).Distinct().Where(id => id != RuleId);
 
     /// <summary>Whether the rule isn't met, or can't be decided.</summary>
     public Verdict Verdict => Findings[0].Verdict;

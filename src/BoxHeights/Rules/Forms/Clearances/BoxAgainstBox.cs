@@ -215,18 +215,7 @@ public sealed partial record BoxAgainstBox : ProvisionRule
 
     private static Distance Halves(Distance one, Distance other) => EvenSize.Half(one) + EvenSize.Half(other);
 
-    private static bool IsPlated(BoxTraits box)
-    {
-        foreach (DeviceKind device in box.Devices)
-        {
-            if (device.IsSwitch || device.IsReceptacle || device == DeviceKind.DataJack || device == DeviceKind.TvJack)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool IsPlated(BoxTraits box) => box.Devices.Exists(device => device.IsSwitch || device.IsReceptacle || device == DeviceKind.DataJack || device == DeviceKind.TvJack);
 
     /// <summary>Whether two boxes that lie behind one another have room in the wall together, as on one face none have; null where what would tell isn't stated.</summary>
     private Verdict? Depths(BoxTraits box, ResolvedSurface surface, BoxTraits otherBox, ResolvedSurface otherSurface)

@@ -28,15 +28,7 @@ internal static class CavityReach
             return box.Source.Kind is not null;
         }
 
-        foreach (DeviceKind device in box.Devices)
-        {
-            if (device.IsSwitch || device.IsReceptacle)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return box.Devices.Exists(device => device.IsSwitch || device.IsReceptacle);
     }
 
     /// <summary>From the studs' face out to the front of the box.</summary>

@@ -78,7 +78,7 @@ public sealed record AnchoredPlace : PlacementRule
     /// <summary>Whether such a thing stands against a wall of a room.</summary>
     private static bool StandsIn(Room room, PlaceAnchor anchor, UsualMeasures usual)
     {
-        Items<Fixture> standing = new(Array.FindAll([.. room.Fixtures], fixture => fixture.Wall is not null));
+        Items<Fixture> standing = room.Fixtures.Where(fixture => fixture.Wall is not null);
         foreach (Wall wall in room.Walls)
         {
             foreach (AnchoredThing _ in anchor.ThingsOn(standing, wall, usual))

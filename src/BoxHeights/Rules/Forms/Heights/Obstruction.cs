@@ -81,16 +81,5 @@ internal readonly partial struct Obstruction
         }
     }
 
-    private static bool IsUnderACounter(Covering cabinet, Wall wall)
-    {
-        foreach (Counter counter in wall.Counters)
-        {
-            if (cabinet.Left < counter.Right && counter.Left < cabinet.Right)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool IsUnderACounter(Covering cabinet, Wall wall) => wall.Counters.Exists(counter => cabinet.Left < counter.Right && counter.Left < cabinet.Right);
 }

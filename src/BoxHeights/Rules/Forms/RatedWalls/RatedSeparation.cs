@@ -165,29 +165,13 @@ public sealed partial record RatedSeparation : ProvisionRule
         }
 
         (Distance from, Distance to) = box.To(other);
-        foreach (FramingMember member in framing.Members)
-        {
-            if (from < member.Left && member.Right < to)
-            {
-                return false;
-            }
-        }
-
-        return true;
+        return !framing.Members.Exists(member => from < member.Left && member.Right < to);
     }
 
     private static bool IsFireblocked(in Spot box, in Spot other)
     {
         (Distance from, Distance to) = box.To(other);
-        foreach (NoCavity part in box.Surface.Wall!.NoCavity)
-        {
-            if (part.Kind == NoCavityKind.Fireblock && from <= part.Left && part.Right <= to)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return box.Surface.Wall!.NoCavity.Exists(part => part.Kind == NoCavityKind.Fireblock && from <= part.Left && part.Right <= to);
     }
 
     private static Distance OnWall(ResolvedSurface surface, Distance onFace) => surface.Body?.Along(onFace) ?? onFace;

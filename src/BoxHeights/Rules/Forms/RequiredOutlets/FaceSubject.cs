@@ -154,16 +154,6 @@ public sealed record PlatformSubject : OutletSubject
         return Verdict.Unknown;
     }
 
-    private static bool HasDoor(Wall wall, Platform platform)
-    {
-        foreach (Opening opening in wall.Openings)
-        {
-            if (ThingInPlan.IsDoorway(opening) && opening.Left < platform.Right && platform.Left < opening.Right)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool HasDoor(Wall wall, Platform platform) =>
+        wall.Openings.Exists(opening => ThingInPlan.IsDoorway(opening) && opening.Left < platform.Right && platform.Left < opening.Right);
 }

@@ -114,18 +114,7 @@ public sealed record FixtureSubject : OutletSubject
         }
     }
 
-    private bool ServesAny(SpaceView space)
-    {
-        foreach (SpaceBox box in space.Boxes)
-        {
-            if (Serving.Contains(box.Traits.Purpose))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool ServesAny(SpaceView space) => space.Boxes.Exists(box => Serving.Contains(box.Traits.Purpose));
 
     private void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {

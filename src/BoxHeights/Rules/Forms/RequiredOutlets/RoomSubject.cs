@@ -130,29 +130,7 @@ public sealed record RoomSubject : OutletSubject
     }
 
     /// <summary>Whether a flight climbs along one of its walls.</summary>
-    private static bool HasStair(SpaceView space, Room room)
-    {
-        foreach (StairFlight flight in space.Dwelling.Flights)
-        {
-            if (flight.Wall is { } wall && SurfaceAddress.Read(wall).IsPartOf(room.Id))
-            {
-                return true;
-            }
-        }
+    private static bool HasStair(SpaceView space, Room room) => space.Dwelling.Flights.Exists(flight => flight.Wall is { } wall && SurfaceAddress.Read(wall).IsPartOf(room.Id));
 
-        return false;
-    }
-
-    private bool HasOne(Room room)
-    {
-        foreach (Fixture fixture in room.Fixtures)
-        {
-            if (OnlyWith.Contains(fixture.Kind))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool HasOne(Room room) => room.Fixtures.Exists(fixture => OnlyWith.Contains(fixture.Kind));
 }

@@ -130,29 +130,9 @@ public sealed record CounterSpaces : RunSpaces
         return false;
     }
 
-    private bool Reaches(Wall before, Distance gap)
-    {
-        foreach (Counter counter in before.Counters)
-        {
-            if (Counters.Contains(counter.Kind) && counter.Right == before.Length && (gap == Distance.Zero || gap <= counter.Depth))
-            {
-                return true;
-            }
-        }
+    private bool Reaches(Wall before, Distance gap) =>
+        before.Counters.Exists(counter => Counters.Contains(counter.Kind) && counter.Right == before.Length && (gap == Distance.Zero || gap <= counter.Depth));
 
-        return false;
-    }
-
-    private bool Starts(Wall after, Distance gap)
-    {
-        foreach (Counter counter in after.Counters)
-        {
-            if (Counters.Contains(counter.Kind) && counter.Left == Distance.Zero && (gap == Distance.Zero || gap <= counter.Depth))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool Starts(Wall after, Distance gap) =>
+        after.Counters.Exists(counter => Counters.Contains(counter.Kind) && counter.Left == Distance.Zero && (gap == Distance.Zero || gap <= counter.Depth));
 }

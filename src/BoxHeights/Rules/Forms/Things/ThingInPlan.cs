@@ -107,18 +107,7 @@ internal sealed class ThingInPlan
     public static bool IsDoorway(Opening opening) =>
         opening.Kind != OpeningKind.Window && opening.Kind != OpeningKind.PassThrough && (opening.Sill is not { } sill || sill.Offset <= Distance.Zero);
 
-    public static bool HasDoorway(Wall wall)
-    {
-        foreach (Opening opening in wall.Openings)
-        {
-            if (IsDoorway(opening))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    public static bool HasDoorway(Wall wall) => wall.Openings.Exists(IsDoorway);
 
     private static ThingInPlan Of(CounterInterruption part, Counter counter, int face, UsualMeasures usual)
     {
@@ -151,18 +140,7 @@ internal sealed class ThingInPlan
         return false;
     }
 
-    private static bool IsInAHouse(Items<PlanPoint> points)
-    {
-        foreach (PlanPoint point in points)
-        {
-            if (!WallPlan.IsInAHouse(point))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
+    private static bool IsInAHouse(Items<PlanPoint> points) => !points.Exists(point => !WallPlan.IsInAHouse(point));
 }
 
 /// <summary>The plan of a room, or of what lies before an outside face, and what zones and outlets in it are tied to: worked out once for a space that is judged again and again.</summary>

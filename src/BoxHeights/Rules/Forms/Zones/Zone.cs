@@ -189,24 +189,8 @@ public sealed partial record Zone : PlacementRule
     }
 
     /// <summary>The coverings of a wall under which the zone of a thing ends.</summary>
-    internal Items<Covering> HoodsOver(ThingInPlan thing, Wall wall, int face)
-    {
-        if (EndsBelow.Count == 0 || face != thing.Possible.Frame)
-        {
-            return default;
-        }
-
-        List<Covering> over = [];
-        foreach (Covering hood in wall.Coverings)
-        {
-            if (EndsBelow.Contains(hood.Kind) && hood.Left.Ticks < thing.Possible.Right && thing.Possible.Left < hood.Right.Ticks)
-            {
-                over.Add(hood);
-            }
-        }
-
-        return new(over);
-    }
+    internal Items<Covering> HoodsOver(ThingInPlan thing, Wall wall, int face) => EndsBelow.Count == 0 || face != thing.Possible.Frame ? default
+        : wall.Coverings.Where(hood => EndsBelow.Contains(hood.Kind) && hood.Left.Ticks < thing.Possible.Right && thing.Possible.Left < hood.Right.Ticks);
 
     /// <summary>A line above the rim, or above a thing's own top, is one above whatever that is taken from; null where the top isn't stated.</summary>
     internal static (DistanceRange Offset, Datum Datum, MissingFacts Needs)? Anchored(Level line, ThingInPlan thing, UsualMeasures usual) =>
