@@ -54,80 +54,27 @@ internal sealed partial class ElevationDrawing
 
     public string Draw()
     {
-        bool Shows(PictureLayers layer) => options.Shows(layer);
         page.Open("elevation", wall.Address, wall.Address);
         if (wall.IsOpen)
         {
             page.Rectangle(frame.Area, Look.Assumed, "open-side");
         }
 
-        if (Shows(PictureLayers.Framing))
-        {
-            Framing();
-        }
-
-        if (Shows(PictureLayers.Allowed))
-        {
-            Bands();
-        }
-
-        if (Shows(PictureLayers.Things))
-        {
-            Finishes();
-        }
-
-        if (Shows(PictureLayers.Openings))
-        {
-            Openings();
-        }
-
-        if (Shows(PictureLayers.Boards))
-        {
-            Seams();
-        }
-
-        if (Shows(PictureLayers.Things))
-        {
-            Things();
-        }
-
+        Show(PictureLayers.Framing, Framing);
+        Show(PictureLayers.Allowed, Bands);
+        Show(PictureLayers.Things, Finishes);
+        Show(PictureLayers.Openings, Openings);
+        Show(PictureLayers.Boards, Seams);
+        Show(PictureLayers.Things, Things);
         Outline();
-        if (Shows(PictureLayers.Lines))
-        {
-            Lines();
-        }
-
-        if (Shows(PictureLayers.Boxes))
-        {
-            Boxes();
-        }
-
-        if (Shows(PictureLayers.Findings))
-        {
-            MarkFindings();
-        }
-
-        if (Shows(PictureLayers.Boxes))
-        {
-            NameBoxes();
-        }
-
-        if (Shows(PictureLayers.Dimensions))
-        {
-            Heights();
-            Alongs();
-        }
-
-        if (Shows(PictureLayers.Lines))
-        {
-            NameLines();
-        }
-
-        if (Shows(PictureLayers.Names))
-        {
-            NameThings();
-        }
-
+        Show(PictureLayers.Lines, Lines);
+        Show(PictureLayers.Boxes, Boxes);
+        Show(PictureLayers.Findings, MarkFindings);
+        Show(PictureLayers.Boxes, NameBoxes);
+        Show(PictureLayers.Dimensions, Heights);
+        Show(PictureLayers.Dimensions, Alongs);
+        Show(PictureLayers.Lines, NameLines);
+        Show(PictureLayers.Names, NameThings);
         page.Close();
         notes.PlaceMarks();
         page.Cursor = Math.Max(notes.Lowest, frame.Area.Bottom) + (page.Line / 2);
@@ -140,16 +87,8 @@ internal sealed partial class ElevationDrawing
         }
 
         WriteBands();
-        if (Shows(PictureLayers.Findings))
-        {
-            PageFoot.Findings(page, wall.Findings);
-        }
-
-        if (Shows(PictureLayers.Legend))
-        {
-            PageFoot.Legend(page);
-        }
-
+        Show(PictureLayers.Findings, () => PageFoot.Findings(page, wall.Findings));
+        Show(PictureLayers.Legend, () => PageFoot.Legend(page));
         PageFoot.Caution(page);
         return page.ToSvg(
             Title,
@@ -158,6 +97,14 @@ internal sealed partial class ElevationDrawing
             ("data-scale", frame.Scale.ToString(System.Globalization.CultureInfo.InvariantCulture)),
             ("data-left", SvgPage.Number(frame.X(Distance.Zero))),
             ("data-subfloor", SvgPage.Number(frame.Zero)));
+    }
+
+    private void Show(PictureLayers layer, Action draw)
+    {
+        if (options.Shows(layer))
+        {
+            draw();
+        }
     }
 
     /// <summary>As wide as the widest of the labels at a side that has room in a quarter of the page.</summary>

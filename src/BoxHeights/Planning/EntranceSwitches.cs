@@ -6,16 +6,7 @@ namespace BoxHeights;
 /// <summary>From which ways into a room its lights are switched: one switch to a way, on the side that the trade takes; a closet's outside, in the room that its door opens from.</summary>
 internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances habit)
 {
-    private static readonly Items<OpeningKind> Entrances = new[]
-    {
-        OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.Cased,
-    };
-
-    // A closet that is too shallow to be walked into has these.
-    private static readonly Items<OpeningKind> ClosetDoors = Entrances.With(OpeningKind.BifoldDoor).With(OpeningKind.BypassDoor);
-
-    /// <summary>Whether people walk in through an opening.</summary>
-    public static bool IsWayIn(Opening opening) => Entrances.Contains(opening.Kind);
+    private readonly WaysIn ways = new(draft.Doors, habit);
 
     /// <summary>The switches of a room, with its lights: none where what is described keeps them from being planned.</summary>
     /// <param name="room">The room.</param>
@@ -23,7 +14,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     public List<SwitchStation> Of(Room room, SwitchedGroup lights)
     {
         bool isCloset = SwitchSide.IsSetOutside(room.Kind);
-        List<RoomOpening> entrances = isCloset ? Of(room, ClosetDoors) : Own(room);
+        List<RoomOpening> entrances = isCloset ? WaysIn.ToACloset(room) : ways.To(room);
         if (entrances.Count > 0 && HasLostSwitch(room))
         {
             draft.Note(room.Id + ": a switch is described whose place along its wall isn't stated, so that none is planned");
@@ -33,7 +24,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         if (!isCloset)
         {
             entrances = NearWays.WithoutThose(room, ServingAll(entrances), habit);
-            entrances.AddRange(AtItsFarEnd(room, entrances) is { } last ? [last] : []);
+            entrances.AddRange(ways.AtTheFarEnd(room, entrances) is { } last ? [last] : []);
         }
 
         List<SwitchStation> found = [];
@@ -97,7 +88,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     private bool IsThereOutside(RoomOpening door)
     {
         int gangs = GangsNear(door, habit.Box, out HashSet<int> near);
-        foreach (RoomOpening entrance in Own(door.Room))
+        foreach (RoomOpening entrance in ways.To(door.Room))
         {
             GangsNear(entrance, habit.Box, out HashSet<int> own);
             if (near.Overlaps(own))
@@ -247,109 +238,6 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
                 yield return box;
             }
         }
-    }
-
-    /// <summary>The ways into a room: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, the two of those that are farthest apart.</summary>
-    private List<RoomOpening> Own(Room room)
-    {
-        List<RoomOpening> doors = DoorsOf(room);
-        List<RoomOpening> ways = doors.FindAll(one => draft.Doors.OtherSide(one) is not { } other || Privacy(other.Room.Kind) <= Privacy(room.Kind));
-
-        // From which wall a room's description begins, and which way round it goes, tells nothing.
-        ways.Sort(InOrder);
-        doors.Sort(InOrder);
-        return ways.Count > 0 ? ways : doors.Count < 3 ? doors : FarthestApart(room, doors);
-    }
-
-    private List<RoomOpening> DoorsOf(Room room) => Of(room, Entrances).FindAll(one => draft.Doors.OtherSide(one) is not { } other || !SwitchSide.IsSetOutside(other.Room.Kind));
-
-    private static List<RoomOpening> FarthestApart(Room room, List<RoomOpening> doors)
-    {
-        WallPlan plan = new(room);
-        List<RoomOpening> best = [doors[0], doors[1]];
-        foreach (RoomOpening one in doors)
-        {
-            foreach (RoomOpening other in doors)
-            {
-                best = Apart(plan, one, other) > Apart(plan, best[0], best[1]) ? [one, other] : best;
-            }
-        }
-
-        return best;
-    }
-
-    /// <summary>In a passage, the door that is farthest from all ways in: whoever comes out of it at night doesn't walk back in the dark.</summary>
-    private RoomOpening? AtItsFarEnd(Room room, List<RoomOpening> ways)
-    {
-        if (habit.FarEnd is not { } far || !habit.Passages.Contains(room.Kind) || ways.Count == 0)
-        {
-            return null;
-        }
-
-        WallPlan plan = new(room);
-        RoomOpening? farthest = null;
-        decimal most = (decimal)far.Ticks * far.Ticks;
-        foreach (RoomOpening door in DoorsOf(room))
-        {
-            decimal nearest = decimal.MaxValue;
-            ways.ForEach(way => nearest = System.Math.Min(nearest, Apart(plan, door, way)));
-            (farthest, most) = nearest > most ? (door, nearest) : (farthest, most);
-        }
-
-        return farthest;
-    }
-
-    /// <summary>How far the middles of two ways in are apart in plan, squared.</summary>
-    internal static decimal Apart(WallPlan plan, RoomOpening one, RoomOpening other)
-    {
-        if (plan.IsTooLarge)
-        {
-            return 0m;
-        }
-
-        (decimal x, decimal y) = Middle(one);
-        (decimal toX, decimal toY) = Middle(other);
-        return ((toX - x) * (toX - x)) + ((toY - y) * (toY - y));
-
-        (decimal X, decimal Y) Middle(RoomOpening way) => plan[plan.IndexOf(way.Wall.Id)].InPlan((way.Opening.Left.Ticks + way.Opening.Right.Ticks) / 2m, 0m);
-    }
-
-    private int InOrder(RoomOpening one, RoomOpening other) => Beyond(one) != Beyond(other) ? Beyond(one).CompareTo(Beyond(other)) : string.CompareOrdinal(one.Opening.Id, other.Opening.Id);
-
-    private int Beyond(RoomOpening one) => draft.Doors.OtherSide(one) is { } other ? Privacy(other.Room.Kind) : -1;
-
-    private int Privacy(RoomKind kind)
-    {
-        int rank = habit.Inward.Count - 1;
-        while (rank >= 0 && habit.Inward[rank] != kind)
-        {
-            rank--;
-        }
-
-        return rank;
-    }
-
-    private static List<RoomOpening> Of(Room room, Items<OpeningKind> kinds)
-    {
-        List<RoomOpening> found = [];
-        foreach (Wall wall in room.Walls)
-        {
-            if (wall.Open)
-            {
-                found.Add(RoomOpening.OpenSide(room, wall));
-                continue;
-            }
-
-            foreach (Opening opening in wall.Openings)
-            {
-                if (kinds.Contains(opening.Kind) && opening.Left < opening.Right && opening.Right <= wall.Length)
-                {
-                    found.Add(new(room, wall, opening));
-                }
-            }
-        }
-
-        return found;
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>

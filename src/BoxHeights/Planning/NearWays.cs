@@ -38,7 +38,7 @@ internal static class NearWays
             {
                 for (int other = 0; other < kept.Count && kept[i].Opening.Entrance is null; other++)
                 {
-                    if (other != i && EntranceSwitches.Apart(plan, kept[i], kept[other]) is var apart && (apart < least || (apart == least && found < 0)))
+                    if (other != i && WaysIn.Apart(plan, kept[i], kept[other]) is var apart && (apart < least || (apart == least && found < 0)))
                     {
                         (found, least) = (i, apart);
                     }

@@ -85,7 +85,7 @@ public sealed class StairLightPlanner
             throw new ArgumentException("A flight of " + flight.Risers + " risers has no tread " + (stated ?? 1) + " below its upper floor.", nameof(flight));
         }
 
-        Candidate? best = null;
+        StairLightChoice? best = null;
         int fewest = Math.Min(flight.Lights?.Every ?? (options.Count is null ? options.FewestTreads : 1), MostRisers);
         int most = Math.Max(fewest, Math.Min(flight.Lights?.Every ?? (options.Count is null ? options.MostTreads : MostRisers), flight.Risers));
         for (int every = fewest; every <= most; every++)
@@ -98,7 +98,7 @@ public sealed class StairLightPlanner
                     continue;
                 }
 
-                Candidate one = BestOf(every, start);
+                StairLightChoice one = BestOf(every, start);
                 best = best is null || one.IsBetterInterval(best) ? one : best;
             }
         }
@@ -106,7 +106,7 @@ public sealed class StairLightPlanner
         return Written(best ?? throw new ArgumentException("No interval gives a flight of " + flight.Risers + " risers " + options.Count + " lights.", nameof(options)));
     }
 
-    private Candidate BestOf(int every, int start)
+    private StairLightChoice BestOf(int every, int start)
     {
         // Where each light would be at phase 0, measured up the flight; and the stud faces measured likewise.
         List<ExactDistance> nosings = [];
@@ -118,14 +118,14 @@ public sealed class StairLightPlanner
         ExactDistance low = run.Tread * (flight.Lights?.Phase ?? options.LowestPhase);
         ExactDistance high = run.Tread * (flight.Lights?.Phase ?? options.HighestPhase);
         ExactDistance middle = (low + high) * new Ratio(1, 2);
-        Candidate? best = null;
+        StairLightChoice? best = null;
         HashSet<ExactDistance> seen = [];
         foreach (ExactDistance phase in Telling(nosings, low, high))
         {
             if (phase >= low && phase <= high && seen.Add(phase))
             {
                 tried++;
-                Candidate one = At(every, start, nosings, phase, (phase - middle).Abs());
+                StairLightChoice one = At(every, start, nosings, phase, (phase - middle).Abs());
                 best = best is null || one.IsBetterPhase(best) ? one : best;
             }
         }
@@ -166,9 +166,9 @@ public sealed class StairLightPlanner
         }
     }
 
-    private Candidate At(int every, int start, List<ExactDistance> nosings, ExactDistance phase, ExactDistance fromMiddle)
+    private StairLightChoice At(int every, int start, List<ExactDistance> nosings, ExactDistance phase, ExactDistance fromMiddle)
     {
-        Candidate candidate = new(every, start, phase, fromMiddle);
+        StairLightChoice candidate = new(every, start, phase, fromMiddle);
         foreach (ExactDistance nosing in nosings)
         {
             ExactDistance along = run.Along(nosing + phase);
@@ -221,7 +221,7 @@ public sealed class StairLightPlanner
         return nearest;
     }
 
-    private StairLightPlan Written(Candidate best)
+    private StairLightPlan Written(StairLightChoice best)
     {
         int start = best.Start;
         List<StairPathLight> lights = [];
@@ -275,53 +275,5 @@ public sealed class StairLightPlanner
         }
 
         return new(flight, best.Every, start, best.Phase.RatioTo(run.Tread), new(lights), tried, new(reasons));
-    }
-
-    /// <summary>The lights of one interval at one phase.</summary>
-    private sealed class Candidate(int every, int start, ExactDistance phase, ExactDistance fromMiddle)
-    {
-        private readonly ExactDistance fromMiddle = fromMiddle;
-        private int onStuds;
-        private int inTheWay;
-        private ExactDistance sum;
-
-        public int Every { get; } = every;
-
-        public int Start { get; } = start;
-
-        public ExactDistance Phase { get; } = phase;
-
-        /// <summary>For each light its stud face, −1 where it needs blocking.</summary>
-        public List<int> Faces { get; } = [];
-
-        public ExactDistance Worst { get; private set; }
-
-        public void Add(int face, bool isInTheWay, ExactDistance shift)
-        {
-            Faces.Add(face);
-            onStuds += face < 0 || isInTheWay ? 0 : 1;
-            inTheWay += isInTheWay ? 1 : 0;
-            sum += shift;
-            Worst = shift > Worst && !isInTheWay ? shift : Worst;
-        }
-
-        /// <summary>Compared with another phase of the same interval. Where all is equal the lower phase is kept, whatever was tried first.</summary>
-        public bool IsBetterPhase(Candidate other)
-        {
-            int order = other.onStuds.CompareTo(onStuds);
-            order = order != 0 ? order : inTheWay.CompareTo(other.inTheWay);
-            order = order != 0 ? order : Worst.CompareTo(other.Worst);
-            order = order != 0 ? order : sum.CompareTo(other.sum);
-            order = order != 0 ? order : fromMiddle.CompareTo(other.fromMiddle);
-            return (order != 0 ? order : Phase.CompareTo(other.Phase)) < 0;
-        }
-
-        /// <summary>Compared with another interval or first tread: the larger share on studs, then the smaller one in studs' way, then more lights.</summary>
-        public bool IsBetterInterval(Candidate other)
-        {
-            int order = ((long)onStuds * other.Faces.Count).CompareTo((long)other.onStuds * Faces.Count);
-            order = order != 0 ? order : ((long)other.inTheWay * Faces.Count).CompareTo((long)inTheWay * other.Faces.Count);
-            return (order != 0 ? order : Faces.Count.CompareTo(other.Faces.Count)) > 0;
-        }
     }
 }

@@ -134,7 +134,7 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
 
         foreach (int box in draft.State.BoxesOn(face))
         {
-            if (IsLight(box) && draft.State.AtOf(box) is { } light && !wall.Openings.Exists(other => EntranceSwitches.IsWayIn(other) && Off(other, light) < Off(opening, light)))
+            if (IsLight(box) && draft.State.AtOf(box) is { } light && !wall.Openings.Exists(other => WaysIn.IsWayIn(other) && Off(other, light) < Off(opening, light)))
             {
                 found.Add(draft.State.Boxes[box].Source.Id);
             }

@@ -78,19 +78,7 @@ public sealed partial class Evaluation
     public string RuleSetFingerprint => state.Rules.Set.Fingerprint;
 
     /// <summary>Every check of every box by every rule that speaks of it, one box after another.</summary>
-    public IEnumerable<Check> Checks
-    {
-        get
-        {
-            for (int box = 0; box < state.Boxes.Count; box++)
-            {
-                foreach (Check check in ChecksOf(box))
-                {
-                    yield return check;
-                }
-            }
-        }
-    }
+    public IEnumerable<Check> Checks => CheckList.Of(state);
 
     /// <summary>What every rule came to for every subject that it may be about: boxes, rooms, runs of walls and counters, outside faces, flights, storeys, the dwelling.</summary>
     /// <remarks>What isn't met or depends on something has its finding; what is met, let off, not applicable or couldn't be judged is listed too, with the reason.</remarks>
@@ -251,56 +239,5 @@ public sealed partial class Evaluation
         {
             return (finder ??= new(Findings, state)).For(cause, cancellation);
         }
-    }
-
-    private IEnumerable<Check> ChecksOf(int box)
-    {
-        StatedSite[] sites = state.SitesOf(box);
-        if (sites.Length == 0)
-        {
-            yield break;
-        }
-
-        string id = state.Boxes[box].Source.Id;
-        if (state.HasHeight(box))
-        {
-            Place place = state.PlaceOf(box);
-            for (int p = 0; p < sites[0].Placements.Length; p++)
-            {
-                if (sites[0].Placements[p].Speaks && CheckOf(box, p, place) is var check && !state.Yields(box, p, check.Verdict))
-                {
-                    yield return check;
-                }
-            }
-        }
-
-        for (int i = 0; i < sites[0].Limits.Length; i++)
-        {
-            StatedLimit limit = sites[0].Limits[i];
-            LimitJudgement judged = state.JudgeLimit(box, i);
-            if (!judged.IsSilent)
-            {
-                yield return new(limit.Rule.Id, id, judged.Verdict, judged.Margin, judged.Verdict == Verdict.Unknown ? judged.Needs : MissingFacts.None, limit.DisputedBy(state.PlaceOf(box)), state.Options.Units);
-            }
-        }
-    }
-
-    private Check CheckOf(int box, int placement, in Place place)
-    {
-        StatedPlacement stated = state.SitesOf(box)[0].Placements[placement];
-        SlabJudgement judged = SlabJudge.Judge(stated.Slabs, place);
-        Verdict verdict = state.VerdictOf(box, placement, place);
-        List<string> disputed = [];
-        foreach ((string reading, Slab[] slabs) in stated.Readings)
-        {
-            if (SlabJudge.Verdict(slabs, place) != verdict)
-            {
-                disputed.Add(reading);
-            }
-        }
-
-        MissingFacts needs = verdict != Verdict.Unknown ? MissingFacts.None : state.SitesOf(box).Length > 1 ? judged.Needs | MissingFacts.EdgeMeant : judged.Needs;
-        (long margin, LeastChange? change) = PlaceMargin.Of(state.SitesOf(box), placement, verdict, place);
-        return new(stated.Rule.Id, state.Boxes[box].Source.Id, verdict, Distance.FromTicks(margin), needs, new(disputed), state.Options.Units, change);
     }
 }

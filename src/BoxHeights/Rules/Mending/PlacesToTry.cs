@@ -1,9 +1,8 @@
-using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <summary>Where a remedy may put boxes: heights and places along a wall that are worth trying, best first.</summary>
+/// <summary>Where along a wall a remedy may put boxes: places that are worth trying, nearest first.</summary>
 internal sealed class PlacesToTry
 {
     private readonly LayoutState state;
@@ -17,160 +16,6 @@ internal sealed class PlacesToTry
         {
             (boxesOn[state.Boxes[box].Surface.Index] ??= []).Add(box);
         }
-    }
-
-    /// <summary>Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows.</summary>
-    public IEnumerable<(BoxHeight Height, bool Slack)> HeightsFor(List<int> boxes, bool levelOnly, Distance? along = null)
-    {
-        StatedSite site = state.SitesOf(boxes[0])[0];
-        foreach (BoxHeight preferred in state.Rules.PreferredFor(site.Site.Box, site.Site.Room))
-        {
-            // What can be marked in the dwelling's units, before what can't.
-            DistanceSet allowed = Allowed(boxes, preferred.Edge!.Value, preferred.Datum, along, true);
-            Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
-            if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
-            {
-                yield return (preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value), true);
-            }
-        }
-
-        foreach (int neighbor in NeighborsOf(boxes[0]))
-        {
-            if (state.HeightOf(neighbor) is { Edge: { } edge } height && Allowed(boxes, edge, height.Datum, along, true).Contains(height.Value))
-            {
-                yield return (height, true);
-            }
-        }
-
-        if (state.HeightOf(boxes[0]) is not { } now)
-        {
-            yield break;
-        }
-
-        foreach (bool slack in new[] { true, false })
-        {
-            Edge edge = now.Edge ?? Edge.Center;
-            DistanceSet allowed = Allowed(boxes, edge, now.Datum, along, slack);
-            if (levelOnly)
-            {
-                allowed &= LevelOf(boxes[0], edge, now.Datum);
-            }
-
-            if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
-            {
-                yield return (BoxHeight.To(edge, snapped, now.Datum), slack);
-            }
-            else if (!slack && allowed.TryNearest(now.Value, out Distance nearest))
-            {
-                yield return (BoxHeight.To(edge, nearest, now.Datum), slack);
-            }
-        }
-    }
-
-    /// <summary>The nearest height to its own that every rule surely allows a box to add where it goes, with slack where there is any; null where there is none.</summary>
-    public BoxHeight? HeightFor(PlacedBox placed)
-    {
-        if (placed.Box is not { At: { } at, Height: { Edge: not null } now } || state.SiteFor(placed.Address, placed.Box) is not { } site)
-        {
-            return null;
-        }
-
-        DistanceSet all = site.SureAt(at.Ticks);
-        DistanceSet firm = site.SureOfFirmRulesAt(at.Ticks);
-        foreach (DistanceSet allowed in new[] { all & firm.Shrink(state.Options.HeightMargin), all, firm.Shrink(state.Options.HeightMargin), firm })
-        {
-            if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
-            {
-                return now.WithValue(snapped);
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>Heights, each once, that a box to add on a wall may share: those of boxes of its purpose that are surely on the level of its storey or room.</summary>
-    public List<BoxHeight> HeightsOnTheLevelOf(PlacedBox placed)
-    {
-        List<BoxHeight> heights = [];
-        string? level = placed.Box.At is null ? null : state.SurfaceAt(placed.Address)?.Space.LevelId;
-        for (int box = 0; level is not null && box < state.Boxes.Count; box++)
-        {
-            if (state.Boxes[box].Source.Purpose == placed.Box.Purpose && state.Boxes[box].Surface.Space.LevelId == level && state.HeightOf(box) is { } height
-                && !heights.Contains(height) && Array.Exists(state.Groups.Of(box), group => IsLevel(box, state.Groups[group].Boxes, state.KeepOf(group))))
-            {
-                heights.Add(height);
-            }
-        }
-
-        return heights;
-    }
-
-    private static bool IsLevel(int box, ProvisionGroup boxes, DistanceSet keep)
-    {
-        for (int i = 0; i < boxes.Count; i++)
-        {
-            if (boxes.Member(i) == box)
-            {
-                return !keep.IsAll && boxes.TryCenter(i, out DistanceRange center) && keep.ContainsRange(center);
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>Members of a box's groups, those that most others agree with first.</summary>
-    private IEnumerable<int> NeighborsOf(int box)
-    {
-        foreach (int group in state.Groups.Of(box))
-        {
-            ProvisionGroup boxes = state.Groups[group].Boxes;
-            for (int i = 0; i < boxes.Count; i++)
-            {
-                if (boxes.Member(i) != box && boxes.TryCenter(i, out DistanceRange center) && state.KeepOf(group).ContainsRange(center))
-                {
-                    yield return boxes.Member(i);
-                    break;
-                }
-            }
-        }
-    }
-
-    /// <summary>The readings of a stick that every placement rule surely allows for all the boxes; with slack, away from every limit but those of habit.</summary>
-    private DistanceSet Allowed(List<int> boxes, Edge edge, Datum datum, Distance? along, bool slack)
-    {
-        DistanceSet all = DistanceSet.All;
-        DistanceSet firm = DistanceSet.All;
-        foreach (int box in boxes)
-        {
-            if ((along ?? state.AtOf(box)) is { } place)
-            {
-                StatedSite site = state.SiteOf(box, edge, datum, place);
-                DistanceSet here = site.SureAt(place.Ticks);
-                if (here.IsEmpty && boxes.Count > 1)
-                {
-                    // No height mends this one, which has to go elsewhere: it says nothing of the stick that it shares with the others.
-                    continue;
-                }
-
-                all &= here;
-                firm &= site.SureOfFirmRulesAt(place.Ticks);
-            }
-        }
-
-        return slack ? all & firm.Shrink(state.Options.HeightMargin) : all;
-    }
-
-    /// <summary>The readings of a stick that keep a box within its groups' levels.</summary>
-    private DistanceSet LevelOf(int box, Edge edge, Datum datum)
-    {
-        DistanceSet all = DistanceSet.All;
-        StatedSite site = state.SiteOf(box, edge, datum, state.AtOf(box));
-        foreach (int group in state.Groups.Of(box))
-        {
-            all &= state.KeepOf(group).ErodeShift(-site.CenterAboveHeight);
-        }
-
-        return all;
     }
 
     /// <summary>Where to try a box along its wall: where it is, then stud faces or the ends of what stands in its way, nearest first.</summary>
@@ -215,11 +60,11 @@ internal sealed class PlacesToTry
         Distance half = site.Site.Box.Size.HalfWidth;
         List<Distance> studs = Candidates(site, wall, -1);
         studs.RemoveAll(place => place < half || place > wall.Length - half || IsTaken(surface, -1, place, half));
-        studs.Sort((a, b) => (a - at).Abs() is var one && (b - at).Abs() is var other && one != other ? one.CompareTo(other) : a.CompareTo(b));
+        SortByNearest(studs, at);
         return studs;
     }
 
-    /// <summary>Where to try a box against a stud that is packed out with 2-bys, nearest first: where its studs are lumber, and known to stand there.</summary>
+    /// <summary>Where to try a box against a stud that is packed out with lumber, nearest first: where its studs are lumber, and known to stand there.</summary>
     public List<Distance> PackedPlacesFor(int box)
     {
         List<Distance> places = [];

@@ -56,7 +56,7 @@ internal sealed partial class RemedyFinder
             return new Remedy[] { added };
         }
 
-        foreach (BoxHeight height in places.HeightsOnTheLevelOf(lacking.Adds[0]))
+        foreach (BoxHeight height in heights.OnTheLevelOf(lacking.Adds[0]))
         {
             if (AtStuds(cause, lacking.Adds.Select(one => new PlacedBox(one.Address, one.Box.WithHeight(height))), false) is { } level)
             {
@@ -87,7 +87,7 @@ internal sealed partial class RemedyFinder
     /// <summary>Boxes to add at the nearest heights that every rule allows where they go, with slack where there is any.</summary>
     private bool Allowed(ref Items<PlacedBox> placed)
     {
-        Items<PlacedBox> moved = placed.Select(one => places.HeightFor(one) is { } height ? new PlacedBox(one.Address, one.Box.WithHeight(height)) : one);
+        Items<PlacedBox> moved = placed.Select(one => heights.For(one) is { } height ? new PlacedBox(one.Address, one.Box.WithHeight(height)) : one);
         bool isOther = moved != placed;
         placed = moved;
         return isOther;

@@ -9,6 +9,7 @@ internal sealed partial class RemedyFinder
     private readonly LayoutState state;
     private readonly Trials trials;
     private readonly PlacesToTry places;
+    private readonly HeightsToTry heights;
     private readonly BoxesSetTogether sticks;
     private readonly Dictionary<List<int>, List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)>> tried = [];
 
@@ -17,6 +18,7 @@ internal sealed partial class RemedyFinder
         this.state = state;
         trials = new(findings, state);
         places = new(state);
+        heights = new(state);
         sticks = new(state);
     }
 
@@ -103,7 +105,7 @@ internal sealed partial class RemedyFinder
     {
         if (levelOnly || !toMend.TrueForAll(sticks.IsFree))
         {
-            foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, levelOnly))
+            foreach ((BoxHeight height, bool slack) in heights.For(boxes, levelOnly))
             {
                 MoveBoxes move = Move(boxes, height, null, slack);
                 if (trials.Mends(move, cause, toMend))
@@ -132,7 +134,7 @@ internal sealed partial class RemedyFinder
         if (!tried.TryGetValue(boxes, out List<(MoveBoxes, HashSet<(string, string)>)>? moves))
         {
             moves = [];
-            foreach ((BoxHeight height, bool slack) in places.HeightsFor(boxes, false))
+            foreach ((BoxHeight height, bool slack) in heights.For(boxes, false))
             {
                 MoveBoxes move = Move(boxes, height, null, slack);
                 if (trials.LeftAfter(move, boxes) is { } left)
@@ -215,7 +217,7 @@ internal sealed partial class RemedyFinder
         List<int> one = [box];
         foreach (Distance? along in sticks.IsFree(box) ? places.PlacesFor(box) : [])
         {
-            foreach ((BoxHeight height, bool slack) in places.HeightsFor(one, false, along))
+            foreach ((BoxHeight height, bool slack) in heights.For(one, false, along))
             {
                 MoveBoxes move = Move(one, height, along, slack);
                 if (trials.Mends(move, cause, one))
