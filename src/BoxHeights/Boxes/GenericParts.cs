@@ -195,24 +195,25 @@ internal static class GenericParts
         yield return new(BoxKind.NailOn, Citation.CommonPractice)
         {
             Material = BoxMaterial.Plastic,
+            IsSetIn = true,
             NoClampsUpTo = 1,
             WhereShallow = BoxKind.FourSquare,
             Depths = Range(leastBody, Distance.FromInches(3, 5, 8)),
             DepthsOfMoreGangs = Range(leastBody, Distance.FromInches(3, 4, 8)),
             ShallowUnder = Volume.FromCubicInches(14),
         };
-        yield return new(BoxKind.CutIn, Citation.CommonPractice) { Material = BoxMaterial.Plastic, NoClampsUpTo = 1, Mounting = MountingMethod.CutIn };
-        yield return new(BoxKind.FourSquare, Citation.CommonPractice) { Material = BoxMaterial.Steel, TakesRing = true, HoldsDevices = false, WhereShallow = BoxKind.FourSquare };
-        yield return new(BoxKind.FourElevenSquare, Citation.CommonPractice) { Material = BoxMaterial.Steel, TakesRing = true, HoldsDevices = false };
+        yield return new(BoxKind.CutIn, Citation.CommonPractice) { Material = BoxMaterial.Plastic, IsSetIn = true, NoClampsUpTo = 1, Mounting = MountingMethod.CutIn };
+        yield return new(BoxKind.FourSquare, Citation.CommonPractice) { Material = BoxMaterial.Steel, IsSetIn = true, TakesRing = true, HoldsDevices = false, WhereShallow = BoxKind.FourSquare };
+        yield return new(BoxKind.FourElevenSquare, Citation.CommonPractice) { Material = BoxMaterial.Steel, IsSetIn = true, TakesRing = true, HoldsDevices = false };
         yield return new(BoxKind.Octagon, Citation.CommonPractice) { Material = BoxMaterial.Steel, HoldsDevices = false };
         yield return new(BoxKind.Handy, Citation.CommonPractice) { Material = BoxMaterial.Steel };
-        yield return new(BoxKind.MetalDevice, Citation.CommonPractice) { Material = BoxMaterial.Steel, WhereShallow = BoxKind.FourSquare };
+        yield return new(BoxKind.MetalDevice, Citation.CommonPractice) { Material = BoxMaterial.Steel, IsSetIn = true, WhereShallow = BoxKind.FourSquare };
         yield return new(BoxKind.Masonry, Citation.CommonPractice) { Material = BoxMaterial.Steel, Mounting = MountingMethod.Masonry };
 
         // Hubs hold its cables, so that it has no clamps whatever its gangs.
         yield return new(BoxKind.Cast, Citation.CommonPractice) { Material = BoxMaterial.Cast, NoClampsUpTo = int.MaxValue, MayBeDeeper = true };
         yield return new(BoxKind.Pancake, Citation.CommonPractice) { HoldsDevices = false };
-        yield return new(BoxKind.LowVoltageBracket, Citation.CommonPractice) { IsLowVoltage = true };
+        yield return new(BoxKind.LowVoltageBracket, Citation.CommonPractice) { IsSetIn = true, IsLowVoltage = true };
         yield return new(BoxKind.FanRated, Citation.CommonPractice) { HoldsDevices = false };
     }
 

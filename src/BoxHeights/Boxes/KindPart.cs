@@ -32,6 +32,9 @@ public sealed partial record KindPart
     /// <summary>The only way in which it can be held; null where there are several.</summary>
     public MountingMethod? Mounting { get; init; }
 
+    /// <summary>Whether it is made to be set into a wall, its body between the studs: not onto the wall, nor so shallow that it goes onto a stud.</summary>
+    public bool IsSetIn { get; init; }
+
     /// <summary>Whether its devices sit in a ring that stands before it in the board.</summary>
     public bool TakesRing { get; init; }
 

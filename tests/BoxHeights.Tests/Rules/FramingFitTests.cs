@@ -17,11 +17,28 @@ public sealed class FramingFitTests
     [InlineData(MountingMethod.Masonry)]
     [InlineData(MountingMethod.Surface)]
     [InlineData(MountingMethod.Cabinet)]
-    [InlineData(null)]
-    public void Box_ThatAsksNothingOfStuds_HasNothingSaidOfIt(MountingMethod? how)
+    public void Box_ThatAsksNothingOfStuds_HasNothingSaidOfIt(MountingMethod how)
     {
         OneBox box = FramingSketch.Plain("stud", 512);
-        Assert.Null((box with { Box = box.Box.WithMounting(how is { } method ? new Mounting(method) : null) }).Check());
+        Assert.Null((box with { Box = box.Box.WithMounting(new Mounting(how)) }).Check());
+    }
+
+    // A stud's middle is at 64 in (every 16 in), the box is 2-1/4 in wide and a stud 1-1/2 in: two bodies, which no way of holding a box puts into one place. From 65-7/8 in on it is beside the stud.
+    [Theory]
+    [InlineData(512, Verdict.Fails)]
+    [InlineData(518, Verdict.Fails)]
+    [InlineData(527, Verdict.Passes)]
+    [InlineData(560, Verdict.Passes)]
+    public void Box_OfWhichItIsNotStatedHowItIsHeld_HasNoStudGoingThroughIt(int eighths, Verdict verdict)
+    {
+        OneBox box = FramingSketch.Plain("stud", eighths);
+        OneBox unsaid = box with { Box = box.Box.WithMounting(null) };
+        Assert.Equal(verdict, unsaid.Verdict());
+
+        // What may go onto the wall or onto the stud itself, or a layout that is only assumed, says nothing of it.
+        Assert.Null((unsaid with { Box = unsaid.Box.WithKind(BoxKind.Handy) }).Check());
+        Assert.Null((unsaid with { Box = unsaid.Box.WithKind(BoxKind.Pancake) }).Check());
+        Assert.Null((unsaid with { Wall = wall => box.Wall(wall) is var framed ? framed.WithStuds(framed.Studs!.WithKnown(StudKnowledge.Assumed)) : wall }).Check());
     }
 
     [Fact]

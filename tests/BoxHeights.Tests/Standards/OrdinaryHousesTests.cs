@@ -76,15 +76,20 @@ public sealed class OrdinaryHousesTests
             planted++;
             Evaluation evaluation = (mistake.NeedsOutlets ? Whole : Boxes)[seed % Editions.Length].Evaluate(mistake.House);
             string found = "seed " + seed + ": " + Texts(evaluation);
-            Assert.True(new HashSet<string>(mistake.Rules).SetEquals(evaluation.Findings.Select(finding => finding.RuleId)), found);
-            Assert.True(evaluation.Findings.All(finding => finding.Verdict == mistake.Verdict), found);
-            Assert.True(mistake.NeedsOutlets || mistake.Boxes.SetEquals(evaluation.Findings.Select(finding => finding.Subject)), found);
+            Finding[] told = Told(evaluation, mistake);
+            Assert.True(new HashSet<string>(mistake.Rules).SetEquals(told.Select(finding => finding.RuleId)), found);
+            Assert.True(told.All(finding => finding.Verdict == mistake.Verdict), found);
+            Assert.True(mistake.NeedsOutlets || mistake.Boxes.SetEquals(told.Select(finding => finding.Subject)), found);
             Assert.True(!mistake.IsOneStick || evaluation.Causes.Count == 1, found);
-            Assert.True(mistake.Still is not { } still || Whole[seed % Editions.Length].Evaluate(still).IsClean, found);
+            Assert.True(mistake.Still is not { } still || Told(Whole[seed % Editions.Length].Evaluate(still), mistake).Length == 0, found);
         }
 
         Assert.True(planted >= 8, "hardly any house offers a place for this mistake: " + planted);
     }
+
+    /// <summary>What is found but for studs that go through a box which the mistake put elsewhere, without saying how it is held there.</summary>
+    private static Finding[] Told(Evaluation evaluation, Planted mistake) => [.. evaluation.Findings.Where(finding =>
+        finding.RuleId != "framing-fit" || mistake.Rules.Contains("framing-fit") || mistake.House.FindBox(finding.Subject)!.Box.Mounting is not null)];
 
     // Who says less of a good house may learn less, and is told of no violation: habit may assume what is usual.
     [Theory]

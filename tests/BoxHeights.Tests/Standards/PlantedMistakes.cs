@@ -269,7 +269,7 @@ internal static partial class PlantedMistakes
 
     private static bool IsLeftOfDoor(BoxAt one) => one.Box.At < one.Wall!.Openings[0].Left;
 
-    /// <summary>The box without what tells how it is held, so that it may be moved and nothing is said of studs.</summary>
+    /// <summary>The box without what tells how it is held, so that it may be moved: of studs it is said at most that one goes through it.</summary>
     private static DeviceBox Loose(DeviceBox box) => box.WithMounting(null).WithKind(null);
 
     /// <summary>Whether nothing keeps a box from the line that its purpose has in the storey.</summary>

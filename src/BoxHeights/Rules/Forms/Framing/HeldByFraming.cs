@@ -15,7 +15,8 @@ public enum FramingHold
 
 /// <summary>A box is where the framing can hold it.</summary>
 /// <remarks>
-/// Silent where no studs or no mounting are stated, for masonry, surface and cabinet boxes, and over openings. Where studs are only assumed nobody knows
+/// Silent where no studs are stated, for masonry, surface and cabinet boxes, and over openings. Of a box that is set into the wall, and of which it isn't stated how it is
+/// held, only that no stud goes through it. Where studs are only assumed nobody knows
 /// which stud a box will be nailed to: then only those places are left out in which something surely stands, whichever end the layout was pulled from.
 /// A nailed box sits a little off a stud's face, and marks are rounded: a small distance from it counts as on it. Studs that stand at an opening may be turned,
 /// so that nothing is said of their web. A bay's width isn't sure where a stud may or may not stand, a post or a duct fills some of it, or an opening is in it.
@@ -54,7 +55,7 @@ public sealed partial record HeldByFraming : PlacementRule
     {
         FramingHold.Web => "a box within " + Within + " of a metal stud's face on the side of its web",
         FramingHold.Bay => "the clear bay at least and at most what the bar is stated to span",
-        _ => "a nailed box within " + Within + " of a stud's face and no wider than the bay; boxes on brackets, bars and blocks clear of studs; cut-in boxes " + Clear + " clear of them; none in a plate",
+        _ => "a nailed box within " + Within + " of a stud's face and no wider than the bay; boxes on brackets, bars and blocks clear of studs, and those held in a way that isn't stated but for that distance; cut-in boxes " + Clear + " clear of them; none in a plate",
     };
 
     /// <inheritdoc/>
@@ -110,12 +111,19 @@ public sealed partial record HeldByFraming : PlacementRule
 
     private void StateMounting(PlacementSite site, PlacementStatement statement)
     {
-        if (site.Framing is not { Members.Count: > 0 } framing || site.Box.Surface != BoxSurface.Wall || MethodOf(site.Box) is not { } method)
+        if (site.Framing is not { Members.Count: > 0 } framing || !site.Box.IsRecessed)
         {
             return;
         }
 
+        // However a box is held that is set into the wall, no stud goes through it.
+        MountingMethod? method = site.Box.Mounting;
         bool isKnown = framing.Known != StudKnowledge.Assumed;
+        if (method == MountingMethod.Masonry || (method is null && !(isKnown && site.Box.Build.IsSetIn)))
+        {
+            return;
+        }
+
         if (!site.Box.Size.IsStated || framing.Members.Count > WallFraming.MostWorkedThrough)
         {
             statement.NotJudged(site.Box.Size.IsStated ? TooManyStuds : NoSize);
@@ -129,7 +137,7 @@ public sealed partial record HeldByFraming : PlacementRule
         }
         else
         {
-            Distance keep = method == MountingMethod.Stud ? -Within : method == MountingMethod.CutIn ? Clear : Distance.Zero;
+            Distance keep = method is MountingMethod.Stud or null ? -Within : method == MountingMethod.CutIn ? Clear : Distance.Zero;
             Distance reach = keep + site.Box.Size.WidthRange.To;
             foreach (FramingMember member in framing.Members)
             {
@@ -159,7 +167,4 @@ public sealed partial record HeldByFraming : PlacementRule
 
         statement.Everywhere(between);
     }
-
-    /// <summary>How a box asks something of the framing; null where it doesn't, or that isn't known.</summary>
-    private static MountingMethod? MethodOf(BoxTraits box) => box.Mounting is MountingMethod.Masonry or MountingMethod.Surface or MountingMethod.Cabinet ? null : box.Mounting;
 }
