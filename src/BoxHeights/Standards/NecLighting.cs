@@ -69,11 +69,12 @@ internal static class NecLighting
             Of = new RoomSubject { OnlyWith = DeviceLists.ServicedEquipment },
             LeavesOut = "whether it is used for storage; how it is switched",
         };
+        // How far a light reaches the document doesn't say; common practice, no source.
         yield return new RequiredOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light,
-            new FaceSubject { AtEntrances = true, ExceptOpenings = DeviceLists.VehicleDoors })
+            new FaceSubject { AtEntrances = true, ExceptOpenings = DeviceLists.VehicleDoors, SurelyWithin = Distance.FromFeetInches(10, 0), PerhapsWithin = Distance.FromFeetInches(20, 0) })
         {
             Adds = InCeiling.WithKind(null).WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
-            LeavesOut = "how near the light is to its entrance; entrances without a way to grade",
+            LeavesOut = "what a light reaches: it is taken to light an entrance within 10 ft, and none beyond 20 ft; entrances without a way to grade",
         };
         yield return new RequiredOutlet("entrance-switch", "there for the light at the entrance, in the room that it leads to", Severity.Violation, passages, Switch,
             new EntranceSubject(Light) { ExceptOpenings = DeviceLists.VehicleDoors })

@@ -1,3 +1,4 @@
+using System.Linq;
 using BoxHeights.Tests.Cases;
 
 namespace BoxHeights.Tests.Rules;
@@ -16,6 +17,16 @@ internal static class RequiredOutletSketch
         new OutsideFace("side").WithPlatforms(new[] { new Platform("deck", PlatformKind.Deck, In("100"), In("250")).WithGap(gap).WithSurface(new Level(In("30"), Datum.Grade)) }).WithWalls(new[]
         {
             new Wall("face", In("300")).WithBoxes(new[] { Receptacle(aboveDeck is null ? In("20") : In("150"), "0").WithPurpose(BoxPurpose.Exterior).WithHeight(BoxHeight.ToCenter(In("30") + (aboveDeck ?? In("20")), Datum.Grade)) }),
+        }),
+    });
+
+    /// <summary>An outside face with doors 36 in wide, by their left ends in inches, and lights.</summary>
+    public static Dwelling Entrances(int[] doors, Distance[] lights) => new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("12")) }).WithOutside(new[]
+    {
+        new OutsideFace("front").WithWalls(new[]
+        {
+            new Wall("face", In("900")).WithOpenings(doors.Select((left, i) => new Opening("door-" + i, OpeningKind.Door, Distance.FromInches(left), Distance.FromInches(left + 36))).ToArray())
+                .WithBoxes(lights.Select((at, i) => SquareRoom.Box("luminaire", "light", at, In("66")).WithId("light-" + i).WithHeight(BoxHeight.ToCenter(In("66"), Datum.Subfloor))).Append(SquareRoom.Box("doorbell-button", "doorbell", In("450"), In("44")).WithId("bell").WithHeight(BoxHeight.ToCenter(In("44"), Datum.Subfloor))).ToArray()),
         }),
     });
 

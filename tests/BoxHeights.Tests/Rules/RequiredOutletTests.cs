@@ -73,6 +73,7 @@ public sealed class RequiredOutletTests
         "above grade" => Front(off),
         "beyond the deck's end" => Deck(In("1"), In("20")).WithBoxes(box => box.WithAt(In("250") + off)),
         "before the deck's end" => Deck(In("1"), In("20")).WithBoxes(box => box.WithAt(In("100") - off)),
+        "off the entrance along the wall" => Entrances([100], [off + In("136")]),
         "gap to the deck" => Deck(off, null),
         _ => Deck(In("1"), off),
     };

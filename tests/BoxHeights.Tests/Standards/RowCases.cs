@@ -88,6 +88,7 @@ internal sealed record RowCase(string Rule, string What, Action Try)
         .. File("", "room-light-center", new LightCenterTests(), nameof(LightCenterTests.Light_NearlyInTheMiddle_IsNotedAndSetThere)),
         .. File("", "vanity-light-center", new LightCenterTests(), nameof(LightCenterTests.Light_OverABasin_IsOverItsMiddleOrBetweenTwo)),
         .. File("", "in-cavity", new HeaderTests(), nameof(HeaderTests.Header_OverADoorOfABearingWall_IsJudgedUnstated)),
+        .. File("", "entrance-light", new FaceSubjectTests(), nameof(FaceSubjectTests.EntranceLight_BeyondTenFeet_IsToldAsNotJudged)),
         .. File("", "garage-bay", new VehicleBaysTests(), nameof(VehicleBaysTests.Garage_OneReceptacleForEachBay)),
         .. File("", "web-side", new MetalStudTests(), nameof(MetalStudTests.Box_OffTheOpenSide_IsNoMoreOnItThanOnAnyFace)),
         .. File("", "counter-circuits", new HabitCaseTests(), nameof(HabitCaseTests.Circuits_OfAKitchensCounters_AreTwo)),

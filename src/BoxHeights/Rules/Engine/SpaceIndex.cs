@@ -275,7 +275,7 @@ internal sealed partial class SpaceIndex
 
         foreach (SpaceRule rule in state.Rules.Space)
         {
-            if (rule.Subject == view.Kind && (rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(kind)))
+            if (rule.SpeaksOf(view) && (rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(kind)))
             {
                 among.Add(judged.Count);
                 judged.Add(new(rule, view, lists, statement, judged.Count));

@@ -16,6 +16,9 @@ public abstract record SpaceRule : Rule
     /// <summary>What the rule is judged for, one after another.</summary>
     public abstract SpaceKind Subject { get; }
 
+    /// <summary>Whether it is judged for a space; what it asks is told by the description alone.</summary>
+    internal virtual bool SpeaksOf(SpaceView space) => space.Kind == Subject;
+
     /// <summary>Whether it looks at no other boxes than those of its subject: then a box that is added elsewhere leaves what it says as it is.</summary>
     public virtual bool LooksAtOwnBoxesOnly => false;
 

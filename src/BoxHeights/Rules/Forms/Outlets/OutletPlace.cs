@@ -119,7 +119,8 @@ internal static class OutletPlace
     /// <param name="space">The face.</param>
     /// <param name="added">The box, with its height and without its place.</param>
     /// <param name="opening">The opening.</param>
-    public static Items<PlacedBox> Beside(SpaceView space, DeviceBox added, Opening opening)
+    /// <param name="where">Which places along its wall will do.</param>
+    public static Items<PlacedBox> Beside(SpaceView space, DeviceBox added, Opening opening, Predicate<Distance> where)
     {
         if (space.Face is not { } face)
         {
@@ -142,7 +143,7 @@ internal static class OutletPlace
                     for (Distance off = space.RoomForBoxes.FromEnds; off <= reach && off.Ticks < MostAlong; off += space.TryStep)
                     {
                         Distance at = (isRight ? opening.Right + off : opening.Left - off).RoundNearest(space.AlongStep);
-                        if (free.Contains(at))
+                        if (free.Contains(at) && where(at))
                         {
                             return new[] { new PlacedBox(SurfaceAddress.Of(face.Id, wall.Id), added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)).WithAt(at)) };
                         }

@@ -1,8 +1,14 @@
+using System.Collections.Generic;
+
 namespace BoxHeights.Rules;
 
 /// <summary>Each outside face needs outlets: for itself, or for the entrances in it.</summary>
 public sealed record FaceSubject : OutletSubject
 {
+    private static readonly Wording TooFarToTell = $"whether the one that is nearest reaches it only a look on site could tell";
+
+    private static readonly Wording NoFaceBefore = $"no outside face is described before its entrance";
+
     /// <summary>The ids of the faces that the row speaks of; every face where none is named.</summary>
     public Items<string> Faces { get; init; }
 
@@ -12,35 +18,68 @@ public sealed record FaceSubject : OutletSubject
     /// <summary>Doors of these kinds are no entrances.</summary>
     public Items<OpeningKind> ExceptOpenings { get; init; }
 
+    /// <summary>How far from an entrance, straight in plan, one surely serves it, itself allowed; null where any on its face does.</summary>
+    public Distance? SurelyWithin { get; init => field = value is { } reach ? RoomAnchor.CheckReach(reach, nameof(SurelyWithin)) : null; }
+
+    /// <summary>How far from an entrance one may serve it at the most, itself allowed: between the two only a look on site could tell.</summary>
+    public Distance? PerhapsWithin { get; init => field = value is { } reach ? RoomAnchor.CheckReach(reach, nameof(PerhapsWithin)) : null; }
+
     /// <inheritdoc/>
     public override SpaceKind Kind => SpaceKind.OutsideFace;
 
     /// <inheritdoc/>
-    public override string Numbers => (AtEntrances ? "the entrances of a face" : "a face") + (Faces.Count == 0 ? "" : " named " + Faces) + (ExceptOpenings.Count == 0 ? "" : ", not " + ExceptOpenings);
+    public override string Numbers => (AtEntrances ? "the entrances of a face" : "a face") + (Faces.Count == 0 ? "" : " named " + Faces) + (ExceptOpenings.Count == 0 ? "" : ", not " + ExceptOpenings)
+        + (SurelyWithin is { } near ? ", within " + near + " of each" : "") + (PerhapsWithin is { } far ? ", perhaps within " + far : "");
 
     internal override Items<string> KindsNamed => ExceptOpenings.Select(kind => kind.Name);
 
     internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
     {
-        // A light goes beside its entrance; what serves the face as a whole goes anywhere on it.
-        Opening? entrance = null;
-        if (space.Face is not { } face || (Faces.Count > 0 && !Faces.Contains(face.Id)) || (AtEntrances && (entrance = EntranceOf(face, ExceptOpenings)) is null)
-            || !row.IsDescribed(space, statement))
+        if (space.Face is not { } face)
+        {
+            LeftOut(space, statement);
+        }
+        else if ((Faces.Count > 0 && !Faces.Contains(face.Id)) || (AtEntrances && EntranceOf(face, ExceptOpenings) is null) || !row.IsDescribed(space, statement))
         {
             return;
         }
-
-        int sure = Count(space, row.Outlet, out int possible, out MissingFacts needs);
-        if (sure >= row.Count.Least)
+        else if (AtEntrances)
+        {
+            Entrances(row, space, face, statement);
+        }
+        else if (Count(space, row.Outlet, out int possible, out MissingFacts needs) is var sure && sure >= row.Count.Least)
         {
             statement.Meets(face.Id, face.Id);
+        }
+        else
+        {
+            Lacks(row, space, sure, possible >= row.Count.Least, needs, statement);
+        }
+    }
+
+    /// <summary>Where every box is described, a face that isn't has none: that is told of the dwelling.</summary>
+    internal override bool SpeaksOf(SpaceView space) =>
+        space.Kind == SpaceKind.Dwelling && space.IsWhole && (AtEntrances ? LeftOutEntrances.In(space, ExceptOpenings).Count > 0 : Faces.Count > 0 && !space.Dwelling.Outside.Exists(face => Faces.Contains(face.Id)));
+
+    private void LeftOut(SpaceView space, SpaceStatement statement)
+    {
+        if (!AtEntrances)
+        {
+            statement.LeavesOpen($"no outside face is described that is called {Wording.Or(Faces.Select(Wording.Term)):names}");
             return;
         }
 
-        row.Lacks(
-            statement, face.Id, face.Id, sure, row.Count.Least, possible >= row.Count.Least, needs, () => row.Counted(0),
-            added => entrance is { } door ? OutletPlace.Beside(space, added, door) : OutletPlace.OnFace(space, added, Distance.Zero, Distance.MaxValue, null));
+        foreach (string? room in LeftOutEntrances.In(space, ExceptOpenings))
+        {
+            statement.LeavesOpen(NoFaceBefore, room);
+        }
     }
+
+    // On its own, because what a lambda captures is allocated where its method begins. What serves the face as a whole goes anywhere on it.
+    private static void Lacks(RequiredOutlet row, SpaceView space, int sure, bool mayBeMet, MissingFacts needs, SpaceStatement statement) =>
+        row.Lacks(
+            statement, space.Id, space.Id, sure, row.Count.Least, mayBeMet, needs, () => row.Counted(0),
+            added => OutletPlace.OnFace(space, added, Distance.Zero, Distance.MaxValue, null));
 
     /// <summary>The first entrance in a face.</summary>
     internal static Opening? EntranceOf(OutsideFace face, Items<OpeningKind> except)
@@ -58,102 +97,128 @@ public sealed record FaceSubject : OutletSubject
 
         return null;
     }
-}
 
-/// <summary>Each deck, porch and balcony before an outside face needs outlets within reach.</summary>
-public sealed record PlatformSubject : OutletSubject
-{
-    /// <summary>The widest gap to the wall with which a platform counts, itself included; null where any does.</summary>
-    public Distance? MostGap { get; init; }
-
-    /// <summary>Whether only platforms that a door leads to count.</summary>
-    public bool NeedsDoor { get; init; }
-
-    /// <summary>How far beyond a platform's end an outlet on its wall is still reached from it, itself allowed.</summary>
-    public Distance Beyond { get; init; }
-
-    /// <inheritdoc/>
-    public override SpaceKind Kind => SpaceKind.OutsideFace;
-
-    /// <inheritdoc/>
-    public override string Numbers => "each platform, up to " + Beyond + " beyond its ends" + (MostGap is { } gap ? ", no further than " + gap + " from the wall" : "") + (NeedsDoor ? ", that a door leads to" : "");
-
-    internal override void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement)
+    /// <summary>Entrances one after another: one light may serve several that are close to each other. Those without are told together where one more would serve them.</summary>
+    private void Entrances(RequiredOutlet row, SpaceView space, OutsideFace face, SpaceStatement statement)
     {
-        if (space.Face is not { Platforms.Count: > 0 } face || !row.IsDescribed(space, statement))
+        int count = 0;
+        bool areAllMet = true;
+        List<Bare>? bare = null;
+        foreach (Wall wall in face.Walls)
         {
-            return;
+            foreach (Opening opening in wall.Openings)
+            {
+                if (!ThingInPlan.IsDoorway(opening) || ExceptOpenings.Contains(opening.Kind))
+                {
+                    continue;
+                }
+
+                count++;
+                (int sure, int perhaps, int possible, MissingFacts needs) = At(row, space, wall, opening);
+                if (sure >= row.Count.Least)
+                {
+                    continue;
+                }
+
+                areAllMet = false;
+                if (sure + perhaps >= row.Count.Least)
+                {
+                    statement.LeavesOpen(TooFarToTell, face.Id + " " + opening.Id);
+                }
+                else if (bare is null || !bare.Exists(other => other.TakesIn(wall, opening, SurelyWithin)))
+                {
+                    (bare ??= []).Add(new(wall, opening, sure, possible, needs));
+                }
+            }
         }
 
-        foreach (Platform platform in face.Platforms)
+        if (areAllMet)
         {
-            if (!(platform.Gap > MostGap) && face.Walls.Count > 0 && (!NeedsDoor || HasDoor(face.Walls[0], platform)))
-            {
-                Judge(row, space, face, platform, statement);
-            }
+            statement.Meets(face.Id, face.Id);
+        }
+
+        foreach (Bare one in bare ?? [])
+        {
+            Lacks(row, space, one, one.Doors.Count == count ? face.Id : face.Id + " " + one.Doors[0].Id, statement);
         }
     }
 
-    private void Judge(RequiredOutlet row, SpaceView space, OutsideFace face, Platform platform, SpaceStatement statement)
+    /// <summary>A light goes beside the first of its entrances, where it serves the others too.</summary>
+    private void Lacks(RequiredOutlet row, SpaceView space, Bare bare, string subject, SpaceStatement statement)
     {
-        string address = SurfaceAddress.Of(face.Id, face.Walls[0].Id);
-        int sure = 0;
-        int possible = 0;
-        MissingFacts needs = MissingFacts.None;
+        bool isSomeFurther = Count(space, row.Outlet, out int some, out _) > 0 || some > 0;
+        row.Lacks(
+            statement, subject, space.Id, bare.Sure, row.Count.Least, bare.Possible >= row.Count.Least, bare.Needs, () => isSomeFurther && bare.Possible == 0 ? $"{row.Counted(0):none} near it" : row.Counted(0),
+            added => OutletPlace.Beside(space, added, bare.Doors[0], at => bare.Doors.TrueForAll(door => !(Off(door, at) > SurelyWithin))));
+    }
+
+    /// <summary>How many there are that surely serve an entrance, how many beside them of which only a look on site could tell, and how many may be one at all.</summary>
+    private (int Sure, int Perhaps, int Possible, MissingFacts Needs) At(RequiredOutlet row, SpaceView space, Wall wall, Opening entrance)
+    {
+        (int sure, int perhaps, int possible, MissingFacts needs) = (0, 0, 0, MissingFacts.None);
         foreach (SpaceBox box in space.Boxes)
         {
-            MissingFacts missing = MissingFacts.None;
-            Verdict counts = box.Address == address ? row.Outlet.Of(box, null, out missing) : Verdict.Fails;
-            counts = counts == Verdict.Fails ? counts : counts.And(LowEnough(row.Outlet, box, platform, ref missing));
-            if (counts != Verdict.Fails && !(box.Along is { } at && (at < platform.Left - Beyond || at > platform.Right + Beyond)))
+            Verdict counts = row.Outlet.Of(box, out MissingFacts missing);
+            bool? reaches = counts == Verdict.Fails ? false : Reaches(space, wall, entrance, box);
+            if (reaches != false)
             {
-                missing |= box.Along is null ? MissingFacts.Along : MissingFacts.None;
-                sure += counts == Verdict.Passes && box.Along is not null ? 1 : 0;
-                needs |= missing;
+                sure += counts == Verdict.Passes && reaches == true ? 1 : 0;
+                perhaps += counts == Verdict.Passes && reaches is null ? 1 : 0;
                 possible++;
+                needs |= counts == Verdict.Unknown ? missing : MissingFacts.None;
             }
         }
 
-        if (sure < row.Count.Least)
-        {
-            // Whether it is near enough to need one isn't always said.
-            bool isNear = MostGap is null || platform.Gap is not null;
-            Lacks(row, space, platform, address, sure, possible >= row.Count.Least || !isNear, needs | (isNear ? MissingFacts.None : MissingFacts.PlanPlace), statement);
-        }
-        else if (statement.TellsAll)
-        {
-            statement.Meets(face.Id + " " + platform.Id, address);
-        }
+        return (sure, perhaps, possible, needs);
     }
 
-    private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, bool mayBeMet, MissingFacts needs, SpaceStatement statement) =>
-        row.Lacks(
-            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, mayBeMet, needs, () => row.Counted(0),
-            added => OutletPlace.OnFace(space, added, platform.Left, platform.Right, platform.Surface));
-
-    /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
-    private static Verdict LowEnough(CountedOutlet outlet, SpaceBox box, Platform platform, ref MissingFacts needs)
+    /// <summary>Whether a box is near enough to an entrance; null where that isn't known.</summary>
+    private bool? Reaches(SpaceView space, Wall wall, Opening entrance, SpaceBox box)
     {
-        if (outlet.Highest is not { } highest)
+        if (SurelyWithin is not { } near)
         {
-            return Verdict.Passes;
+            return true;
         }
 
-        if (platform.Surface is { } surface)
+        WallPlan plan = RoomInPlan.Of(space).Plan;
+        if (box.Along is not { } at || plan.IsTooLarge || plan.IndexOf(box.WallId) is not (>= 0 and var face))
         {
-            return box.IsWithin(TargetLine.Center, surface.Datum, surface.Offset, surface.Offset + highest.Offset, ref needs);
+            return null;
         }
 
-        MissingFacts unknown = MissingFacts.None;
-        if (box.IsWithin(TargetLine.Center, highest.Datum, Distance.MinValue, highest.Offset, ref unknown) == Verdict.Passes)
-        {
-            return Verdict.Passes;
-        }
-
-        needs |= MissingFacts.Datum;
-        return Verdict.Unknown;
+        PlanGap gap = plan.Gap(face, at, PlanPatch.Stretch(plan.IndexOf(wall.Id), entrance.Left, entrance.Right));
+        return gap.IsWithin(near) == true ? true : PerhapsWithin is { } far && gap.IsWithin(far) == false ? false : null;
     }
 
-    private static bool HasDoor(Wall wall, Platform platform) =>
-        wall.Openings.Exists(opening => ThingInPlan.IsDoorway(opening) && opening.Left < platform.Right && platform.Left < opening.Right);
+    private static Distance Off(Opening door, Distance at) => Distance.Max(Distance.Zero, Distance.Max(door.Left - at, at - door.Right));
+
+    /// <summary>Entrances in one wall that nothing serves, and that one box more would.</summary>
+    private sealed class Bare(Wall wall, Opening first, int sure, int possible, MissingFacts needs)
+    {
+        public List<Opening> Doors { get; } = [first];
+
+        public int Sure => sure;
+
+        public int Possible => possible;
+
+        public MissingFacts Needs => needs;
+
+        /// <summary>Takes in another entrance, if a box between it and all of these is near enough to each.</summary>
+        public bool TakesIn(Wall its, Opening other, Distance? reach)
+        {
+            (Distance left, Distance right) = (other.Left, other.Right);
+            foreach (Opening door in Doors)
+            {
+                (left, right) = (Distance.Max(left, door.Left), Distance.Min(right, door.Right));
+            }
+
+            bool isNear = its == wall && !(left - right > reach);
+            if (isNear)
+            {
+                Doors.Add(other);
+            }
+
+            return isNear;
+        }
+    }
 }

@@ -38,6 +38,8 @@ public sealed partial record RequiredOutlet : SpaceRule
     /// <inheritdoc/>
     public override SpaceKind Subject => Of.Kind;
 
+    internal override bool SpeaksOf(SpaceView space) => base.SpeaksOf(space) || (Of.SpeaksOf(space) && IsAskedIn(space));
+
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
@@ -61,7 +63,7 @@ public sealed partial record RequiredOutlet : SpaceRule
     /// <inheritdoc/>
     public override void Judge(SpaceView space, SpaceStatement statement)
     {
-        if (Occupancies.Count == 0 || space.Dwelling.Occupancy is not { } of || Occupancies.Contains(of))
+        if (IsAskedIn(space))
         {
             Of.Judge(this, space, statement);
         }
@@ -94,6 +96,8 @@ public sealed partial record RequiredOutlet : SpaceRule
 
         return missing is null;
     }
+
+    private bool IsAskedIn(SpaceView space) => Occupancies.Count == 0 || space.Dwelling.Occupancy is not { } of || Occupancies.Contains(of);
 
     /// <summary>Says what is lacking of a part. The box to add is looked for when somebody asks.</summary>
     internal void Lacks(
@@ -128,6 +132,9 @@ public abstract record OutletSubject
     internal virtual MissingFacts PlannedDespite => MissingFacts.None;
 
     internal abstract void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement);
+
+    /// <summary>Whether it is judged for a space of another kind too, to tell that what it is about is left out of the description.</summary>
+    internal virtual bool SpeaksOf(SpaceView space) => false;
 
     /// <summary>Whether it looks at a box besides those that may count.</summary>
     internal virtual bool LooksAt(BoxTraits box) => false;
