@@ -164,4 +164,21 @@ public class DistanceParseTests
         bool read = DistanceText.TryRead(text, ref index, out Distance value, out string? error);
         Assert.Equal((ticks is not null, ticks ?? 0, end, ticks is null), (read, value.Ticks, index, error is not null));
     }
+
+    // Unicode knows what its vulgar fractions are worth: U+00BC to U+00BE, U+2150 to U+215E. 2520 is a multiple of all their denominators.
+    [Fact]
+    public void TryReadNumber_OfOneCharacter_IsWhatUnicodeSaysOfVulgarFractions()
+    {
+        for (int code = 1; code <= char.MaxValue; code++)
+        {
+            bool isFraction = code is (>= 0xBC and <= 0xBE) or (>= 0x2150 and <= 0x215E);
+            TextCursor cursor = new(((char)code).ToString());
+            Assert.True(cursor.TryReadNumber(out TextNumber number) == (isFraction || code is >= '0' and <= '9'), code.ToString("X4", System.Globalization.CultureInfo.InvariantCulture));
+            if (isFraction)
+            {
+                Assert.Equal(TextFault.None, number.Scale(2520, false, out ulong parts));
+                Assert.Equal(Math.Round(2520 * char.GetNumericValue((char)code)), parts);
+            }
+        }
+    }
 }
