@@ -76,7 +76,11 @@ public sealed class TriedHeightsTests
             .WithSill(Up(draw.Between(8, 50))).WithHead(Up(draw.Between(52, 84))).WithCasing(In(2.25m)))];
         Covering[] cabinets = [.. Enumerable.Range(0, many).Where(_ => draw.Chance(40)).Select(i => new Covering("cabinet-" + i, CoveringKind.WallCabinet, In((30 * i) + draw.Between(15, 25)), In((30 * i) + draw.Between(30, 36)))
             .WithBottom(Up(draw.Between(0, 40))).WithTop(Up(draw.Between(41, 90))))];
-        return wall.WithOpenings(windows).WithCoverings(cabinets);
+
+        // One that begins a tick further along than another: a part of the wall within which no place is.
+        Covering[] beside = [.. cabinets.Where(_ => draw.Chance(30)).Select(one => new Covering(one.Id + "-too", CoveringKind.WallCabinet, one.Left + Distance.FromTicks(1), one.Right)
+            .WithBottom(Up(draw.Between(0, 40))).WithTop(Up(draw.Between(41, 90))))];
+        return wall.WithOpenings(windows).WithCoverings([.. cabinets, .. beside]);
     }
 
     private static Level Up(decimal inches) => new(In(inches), Datum.Subfloor);
