@@ -73,6 +73,22 @@ public sealed class WallPlacesTests
         Assert.InRange(places.Length, 100, 900);
     }
 
+    // However far apart the steps are, each of them on the wall is looked at, the last before its right end as well.
+    [Theory]
+    [InlineData("9")]
+    [InlineData("11")]
+    [InlineData("118")]
+    [InlineData("237")]
+    public void All_BarBoxOnABareWall_AreTheStepsThatHaveAMargin(string step)
+    {
+        StatedSite site = Site(House(16m, wall => wall.WithOpenings(Items<Opening>.None).WithCoverings(Items<Covering>.None)).WithBoxes(box => box.WithMounting(new(MountingMethod.Bar))));
+        DistanceSet roomy = site.PlacesAt(Inches("16")).Shrink(Margin);
+        Distance[] expected = [.. Enumerable.Range(0, 1000).Select(n => Inches(step) * n).Where(roomy.Contains)];
+        WallPlaces places = new(site, false, Margin, Inches(step));
+        Assert.Equal(expected, places.All.Where(places.ClearAt(Inches("16")).Contains));
+        Assert.NotEmpty(expected);
+    }
+
     [Fact]
     public void NearestTo_AnyWish_IsTheOrderOfASort()
     {
