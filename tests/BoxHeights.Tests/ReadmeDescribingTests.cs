@@ -162,7 +162,5 @@ public sealed class ReadmeDescribingTests
         return Evaluator.Evaluate(house.Build()).Findings.Where(finding => finding.RuleId == rule).Select(finding => finding.Subject).ToArray();
     }
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private static PlanPoint At(decimal right, decimal into) => new(In(right), In(into));
 }

@@ -12,6 +12,9 @@ internal static class RuleSets
 {
     public static RuleSet RoughInPractice => ChangedRow.In(Published.RoughInPractice);
 
+    /// <summary>Whatever is asked of a house in the United States: its boxes, its outlets and the trade's habits.</summary>
+    public static RuleSet OfAHouse => UnitedStatesDwelling(NecEdition.Nec2023) + UnitedStatesOutlets(NecEdition.Nec2023) + RoughInPractice;
+
     public static RuleSet Ada2010 => ChangedRow.In(Published.Ada2010);
 
     public static RuleSet FairHousing => ChangedRow.In(Published.FairHousing);

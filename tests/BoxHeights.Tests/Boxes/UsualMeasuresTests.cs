@@ -36,7 +36,7 @@ public sealed class UsualMeasuresTests
 
         // 3 mm off what is drawn, with a tape's error on top.
         [nameof(UsualMeasures.TapeError)] = (usual => Judged(usual, new SpecifiedHeight("drawn", "as drawn", Severity.Advice, Source, Mm(0)), Drawn), Verdict.Unknown, Verdict.Fails),
-        [nameof(UsualMeasures.Floor)] = (usual => Evaluated(usual, RuleSet.Empty, wall => wall, room => room.WithFloor(null)).Room("room").FinishedFloor!.Value.To, Mm(0) + EvenEighths(10), Mm(140)),
+        [nameof(UsualMeasures.Floor)] = (usual => Evaluated(usual, RuleSet.Empty, wall => wall, room => room.WithFloor(null)).Room("room").FinishedFloor!.Value.To, Mm(0) + Eighths(10), Mm(140)),
         [nameof(UsualMeasures.Rim)] = (usual => Zone.Anchored(new(Mm(0), Datum.Rim), ThingInPlan.Of(Tub, Plan, usual), usual)!.Value.Offset.To, In(48), Mm(700)),
 
         // Board of 13 mm, tile of 8 mm and a box set for both: as far behind as the bed is thick, and 5 mm are allowed.
@@ -159,6 +159,4 @@ public sealed class UsualMeasuresTests
 
     /// <summary>So many half inches.</summary>
     private static Distance In(int halves) => Distance.FromInches(0, halves, 2);
-
-    private static Distance EvenEighths(int eighths) => Distance.FromInches(0, eighths, 8);
 }

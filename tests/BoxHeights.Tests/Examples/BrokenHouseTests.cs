@@ -86,7 +86,5 @@ public sealed class BrokenHouseTests
 
     private static Dwelling OfWall(Dwelling house, string room, string id, Func<Wall, Wall> change) =>
         OfRoom(house, room, one => one.WithWalls(one.Walls.Select(wall => wall.Id == id ? change(wall) : wall)));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }
 #endif

@@ -12,7 +12,7 @@ namespace BoxHeights.Tests.Examples;
 /// <summary>What the example's command line asks for, and the papers that it writes.</summary>
 public class PapersTests
 {
-    private static readonly RuleSet Usual = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Usual = RuleSets.OfAHouse;
     private static readonly string[] OddIds = ["..", "a:b", "a b", "A-B", "con"];
     private static readonly Dwelling House = DwellingJson.Read(Repository.Read("examples", "WholeHouse", "house.json"));
 

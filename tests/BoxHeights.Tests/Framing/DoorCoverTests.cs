@@ -1,4 +1,3 @@
-using System;
 using System.Linq;
 using BoxHeights.Tests.Standards;
 using FsCheck;
@@ -76,6 +75,4 @@ public sealed class DoorCoverTests
         Assert.Empty(DoorCover.In(new[] { new Wall("w", In(100)).WithOpenings(new[] { new Opening("d", OpeningKind.Door, In(50), In(50)).WithLeaf(In(30)).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into) }) }, UsualMeasures.Generic));
 
     private static int[] Repeated(int wide, int deep) => [wide, deep, wide, deep];
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

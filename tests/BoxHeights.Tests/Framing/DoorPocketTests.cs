@@ -1,4 +1,3 @@
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Framing;
@@ -39,6 +38,4 @@ public sealed class DoorPocketTests
         Assert.False(DoorPocket.TryOf(Door.WithRight(Door.Left), UsualMeasures.Generic, out _));
         Assert.True(DoorPocket.TryOf(Door.WithRight(Door.Left + Distance.FromTicks(1)), UsualMeasures.Generic, out _));
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

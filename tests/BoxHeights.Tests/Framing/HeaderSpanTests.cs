@@ -1,4 +1,3 @@
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Framing;
@@ -39,6 +38,4 @@ public sealed class HeaderSpanTests
         Assert.False(HeaderSpan.TryOf(Window.WithHead(null), wall, null, UsualMeasures.Generic, out _));
         Assert.False(HeaderSpan.TryOf(Window.WithRight(Window.Left), wall, null, UsualMeasures.Generic, out _));
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

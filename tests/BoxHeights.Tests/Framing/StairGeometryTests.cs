@@ -197,8 +197,6 @@ public sealed class StairGeometryTests
         }
     }
 
-    internal static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
-
     /// <summary>Whether an exact length is so many eighths of an inch.</summary>
     internal static bool Same(ExactDistance length, Fraction eighths) =>
         length * new Ratio((long)eighths.Denominator) == (ExactDistance)Distance.FromTicks((long)eighths.Numerator * 254_000);

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using FsCheck;
 using FsCheck.Fluent;
 using Xunit;
@@ -193,8 +192,6 @@ public sealed class WallFramingTests
 
     [Fact]
     public void Members_WithoutALayout_AreNone() => Assert.Empty(WallFraming.Of(Wall(Door("60", "92")), new StudLayout(), UsualMeasures.Generic).Members);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 
     private static Wall Wall(params Opening[] openings) => new Wall("wall", In("144")).WithOpenings(openings);
 

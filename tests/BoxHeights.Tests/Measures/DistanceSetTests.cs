@@ -168,7 +168,5 @@ public class DistanceSetTests
     }
 #endif
 
-    private static Distance In(int inches) => Distance.FromInches(inches, 0, 1);
-
     private static DistanceSet Piece(int inches) => DistanceSet.Between(In(inches), In(inches + 1));
 }

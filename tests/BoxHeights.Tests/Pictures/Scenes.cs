@@ -8,7 +8,7 @@ namespace BoxHeights.Tests.Pictures;
 /// <summary>Walls that differ as much as walls do: empty and crowded, narrow and long, tiled, sloped, half high, with nothing known, with everything wrong.</summary>
 internal static class Scenes
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
 
     private static readonly Storey Usual = new Storey("ground").WithStuds(new StudLayout().WithSpacing(In(16)).WithKnown(StudKnowledge.Declared)).WithLevelLine(Level.Parse("48 in above subfloor"))
         .WithBoards(new BoardLayout().WithWidths(new[] { In(48), In(48) }).WithThickness(In(0.5m))).WithCeiling(new Ceiling().WithFraming(In(97.125m)).WithBoard(In(0.625m)));
@@ -85,6 +85,4 @@ internal static class Scenes
         new DeviceBox(id, purpose ?? BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(In(at)).WithHeight(BoxHeight.Parse(height));
 
     private static DeviceBox Switch(string id, decimal at, string height) => new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithAt(In(at)).WithHeight(BoxHeight.Parse(height));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using System.Xml.Linq;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using BoxHeights.Tests.Standards;
 using FsCheck;
@@ -332,6 +331,4 @@ public sealed class WallElevationTests
         };
         return WallElevation.For(of.At(BoxHeight.Parse("48 in to top above subfloor")).Evaluate(), OneBox.WallAddress);
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -7,9 +7,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Receptacles along a bare wall: no point further than 6 ft from one, NEC 210.52(A)(1), each nailed to a stud.</summary>
 public class AlongWallTests
 {
-    private static readonly RoughInPlanner Planner = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice);
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
+    private static readonly RoughInPlanner Planner = new(RuleSets.OfAHouse);
 
     // A box 2-1/4 in wide against either side of a stud 1-1/2 in thick, whichever stud it is.
     [Theory]

@@ -5,7 +5,7 @@ namespace BoxHeights.Tests.Planning;
 
 public sealed class ApplianceSwitchTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
 
     // Common practice, no source: half of the receptacle under the sink is switched for the disposal, by a switch over the counter beside the sink; the other half stays hot for the dishwasher.
     // NEC Table 314.16(B): six 12 AWG at 2.25, a device at twice that and the grounds at 2.25 are 20.25 in³ with the cable for the switch, so that a box of 18 doesn't do.

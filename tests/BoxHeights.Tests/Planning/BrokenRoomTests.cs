@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Planning;
 public sealed class BrokenRoomTests
 {
     private static readonly RoughInPlanner Planner = new(
-        RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice,
+        RuleSets.OfAHouse,
         RoughInOptions.Default.WithExtras(new[] { BoxPurpose.Bedside, BoxPurpose.Television }));
 
     private static readonly Dictionary<string, (Func<Room, Room> Break, string[] Told)> Broken = new(StringComparer.Ordinal)
@@ -88,8 +88,6 @@ public sealed class BrokenRoomTests
 
     private static DeviceBox Box(string id, decimal? at) => new DeviceBox(id, BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle })
         .WithAt(at is { } place ? In(place) : null).WithHeight(BoxHeight.ToTop(In(16), Datum.Subfloor));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 
     /// <summary>A bedroom that is broken, and a den whose 592 in of wall take five boxes: worked in <see cref="RoughInPlannerTests"/>.</summary>
     private static Dwelling House(Func<Room, Room> change)

@@ -12,8 +12,6 @@ public sealed class EntranceSwitchTests
     // Jack and king take 3 in beside the rough opening, and half of a box is 1-1/8 in.
     private static readonly Distance FromOpening = In(3 + 1.125m);
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private static Opening Door(string id, decimal left, WallEnd hinge, DoorSwing swing) =>
         new Opening(id, OpeningKind.Door, In(left), In(left + 32)).WithLeaf(In(30)).WithHinge(hinge).WithSwing(swing).WithCasing(In(2.25m)).WithReveal(In(0.1875m));
 

@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Planning;
 public sealed class HostileRoomTests
 {
     private static readonly Distance Huge = Distance.FromTicks(long.MaxValue - 1);
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly RoughInOptions WithExtras = RoughInOptions.Default.WithExtras(new[] { BoxPurpose.Bedside, BoxPurpose.Television });
 
     [Fact]
@@ -111,8 +111,6 @@ public sealed class HostileRoomTests
         Dwelling house = House(room => room, wall => wall.WithBoxes(new[] { odd }).WithFinishes(new[] { new Finish("tile", FinishKind.Tile, In(0), In(60)) }));
         Assert.Contains(Output.Houses.Inspected(house).NotListed, box => box.BoxId == "odd");
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 
     /// <summary>A bedroom whose first wall and whose own parts are odd, and a hall that is in order.</summary>
     private static Dwelling House(Func<Room, Room> room, Func<Wall, Wall> north)

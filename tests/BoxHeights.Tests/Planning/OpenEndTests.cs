@@ -11,7 +11,7 @@ namespace BoxHeights.Tests.Planning;
 /// </summary>
 public sealed class OpenEndTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
 
     private static RoomPlan Plan(params string[] walls) => new RoughInPlanner(Rules).Plan(RoomSketch.House("living-room", walls), "room");
 

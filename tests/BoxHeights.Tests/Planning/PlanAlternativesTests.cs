@@ -8,7 +8,7 @@ namespace BoxHeights.Tests.Planning;
 
 public sealed class PlanAlternativesTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly RoughInPlanner Planner = new(Rules);
     private static readonly LayoutEvaluator Evaluator = new(Rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
     private static readonly Lazy<RoomPlan> Ranch = new(() => Planner.Plan(RanchHouse.Bare));

@@ -12,7 +12,7 @@ public sealed class PlannedBathTests
     {
         Counter vanity = new Counter("vanity", CounterKind.Bath, In(10), In(82)).WithTop(Level.Parse("34 in above finished floor")).WithDepth(In(22))
             .WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Basin, In(20), In(36)), new CounterInterruption(InterruptionKind.Basin, In(56), In(72)) });
-        RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+        RuleSet rules = RuleSets.OfAHouse;
         RoomPlan plan = new RoughInPlanner(rules).Plan(new SquareRoom { Wide = In(96), NorthCounters = [vanity] }.House());
         Assert.DoesNotContain(plan.Obstacles, obstacle => obstacle.Contains("basin", System.StringComparison.Ordinal));
         foreach ((Distance left, Distance right) in new[] { (In(20), In(36)), (In(56), In(72)) })
@@ -22,6 +22,4 @@ public sealed class PlannedBathTests
 
         Assert.DoesNotContain(new LayoutEvaluator(rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true)).Evaluate(plan.Dwelling).Findings, finding => finding.Message.Contains("basin", System.StringComparison.Ordinal));
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -7,7 +7,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Counters get as few boxes as serve them, off their ends, and one that protects those it feeds. Worked by hand from the drawings of two kitchens.</summary>
 public sealed class PlannedCounterTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
 
     private static PlacedBox[] Counters(RoomPlan plan) => [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Address == "kitchen/north" && placed.Box.Purpose == BoxPurpose.Counter).OrderBy(placed => placed.Box.At)];
 

@@ -10,8 +10,6 @@ public sealed class PlannedExtrasTests
 {
     private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.RoughInPractice;
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private static Fixture Thing(string id, FixtureKind kind, decimal left, decimal right) => new Fixture(id, kind).WithWall("north").WithLeft(In(left)).WithRight(In(right)).WithDepth(In(80));
 
     private static RoomPlan Plan(Fixture[] fixtures, params BoxPurpose[] extras) => new RoughInPlanner(Rules, RoughInOptions.Default.WithExtras(extras))

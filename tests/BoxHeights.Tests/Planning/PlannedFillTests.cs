@@ -6,7 +6,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Planned boxes hold what usually enters them. Counted here after NEC 314.16(B) and its table, from memory: 2.00 in³ for a 14 AWG conductor and 2.25 for a 12, all grounds of up to four as one, a device as two of its largest conductor.</summary>
 public sealed class PlannedFillTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
 
     private static decimal FillOf(DeviceBox box)
     {

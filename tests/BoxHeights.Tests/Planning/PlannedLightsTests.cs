@@ -18,7 +18,7 @@ public sealed class PlannedLightsTests
         Assert.StartsWith("attic: no light is planned for a switch", Assert.Single(plan.Notes, note => note.Contains("no light", System.StringComparison.Ordinal)), System.StringComparison.Ordinal);
     }
 
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly RoomPlan Ranch = new RoughInPlanner(Rules).Plan(RanchHouse.Bare);
 
     private static IEnumerable<DeviceBox> Switching(RoomPlan plan, string light) => plan.Dwelling.PlacedBoxes().Select(placed => placed.Box).Where(box => box.Controls.Contains(light));

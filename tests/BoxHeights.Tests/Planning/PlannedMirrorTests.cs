@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>A room seen in a mirror gets the mirrored plan, box by box: what ties goes to a side that the room itself decides, and the room in the mirror decides for the other.</summary>
 public sealed class PlannedMirrorTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly RoughInPlanner Planner = new(Rules, RoughInOptions.Default.WithExtras(new[] { BoxPurpose.Bedside, BoxPurpose.Television, BoxPurpose.WindowTop }));
     private static readonly LayoutEvaluator Evaluator = new(Rules);
 
@@ -63,6 +63,4 @@ public sealed class PlannedMirrorTests
 
     private static Opening Door(string id, decimal left, decimal right, WallEnd hinge, DoorSwing swing) =>
         new Opening(id, OpeningKind.Door, In(left), In(right)).WithLeaf(In(right - left - 2)).WithHinge(hinge).WithSwing(swing).WithCasing(In(2.25m)).WithReveal(In(0.1875m));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -6,7 +6,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Planned boxes say what holds them. The ranch's studs are 1-1/2 in wide and 16 in apart, the first face at 15-1/4 in: where their faces are is added up here, stud after stud.</summary>
 public sealed class PlannedMountingTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly PlacedBox[] OnWalls = [.. new RoughInPlanner(Rules).Plan(RanchHouse.Bare).Dwelling.PlacedBoxes().Where(placed => placed.Box.At is not null && !SurfaceAddress.Parse(placed.Address).IsPartOf("front") && !SurfaceAddress.Parse(placed.Address).IsPartOf("back"))];
 
     private static decimal Inches(Distance distance) => distance.Ticks / 2_032_000m;

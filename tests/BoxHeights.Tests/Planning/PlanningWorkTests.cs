@@ -11,7 +11,7 @@ public sealed class PlanningWorkTests
     private static int judgedOnWalls;
     private static int judgedRooms;
 
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice
+    private static readonly RuleSet Rules = RuleSets.OfAHouse
         + new RuleSet(new Rule[] { new Statements(), new WallGroups(), new Rooms() });
 
     [Fact]
@@ -41,8 +41,6 @@ public sealed class PlanningWorkTests
         {
             new Wall("north", In(168)), new Wall("east", In(144)), new Wall("west", In(168)).WithOpenings(new[] { new Opening("way", OpeningKind.Cased, In(12), In(44)) }), new Wall("south", In(144)),
         })).ToArray());
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 
     /// <summary>Counts the sites that rules state for.</summary>
     private sealed record Statements() : PlacementRule("count-statements", "anywhere", Severity.Note, Citation.CommonPractice)

@@ -9,10 +9,8 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Between the plates of any two planned boxes 1/2 in of wall or more is left: common practice, no source. A one-gang plate is 2-3/4 in by 4-1/2 in (ANSI/NEMA WD 6), a box 3-3/4 in tall.</summary>
 public sealed class PlateGapTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly Items<BoxPurpose> Extras = new[] { BoxPurpose.Bedside, BoxPurpose.Television, BoxPurpose.Sofa, BoxPurpose.Office, BoxPurpose.WindowTop };
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 
     private static Distance Center(DeviceBox box) => box.Height!.Value.AtEdge(Edge.Center, new BoxSize(In(2.25m), In(3.75m))).Value;
 

@@ -72,6 +72,4 @@ internal static class RanchHouse
 
     private static Fixture On(string wall, string id, FixtureKind kind, int left, int right, int depth) =>
         new Fixture(id, kind).WithWall(wall).WithLeft(In(left)).WithRight(In(right)).WithDepth(In(depth));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

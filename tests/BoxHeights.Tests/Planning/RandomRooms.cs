@@ -219,6 +219,4 @@ internal sealed class RandomRooms
             new Wall("front", front.Length).WithBackOf(Id + "/" + front.Id).WithOpenings(new[] { inside }), new Wall("right", In(26)), new Wall("rear", front.Length), new Wall("left", In(26)),
         });
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -11,11 +11,9 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Plans of rooms and houses without boxes, judged by the same rules that anybody's boxes are.</summary>
 public sealed class RoughInPlannerTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly RoughInPlanner Planner = new(Rules);
     private static readonly LayoutEvaluator Evaluator = new(Rules);
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 
     /// <summary>An ordinary house as it was drawn, without boxes.</summary>
     private static Dwelling Bare(int seed, int rooms)

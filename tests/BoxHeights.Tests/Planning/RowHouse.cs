@@ -64,6 +64,4 @@ internal static class RowHouse
 
     private static Fixture On(string wall, string id, FixtureKind kind, int left, int right, int depth) =>
         new Fixture(id, kind).WithWall(wall).WithLeft(Mm(left)).WithRight(Mm(right)).WithDepth(Mm(depth));
-
-    private static Distance Mm(decimal millimeters) => Distance.FromMillimeters(millimeters);
 }

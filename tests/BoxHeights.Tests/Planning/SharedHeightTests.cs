@@ -6,8 +6,6 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Planned boxes are set like most of their kind in the storey: level rows of plates are common practice, no source.</summary>
 public class SharedHeightTests
 {
-    private static Distance In(int inches) => Distance.FromInches(inches, 0, 1);
-
     // Of as many at one height as at another, the lower; else the one that more have, wherever it is listed.
     [Theory]
     [InlineData(18, 16, 18, 18)]
@@ -26,7 +24,7 @@ public class SharedHeightTests
         }
 
         Square(house, "office");
-        RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+        RuleSet rules = RuleSets.OfAHouse;
         RoomPlan plan = new RoughInPlanner(rules).Plan(house.Build(), "office");
         PlacedBox[] planned = plan.Dwelling.PlacedBoxes().Where(placed => placed.Address.StartsWith("office/", System.StringComparison.Ordinal) && placed.Box.Purpose == BoxPurpose.General).ToArray();
         Assert.NotEmpty(planned);

@@ -305,8 +305,6 @@ public sealed class StairLightPlannerTests
 
     private static StudPositions Studs(Distance wall) => StudPositions.Along(new StudLayout().WithSpacing(CaseFile.Inches("16")), wall);
 
-    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
-
     private static Fraction Floor(Fraction value) => new(System.Numerics.BigInteger.Divide(value.Numerator, value.Denominator));
 
     /// <summary>A flight in eighths of an inch, and how far a box may be shifted.</summary>

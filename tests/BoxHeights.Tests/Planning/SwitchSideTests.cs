@@ -215,6 +215,4 @@ public sealed class SwitchSideTests
             .WithFaces(faces.Select(Eighths).ToArray());
 
     private static Distance? Perhaps(string inches) => inches.Length == 0 ? null : CaseFile.Inches(inches);
-
-    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
 }

@@ -84,6 +84,4 @@ public sealed class TriedHeightsTests
     }
 
     private static Level Up(decimal inches) => new(In(inches), Datum.Subfloor);
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>Two houses of different kind, planned from bare framing to papers: a ranch in inches, a narrow row house of three storeys in millimeters.</summary>
 public sealed class TwoHousesTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly LayoutEvaluator Evaluator = new(Rules, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
 
     private static readonly Dictionary<string, Lazy<RoomPlan>> Plans = new(StringComparer.Ordinal)

@@ -10,10 +10,8 @@ namespace BoxHeights.Tests.Planning;
 /// <summary>What a house gets by custom: places worked by hand from the ranch's drawing. Common practice, no source.</summary>
 public sealed class UsualBoxTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly RoomPlan Ranch = new RoughInPlanner(Rules).Plan(RanchHouse.Bare);
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 
     private static PlacedBox Of(string rule) => Ranch.Dwelling.FindBox(Assert.Single(Ranch.Reasons, one => one.RuleId == rule).Id)!;
 

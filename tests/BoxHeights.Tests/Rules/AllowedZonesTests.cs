@@ -81,6 +81,4 @@ public sealed class AllowedZonesTests
 
     /// <summary>Often right at an edge or a millimeter beside it.</summary>
     private static int Near(Random random, int[] edges, int most) => random.Next(2) == 0 ? random.Next(80, most - 80) : edges[random.Next(edges.Length)] + random.Next(-1, 2);
-
-    private static Distance Mm(int millimeters) => Distance.FromMillimeters(millimeters);
 }

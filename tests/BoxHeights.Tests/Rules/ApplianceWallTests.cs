@@ -46,6 +46,4 @@ public sealed class ApplianceWallTests
                 .WithFixtures(new[] { new Fixture("machine", new FixtureKind(fixture)).WithWall("north").WithLeft(In(40)).WithRight(In(64)) }),
         })).Findings.Count;
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Standards;
 using FsCheck;
 using FsCheck.Fluent;
@@ -11,7 +10,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Two faces are one wall whichever of them says so, and an opening goes through both.</summary>
 public sealed class BackFaceTests
 {
-    private static readonly LayoutEvaluator All = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice);
+    private static readonly LayoutEvaluator All = new(RuleSets.OfAHouse);
 
     // NFPA 72 keeps an alarm 36 in from the door of a bath with a tub or shower; here it is 12 in off, in the hall.
     [Theory]
@@ -163,6 +162,4 @@ public sealed class BackFaceTests
     }
 
     private static Distance Tick => Distance.FromTicks(1);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

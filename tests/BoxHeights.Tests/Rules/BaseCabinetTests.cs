@@ -41,6 +41,4 @@ public sealed class BaseCabinetTests
         Dwelling house = room.House();
         return house.WithRooms(house.Rooms.Select(one => one.WithWalls(one.Walls.Select(wall => wall.Id == "north" && cabinets ? wall.WithCoverings(new[] { cabinet }) : wall))));
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -131,8 +131,6 @@ public sealed class BehindDoorTests
 
     private static WallEnd End(string name) => name == "left" ? WallEnd.Left : WallEnd.Right;
 
-    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
-
     private static Opening Door() => new Opening("d", OpeningKind.Door, CaseFile.Inches("60"), CaseFile.Inches("92")).WithLeaf(CaseFile.Inches("30"));
 
     private static DeviceBox Switch(string id) => new DeviceBox(id, BoxPurpose.Switch).WithDevices(new[] { DeviceKind.Switch }).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));

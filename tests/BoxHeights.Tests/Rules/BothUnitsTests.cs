@@ -78,7 +78,7 @@ public sealed class BothUnitsTests
     public void Report_OfAMetricHouse_HasInchesOnlyAsideOrInNames(string mistake)
     {
         Planted planted = Enumerable.Range(1, 200).Select(seed => PlantedMistakes.Kinds[mistake](seed, 4 + (seed % 11))).First(one => one is not null)!;
-        Evaluation evaluation = new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice)
+        Evaluation evaluation = new LayoutEvaluator(RuleSets.OfAHouse)
             .Evaluate(planted.House.WithUnits(LengthUnits.Millimeters));
         Assert.NotEmpty(evaluation.Causes);
         Assert.DoesNotMatch(Feet, Aside.Replace(evaluation.ToText(), ""));

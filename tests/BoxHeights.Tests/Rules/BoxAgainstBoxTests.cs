@@ -257,10 +257,6 @@ public sealed class BoxAgainstBoxTests
 
     private static Distance Tick => Distance.FromTicks(1);
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
-    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
-
     private static DeviceBox[] Boxes(Spot[] spots, bool behind) => spots.Where(spot => spot.IsBehind == behind).Select(spot => Box(spot.Id, 0, 0)
         .WithSize(new BoxSize(Eighths(18), Eighths(30), Eighths(spot.Depth))).WithAt(Eighths(spot.At)).WithHeight(BoxHeight.ToCenter(Eighths(spot.Center), Datum.Subfloor))).ToArray();
 

@@ -44,6 +44,4 @@ public sealed class CasingSidewaysTests
         Assert.Equal((In(0.0625m), ChangeDirection.Right), (finding.LeastChange!.Value.Amount, finding.LeastChange.Value.Direction));
         Assert.Contains("off by 1/16 in to the right", finding.Message, StringComparison.Ordinal);
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

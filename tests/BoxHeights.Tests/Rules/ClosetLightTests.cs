@@ -121,6 +121,4 @@ public sealed class ClosetLightTests
     private static Evaluation Evaluate(Dwelling house) => new LayoutEvaluator(Rules).Evaluate(house);
 
     private static Distance Sixteenths(int sixteenths) => DwellingGen.Sixteenths(sixteenths);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

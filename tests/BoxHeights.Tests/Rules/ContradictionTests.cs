@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -181,6 +180,4 @@ public sealed class ContradictionTests
         Assert.Equal((LayoutFaultKind.Contradiction, subject), (fault.Kind, fault.Subject));
         Assert.Contains(expected, fault.Message, StringComparison.Ordinal);
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

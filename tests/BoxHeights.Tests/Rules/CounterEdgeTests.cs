@@ -152,8 +152,6 @@ public sealed class CounterEdgeTests
         }).Check(Tries.Always(100));
     }
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private static Counter Counter() => new Counter("c", CounterKind.Kitchen, In(0), In(144)).WithTop(Top).WithDepth(In(26)).WithKneeSpace(Distance.Zero).WithThickness(In(1.5m));
 
     private static OneBox Box(Distance center)

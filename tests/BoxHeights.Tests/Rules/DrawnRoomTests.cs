@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Planning;
 using FsCheck;
 using FsCheck.Fluent;
@@ -13,7 +12,7 @@ namespace BoxHeights.Tests.Rules;
 public sealed class DrawnRoomTests
 {
     private static readonly LayoutEvaluator Evaluator = new(
-        RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice,
+        RuleSets.OfAHouse,
         EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
 
     // Half a degree is the tolerance. What is found is the same to the word, since a room squared up is the same room.
@@ -132,6 +131,4 @@ public sealed class DrawnRoomTests
 
         return ([.. whole], [.. pieces]);
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Random dwellings, good ones and bad ones, and what is compared about them.</summary>
 internal static class DwellingGen
 {
-    public static RuleSet Rules { get; } = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
+    public static RuleSet Rules { get; } = RuleSets.OfAHouse + RuleSets.Ada2010;
 
     /// <summary>How the properties here make a length of so many sixteenths of an inch.</summary>
     public static Distance Sixteenths(int sixteenths) => Distance.FromTicks(sixteenths * 127_000L);

@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using System.Text.RegularExpressions;
 using BoxHeights.Rules;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -141,6 +140,4 @@ public sealed class FindingDataTests
         };
         return (box with { Box = box.Box.WithAt(In(at)) }).At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate();
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -128,10 +128,6 @@ public sealed class FinishEdgeTests
 
     private static Distance Tick => Distance.FromTicks(1);
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
-    private static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
-
     private static DeviceBox Box(string id, decimal at) =>
         new DeviceBox(id, BoxPurpose.Counter).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(In(at));
 

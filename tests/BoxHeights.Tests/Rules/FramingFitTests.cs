@@ -73,7 +73,7 @@ public sealed class FramingFitTests
     public void AssumedStuds_LeaveOutOnlyWhatHoldsFromBothEnds(int length, string method, int at, Verdict expected)
     {
         OneBox box = FramingSketch.Plain(method, at);
-        Assert.Equal(expected, (box with { Wall = wall => wall.WithLength(FramingSketch.Eighths(length)).WithStuds(new StudLayout().WithSpacing(FramingSketch.Eighths(128))) }).Verdict());
+        Assert.Equal(expected, (box with { Wall = wall => wall.WithLength(Eighths(length)).WithStuds(new StudLayout().WithSpacing(Eighths(128))) }).Verdict());
     }
 
     // The leaf slides in on the left: 30 in and 1 in of wall without a stud or a cavity; the king on that side stands beyond it.
@@ -83,12 +83,12 @@ public sealed class FramingFitTests
         OneBox box = FramingSketch.Plain("stud", 0) with
         {
             Rules = new RuleSet([Row.Row("framing-fit"), Filled.Row("in-cavity")]),
-            Wall = wall => wall.WithStuds(new StudLayout().WithFaces(new[] { FramingSketch.Eighths(64) }).WithKnown(StudKnowledge.Measured)).WithOpenings(new[]
+            Wall = wall => wall.WithStuds(new StudLayout().WithFaces(new[] { Eighths(64) }).WithKnown(StudKnowledge.Measured)).WithOpenings(new[]
             {
-                new Opening("pocket", OpeningKind.PocketDoor, FramingSketch.Eighths(640), FramingSketch.Eighths(880)).WithLeaf(FramingSketch.Eighths(240)).WithPocketOn(WallEnd.Left),
+                new Opening("pocket", OpeningKind.PocketDoor, Eighths(640), Eighths(880)).WithLeaf(Eighths(240)).WithPocketOn(WallEnd.Left),
             }),
         };
-        string[] FindingsAt(int at) => (box with { Box = box.Box.WithAt(FramingSketch.Eighths(at)) }).Evaluate().Findings.Select(finding => finding.RuleId).ToArray();
+        string[] FindingsAt(int at) => (box with { Box = box.Box.WithAt(Eighths(at)) }).Evaluate().Findings.Select(finding => finding.RuleId).ToArray();
 
         Assert.Equal(["in-cavity"], FindingsAt(600));
         Assert.Equal(["in-cavity"], FindingsAt(640 - 248 + 9));
@@ -106,9 +106,9 @@ public sealed class FramingFitTests
         OneBox box = FramingSketch.Plain("bar", 0) with
         {
             Rules = Filled,
-            Wall = wall => wall.WithOpenings(new[] { new Opening("pocket", OpeningKind.PocketDoor, FramingSketch.Eighths(392), FramingSketch.Eighths(880)).WithLeaf(FramingSketch.Eighths(240)).WithPocketOn(side) }),
+            Wall = wall => wall.WithOpenings(new[] { new Opening("pocket", OpeningKind.PocketDoor, Eighths(392), Eighths(880)).WithLeaf(Eighths(240)).WithPocketOn(side) }),
         };
-        string[] FindingsAt(int at) => (box with { Box = box.Box.WithAt(FramingSketch.Eighths(at)) }).Evaluate().Findings.Select(finding => finding.RuleId).ToArray();
+        string[] FindingsAt(int at) => (box with { Box = box.Box.WithAt(Eighths(at)) }).Evaluate().Findings.Select(finding => finding.RuleId).ToArray();
         int inside = side == WallEnd.Left ? -1 : 1;
         Assert.Equal(["in-cavity"], FindingsAt(doorway + (inside * 9)));
         Assert.Empty(FindingsAt(doorway - (inside * 9)));
@@ -124,14 +124,14 @@ public sealed class FramingFitTests
         OneBox box = FramingSketch.Plain("bar", 600) with
         {
             Rules = Filled,
-            Wall = wall => wall.WithNoCavity(new[] { new NoCavity(new NoCavityKind(kind), FramingSketch.Eighths(480), FramingSketch.Eighths(720)).WithBottom(Level.Parse("82-1/2 in above subfloor")).WithTop(Level.Parse("91-3/4 in above subfloor")) }),
+            Wall = wall => wall.WithNoCavity(new[] { new NoCavity(new NoCavityKind(kind), Eighths(480), Eighths(720)).WithBottom(Level.Parse("82-1/2 in above subfloor")).WithTop(Level.Parse("91-3/4 in above subfloor")) }),
         };
         BoxHeight touching = BoxHeight.Parse("82-1/2 in to top above subfloor");
         BoxHeight across = touching.WithValue(touching.Value + Distance.FromTicks(1));
         Assert.Equal(Verdict.Passes, box.At(touching).Verdict());
         Assert.Equal(Verdict.Fails, box.At(across).Verdict());
-        Assert.Equal(Verdict.Passes, (box with { Box = box.Box.WithAt(FramingSketch.Eighths(471)) }).At(across).Verdict());
-        Assert.Equal(Verdict.Fails, (box with { Box = box.Box.WithAt(FramingSketch.Eighths(471) + Distance.FromTicks(1)) }).At(across).Verdict());
+        Assert.Equal(Verdict.Passes, (box with { Box = box.Box.WithAt(Eighths(471)) }).At(across).Verdict());
+        Assert.Equal(Verdict.Fails, (box with { Box = box.Box.WithAt(Eighths(471) + Distance.FromTicks(1)) }).At(across).Verdict());
         Assert.Null((box with { Box = box.Box.WithMounting(new Mounting(MountingMethod.Surface)) }).At(across).Check());
     }
 
@@ -166,7 +166,7 @@ public sealed class FramingFitTests
     public void Post_HasSidesToNailTo()
     {
         OneBox box = FramingSketch.Plain("stud", 600 + 9);
-        OneBox posted = box with { Wall = wall => FramingSketch.Studded(wall).WithNoCavity(new[] { new NoCavity(NoCavityKind.Post, FramingSketch.Eighths(572), FramingSketch.Eighths(600)) }) };
+        OneBox posted = box with { Wall = wall => FramingSketch.Studded(wall).WithNoCavity(new[] { new NoCavity(NoCavityKind.Post, Eighths(572), Eighths(600)) }) };
         Assert.Equal((Verdict.Fails, Verdict.Passes), (box.Verdict(), posted.Verdict()));
     }
 
@@ -186,9 +186,9 @@ public sealed class FramingFitTests
         OneBox blocked = FramingSketch.Plain("bar", 518 + 9);
         blocked = blocked with { Box = blocked.Box.WithSize(null).WithMounting(new Mounting(MountingMethod.Blocking)) };
         Assert.Equal(Verdict.Passes, blocked.Verdict());
-        OneBox posted = blocked with { Rules = Filled, Wall = wall => wall.WithNoCavity(new[] { new NoCavity(NoCavityKind.Post, FramingSketch.Eighths(490), FramingSketch.Eighths(518)) }) };
+        OneBox posted = blocked with { Rules = Filled, Wall = wall => wall.WithNoCavity(new[] { new NoCavity(NoCavityKind.Post, Eighths(490), Eighths(518)) }) };
         Assert.Equal(Verdict.Passes, posted.Verdict());
-        Assert.Equal(Verdict.Fails, (posted with { Box = posted.Box.WithAt(FramingSketch.Eighths(525)) }).Verdict());
+        Assert.Equal(Verdict.Fails, (posted with { Box = posted.Box.WithAt(Eighths(525)) }).Verdict());
     }
 
     /// <summary>The second road: every piece as a rectangle in whole eighths of an inch, put there by the trade's words, and the box as another.</summary>

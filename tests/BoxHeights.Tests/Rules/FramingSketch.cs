@@ -45,8 +45,6 @@ internal sealed record FramingSketch(int Length, int Spacing, bool FromRight, in
             part, part + random.Next(10, 60), random.Next(2) == 0, new[] { "stud", "stud", "bar", "bar", "cut-in" }[random.Next(5)], wide, at, random.Next(20, 700), open, (least, least + random.Next(0, 70)));
     }));
 
-    public static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
-
     public static Wall Studded(Wall wall) => wall.WithStuds(new StudLayout().WithSpacing(Eighths(128)).WithKnown(StudKnowledge.Measured));
 
     /// <summary>A box 2-1/4 by 3-3/4 in among studs 16 in on center.</summary>

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -98,6 +97,4 @@ public sealed class GarageBayTests
     };
 
     private static DeviceBox Box(string id, string at) => SquareRoom.Box("duplex-receptacle", "garage", In(at), In("48")).WithId(id);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -85,6 +85,4 @@ public sealed class HeaderTests
         return new Dwelling("House").WithStoreys(new[] { new Storey("first") })
             .WithRooms(new[] { new Room("hall", RoomKind.Hall, "first").WithWalls(new[] { change is null ? wall : change(wall) }) });
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

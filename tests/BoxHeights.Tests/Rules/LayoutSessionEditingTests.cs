@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using FsCheck;
 using FsCheck.Fluent;
 using Xunit;
@@ -137,8 +136,6 @@ public sealed class LayoutSessionEditingTests
                 return session.Add(address, fresh);
         }
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 
     private static Dwelling House()
     {

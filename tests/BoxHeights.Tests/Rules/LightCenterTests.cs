@@ -76,6 +76,4 @@ public sealed class LightCenterTests
         .WithOverhead(lights.Select((at, i) => new DeviceBox("C" + i, BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithPlan(at)).ToArray()));
 
     private static Dwelling House(Room room) => new Dwelling("House").WithStoreys(new[] { new Storey("first") }).WithRooms(new[] { room });
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

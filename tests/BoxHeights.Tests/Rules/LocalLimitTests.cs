@@ -164,6 +164,4 @@ public sealed class LocalLimitTests
             .WithWalls(new[] { north, new Wall("east", Mm(3000)), new Wall("south", Mm(Wide)), new Wall("west", Mm(3000)) }).WithOverhead(overhead);
         return new LayoutEvaluator(new RuleSet([row])).Evaluate(new Dwelling("case").WithStoreys(new[] { storey ?? SquareRoom.Storey }).WithRooms(new[] { room }));
     }
-
-    private static Distance Mm(int millimeters) => Distance.FromMillimeters(millimeters);
 }

@@ -137,8 +137,6 @@ public sealed class MendedVerdictTests
             .WithNoLower(BoxHeight.Parse("52 in to top above subfloor")).WithNoHigher(BoxHeight.Parse("44 in to top above subfloor")),
     })));
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private static DeviceBox Box(string id, params DeviceKind[] devices) => new DeviceBox(id, BoxPurpose.General).WithDevices(devices)
         .WithAt(In(60)).WithHeight(BoxHeight.ToTop(In(16), Datum.Subfloor));
 

@@ -9,22 +9,10 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Remedies carried out together leave nothing that could be mended, in whatever order, and go about it as a foreman would.</summary>
 public sealed class MendingTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
     private static readonly LayoutEvaluator Evaluator = new(Rules);
 
-    public static TheoryData<string> Mistakes
-    {
-        get
-        {
-            TheoryData<string> names = [];
-            foreach (string name in PlantedMistakes.Kinds.Keys)
-            {
-                names.Add(name);
-            }
-
-            return names;
-        }
-    }
+    public static TheoryData<string> Mistakes() => new(PlantedMistakes.Kinds.Keys);
 
     [Theory]
     [MemberData(nameof(Mistakes))]

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -91,6 +90,4 @@ public sealed class NamedThingTests
             Room("three", "four/wall", Box("A2", "60")), Room("four", null, Box("B2", "84")),
         });
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -13,7 +13,7 @@ public sealed class NoBoundTextTests
     {
         RuleSet[] all =
         [
-            RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice, RuleSets.Ada2010, RuleSets.TypeA2009,
+            RuleSets.OfAHouse, RuleSets.Ada2010, RuleSets.TypeA2009,
             RuleSets.TypeB2009, RuleSets.FairHousing, RuleSets.California, RuleSets.CanadaDwelling, RuleSets.CanadaBarrierFree, RuleSets.OntarioBarrierFree,
         ];
         Assert.All(all, set => Assert.DoesNotContain(Largest, set.Describe(), StringComparison.Ordinal));
@@ -47,6 +47,4 @@ public sealed class NoBoundTextTests
         Assert.Equal("15 in to 48 in", new DistanceRange(In(15), In(48)).ToString());
         Assert.Equal("at most 10 in or at least 20 in", (DistanceSet.AtMost(In(10)) | DistanceSet.AtLeast(In(20))).ToString());
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

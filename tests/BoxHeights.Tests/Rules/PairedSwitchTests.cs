@@ -109,6 +109,4 @@ public sealed class PairedSwitchTests
         Kind = RoomKind.Hall,
         North = [.. devices.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select((device, i) => SquareRoom.Box(device, "switch", In("" + (20 + (10 * i))), In("46")).WithId("s" + i))],
     }.House(new Room("other", RoomKind.Bedroom, "ground"));
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

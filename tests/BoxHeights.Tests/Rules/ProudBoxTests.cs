@@ -47,6 +47,4 @@ public sealed class ProudBoxTests
             .WithStoreys(new[] { new Storey("first").WithBoards(new BoardLayout().WithThickness(In(0.5m))) })
             .WithRooms(new[] { new Room("hall", RoomKind.Hall, "first").WithWalls(new[] { wall }) }));
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

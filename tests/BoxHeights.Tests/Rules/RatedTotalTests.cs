@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using Fractions;
 using FsCheck;
 using FsCheck.Fluent;
@@ -173,6 +172,4 @@ public sealed class RatedTotalTests
     }
 
     private static Distance Inches(int inches) => Distance.FromInches(inches);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

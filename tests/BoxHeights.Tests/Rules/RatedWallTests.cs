@@ -1,7 +1,6 @@
 using System;
 using System.Linq;
 using BoxHeights.Rules;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -15,8 +14,6 @@ public sealed class RatedWallTests
     private static RuleSet Separation => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-separation");
     private static RuleSet Opening => OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "rated-opening");
     private static readonly Distance Tick = Distance.FromTicks(1);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 
     private static DeviceBox Box(string id, Distance at) => new DeviceBox(id, BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(at)
         .WithSize(new BoxSize(In("2"), In("4"))).WithHeight(BoxHeight.Parse("16 in to top above subfloor")).WithFireProtection(FireProtection.None);

@@ -1,5 +1,4 @@
 using System.Linq;
-using BoxHeights.Tests.Cases;
 
 namespace BoxHeights.Tests.Rules;
 
@@ -56,6 +55,4 @@ internal static class RequiredOutletSketch
     public static DeviceBox Receptacle(Distance at, string center) => SquareRoom.Box("gfci-receptacle", "bath", at, In(center));
 
     public static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesOutlets(edition), rule)).Evaluate(house);
-
-    public static Distance In(string inches) => CaseFile.Inches(inches);
 }

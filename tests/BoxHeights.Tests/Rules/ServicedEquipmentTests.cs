@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -97,6 +96,4 @@ public sealed class ServicedEquipmentTests
 
     private static Room WithReceptacle(RoomKind kind, string storey) =>
         new SquareRoom { Kind = kind, North = [Receptacle.WithId("far").WithAt(In("60"))] }.Build().WithId("other").WithStorey(storey);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

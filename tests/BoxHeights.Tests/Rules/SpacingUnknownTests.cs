@@ -86,7 +86,7 @@ public sealed class SpacingUnknownTests
             new DeviceBox("b" + ++ids, BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithAt(CaseFile.Inches(at)).WithHeight(BoxHeight.Parse(height)),
         })).ToArray());
         Dwelling house = new Dwelling("case").WithStoreys(new[] { new Storey("ground") }).WithRooms(new[] { Of("done", "60"), Of("bare", "") });
-        LayoutEvaluator evaluator = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+        LayoutEvaluator evaluator = new(RuleSets.OfAHouse, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
         Finding lacking = Assert.Single(evaluator.Evaluate(house).Findings, finding => finding.RuleId == "wall-outlets");
         AddBox cure = Assert.IsType<AddBox>(Assert.Single(lacking.Remedies));
         Assert.All(cure.Placed, placed => Assert.Equal(BoxHeight.Parse(height), placed.Box.Height));

@@ -219,7 +219,7 @@ public sealed class StairRuleTests
         LayoutEvaluator evaluator = new(new RuleSet([RuleSets.RoughInPractice.Row("stair-path-lights")!]));
         foreach (bool mirrored in EitherWay)
         {
-            Dwelling house = Lit(StairGeometryTests.Eighths(n[0]), StairGeometryTests.Eighths(n[1] / 6), mirrored);
+            Dwelling house = Lit(Eighths(n[0]), Eighths(n[1] / 6), mirrored);
             foreach (Finding finding in evaluator.Evaluate(house).Findings)
             {
                 MoveBoxes move = Assert.IsType<MoveBoxes>(Assert.Single(finding.Remedies));
@@ -256,8 +256,8 @@ public sealed class StairRuleTests
     public void PathLights_Mirrored_AreFoundAlike() => Prop.ForAll(Arb.From(Gen.Choose(-24, 24).ArrayOf(2)), n =>
     {
         // In eighths: 1 in along and 1/4 in of height, those of the others, are allowed.
-        Distance across = StairGeometryTests.Eighths(n[0]);
-        Distance up = StairGeometryTests.Eighths(n[1] / 6);
+        Distance across = Eighths(n[0]);
+        Distance up = Eighths(n[1] / 6);
         bool off = System.Math.Abs(n[0]) > 8 || System.Math.Abs(n[1] / 6) > 2;
         return Lights(across, up).SequenceEqual(off ? ["L5"] : []) && Lights(across, up, mirrored: true).SequenceEqual(off ? ["L5"] : []);
     }).Check(Tries.Always(100));

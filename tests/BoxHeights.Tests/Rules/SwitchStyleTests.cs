@@ -76,8 +76,6 @@ public sealed class SwitchStyleTests
         Assert.Equal(14, DeviceKind.Known.Count(kind => kind.IsSwitch));
     }
 
-    private static Distance In(string inches) => Cases.CaseFile.Inches(inches);
-
     private static Check Reach(Distance center, params DeviceKind[] devices) => Box(center, devices).Check()!.Value;
 
     private static OneBox Box(Distance center, params DeviceKind[] devices)

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -9,8 +8,6 @@ namespace BoxHeights.Tests.Rules;
 public sealed class ThingDatumTests
 {
     private static readonly RuleSet Reach = OneBox.Only(RuleSets.Ada2010, "ada-reach");
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 
     /// <summary>The center's height above the subfloor, read off the margin to the 48 in side-reach limit: the operable half of a duplex is 1.31 in.</summary>
     private static Distance? CenterOf(OneBox box) => (box with { Rules = Reach }).Check() is { Verdict: not Verdict.Unknown } check

@@ -1,6 +1,5 @@
 using System.Linq;
 using BoxHeights.Rules;
-using BoxHeights.Tests.Cases;
 using Xunit;
 
 namespace BoxHeights.Tests.Rules;
@@ -73,8 +72,6 @@ public class UnstatedTests
             return evaluator.Evaluate(house).Findings.SelectMany(finding => finding.Stretches).Select(stretch => stretch.ToString()).ToArray();
         }
     }
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 
     private static Verdict Of(Rule row, SquareRoom room)
     {

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Standards;
 using FsCheck;
 using FsCheck.Fluent;
@@ -12,7 +11,7 @@ namespace BoxHeights.Tests.Rules;
 /// <summary>Nothing is asked of what is no part of the work, and what is new is held against it.</summary>
 public sealed class UntouchedTests
 {
-    private static readonly LayoutEvaluator All = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice);
+    private static readonly LayoutEvaluator All = new(RuleSets.OfAHouse);
 
     [Fact]
     public void Room_Untouched_IsAskedForNothingAndSaysSo()
@@ -152,6 +151,4 @@ public sealed class UntouchedTests
     }
 
     private static Distance Tick => Distance.FromTicks(1);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -219,6 +219,4 @@ public sealed class ZoneCaseTests
         Evaluate(edition, rule, house).Findings switch { { Count: 0 } => "passes", { } found => found[0].Verdict == Verdict.Fails ? "fails" : "unknown" };
 
     private static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(edition), rule)).Evaluate(house);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -54,6 +54,4 @@ public sealed class AddedBoxCaseTests
 
     private static Dwelling Outside(Func<OutsideFace, OutsideFace> change) => new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(In("36")) })
         .WithOutside(new[] { change(new OutsideFace("front").WithWalls(new[] { new Wall("face", In("300")).WithBoxes(new[] { Other }) })) });
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

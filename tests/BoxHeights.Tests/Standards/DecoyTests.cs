@@ -1,5 +1,4 @@
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using Xunit;
 
@@ -185,6 +184,4 @@ public sealed class DecoyTests
     }
 
     private static LayoutEvaluator Evaluator(NecEdition edition) => new(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -98,6 +98,4 @@ internal sealed class DoorDraft
             : kind == OpeningKind.Cased ? opening
             : opening.WithLeaf(In(30)).WithHinge(away).WithSwing(Swing);
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

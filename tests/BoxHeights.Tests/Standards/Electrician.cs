@@ -258,7 +258,5 @@ internal sealed class Electrician
         return new(at, Distance.FromTicks(width.Ticks / 2), Distance.FromTicks(plate.Ticks / 2), storey.Up(box.Height!.Value), depth);
     }
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private readonly record struct Nailing(Distance At, (Distance Left, Distance Right) Piece, StudSide Side);
 }

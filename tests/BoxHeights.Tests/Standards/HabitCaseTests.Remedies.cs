@@ -106,6 +106,4 @@ public sealed partial class HabitCaseTests
         (box with { Rules = OneBox.Only(RuleSets.RoughInPractice, row) }).Evaluate().Findings.SingleOrDefault()?.Severity.ToString() ?? "silent";
 
     private static string YesNo(bool holds) => holds ? "yes" : "no";
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -44,8 +44,6 @@ internal static partial class InventedCountry
 
     private static DeviceBox SocketBox => new DeviceBox("socket", BoxPurpose.General).WithDevices(new[] { Socket });
 
-    public static Distance Mm(int millimeters) => Distance.FromMillimeters(millimeters);
-
     private static DeviceBox Box(string id, BoxPurpose purpose, DeviceKind device, int at, int height) =>
         new DeviceBox(id, purpose).WithDevices(new[] { device }).WithAt(Mm(at)).WithHeight(BoxHeight.ToCenter(Mm(height), Datum.FinishedFloor));
 

@@ -13,19 +13,7 @@ public sealed class OrdinaryHousesTests
     private static readonly LayoutEvaluator[] Boxes = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.RoughInPractice)).ToArray();
     private static readonly LayoutEvaluator[] Whole = Editions.Select(edition => new LayoutEvaluator(RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition) + RuleSets.RoughInPractice)).ToArray();
 
-    public static TheoryData<string> Mistakes
-    {
-        get
-        {
-            TheoryData<string> names = [];
-            foreach (string name in PlantedMistakes.Kinds.Keys)
-            {
-                names.Add(name);
-            }
-
-            return names;
-        }
-    }
+    public static TheoryData<string> Mistakes() => new(PlantedMistakes.Kinds.Keys);
 
     // The editions differ in few rows: each house is judged by the oldest or the one after it, and by one of the newer two.
     [Fact]

@@ -223,6 +223,4 @@ internal sealed partial class OrdinaryRooms(StoreyDraft storey)
 
         return wall;
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -144,6 +144,4 @@ public sealed class PlantedFaults
     }
 
     private static Dwelling Put(Dwelling house, Room room, Room changed) => house.WithRooms(house.Rooms.Select(one => one.Id == room.Id ? changed : one));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -288,7 +288,5 @@ internal static partial class PlantedMistakes
         house.Rooms.SelectMany(room => room.Walls.SelectMany(wall => wall.Boxes.Select(box => new BoxAt(room, wall, box))))
             .Concat(house.Outside.SelectMany(face => face.Walls.SelectMany(wall => wall.Boxes.Select(box => new BoxAt(null, wall, box))))).Where(which).ToList();
 
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
-
     private sealed record BoxAt(Room? Room, Wall? Wall, DeviceBox Box);
 }

@@ -123,6 +123,4 @@ public sealed class PracticePlaceTests
     }
 
     private static Verdict At(OneBox box, Distance along) => (box with { Box = box.Box.WithAt(along) }).Verdict();
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

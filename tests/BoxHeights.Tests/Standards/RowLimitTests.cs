@@ -191,6 +191,4 @@ public sealed class RowLimitTests
         "finished ceiling" => Datum.FinishedCeiling,
         _ => Datum.FinishedFloor,
     };
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

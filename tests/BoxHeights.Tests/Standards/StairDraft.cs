@@ -71,6 +71,4 @@ internal sealed class StairDraft(StoreyDraft storey, string room, Distance rise)
 
         return [];
     }
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

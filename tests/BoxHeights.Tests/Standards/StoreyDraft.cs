@@ -239,6 +239,4 @@ internal sealed class StoreyDraft
     };
 
     private static FloorBuildup Floor(decimal from, decimal to) => FloorBuildup.Of(new FloorLayer("floor", new DistanceRange(In(from), In(to))));
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

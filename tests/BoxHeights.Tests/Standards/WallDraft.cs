@@ -237,6 +237,4 @@ internal sealed class WallDraft(string id, StoreyDraft storey)
     private static readonly BoxPurpose[] Served = [BoxPurpose.General, BoxPurpose.Bedside, BoxPurpose.EndTable, BoxPurpose.Sofa, BoxPurpose.Office];
 
     private static decimal Inches(Distance distance) => distance.Ticks / 2_032_000m;
-
-    private static Distance In(decimal inches) => Distance.FromInches(inches);
 }

@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using BoxHeights.Rules;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using FsCheck;
 using FsCheck.Fluent;
@@ -16,8 +15,6 @@ public sealed class AllowedPlacesTests
     private static readonly LayoutEvaluator Evaluator = new(DwellingGen.Rules);
 
     private static readonly BoxSize OneGang = new(In("2-1/4"), In("3-3/4"));
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 
     [Fact]
     public void AllowedAt_BoxesOfRandomWalls_AgreesWithSettingThemThere() => Prop.ForAll(DwellingGen.Seeds, seed =>

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using BoxHeights.Tests.Standards;
 using FsCheck;
@@ -303,6 +302,4 @@ public sealed class WallViewTests
         .WithCeiling(new Ceiling().WithFraming(In("97-1/8")).WithBoard(In("5/8")));
 
     private static WallView Evaluate(OneBox box) => box.Evaluate().Wall(OneBox.WallAddress);
-
-    private static Distance In(string inches) => CaseFile.Inches(inches);
 }

@@ -14,7 +14,7 @@ namespace BoxHeights.Tests.Wordings;
 public class GermanTests
 {
     private static readonly Dictionary<string, string> Catalog = JsonSerializer.Deserialize<Dictionary<string, string>>(Repository.Read("tests", "BoxHeights.Tests", "Cases", "german.json"))!;
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse;
 
     public static TheoryData<string> Kinds => new(PlantedMistakes.Kinds.Keys);
 

@@ -9,7 +9,7 @@ namespace BoxHeights.Tests.Wordings;
 /// <summary>Whatever is found, offered or left unjudged can be said in another language: no English is glued together behind a catalog's back.</summary>
 public class OtherLanguageTests
 {
-    private static readonly RuleSet Rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
+    private static readonly RuleSet Rules = RuleSets.OfAHouse + RuleSets.Ada2010;
 
     private static readonly Regex Measure = new(@"\d (in|ft|mm|in3|cm3)\b");
     private static readonly Regex Name = new("^[a-z][A-Za-z]*$");
