@@ -75,10 +75,7 @@ public readonly partial struct Items<T> : IReadOnlyList<T>, IEquatable<Items<T>>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
     public Items<TOut> Select<TOut>(Func<T, TOut> change)
     {
-        if (change is null)
-        {
-            throw new ArgumentNullException(nameof(change));
-        }
+        Guard.NotNull(change, nameof(change));
 
         TOut[] changed = new TOut[Count];
         for (int i = 0; i < changed.Length; i++)

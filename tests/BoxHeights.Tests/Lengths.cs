@@ -11,7 +11,7 @@ internal static class Lengths
     /// <summary>Inches as a case writes them: "47-3/4".</summary>
     public static Distance In(string inches) => CaseFile.Inches(inches);
 
-    public static Distance Eighths(int eighths) => Distance.FromInches(0, eighths, 8);
+    public static Distance Eighths(int eighths) => Distance.FromInches(eighths / 8m);
 
     public static Distance Mm(decimal millimeters) => Distance.FromMillimeters(millimeters);
 }

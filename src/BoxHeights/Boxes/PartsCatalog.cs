@@ -113,32 +113,32 @@ public sealed class PartsCatalog
     /// <summary>This catalog with a box row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(BoxPart row) => Like(boxes.With(NotNull(row)), plates, devices, volumes, kinds);
+    public PartsCatalog With(BoxPart row) => Like(boxes.With(Guard.NotNull(row, nameof(row))), plates, devices, volumes, kinds);
 
     /// <summary>This catalog with a plate row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(PlatePart row) => Like(boxes, plates.With(NotNull(row)), devices, volumes, kinds);
+    public PartsCatalog With(PlatePart row) => Like(boxes, plates.With(Guard.NotNull(row, nameof(row))), devices, volumes, kinds);
 
     /// <summary>This catalog with a device row replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(DevicePart row) => Like(boxes, plates, devices.With(NotNull(row)), volumes, kinds);
+    public PartsCatalog With(DevicePart row) => Like(boxes, plates, devices.With(Guard.NotNull(row, nameof(row))), volumes, kinds);
 
     /// <summary>This catalog with a row of volumes replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(VolumesPart row) => Like(boxes, plates, devices, volumes.With(NotNull(row)), kinds);
+    public PartsCatalog With(VolumesPart row) => Like(boxes, plates, devices, volumes.With(Guard.NotNull(row, nameof(row))), kinds);
 
     /// <summary>This catalog with a row of how a kind of box is built replaced or added.</summary>
     /// <param name="row">The row.</param>
     /// <exception cref="ArgumentNullException"><paramref name="row"/> is null.</exception>
-    public PartsCatalog With(KindPart row) => Like(boxes, plates, devices, volumes, kinds.With(NotNull(row)));
+    public PartsCatalog With(KindPart row) => Like(boxes, plates, devices, volumes, kinds.With(Guard.NotNull(row, nameof(row))));
 
     /// <summary>This catalog with other usual measures.</summary>
     /// <param name="measures">The measures.</param>
     /// <exception cref="ArgumentNullException"><paramref name="measures"/> is null.</exception>
-    public PartsCatalog With(UsualMeasures measures) => Like(boxes, plates, devices, volumes, kinds, NotNull(measures));
+    public PartsCatalog With(UsualMeasures measures) => Like(boxes, plates, devices, volumes, kinds, Guard.NotNull(measures, nameof(measures)));
 
     /// <summary>Finds the size of a box.</summary>
     /// <param name="kind">The kind of box.</param>
@@ -179,9 +179,6 @@ public sealed class PartsCatalog
 
     private PartsCatalog Like(PartTable<BoxPart> boxes, PartTable<PlatePart> plates, PartTable<DevicePart> devices, PartTable<VolumesPart> volumes, PartTable<KindPart> kinds, UsualMeasures? measures = null) =>
         new(boxes, plates, devices, volumes, kinds, measures ?? UsualMeasures) { UsualBox = UsualBox, UsualPlate = UsualPlate, GangPitch = GangPitch };
-
-    private static T NotNull<T>(T row)
-        where T : class => row ?? throw new ArgumentNullException(nameof(row));
 
     private static ArgumentException NoSuch(string what, string kind, int gangs, string name) =>
         new("The catalog has no " + what + " \"" + kind + "\" of " + gangs.ToString(CultureInfo.InvariantCulture) + " gangs.", name);

@@ -49,10 +49,7 @@ public sealed partial class HungBoards
     /// <summary>The same where sheets and what is left under them measure otherwise.</summary>
     internal static HungBoards Under(BoardLayout layout, DistanceRange? boardWall, UsualMeasures usual)
     {
-        if (layout is null)
-        {
-            throw new ArgumentNullException(nameof(layout));
-        }
+        Guard.NotNull(layout, nameof(layout));
 
         return layout.Hung == BoardDirection.Vertical ? new(layout, Items<DistanceRange>.None, boardWall) : Across(layout, boardWall, usual, fillsUp: true);
     }
@@ -111,10 +108,7 @@ public sealed partial class HungBoards
     /// <exception cref="ArgumentNullException"><paramref name="ceiling"/> is null.</exception>
     public static bool TryBoardWall(Ceiling ceiling, out DistanceRange boardWall)
     {
-        if (ceiling is null)
-        {
-            throw new ArgumentNullException(nameof(ceiling));
-        }
+        Guard.NotNull(ceiling, nameof(ceiling));
 
         boardWall = default;
         if (ceiling.Framing is not { } framing || ceiling.Board is not { } board)

@@ -57,10 +57,7 @@ public sealed class StudPositions
     /// <exception cref="ArgumentException">The wall would have more than 10,000 studs.</exception>
     public static StudPositions Along(StudLayout layout, Distance wallLength)
     {
-        if (layout is null)
-        {
-            throw new ArgumentNullException(nameof(layout));
-        }
+        Guard.NotNull(layout, nameof(layout));
 
         long count = CountOf(layout, wallLength);
         if (count > Most)

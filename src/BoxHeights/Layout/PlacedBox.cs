@@ -76,10 +76,7 @@ public static class DwellingBoxes
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
     public static Dwelling WithBox(this Dwelling dwelling, PlacedBox placed)
     {
-        if (placed is null)
-        {
-            throw new ArgumentNullException(nameof(placed));
-        }
+        Guard.NotNull(placed, nameof(placed));
 
         bool done = false;
         Dwelling changed = Map(dwelling, (address, boxes) =>
@@ -161,10 +158,7 @@ public static class DwellingBoxes
 
     private static Dwelling Map(Dwelling dwelling, Func<string, Items<DeviceBox>, Items<DeviceBox>> change)
     {
-        if (dwelling is null)
-        {
-            throw new ArgumentNullException(nameof(dwelling));
-        }
+        Guard.NotNull(dwelling, nameof(dwelling));
 
         Items<Wall> Walls(string owner, Items<Wall> walls) => walls.Select(wall => wall.WithBoxes(change(SurfaceAddress.Of(owner, wall.Id), wall.Boxes)));
         return dwelling with

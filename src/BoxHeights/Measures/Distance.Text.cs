@@ -19,14 +19,14 @@ public readonly partial record struct Distance
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     /// <exception cref="FormatException">The text is not a distance; the message says at which character (counted from 0) and why; of a value between two ticks it names one near by.</exception>
     public static Distance Parse(string text) =>
-        DistanceText.TryReadAll(NotNull(text), false, out Distance value, out TextCursor cursor) ? value : throw DistanceText.ToException(text, cursor);
+        DistanceText.TryReadAll(Guard.NotNull(text, nameof(text)), false, out Distance value, out TextCursor cursor) ? value : throw DistanceText.ToException(text, cursor);
 
     /// <summary>Reads a distance like <see cref="Parse(string)"/>, and takes the nearest tick (half to even) where the text is between two: 1/3 in, 0.33333333 m.</summary>
     /// <param name="text">The text; blanks around it don't matter.</param>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     /// <exception cref="FormatException">The text is not a distance; the message says at which character (counted from 0) and why.</exception>
     public static Distance ParseRounded(string text) =>
-        DistanceText.TryReadAll(NotNull(text), true, out Distance value, out TextCursor cursor) ? value : throw cursor.ToException(DistanceText.What);
+        DistanceText.TryReadAll(Guard.NotNull(text, nameof(text)), true, out Distance value, out TextCursor cursor) ? value : throw cursor.ToException(DistanceText.What);
 
     /// <summary>Reads a distance like <see cref="Parse(string)"/>, without exceptions.</summary>
     /// <param name="text">The text, or null, which is no distance.</param>
@@ -60,6 +60,4 @@ public readonly partial record struct Distance
         DistanceText.Write(ref buffer, ticks, DistanceText.ReadFormat(format ?? ""));
         return buffer.ToString();
     }
-
-    private static string NotNull(string? text) => text ?? throw new ArgumentNullException(nameof(text));
 }

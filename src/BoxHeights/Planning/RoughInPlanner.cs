@@ -52,10 +52,7 @@ public sealed partial class RoughInPlanner
     /// <exception cref="OperationCanceledException">It was ended.</exception>
     public RoomPlan Plan(Dwelling dwelling, string room, CancellationToken cancellationToken)
     {
-        if (dwelling is null)
-        {
-            throw new ArgumentNullException(nameof(dwelling));
-        }
+        Guard.NotNull(dwelling, nameof(dwelling));
 
         RoughInDraft draft = Draft(dwelling, cancellationToken);
         draft.Rooms([Find(draft.Described, room ?? throw new ArgumentNullException(nameof(room)))], false);

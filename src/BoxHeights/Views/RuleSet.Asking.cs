@@ -35,7 +35,7 @@ public sealed partial class RuleSet
     {
         Wall wall = new("wall", over is null ? AskedWall : Distance.Max(AskedWall, over.Right));
         Distance along = over is null ? AskedWall.Split(2)[0] : over.Left + (over.Right - over.Left).Split(2)[0];
-        return Asked(id, over is null ? wall : wall.WithCounters(new[] { over }), floor, storey, evaluation => evaluation.AllowedAt(new PlacedBox("room/wall", NotNull(box)), along));
+        return Asked(id, over is null ? wall : wall.WithCounters(new[] { over }), floor, storey, evaluation => evaluation.AllowedAt(new PlacedBox("room/wall", Guard.NotNull(box, nameof(box))), along));
     }
 
     /// <summary>The places along a wall that a row allows a box at its height.</summary>
@@ -49,7 +49,7 @@ public sealed partial class RuleSet
     /// <exception cref="ArgumentException">There is no such row, or it is about several boxes or a whole room; or the box has no height.</exception>
     public RuleAllows AllowedAlong(string id, DeviceBox box, Wall wall, FloorBuildup? floor = null, Storey? storey = null)
     {
-        BoxHeight height = NotNull(box).Height ?? throw new ArgumentException("Where along a wall depends on the height, and the box has none.", nameof(box));
+        BoxHeight height = Guard.NotNull(box, nameof(box)).Height ?? throw new ArgumentException("Where along a wall depends on the height, and the box has none.", nameof(box));
         Wall asked = wall ?? throw new ArgumentNullException(nameof(wall));
         return Asked(id, asked, floor, storey, evaluation => evaluation.AllowedAlong(new PlacedBox("room/" + asked.Id, box), height));
     }
@@ -74,6 +74,4 @@ public sealed partial class RuleSet
     }
 
     private static bool Kitchen(Wall wall) => wall.Counters.Exists(counter => counter.Kind == CounterKind.Kitchen);
-
-    private static DeviceBox NotNull(DeviceBox box) => box ?? throw new ArgumentNullException(nameof(box));
 }

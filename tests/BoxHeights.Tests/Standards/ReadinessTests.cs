@@ -80,7 +80,7 @@ public sealed class ReadinessTests
         ("Wordings/", "how finely is printed"), ("Interop/", "units"), ("Pictures/", "paper"),
         ("Rules/Engine/SettledOptions.cs", "options that the units settle"), ("Planning/StairLightOptions.cs", "options"),
         ("Layout/DrawingTolerance.cs", "how far drawings are off anywhere"), ("Resolving/Resolver.Plan.cs", "how finely a fault is printed"),
-        ("Resolving/ResolvedBox.cs", "larger than any house"), ("Planning/RoughInDraft.cs", "longer than any wall"), ("Rules/Forms/Things/RoomAnchor.cs", "further than any row reaches"),
+        ("Resolving/ResolvedBox.cs", "larger than any house"), ("Planning/RoughInDraft.Rooms.cs", "longer than any wall"), ("Rules/Forms/Things/RoomAnchor.cs", "further than any row reaches"),
         ("Rules/Forms/Clearances/WallTop.cs", "into what pieces a slope is cut"), ("Views/RuleSet.Asking.cs", "a wall for a question"), ("Planning/RunBoxes.cs", "whether a length is in whole feet"),
     ];
 

@@ -59,7 +59,7 @@ public sealed class BoxFill
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Volume? SmallestFor(DeviceBox box, FillCounting counting, PartsCatalog catalog)
     {
-        Volume needed = Most(box, counting, NotNull(catalog, nameof(catalog))).Total - (box.Extension ?? Volume.Zero);
+        Volume needed = Most(box, counting, Guard.NotNull(catalog, nameof(catalog))).Total - (box.Extension ?? Volume.Zero);
         foreach (Volume volume in catalog.StandardVolumes(ResolvedBox.KindOf(box, catalog), ResolvedBox.GangsOf(box)))
         {
             if (volume >= needed)
@@ -86,7 +86,7 @@ public sealed class BoxFill
             throw new ArgumentException("Room is counted in cables of a type.", nameof(cable));
         }
 
-        if (ResolvedBox.VolumeOf(NotNull(box, nameof(box)), NotNull(catalog, nameof(catalog))) is not { } room)
+        if (ResolvedBox.VolumeOf(Guard.NotNull(box, nameof(box)), Guard.NotNull(catalog, nameof(catalog))) is not { } room)
         {
             return null;
         }
@@ -128,8 +128,8 @@ public sealed class BoxFill
     /// <summary>The same of a box of which it is known how it is built.</summary>
     internal static BoxFill Of(DeviceBox box, FillCounting counting, KindPart build, bool most) => new(box, counting, build, most);
 
-    private static BoxFill Of(DeviceBox box, FillCounting counting, PartsCatalog? catalog, bool most) => IsCountable(NotNull(box, nameof(box)))
-        ? new(box, NotNull(counting, nameof(counting)), (catalog ?? PartsCatalog.Generic).BuildOf(ResolvedBox.KindOf(box, catalog ?? PartsCatalog.Generic)), most)
+    private static BoxFill Of(DeviceBox box, FillCounting counting, PartsCatalog? catalog, bool most) => IsCountable(Guard.NotNull(box, nameof(box)))
+        ? new(box, Guard.NotNull(counting, nameof(counting)), (catalog ?? PartsCatalog.Generic).BuildOf(ResolvedBox.KindOf(box, catalog ?? PartsCatalog.Generic)), most)
         : throw new ArgumentException("Fill is counted from cables and conductors, and there are none.", nameof(box));
 
     private static Items<CableType> Joined(Items<CableType> cables, CableType more, int count)
@@ -142,7 +142,4 @@ public sealed class BoxFill
 
         return new(all);
     }
-
-    private static T NotNull<T>(T value, string name)
-        where T : class => value ?? throw new ArgumentNullException(name);
 }
