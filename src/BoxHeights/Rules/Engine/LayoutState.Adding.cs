@@ -50,11 +50,14 @@ internal sealed partial class LayoutState
             : null;
 
     /// <summary>
-    /// Where along a surface every placement rule surely allows a box like one at its height, habits yielding; everywhere where nothing can be stated of it, and where
-    /// no place does at that height: then it is the height that will have to give way.
+    /// Where along a surface every placement rule surely allows a box like one at its height, habits yielding; everywhere where nothing can be stated of it. Where no
+    /// place does at that height it is the height that will have to give way: then wherever they may allow some height.
     /// </summary>
     public override DistanceSet PlacesFor(string address, DeviceBox box) =>
-        SiteFor(address, box)?.PlacesAt(box.Height!.Value.Value) is { IsEmpty: false } places ? places : DistanceSet.All;
+        SiteFor(address, box) is not { } site ? DistanceSet.All : site.PlacesAt(box.Height!.Value.Value) is { IsEmpty: false } places ? places : site.PossiblePlaces;
+
+    /// <summary>Where along a surface firm placement rules may allow a box like one, at some height; everywhere where nothing can be stated of it.</summary>
+    public override DistanceSet PlacesAtAnyHeight(string address, DeviceBox box) => SiteFor(address, box)?.PossiblePlaces ?? DistanceSet.All;
 
     /// <summary>How a box that may be added is held at a place: by the stud and side that it is then nailed to.</summary>
     public Mounting? HeldAt(PlacedBox placed, Distance along)

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -164,25 +165,30 @@ internal sealed class StatedSite
         return places;
     }
 
-    private DistanceSet Clear(Distance reading)
+    /// <summary>The places at which firm rules may allow such a box, at some height.</summary>
+    public DistanceSet PossiblePlaces => Where(along => !PossibleCentersAt(along).IsEmpty);
+
+    private DistanceSet Clear(Distance reading) => Where(along => SureOfFirmRulesAt(along).Contains(reading));
+
+    /// <summary>The places of which something holds that the statements decide: between two of their edges it holds everywhere or nowhere.</summary>
+    private DistanceSet Where(Func<long, bool> holds)
     {
         long[] edges = Edges;
-        List<DistanceRange> clear = [];
+        List<DistanceRange> places = [];
         for (int i = 0; i < edges.Length; i++)
         {
-            if (SureOfFirmRulesAt(edges[i]).Contains(reading))
+            if (holds(edges[i]))
             {
-                clear.Add(new(Distance.FromTicks(edges[i]), Distance.FromTicks(edges[i])));
+                places.Add(new(Distance.FromTicks(edges[i]), Distance.FromTicks(edges[i])));
             }
 
-            // Between two edges the statements are the same everywhere.
-            if (i + 1 < edges.Length && edges[i + 1] - 1 > edges[i] && SureOfFirmRulesAt(edges[i] + 1).Contains(reading))
+            if (i + 1 < edges.Length && edges[i + 1] - 1 > edges[i] && holds(edges[i] + 1))
             {
-                clear.Add(new(Distance.FromTicks(edges[i] + 1), Distance.FromTicks(edges[i + 1] - 1)));
+                places.Add(new(Distance.FromTicks(edges[i] + 1), Distance.FromTicks(edges[i + 1] - 1)));
             }
         }
 
-        return DistanceSet.UnionOf(clear) & DistanceSet.Between(Site.Box.Size.HalfWidth, Site.Surface.Length - Site.Box.Size.HalfWidth);
+        return DistanceSet.UnionOf(places) & DistanceSet.Between(Site.Box.Size.HalfWidth, Site.Surface.Length - Site.Box.Size.HalfWidth);
     }
 
     /// <summary>Whether the placement rules let such a box have its center at some heights above the storey's subfloor, at a place along the wall.</summary>

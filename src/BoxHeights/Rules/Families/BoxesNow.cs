@@ -28,6 +28,9 @@ internal abstract class BoxesNow
     /// <summary>Where along a wall every row surely allows a box at the height that it has; everywhere where nothing is stated of it.</summary>
     public abstract DistanceSet PlacesFor(string address, DeviceBox box);
 
+    /// <summary>Where along a surface the rules may allow a box that may be added, at some height.</summary>
+    public abstract DistanceSet PlacesAtAnyHeight(string address, DeviceBox box);
+
     /// <summary>For how many edges a box is judged: several where none is stated.</summary>
     public abstract int EdgesOf(int box);
 

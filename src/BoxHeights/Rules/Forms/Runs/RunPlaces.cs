@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 
 namespace BoxHeights.Rules;
 
@@ -8,23 +9,20 @@ internal static class RunPlaces
     private const int MostInOneGap = 12;
 
     /// <summary>Places along the run for as few boxes as each gap needs, evenly, on the marks that places are rounded to.</summary>
-    /// <remarks>Other rows of the set may limit the places of the box; where it is null any box would do.</remarks>
+    /// <remarks>Other rows of the set may limit the places of the box at its height, and where those don't do, at any; where it is null any box would do.</remarks>
     /// <returns>None where some part of a gap can't be reached from any place for a box.</returns>
     public static List<Distance> Find(SpaceView space, Run run, IReadOnlyList<DistanceRange> gaps, Distance? reach, Distance? clearBelow, Distance step, DeviceBox? box = null)
     {
-        foreach (Distance aside in new[] { space.RoomForBoxes.Beside, space.RoomForBoxes.InNeed })
+        foreach (bool atAnyHeight in box is null ? [false] : new[] { false, true })
         {
-            DistanceSet places = Places(space, run, aside, clearBelow, box);
-            List<Distance> found = [];
-            bool all = true;
-            foreach (DistanceRange gap in gaps)
+            foreach (Distance aside in new[] { space.RoomForBoxes.Beside, space.RoomForBoxes.InNeed })
             {
-                all = all && Close(space, run, gap, reach, places, step, found);
-            }
-
-            if (all)
-            {
-                return found;
+                DistanceSet places = Places(space, run, aside, clearBelow, box, atAnyHeight);
+                List<Distance> found = [];
+                if (gaps.All(gap => Close(space, run, gap, reach, places, step, found)))
+                {
+                    return found;
+                }
             }
         }
 
@@ -101,7 +99,7 @@ internal static class RunPlaces
         return null;
     }
 
-    private static DistanceSet Places(SpaceView space, Run run, Distance aside, Distance? clearBelow, DeviceBox? box)
+    private static DistanceSet Places(SpaceView space, Run run, Distance aside, Distance? clearBelow, DeviceBox? box, bool atAnyHeight)
     {
         List<DistanceRange> places = [];
         foreach (RunStretch stretch in run.Stretches)
@@ -113,7 +111,7 @@ internal static class RunPlaces
 
             Wall wall = space.Room!.Walls[stretch.Wall];
             DistanceSet free = FreePlaces.OffOpenings(wall, aside, clearBelow, stretch.From, stretch.To) & DistanceSet.Between(aside, wall.Length - aside);
-            free = box is null || free.IsEmpty ? free : free & space.PlacesFor(stretch.Address, box);
+            free = box is null || free.IsEmpty ? free : free & (atAnyHeight ? space.PlacesAtAnyHeight(stretch.Address, box) : space.PlacesFor(stretch.Address, box));
             for (int i = 0; i < free.Count; i++)
             {
                 places.Add(free[i] - stretch.From + stretch.Start);
