@@ -56,6 +56,18 @@ public sealed class PlannedExtrasTests
         Assert.InRange(at[1], In(62), In(78));
     }
 
+    // In the corner a bed has one side to set a box at. Whoever asked for bedside boxes is told of the other; the room lacks nothing that a document asks for.
+    [Fact]
+    public void Bed_InACorner_GetsABoxOnOneSide_AndTheOtherIsNoted()
+    {
+        RoomPlan plan = Plan([Thing("bed", FixtureKind.Bed, 2, 62)], BoxPurpose.Bedside);
+        Assert.True(Assert.Single(plan.Dwelling.PlacedBoxes(), placed => placed.Box.Purpose == BoxPurpose.Bedside).Box.At > In(62));
+        string note = Assert.Single(plan.Notes);
+        Assert.StartsWith("square/north: no place for a bedside box ", note, StringComparison.Ordinal);
+        Assert.Contains("(bed)", note, StringComparison.Ordinal);
+        Assert.DoesNotContain(plan.Obstacles, obstacle => obstacle.Contains("bedside", StringComparison.Ordinal));
+    }
+
     // A set of its two rows: nothing else has to be in it for its box to be planned.
     [Fact]
     public void Appliance_OfTheLastRow_GetsItsBox()
