@@ -78,6 +78,16 @@ public sealed class UsualMeasuresTests
         Assert.NotEqual(bare.Fingerprint, bare.With(Catalog.UsualMeasures).Fingerprint);
     }
 
+    // Under a ceiling that is stated, what isn't known is how its board is hung.
+    [Fact]
+    public void Seams_WhereNoSheetsAreKnown_ArentJudged()
+    {
+        BoardSeam row = new("seam", "on one sheet", Severity.Advice, Source);
+        Evaluation evaluation = Evaluated(UsualMeasures.Generic.WithCourses(), new RuleSet([row]), wall => wall.WithBoxes(Box));
+        Assert.Empty(evaluation.Findings);
+        Assert.StartsWith("seam: how the board is hung isn't stated", Assert.Single(evaluation.NotJudged), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Courses_AreHungUnderWallsOfTheirHeightAlone()
     {

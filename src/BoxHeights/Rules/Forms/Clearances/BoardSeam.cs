@@ -45,28 +45,21 @@ public sealed partial record BoardSeam : PlacementRule
 
         if (told is not { } boards)
         {
-            if (OnlyIfStatedIn.Contains(site.Room))
+            Items<HungBoards> usual = site.CommonBoards;
+            if (usual.Count == 0 || OnlyIfStatedIn.Contains(site.Room))
             {
-                statement.NotJudged(NotSaidHow);
+                statement.NotJudged(site.Surface.Space.BoardWall is null && !OnlyIfStatedIn.Contains(site.Room) ? NoCeiling : NotSaidHow);
                 return;
             }
 
             // Not said how: silent but for a box that every common way of hanging would cut in two.
             AllowedHeights any = AllowedHeights.Nothing;
-            foreach (HungBoards common in site.CommonBoards)
+            foreach (HungBoards common in usual)
             {
                 any |= Clear(site, common);
             }
 
-            if (site.CommonBoards.Count > 0)
-            {
-                statement.Everywhere(any);
-            }
-            else
-            {
-                statement.NotJudged(NoCeiling);
-            }
-
+            statement.Everywhere(any);
             return;
         }
 
