@@ -55,6 +55,34 @@ public sealed class AnchoredPlaceTests
         Assert.Equal(Verdict.Fails, At(box, Inches(80) + Tick));
     }
 
+    /// <summary>Round the corner of a washer that stands 4 in from it, 30 in deep, its receptacle is as near as anywhere: a hand that gets 24 in past its side gets there. By brute force in plan, in whole inches.</summary>
+    [Fact]
+    public void RoundTheCorner_NearItsThing_IsAllowed()
+    {
+        for (int fromCorner = 3; fromCorner < 110; fromCorner++)
+        {
+            int beyond = Math.Max(0, fromCorner - 30);
+            Assert.Equal((4 * 4) + (beyond * beyond) <= 24 * 24 ? 0 : 1, RoundACorner(4, 30, fromCorner).Findings.Count);
+        }
+
+        // How deep it is nobody said: it is surely where it touches its wall, and may reach out 36 in.
+        Assert.Empty(RoundACorner(4, null, 23).Findings);
+        Finding open = Assert.Single(RoundACorner(4, null, 40).Findings);
+        Assert.Equal((Verdict.Unknown, MissingFacts.PlanPlace), (open.Verdict, open.Needs));
+        Assert.Equal(Verdict.Fails, Assert.Single(RoundACorner(4, null, 90).Findings).Verdict);
+    }
+
+    // One that is too far along its own wall for that.
+    [Fact]
+    public void RoundTheCorner_FarFromItsThing_IsNotAllowed() => Assert.Single(RoundACorner(40, 30, 10).Findings);
+
+    private static Evaluation RoundACorner(decimal thingOff, decimal? deep, decimal boxOff)
+    {
+        Fixture washer = new Fixture("machine", FixtureKind.Washer).WithWall("north").WithLeft(Inches(thingOff)).WithRight(Inches(thingOff + 27)).WithDepth(deep is { } depth ? Inches(depth) : null);
+        SquareRoom laundry = new() { Kind = RoomKind.Laundry, Fixtures = [washer], West = [SquareRoom.Box("gfci-receptacle", "laundry", Inches(120 - boxOff), Inches(44))] };
+        return new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, "laundry-place")).Evaluate(laundry.House());
+    }
+
     [Fact]
     public void WallWithoutTheThing_HasNothingSaidOfIt()
     {

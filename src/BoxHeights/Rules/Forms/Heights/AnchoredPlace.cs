@@ -16,7 +16,10 @@ public sealed record AnchoredPlace : PlacementRule
     public AnchoredPlace(string id, string summary, Severity severity, Citation citation, PlaceAnchor anchor)
         : base(id, summary, severity, citation) => Anchor = anchor ?? throw new ArgumentNullException(nameof(anchor));
 
-    /// <summary>Whether a box on another wall is out of place where such a thing stands in the room: an appliance's, and not what goes beside a bed.</summary>
+    /// <summary>
+    /// Whether a box on another wall is out of place where such a thing stands in the room: an appliance's, and not what goes beside a bed. Round the corner it is as near as
+    /// on the thing's own wall where it is no further off in plan.
+    /// </summary>
     public bool OnItsWall { get; init; }
 
     /// <inheritdoc/>
@@ -52,27 +55,68 @@ public sealed record AnchoredPlace : PlacementRule
             }
         }
 
-        if (!any)
+        Room? room = OnItsWall ? site.Surface.Space.Room : null;
+        if (!any && (room is null || !StandsIn(room, anchor, site.Usual)))
         {
-            if (OnItsWall && site.Surface.Space.Room is { } room && StandsIn(room, anchor, site.Usual))
-            {
-                statement.Everywhere(AllowedHeights.Nothing);
-            }
-
             return;
         }
 
-        // What lies between the stretches isn't allowed.
-        allowed.Sort((a, b) => a.Left.CompareTo(b.Left));
+        List<(Distance Left, Distance Right)> possible = [.. allowed];
+        if (room is not null && anchor.UpTo > Distance.Zero && RoundTheCorner(site, room, anchor, allowed, possible))
+        {
+            Beyond(allowed, AllowedHeights.DependsOn(MissingFacts.PlanPlace), statement);
+        }
+
+        Beyond(possible, AllowedHeights.Nothing, statement);
+    }
+
+    /// <summary>Adds the stretches of a wall that are near enough to a thing that stands against another, in plan: those that surely are, and those that may be.</summary>
+    /// <returns>Whether they differ.</returns>
+    private static bool RoundTheCorner(PlacementSite site, Room room, PlaceAnchor anchor, List<(Distance Left, Distance Right)> sure, List<(Distance Left, Distance Right)> possible)
+    {
+        bool differ = false;
+        if (site.Wall is not { } wall || site.Surface.Space is not { Plan: { IsTooLarge: false } plan } space || plan.IndexOf(wall.Id) is not (>= 0 and var face))
+        {
+            return differ;
+        }
+
+        RoomAnchor tied = new() { Fixtures = anchor.Things.Select(thing => new FixtureKind(thing)), Interruptions = anchor.Things.Select(thing => new InterruptionKind(thing)) };
+
+        // Itself allowed: what is nearer than one tick more.
+        Distance reach = anchor.UpTo + Distance.FromTicks(1);
+        foreach (ThingInPlan thing in ThingInPlan.Of(tied, room, plan, space.Backs, site.Usual))
+        {
+            bool isElsewhere = thing.HasPlace && (thing.Fixture is { } fixture ? fixture.Wall is { } its && its != wall.Id : thing.Possible.Frame != face);
+            if (isElsewhere && plan.TryNear(face, thing.Possible, reach, true, out long from, out long to))
+            {
+                possible.Add((Distance.FromTicks(from), Distance.FromTicks(to)));
+                if (!plan.TryNear(face, thing.Sure, reach, false, out long sureFrom, out long sureTo))
+                {
+                    differ = true;
+                    continue;
+                }
+
+                sure.Add((Distance.FromTicks(sureFrom), Distance.FromTicks(sureTo)));
+                differ |= sureFrom != from || sureTo != to;
+            }
+        }
+
+        return differ;
+    }
+
+    /// <summary>States what is so of all that lies between stretches and beyond them.</summary>
+    private static void Beyond(List<(Distance Left, Distance Right)> stretches, in AllowedHeights allowed, PlacementStatement statement)
+    {
+        stretches.Sort((a, b) => a.Left.CompareTo(b.Left));
         Distance tick = Distance.FromTicks(1);
         Distance from = Distance.MinValue;
-        foreach ((Distance left, Distance right) in allowed)
+        foreach ((Distance left, Distance right) in stretches)
         {
-            statement.Within(from, left - tick, AllowedHeights.Nothing);
+            statement.Within(from, left - tick, allowed);
             from = Distance.Max(from, right + tick);
         }
 
-        statement.Within(from, Distance.MaxValue, AllowedHeights.Nothing);
+        statement.Within(from, Distance.MaxValue, allowed);
     }
 
     /// <summary>Whether such a thing stands against a wall of a room.</summary>
