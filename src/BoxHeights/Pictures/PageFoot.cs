@@ -32,7 +32,7 @@ internal static class PageFoot
     /// <summary>What the findings say, numbered as in the report; what is said of several is said once.</summary>
     public static void Findings(SvgPage page, Items<FindingPlace> findings)
     {
-        List<(int Number, string Weight, string Body, string Subjects)> items = [];
+        List<(int Number, string Weight, string Body, string Subjects, string Said)> items = [];
         foreach (FindingPlace place in findings)
         {
             Finding finding = place.Finding;
@@ -42,20 +42,20 @@ internal static class PageFoot
             string subject = finding.Seen == finding.Subject ? SvgText.Isolated(finding.Subject) : SvgText.Mixed(finding.Seen);
             if (same < 0)
             {
-                items.Add((place.Number, weight, body, subject));
+                items.Add((place.Number, weight, body, subject, finding.OwnBody));
             }
             else
             {
-                items[same] = (place.Number, weight, body, items[same].Subjects + ", " + subject);
+                items[same] = (place.Number, weight, body, items[same].Subjects + ", " + subject, body);
             }
         }
 
         // The heaviest of a cause first.
-        List<(int Number, string Weight, string Body, string Subjects)> sorted = [];
+        List<(int Number, string Weight, string Body, string Subjects, string Said)> sorted = [];
         items.ForEach(item => sorted.Insert(sorted.FindLastIndex(one => one.Number < item.Number || (one.Number == item.Number && Rank(one.Weight) <= Rank(item.Weight))) + 1, item));
-        foreach ((int number, string weight, string body, string subjects) in sorted)
+        foreach ((int number, string weight, _, string subjects, string said) in sorted)
         {
-            page.Item(MarkOf(findings, number), weight + "  " + subjects + ": " + SvgText.Mixed(body), "finding");
+            page.Item(MarkOf(findings, number), weight + "  " + subjects + ": " + SvgText.Mixed(said), "finding");
         }
 
         if (findings.Count > 0)

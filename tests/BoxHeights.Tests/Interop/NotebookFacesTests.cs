@@ -46,6 +46,7 @@ public sealed class NotebookFacesTests
         Assert.True(findings.Count > 20);
         Assert.Equal(findings.Count + 1, shown.Descendants("tr").Count());
         Assert.Contains(shown.Descendants("td"), cell => cell.Value == findings[0].Subject);
+        Assert.All(shown.Descendants("tr").Skip(1).Zip(findings), row => Assert.EndsWith(": " + row.First.Elements("td").ElementAt(2).Value, row.Second.Message, StringComparison.Ordinal));
         Assert.Equal("<span>none</span>", Items<Finding>.None.ToDisplayString(Html));
     }
 

@@ -205,6 +205,19 @@ public sealed class WallElevationTests
         Assert.Contains(Scope.Caution.Split(' ')[0], string.Concat(svg.Texts().Where(text => text.Part == "bh-caution").Select(text => text.Text)), StringComparison.Ordinal);
     }
 
+    // A finding of one box is told in one sentence, whichever paper one reads: a report that says "32 in to the right" beside a picture that says "68 in up" has two measures.
+    [Fact]
+    public void Findings_OfOneBox_AreToldAsTheirMessage()
+    {
+        Fixture tub = SquareRoom.Against("tub", FixtureKind.Tub, "north", In("0"), In("60"), In("32"));
+        DeviceBox box = SquareRoom.Box("duplex-receptacle", "bath", In("64"), In("44"));
+        Evaluation evaluation = new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023)).Evaluate(new SquareRoom { Fixtures = [tub], North = [box] }.House());
+        Finding finding = Assert.Single(evaluation.Findings, one => one.RuleId == "tub-receptacle");
+        Assert.Contains(" to the right", finding.Message, StringComparison.Ordinal);
+        string told = string.Join(" ", new SvgReader(WallElevation.For(evaluation, "square/north").ToSvg()).Texts().Where(text => text.Part == "bh-finding").Select(text => text.Text));
+        Assert.Contains(finding.Message[finding.Message.IndexOf("set 44 in", StringComparison.Ordinal)..], told, StringComparison.Ordinal);
+    }
+
     // What is shaded for a box is where each placement rule passes it when it is really set there, on a grid over the whole wall.
     [Fact]
     public void AllowedFor_OnAGrid_IsWhereTheBoxPassesWhenSetThere()

@@ -189,6 +189,9 @@ public sealed partial class Finding : IEquatable<Finding>
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     internal string Body => Words.Format(Text.Body(this));
 
+    /// <summary>The finding without its subject, as its message says it.</summary>
+    internal string OwnBody => Words.Format(Text.OwnBody(this));
+
     /// <summary>What it is about, as one sees it on site.</summary>
     internal string Seen => Space?.Named is { } named ? Words.Format(named()) : Subject;
 

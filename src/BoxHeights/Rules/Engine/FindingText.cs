@@ -47,10 +47,13 @@ internal sealed class FindingText
         fault is not null ? (fault.Address == fault.Subject ? $"{fault.Subject:subject}: {fault.Wording:body}" : (Wording)$"{fault.Subject:subject} ({fault.Address:address}): {fault.Wording:body}")
         : finding.Space?.Named is { } named ? $"{named():subject}: {Body(finding):body}"
         : finding.Space is not null || finding.Unjudged is not null ? $"{finding.Subject:subject}: {Body(finding):body}"
-        : (Wording)$"{finding.Subject:subject} ({finding.Address:address}): {Body(finding, true):body}";
+        : (Wording)$"{finding.Subject:subject} ({finding.Address:address}): {OwnBody(finding):body}";
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     public Wording Body(Finding finding) => Body(finding, false);
+
+    /// <summary>The finding without its subject, as of this box alone: the things that it is in the way of, and which way along the wall is the shortest.</summary>
+    public Wording OwnBody(Finding finding) => Body(finding, true);
 
     private Wording Body(Finding finding, bool ofThisBox)
     {
