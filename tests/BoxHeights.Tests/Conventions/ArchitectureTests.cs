@@ -43,7 +43,7 @@ public sealed class ArchitectureTests
         ["Forms/Framing"] = ["Terms", "Families", "Forms/Fill"],
         ["Forms/FinishedSurface"] = ["Terms", "Families"],
         ["Forms/Clearances"] = ["Terms", "Families", "Forms/Framing"],
-        ["Forms/Heights"] = ["Terms", "Families"],
+        ["Forms/Heights"] = ["Terms", "Families", "Forms/Things"],
         ["Forms/Zones"] = ["Terms", "Families", "Forms/Things", "Forms/Clearances"],
         ["Forms/Lights"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets"],
         ["Forms/Runs"] = ["Terms", "Families", "Forms/Things", "Forms/Outlets"],
