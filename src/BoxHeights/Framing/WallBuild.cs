@@ -21,7 +21,9 @@ public sealed class WallBuild
         Studs = settled is null || HasTooManyStuds ? null : StudPositions.Along(settled, wall.Length);
         BoardLayout = BoardsOf(wall, storey);
         AreBoardsInherited = wall.Boards is null && BoardLayout is not null;
-        Boards = BoardLayout is not null && (boardWall is not null || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall, usual) : null;
+
+        // Courses that are counted down from a top that isn't level fall nobody knows where.
+        Boards = BoardLayout is not null && ((boardWall is not null && wall.Top.Count == 0) || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall, usual) : null;
     }
 
     /// <summary>Studs and seams.</summary>
@@ -48,7 +50,7 @@ public sealed class WallBuild
     /// <summary>Whether that is the storey's.</summary>
     public bool AreBoardsInherited { get; }
 
-    /// <summary>Where its seams fall; null where that isn't stated, or is counted from a ceiling of unknown height.</summary>
+    /// <summary>Where its seams fall; null where that isn't stated, or is counted from a ceiling of unknown height or from a top that isn't level.</summary>
     public HungBoards? Boards { get; }
 
     /// <summary>The ceiling of a room: its own, else its storey's; null where neither is stated.</summary>

@@ -27,7 +27,10 @@ public sealed class BoardCutouts
     internal string Address => wall.Address;
 
     /// <summary>Whether it is stated how board is hung, so that the boards are those of the wall and not one in the place of all.</summary>
-    internal bool IsHungKnown => wall.Boards?.Layout.Widths.Count > 0;
+    internal bool IsHungKnown => wall.Build.Boards is { Layout.Widths.Count: > 0 };
+
+    /// <summary>Whether its seams can't be told because its top isn't level.</summary>
+    internal bool IsUnderASlope => !IsHungKnown && wall.Wall.Top.Count > 0;
 
     /// <summary>The boards.</summary>
     public override string ToString() => Boards.Count == 0 ? "no boards" : "boards " + Boards;

@@ -94,7 +94,7 @@ public sealed partial class CutoutList
     /// <summary>What the list counts, and from where its numbers are measured.</summary>
     internal string Explained => (Boards == 0 ? "" : Boards + (Boards == 1 ? " board. " : " boards. "))
         + "Each cutout from the left edge and the lower edge of its board, as seen from the room: from where to where."
-        + (Whole == 0 ? "" : " \"" + WholeWall + "\": how board is hung isn't stated, so it is told as one sheet from the wall's left corner; boards aren't counted there.")
+        + (Whole == 0 ? "" : " \"" + WholeWall + "\": how board is hung isn't stated" + (walls.Exists(wall => wall.IsUnderASlope) ? " or begins at a top that isn't level" : "") + ", so it is told as one sheet from the wall's left corner; boards aren't counted there.")
         + (allUsual ? " No box states its size, so all have the usual size of their kind: measure one of each first." : " \"Usual size\": the box's own isn't stated, so measure it first.")
         + " Boxes in ceilings are in the ceiling plan.";
 

@@ -132,5 +132,5 @@ internal sealed partial class ResolvedSurface
     public Level UsualTopOf(Counter counter) => counter.Top ?? new Level(Usual.CounterTop, counter.BaseStandsOn ?? Datum.FinishedFloor);
 
     /// <summary>The ways in which board is commonly hung on it; none where its ceiling isn't stated.</summary>
-    public Items<HungBoards> CommonBoards => Space.BoardWall is { } high ? HungBoards.Common(high, Usual) : default;
+    public Items<HungBoards> CommonBoards => Space.BoardWall is { } high && Wall is not { Top.Count: > 0 } ? HungBoards.Common(high, Usual) : default;
 }

@@ -8,13 +8,35 @@ internal static class BoardSheets
 {
     public static Items<WallArea> Of(WallView wall)
     {
-        if (wall.Boards is not { } boards || wall.FinishedCeiling is not { IsExact: true } ceiling)
+        if (wall.Boards is not { } boards || TopOf(wall) is not { IsExact: true } ceiling)
         {
             return default;
         }
 
         Distance floor = wall.Subfloor + (boards.Layout.FloorGap ?? Distance.Zero);
+        if (wall.Build.Boards is null)
+        {
+            return ceiling.From > floor ? new[] { new WallArea(Distance.Zero, wall.Length, floor, ceiling.From) } : default(Items<WallArea>);
+        }
+
         return boards.Layout.Hung == BoardDirection.Horizontal ? Across(wall, boards, floor, ceiling.From) : Upright(wall, boards.Layout, floor, ceiling.From);
+    }
+
+    /// <summary>As high as board goes: to the ceiling, or to the highest point of a top that isn't level.</summary>
+    private static DistanceRange? TopOf(WallView wall)
+    {
+        if (wall.Wall.Top.Count == 0)
+        {
+            return wall.FinishedCeiling;
+        }
+
+        DistanceRange? highest = null;
+        foreach (ProfilePoint point in wall.Top)
+        {
+            highest = highest is { } most && most.From > point.Up.From ? most : point.Up;
+        }
+
+        return highest;
     }
 
     private static Items<WallArea> Across(WallView wall, BoardView boards, Distance floor, Distance ceiling)

@@ -10,7 +10,7 @@ public sealed partial class BoardView
     /// <summary>The layout of its courses.</summary>
     public BoardLayout Layout { get; }
 
-    /// <summary>The horizontal seams above the storey's subfloor, in hanging order; none for boards that run vertically, and where they are counted from a ceiling of unknown height.</summary>
+    /// <summary>The horizontal seams above the storey's subfloor, in hanging order; none for boards that run vertically, and where they are counted from a ceiling of unknown height or from a top that isn't level.</summary>
     public Items<DistanceRange> Seams { get; }
 
     /// <summary>Whether the layout is the storey's.</summary>

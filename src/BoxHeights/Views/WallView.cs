@@ -113,13 +113,14 @@ public sealed partial class WallView
     /// <summary>How its board is hung; null where nothing is said of it.</summary>
     public BoardView? Boards { get; }
 
-    /// <summary>The ways in which board is commonly hung on such a wall, where nothing is said of it and its height is known; each is assumed.</summary>
+    /// <summary>The ways in which board is commonly hung on such a wall, where nothing is said of it, its height is known and its top level; each is assumed.</summary>
     public Items<BoardView> CommonBoards { get; }
 
     /// <summary>Its boards, from the lowest course up and from the left; none unless it is known exactly how the board is hung.</summary>
     /// <remarks>
     /// A course that lies across runs over the whole wall unless its butt joints are stated. Its left end is taken at the wall's framing face, its lower edge at the seam under it,
-    /// the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling.
+    /// the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling, or to the highest point of a wall whose top isn't level. Where such a
+    /// wall's courses are counted down from that top, it is one sheet in the place of all.
     /// </remarks>
     public Items<WallArea> Sheets => sheets ??= InAHouse.Holds(Length) ? BoardSheets.Of(this) : default;
 

@@ -113,6 +113,26 @@ public sealed class BoardCutoutsTests
         Assert.DoesNotContain("usual size |", list.ToMarkdown(), StringComparison.Ordinal);
     }
 
+    // Hung from the top of a wall that rises from 84 to 120 in, two sheets of 48 in have their seam nobody knows where: what the report can't judge no paper tells for certain.
+    [Theory]
+    [InlineData(BoardOrigin.Top, "whole wall")]
+    [InlineData(BoardOrigin.Bottom, "1 of 3 from below")]
+    public void Courses_UnderASlopedTop_AreToldWhereTheyStartAtTheFloor(BoardOrigin from, string board)
+    {
+        Distance sheet = CaseFile.Inches("48");
+        Evaluation evaluation = (new OneBox
+        {
+            Wall = wall => wall.WithTop(new WallTopPoint[] { new(Distance.Zero, CaseFile.Inches("84")), new(CaseFile.Inches("144"), CaseFile.Inches("120")) })
+                .WithBoards(new BoardLayout { From = from, Widths = new[] { sheet, sheet }, FloorGap = Distance.Zero }),
+        }.At(BoxHeight.Parse("16 in to bottom above subfloor"))).Evaluate();
+        string svg = WallElevation.For(evaluation, OneBox.WallAddress).ToSvg();
+        Assert.Equal(from == BoardOrigin.Bottom, new SvgReader(svg).All.Any(one => (string?)one.Attribute("class") == "bh-seam"));
+        Assert.Equal(CaseFile.Inches("120"), BoardCutouts.For(evaluation, OneBox.WallAddress).Boards.Max(sheet => sheet.Top!.Value.From));
+        string list = CutoutList.For(evaluation).ToMarkdown();
+        Assert.Contains("| " + board + " | ", list, StringComparison.Ordinal);
+        Assert.Equal(from == BoardOrigin.Top, list.Contains("begins at a top that isn't level", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Courses_WhereNothingIsSaidOfTheBoard_AreNone() => Assert.Empty(BoardCutouts.For(new OneBox().Evaluate(), OneBox.WallAddress).Boards);
 
