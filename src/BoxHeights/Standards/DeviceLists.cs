@@ -49,6 +49,13 @@ internal static class DeviceLists
     /// <summary>Purposes of receptacles that an appliance or a sink has at its own wall, because its cord or its pipes are there.</summary>
     public static Items<BoxPurpose> AtAppliances { get; } = BehindAppliances.With(BoxPurpose.Laundry).With(BoxPurpose.Dryer);
 
+    /// <summary>What stands on the floor before a wall and hides what is behind it, up to its top.</summary>
+    public static Items<FixtureKind> StandingThings { get; } = new FixtureKind[]
+    {
+        FixtureKind.Refrigerator, new("freezer"), FixtureKind.Range, FixtureKind.Dishwasher, FixtureKind.Washer, FixtureKind.Dryer, FixtureKind.Furnace, FixtureKind.AirHandler, new("boiler"),
+        new("water-heater"), FixtureKind.Bed, FixtureKind.Sofa, FixtureKind.Table, FixtureKind.Desk, new("nightstand"), new("dresser"), new("wardrobe"), new("bookcase"),
+    };
+
     /// <summary>Purposes for which a box that holds nothing known holds no receptacle.</summary>
     public static Items<BoxPurpose> NeverReceptacles { get; } = new[]
     {

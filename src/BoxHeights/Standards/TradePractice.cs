@@ -115,6 +115,13 @@ internal static class TradePractice
         yield return Control("control-ways", "controlled by one single-pole switch, or from several places by two three-way switches with four-way ones between", ControlAsked.OfWays);
         yield return Edges("finish-edge", "with its plate wholly on or wholly off a finish, not across its edge", WallPieces.Finishes);
         yield return Edges("not-buried", "clear of what covers the wall", WallPieces.Coverings);
+
+        // A receptacle for what stands there is meant to be behind it, a switch never is.
+        yield return new KeepClear("switch-hidden", "where one sees and reaches it, not behind what stands before the wall", Severity.Advice, Citation.CommonPractice, WallPieces.StandingThings)
+        {
+            Things = DeviceLists.StandingThings,
+            Scope = RuleScope.Walls with { Devices = DeviceLists.Switches },
+        };
         yield return Edges("trim-clearance", "with its plate clear of openings and their casing", WallPieces.Openings);
         yield return new KeepClear("under-wall-top", "with its plate under the top of a low or sloped wall", Severity.Advice, Citation.CommonPractice, WallPieces.AboveTheWall) { Scope = RuleScope.Walls };
         foreach (PracticeHeight habit in Usual.Heights)

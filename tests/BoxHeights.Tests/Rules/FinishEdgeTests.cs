@@ -69,6 +69,28 @@ public sealed class FinishEdgeTests
     [Fact]
     public void Cabinet_OpenInside_HoldsABox() => Assert.DoesNotContain(Covered("tall-cabinet", true).Findings, finding => finding.RuleId == "not-buried");
 
+    // A refrigerator 36 in wide and 70 in tall stands at 40 to 76 in: a switch behind it nobody sees, over it, beside it or over a lower washer one does; its receptacle belongs there.
+    // Common practice, no source.
+    [Theory]
+    [InlineData("refrigerator", "70", 58, 46, "toggle-switch", 1)]
+    [InlineData("refrigerator", "70", 75, 69, "toggle-switch", 1)]
+    [InlineData("refrigerator", "70", 76, 46, "toggle-switch", 0)]
+    [InlineData("refrigerator", "70", 39, 46, "toggle-switch", 0)]
+    [InlineData("refrigerator", "70", 58, 70, "toggle-switch", 0)]
+    [InlineData("refrigerator", "70", 58, 46, "duplex-receptacle", 0)]
+    [InlineData("refrigerator", null, 58, 46, "toggle-switch", 0)]
+    [InlineData("washer", "39", 58, 46, "toggle-switch", 0)]
+    [InlineData("television", "70", 58, 46, "toggle-switch", 0)]
+    public void Switch_BehindWhatStandsThere_IsHidden(string thing, string? top, int at, int center, string device, int found)
+    {
+        Fixture fixture = new Fixture("it", new FixtureKind(thing)).WithWall("wall").WithLeft(In(40)).WithRight(In(76)).WithTop(top is null ? null : Level.Parse(top + " in above subfloor"));
+        OneBox box = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "switch-hidden"), Room = room => room.WithFixtures(new[] { fixture }) }.At(BoxHeight.ToCenter(In(center), Datum.Subfloor));
+        Evaluation evaluation = (box with { Box = box.Box.WithAt(In(at)).WithDevices(new[] { new DeviceKind(device) }) }).Evaluate();
+        Assert.Equal(found, evaluation.Findings.Count);
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Fails, "room/it"), (finding.Verdict, Assert.Single(finding.Involves))));
+        Assert.All(evaluation.Findings, finding => Assert.NotEmpty(finding.Remedies));
+    }
+
     // A door 2 in narrower than its opening, reveal 3/16: casing and plate, box nailed to the king (its center 3 in + 1-1/8 in from the opening).
     // Common practice, no source; recomputed: plate edge 2-3/4 in less casing edge −1 + 3/16 + casing.
     [Theory]

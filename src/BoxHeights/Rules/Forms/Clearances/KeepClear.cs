@@ -39,6 +39,9 @@ public enum WallPieces
 
     /// <summary>What is above the top of a half wall, a knee wall or a wall along a stair: a plate lies wholly under it.</summary>
     AboveTheWall = 512,
+
+    /// <summary>What stands on the floor before the wall, of the kinds that a row names (<see cref="KeepClear.Things"/>): no center of a device is behind it, under its top.</summary>
+    StandingThings = 1024,
 }
 
 /// <summary>A box, its plate or its devices are clear of pieces of the wall. Touching is fine.</summary>
@@ -61,6 +64,12 @@ public sealed partial record KeepClear : PlacementRule
     /// <summary>How tall the headers are, at the least and at the most, that stand over the openings of a bearing wall.</summary>
     public DistanceRange Headers { get; init; }
 
+    /// <summary>Fixtures of these kinds stand on the floor before the wall. Those whose top isn't stated hide nothing.</summary>
+    public Items<FixtureKind> Things { get; init; }
+
+    /// <inheritdoc/>
+    public override Items<string> KindsNamed => Things.Select(kind => kind.Name);
+
     /// <summary>A plate isn't sent onto the casing, whether or not the set has a row against that.</summary>
     internal override PlacementRule? ClearOf => Has(WallPieces.Casings) ? new KeepClear(Id, Summary, Severity, Citation, WallPieces.Openings) : null;
 
@@ -82,6 +91,11 @@ public sealed partial record KeepClear : PlacementRule
             yield return "it keeps clear of nothing";
         }
 
+        if (Has(WallPieces.StandingThings) != Things.Count > 0)
+        {
+            yield return Things.Count > 0 ? "it names things, and doesn't keep clear of what stands" : "it doesn't name what stands";
+        }
+
         if (Has(WallPieces.Casings | WallPieces.InsideCorners) != Least > Distance.Zero)
         {
             yield return Least > Distance.Zero ? "its Least says how far from casings or corners, and it speaks of neither" : "it doesn't say how far from casings or corners";
@@ -89,7 +103,7 @@ public sealed partial record KeepClear : PlacementRule
     }
 
     /// <inheritdoc/>
-    public override string Numbers => "clear of " + Of.ToString().ToLowerInvariant() + (Least > Distance.Zero ? " by " + Least + " or more" : "")
+    public override string Numbers => "clear of " + Pieces + (Things.Count == 0 ? "" : " (" + Things + ")") + (Least > Distance.Zero ? " by " + Least + " or more" : "")
         + (Has(WallPieces.FilledCavity) ? " (headers of bearing walls " + Headers + " tall)" : "")
         + (Has(WallPieces.Countertops) ? " (tops " + UsualTopThickness + " thick unless stated)" : "");
 
@@ -145,6 +159,7 @@ public sealed partial record KeepClear : PlacementRule
         }
 
         BehindDoors(site, statement);
+        BehindThings(site, statement);
     }
 
     /// <inheritdoc/>
@@ -158,12 +173,55 @@ public sealed partial record KeepClear : PlacementRule
             if ((cover.Kind == DoorCoverKind.Leaf && Has(WallPieces.OpenLeaves)) || (cover.Kind == DoorCoverKind.Panel && Has(WallPieces.OpenPanels)))
             {
                 statement.About = cover;
-                Distance inside = (EvenSize.Half(site.Box.GangPitch) * (site.Box.Gangs - 1)) - Distance.FromTicks(1);
+                Distance inside = DevicesAside(site);
                 AllowedHeights over = cover.Opening.Head is { } head ? site.AtLeast(TargetLine.BoxBottom, head, cover.Left, cover.Right) : AllowedHeights.Nothing;
                 statement.Within(cover.Left - inside, cover.Right + inside, over);
             }
         }
     }
+
+    /// <summary>Behind what stands is who has to reach over it or pull it out. What isn't said to be so tall hides nothing.</summary>
+    private void BehindThings(PlacementSite site, PlacementStatement statement)
+    {
+        foreach (Fixture fixture in Has(WallPieces.StandingThings) ? site.Fixtures : default)
+        {
+            if (Things.Contains(fixture.Kind) && fixture is { Left: { } left, Right: { } right, Top: { } top })
+            {
+                statement.About = fixture;
+                Distance inside = DevicesAside(site);
+                statement.Within(left - inside, right + inside, site.AtLeast(TargetLine.Center, top, left, right));
+            }
+        }
+    }
+
+    /// <summary>From the box's center to within a tick of that of its outermost device.</summary>
+    private static Distance DevicesAside(PlacementSite site) => (EvenSize.Half(site.Box.GangPitch) * (site.Box.Gangs - 1)) - Distance.FromTicks(1);
+
+    /// <summary>What it keeps clear of, in words.</summary>
+    private string Pieces
+    {
+        get
+        {
+            List<string> all = [];
+            foreach ((WallPieces piece, string name) in Names)
+            {
+                if (Has(piece))
+                {
+                    all.Add(name);
+                }
+            }
+
+            return string.Join(", ", all);
+        }
+    }
+
+    private static readonly (WallPieces Piece, string Name)[] Names =
+    [
+        (WallPieces.Finishes, "finishes"), (WallPieces.Coverings, "what covers the wall"), (WallPieces.Openings, "openings with their casing"), (WallPieces.Casings, "casings"),
+        (WallPieces.Countertops, "countertops"), (WallPieces.FilledCavity, "what fills the cavity"), (WallPieces.OpenLeaves, "leaves of open doors"),
+        (WallPieces.OpenPanels, "panels of open barn doors"), (WallPieces.InsideCorners, "inside corners"), (WallPieces.AboveTheWall, "what is above the wall"),
+        (WallPieces.StandingThings, "what stands before the wall"),
+    ];
 
     private bool Has(WallPieces some) => (Of & some) != WallPieces.None;
 }
