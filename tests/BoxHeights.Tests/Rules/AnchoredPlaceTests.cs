@@ -72,6 +72,15 @@ public sealed class AnchoredPlaceTests
         Assert.Equal(Verdict.Fails, Assert.Single(RoundACorner(4, null, 90).Findings).Verdict);
     }
 
+    // A dishwasher with its back to the south wall, 40 in from its receptacle on the north wall: its cord would cross the room.
+    [Fact]
+    public void AcrossTheRoom_NearItsThing_IsNotAllowed()
+    {
+        Fixture dishwasher = SquareRoom.Against("machine", FixtureKind.Dishwasher, "south", Inches(40), Inches(64), Inches(24));
+        SquareRoom galley = new() { Kind = RoomKind.Kitchen, Deep = Inches(64), Fixtures = [dishwasher], North = [SquareRoom.Box("duplex-receptacle", "dishwasher", Inches(92), Inches(18))] };
+        Assert.Single(new LayoutEvaluator(OneBox.Only(RuleSets.RoughInPractice, "dishwasher-place")).Evaluate(galley.House()).Findings);
+    }
+
     // One that is too far along its own wall for that.
     [Fact]
     public void RoundTheCorner_FarFromItsThing_IsNotAllowed() => Assert.Single(RoundACorner(40, 30, 10).Findings);

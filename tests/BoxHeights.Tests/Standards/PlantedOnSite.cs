@@ -225,12 +225,20 @@ internal static partial class PlantedMistakes
     }
 
     /// <summary>On a wall that nothing else is on for 18 in to either side, and 40 in from its corners, where no door swings.</summary>
+    /// <summary>Whether a wall is a box's own, or the one before or after it, which may be as near.</summary>
+    private static bool IsRoundTheCorner(BoxAt one, int wall)
+    {
+        int count = one.Room!.Walls.Count;
+        int own = one.Room.Walls.AsEnumerable().ToList().FindIndex(each => each.Id == one.Wall!.Id);
+        return (wall - own + count + 1) % count <= 2;
+    }
+
     private static Planted? OnAnotherWall(int seed, int rooms, BoxPurpose purpose, string rule)
     {
         Dwelling house = OrdinaryHouses.Make(seed, rooms);
         foreach (BoxAt one in Found(house, one => one.Box.Purpose == purpose && one.Room!.Fixtures.Count > 0))
         {
-            foreach (Wall wall in one.Room!.Walls.Where(wall => wall.Id != one.Wall!.Id && wall is { Open: false, Finishes.Count: 0, Coverings.Count: 0, NoCavity.Count: 0, Top.Count: 0, Boards: null }))
+            foreach (Wall wall in one.Room!.Walls.Where((wall, i) => !IsRoundTheCorner(one, i) && wall is { Open: false, Finishes.Count: 0, Coverings.Count: 0, NoCavity.Count: 0, Top.Count: 0, Boards: null }))
             {
                 for (Distance at = In(40); IsOneFace(house, one with { Wall = wall }) && at < wall.Length - In(40); at += In(1))
                 {

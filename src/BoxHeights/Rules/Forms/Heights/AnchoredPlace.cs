@@ -17,8 +17,8 @@ public sealed record AnchoredPlace : PlacementRule
         : base(id, summary, severity, citation) => Anchor = anchor ?? throw new ArgumentNullException(nameof(anchor));
 
     /// <summary>
-    /// Whether a box on another wall is out of place where such a thing stands in the room: an appliance's, and not what goes beside a bed. Round the corner it is as near as
-    /// on the thing's own wall where it is no further off in plan.
+    /// Whether a box on another wall is out of place where such a thing stands in the room: an appliance's, and not what goes beside a bed. On the wall round the corner it is as
+    /// near as on the thing's own where it is no further off in plan.
     /// </summary>
     public bool OnItsWall { get; init; }
 
@@ -86,8 +86,10 @@ public sealed record AnchoredPlace : PlacementRule
         Distance reach = anchor.UpTo + Distance.FromTicks(1);
         foreach (ThingInPlan thing in ThingInPlan.Of(tied, room, plan, space.Backs, site.Usual))
         {
-            bool isElsewhere = thing.HasPlace && (thing.Fixture is { } fixture ? fixture.Wall is { } its && its != wall.Id : thing.Possible.Frame != face);
-            if (isElsewhere && plan.TryNear(face, thing.Possible, reach, true, out long from, out long to))
+            // Across the room a cord would lie in the way.
+            int its = thing.Fixture is { } fixture ? (fixture.Wall is { } against ? plan.IndexOf(against) : -1) : thing.HasPlace ? thing.Possible.Frame : -1;
+            bool isNextWall = its >= 0 && (Math.Abs(its - face) == 1 || (plan.GoesRound && Math.Abs(its - face) == plan.Count - 1));
+            if (thing.HasPlace && isNextWall && plan.TryNear(face, thing.Possible, reach, true, out long from, out long to))
             {
                 possible.Add((Distance.FromTicks(from), Distance.FromTicks(to)));
                 if (!plan.TryNear(face, thing.Sure, reach, false, out long sureFrom, out long sureTo))
