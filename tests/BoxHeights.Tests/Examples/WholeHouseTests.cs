@@ -144,9 +144,10 @@ public class WholeHouseTests
     [Fact]
     public void Marks_OfBoxesOffTheStuds_NameNoSide()
     {
-        Dictionary<string, string> studs = Sheets.For(House, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
+        Dwelling house = House.WithBoxes(box => box.Id == "K6" ? box.WithMounting(new Mounting(MountingMethod.Surface)).WithAt(Distance.FromInches(48)) : box);
+        Dictionary<string, string> studs = Sheets.For(house, Rules).Rows.ToDictionary(row => row.BoxId, row => row.Stud, StringComparer.Ordinal);
 
-        // 48 in is over the third stud, 47-1/4 to 48-3/4 in. Beside the opening from 60 to 98 in jack and king take the wall up to 101 in, where a box of three gangs, 5-3/4 in wide, on that king has its center at 103-7/8 in.
+        // On the face of the wall a box may be over a stud. 48 in is over the third stud, 47-1/4 to 48-3/4 in. Beside the opening from 60 to 98 in jack and king take the wall up to 101 in, where a box of three gangs, 5-3/4 in wide, on that king has its center at 103-7/8 in.
         Assert.Equal("over stud 3", studs["K6"]);
         Assert.Equal("king, right of dining-opening", studs["S1"]);
         Assert.Equal("near stud 3 (assumed layout)", studs["A1"]);

@@ -23,6 +23,7 @@ internal sealed class StatedSite
     private GroupPlace? group;
     private Items<BandView>? bands;
     private volatile ClearPlaces? clearAt;
+    private volatile ClearPlaces? possible;
     private int askedAlone;
 
     public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, bool mayMissLimits, (Rule Rule, Wording Why)[] limitsNotJudged)
@@ -166,7 +167,7 @@ internal sealed class StatedSite
     }
 
     /// <summary>The places at which firm rules may allow such a box, at some height.</summary>
-    public DistanceSet PossiblePlaces => Where(along => !PossibleCentersAt(along).IsEmpty);
+    public DistanceSet PossiblePlaces => (possible ??= new(default, Where(along => !PossibleCentersAt(along).IsEmpty))).Places;
 
     private DistanceSet Clear(Distance reading) => Where(along => SureOfFirmRulesAt(along).Contains(reading));
 
@@ -250,7 +251,7 @@ internal sealed class StatedSite
 
     private Stretches Stretches => stretches ??= new(Placements);
 
-    /// <summary>The places along the wall that are clear at a reading.</summary>
+    /// <summary>Places along the wall, kept: those that are clear at a reading, or that some height may do at.</summary>
     private sealed class ClearPlaces(Distance reading, DistanceSet places)
     {
         public Distance Reading { get; } = reading;
