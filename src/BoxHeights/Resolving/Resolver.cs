@@ -246,7 +246,8 @@ internal sealed partial class Resolver
             int before = Faults.Count;
             if (!ResolvedBox.IsWithinReason(wall.Length))
             {
-                Fault(LayoutFaultKind.BeyondMeasure, address, $"it is {Text(wall.Length):length} long, which is larger than anything in a house");
+                Fault(LayoutFaultKind.BeyondMeasure, address, wall.Length == Distance.MaxValue ? $"its length has no bound"
+                    : (Wording)$"it is {Text(wall.Length):length} long, which is larger than anything in a house");
             }
 
             Parts(address, wall, space);

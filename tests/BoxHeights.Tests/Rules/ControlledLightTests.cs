@@ -42,6 +42,17 @@ public sealed class ControlledLightTests
         Assert.All(evaluation.Findings, finding => Assert.Equal(finding.RuleId == "light-control" ? Severity.Violation : Severity.Advice, finding.Severity));
     }
 
+    // What to do is said by the boxes' ids: two places take three-way switches, each place between them a four-way one; no box that is added mends these.
+    [Theory]
+    [InlineData("switch>k1,k2 switch>b1 switch>b1", "take three-way switches in s1 and s2")]
+    [InlineData("switch>k1,k2 three-way-switch>b1 three-way-switch>b1 three-way-switch>b1", "of s1 and s2 and s3, take three-way switches in two, those at the ends, and four-way switches in the others")]
+    [InlineData("switch>k1,k2 three-way-switch>b1", "take a switch that needs no mate in s1, or let its mate control b1 too")]
+    [InlineData("switch>k1 switch>b1", "let a switch control k2, or add a switch that does")]
+    [InlineData("switch>k1,k2,b1 switch>", "say what s1 controls, or leave it out")]
+    [InlineData("switch>k1,k2", "let a switch control one of them, or add a switch that does")]
+    public void Remedy_OfControlsThatDontGoTogether_SaysWhatToDo(string switches, string toDo) =>
+        Assert.Equal(toDo, Assert.IsType<NoneFound>(Assert.Single(Assert.Single(Control.Evaluate(House(switches)).Findings).Remedies)).Text);
+
     [Fact]
     public void Controls_OfNoSwitch_LeaveOpenWhatADocumentAsksAndSayNothingOfHabits()
     {

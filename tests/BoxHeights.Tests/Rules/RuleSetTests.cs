@@ -106,6 +106,16 @@ public sealed class RuleSetTests
         }
     }
 
+    // Who reads what a set asks for reads words: two of them that are run together, or with a capital within, are names of the code.
+    [Fact]
+    public void Describe_OfEveryUsualSet_IsInWords()
+    {
+        string text = (RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010).Describe();
+        Assert.DoesNotMatch("[a-z][A-Z]", text);
+        Assert.All(typeof(WallPieces).GetEnumNames().Where(name => name.Skip(1).Any(char.IsUpper)), name => Assert.DoesNotContain(name, text, StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain("range, range", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Describe_EachRow_IsNamedWithItsCitation()
     {

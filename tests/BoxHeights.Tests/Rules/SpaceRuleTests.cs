@@ -1,3 +1,5 @@
+using System;
+using System.Linq;
 using BoxHeights.Rules;
 using Xunit;
 
@@ -81,6 +83,35 @@ public class SpaceRuleTests
         AddBox cure = Assert.IsType<AddBox>(Assert.Single(finding.Remedies));
         Assert.Equal("add general box on den/north, 30 in from its left end, 10 in to center above finished floor", cure.Text);
         Assert.True(Evaluator(OneLow).Evaluate(cure.ApplyTo(evaluation.Dwelling)).IsClean);
+    }
+
+    // 40 ft of bare wall take several receptacles: each is told by itself, so that a helper can tick it off.
+    [Fact]
+    public void CureOfSeveralBoxes_TellsThemApart()
+    {
+        DwellingBuilder house = new("House of rules");
+        house.Add(new Storey("main"));
+        house.Room("den", RoomKind.Office, "main").With(room => room.WithFloor(Bare)).Wall("north", Inches(480));
+        LayoutEvaluator evaluator = new(OneBox.Only(RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice, "wall-outlets"), EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+        AddBox cure = Assert.IsType<AddBox>(Assert.Single(Assert.Single(evaluator.Evaluate(house.Build()).Findings).Remedies));
+        string start = "add " + cure.Placed.Count + " boxes: ";
+        Assert.True(cure.Placed.Count > 2);
+        Assert.StartsWith(start, cure.Text, StringComparison.Ordinal);
+        string[] told = cure.Text[start.Length..].Split("; ");
+        Assert.Equal(cure.Placed.Count, told.Distinct().Count());
+        Assert.All(told, one => Assert.StartsWith("general box on den/north, ", one, StringComparison.Ordinal));
+    }
+
+    // A box in an island is listed under the floor: who looks for it there looks in vain.
+    [Fact]
+    public void CureInAnIsland_NamesTheIsland()
+    {
+        Freestanding island = new Freestanding("island", FreestandingKind.Island).WithTop(Level.Parse("36 in above finished floor"))
+            .WithCorners(new[] { new PlanPoint(Inches(40), Inches(40)), new PlanPoint(Inches(100), Inches(40)), new PlanPoint(Inches(100), Inches(76)), new PlanPoint(Inches(40), Inches(76)) });
+        Dwelling house = new SquareRoom { Kind = RoomKind.Kitchen }.House();
+        house = house.WithRooms(house.Rooms.Select(room => room.WithFreestanding(new[] { island })));
+        LayoutEvaluator evaluator = new(OneBox.Only(RuleSets.UnitedStatesOutlets(NecEdition.Nec2017), "island-outlets"), EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+        Assert.StartsWith("add counter box in square/island, ", Assert.Single(Assert.Single(evaluator.Evaluate(house).Findings).Remedies).Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -219,4 +219,15 @@ public sealed class ZoneCaseTests
         Evaluate(edition, rule, house).Findings switch { { Count: 0 } => "passes", { } found => found[0].Verdict == Verdict.Fails ? "fails" : "unknown" };
 
     private static Evaluation Evaluate(NecEdition edition, string rule, Dwelling house) => new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(edition), rule)).Evaluate(house);
+
+    // A pendant 1 ft from a tub, NEC 410.10(D): it is moved, and no box is added.
+    [Fact]
+    public void Remedy_OfALightInTheCeilingTooNearATub_SaysHowFarToMoveIt()
+    {
+        Fixture tub = SquareRoom.Against("tub", FixtureKind.Tub, "north", CaseFile.Inches("0"), CaseFile.Inches("60"), CaseFile.Inches("32")).WithRim(Level.Parse("20 in above finished floor"));
+        DeviceBox pendant = new DeviceBox("P", BoxPurpose.Light).WithDevices(new[] { new DeviceKind("pendant") }).WithPlan(new PlanPoint(CaseFile.Inches("72"), CaseFile.Inches("16")));
+        Dwelling bath = new SquareRoom { Fixtures = [tub], Overhead = [pendant] }.House();
+        Evaluation evaluation = new LayoutEvaluator(OneBox.Only(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023), "tub-hanging-light")).Evaluate(bath.WithStoreys(new[] { SquareRoom.Storey.WithGradeBelowSubfloor(CaseFile.Inches("12")) }));
+        Assert.Equal("move P to where it is 36 in or more in plan from tub", Assert.Single(Assert.Single(evaluation.Findings).Remedies).Text);
+    }
 }

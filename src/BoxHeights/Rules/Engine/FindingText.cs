@@ -79,7 +79,8 @@ internal sealed class FindingText
         }
         else if (rule is not SpaceRule)
         {
-            said = $"{said}: {(rule is LimitRule ? $"allowed {AllowedHere(finding, finding.Margin):allowed}" : OffBy(finding, ofThisBox ? Sideways() : null)):off}";
+            Wording limited() => finding.Allowed.Raw.Count == 0 ? $"not allowed here" : (Wording)$"allowed {AllowedHere(finding, finding.Margin):allowed}";
+            said = $"{said}: {(rule is LimitRule ? limited() : OffBy(finding, ofThisBox ? Sideways() : null)):off}";
         }
 
         if (RestsOnAssumedStuds(finding) && finding.AssumedStuds is { } studs)
@@ -200,7 +201,7 @@ internal sealed class FindingText
     private Wording OffBy(Finding finding, Wording? sideways)
     {
         bool any = finding.Allowed.Raw.Count > 0;
-        Wording here = any ? $"allowed here {AllowedHere(finding, finding.HeightMargin):allowed}" : (Wording)$"allowed not here";
+        Wording here = any ? $"allowed here {AllowedHere(finding, finding.HeightMargin):allowed}" : (Wording)$"not allowed here";
         return sideways is null ? here
             : !any ? $"off by {sideways}"
             : finding.LeastChange is { IsAlong: true } ? $"off by {sideways}, or allowed here {Heights(finding):allowed}"
@@ -209,7 +210,7 @@ internal sealed class FindingText
 
     /// <summary>How far off is left out where no height would do for every edge that may be meant.</summary>
     private Wording AllowedHere(Finding finding, Quantity margin) =>
-        finding.Allowed.Raw.Count == 0 ? $"not here" : margin.Raw == long.MinValue ? Heights(finding) : $"{Heights(finding):allowed}, off by {Printed.OffBy(margin, units):off}";
+        margin.Raw == long.MinValue ? Heights(finding) : $"{Heights(finding):allowed}, off by {Printed.OffBy(margin, units):off}";
 
     private Wording Heights(Finding finding) => Printed.Allowed(finding.Allowed, units, rule is not LimitRule && finding.Height is { } from && from.Value < Distance.Zero);
 

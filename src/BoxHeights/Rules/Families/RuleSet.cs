@@ -166,7 +166,7 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
 
             if (row is PlacementRule { Relief: not Relief.None and var relief })
             {
-                text.Append("  lets off: ").Append(relief).Append('\n');
+                text.Append("  lets off: ").Append(relief == Relief.OneOverCounter ? "one over a length of counter where all others meet it" : "one where another in the room for its purpose meets it").Append('\n');
             }
 
             if (row.YieldsWhenForced)

@@ -127,6 +127,10 @@ public sealed class SpaceStatement
     internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<Items<PlacedBox>> added, Items<string> involves = default) =>
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Involves = involves });
 
+    /// <summary>The same of what no box that is added mends, with what to do instead.</summary>
+    internal void Finds(string subject, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, Func<Wording> elseDo, MissingFacts needs = MissingFacts.None) =>
+        answers.Add(new(subject, address, verdict, measured, allowed, what, needs, static () => default) { ElseDo = elseDo });
+
     /// <summary>The same of a run, with the stretches of it that aren't reached, the id of the first box that would be added, wherever that is, and whether it serves no other run.</summary>
     internal void Finds(string subject, Func<Wording> named, string address, Verdict verdict, Quantity measured, QuantitySet allowed, Func<Wording> what, MissingFacts needs, Func<RunGap> gap, Func<Items<PlacedBox>> added, Func<string> firstAdded, bool isApart) =>
         answers.Add(new(subject, address, verdict, measured, allowed, what, needs, added) { Named = named, Gap = gap, FirstAdded = firstAdded, IsApart = isApart });
@@ -232,6 +236,9 @@ internal sealed record SpaceAnswer(string Subject, string Address, Verdict Verdi
 
     /// <summary>The id of the first of those boxes, if there are any; null where only looking for them tells.</summary>
     public Func<string>? FirstAdded { get; init; }
+
+    /// <summary>What to do where no box is added; null where nothing that is known here mends it.</summary>
+    public Func<Wording>? ElseDo { get; init; }
 
     /// <summary>Whether those boxes are no answer to anything else that the rule finds of the room: then both get theirs at once.</summary>
     public bool IsApart { get; init; }

@@ -45,5 +45,13 @@ public sealed partial record UsualBox : HabitRule
     public bool OrSwitchedReceptacle { get; init; }
 
     /// <inheritdoc/>
-    public override string Numbers => Box.Devices + (OneInADwelling ? " in one of " : " in each ") + Rooms + ", " + Place + (Said(("off", From)) is { Length: > 0 } off ? ", " + off + " " + Openings : "") + (Instead.Count == 0 ? "" : ", where there is no " + Instead) + (OrSwitchedReceptacle ? ", and no switched receptacle" : "");
+    public override string Numbers => Box.Devices + (OneInADwelling ? " in one of " : " in each ") + Rooms + ", " + PlaceInWords + (Said(("off", From)) is { Length: > 0 } off ? ", " + off + " " + Openings : "") + (Instead.Count == 0 ? "" : ", where there is no " + Instead) + (OrSwitchedReceptacle ? ", and no switched receptacle" : "");
+
+    private string PlaceInWords => Place switch
+    {
+        UsualPlace.MiddleOfCeiling => "in the middle of the ceiling",
+        UsualPlace.InnerWall => "on an inner wall",
+        UsualPlace.BesideEntrance => "outside beside an entrance",
+        _ => "in the ceiling before its openings",
+    };
 }

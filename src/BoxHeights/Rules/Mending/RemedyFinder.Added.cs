@@ -46,7 +46,7 @@ internal sealed partial class RemedyFinder
             {
                 new NoneFound(default, new[] { cause.RuleId }, cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != MissingFacts.None
                     ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
-                    : (Wording)$"no place was found for a box that would surely mend it"),
+                    : lacking.ElseDo?.Invoke() ?? (state.Rules.Set.Row(cause.RuleId) is SpaceRule { Adds: null } ? $"nothing that is known here mends it" : (Wording)$"no place was found for a box that would surely mend it")),
             };
         }
 
@@ -82,7 +82,7 @@ internal sealed partial class RemedyFinder
         return null;
     }
 
-    private AddBox Adding(Items<PlacedBox> placed) => new(placed, $"add {Wording.And(placed.Select(Described)):boxes}");
+    private AddBox Adding(Items<PlacedBox> placed) => new(placed, placed.Count == 1 ? $"add {Described(placed[0]):boxes}" : (Wording)$"add {placed.Count:count} boxes: {Wording.Apart(placed.Select(Described)):boxes}");
 
     /// <summary>Boxes to add at the nearest heights that every rule allows where they go, with slack where there is any.</summary>
     private bool Allowed(ref Items<PlacedBox> placed)
@@ -130,9 +130,38 @@ internal sealed partial class RemedyFinder
         return nth < studs.Count ? new(placed.Address, placed.Box with { At = studs[nth], Mounting = state.HeldAt(placed, studs[nth]) }) : placed;
     }
 
+    /// <summary>The island or the like that a box with a height is set into where it is listed under the floor; null for any other.</summary>
+    private Freestanding? IslandUnder(PlacedBox placed)
+    {
+        SurfaceAddress address = SurfaceAddress.Read(placed.Address);
+        if (address.Surface != DwellingBoxes.Floor || placed.Box is not { Plan: { } at, Height: not null })
+        {
+            return null;
+        }
+
+        foreach (Room room in state.Dwelling.Rooms)
+        {
+            foreach (Freestanding one in room.Id == address.Space ? room.Freestanding : default)
+            {
+                if (one.Corners.Exists(point => point.Right <= at.Right) && one.Corners.Exists(point => point.Right >= at.Right) && one.Corners.Exists(point => point.Into <= at.Into) && one.Corners.Exists(point => point.Into >= at.Into))
+                {
+                    return one;
+                }
+            }
+        }
+
+        return null;
+    }
+
     private Wording Described(PlacedBox placed)
     {
         Wording box = $"{Wording.Term(placed.Box.Purpose.Name):purpose} box on {placed.Address:wall}";
+        if (IslandUnder(placed) is { } island && placed.Box.Plan is { } plan)
+        {
+            // Listed under the floor, it is in what stands there.
+            box = $"{Wording.Term(placed.Box.Purpose.Name):purpose} box in {SurfaceAddress.Of(SurfaceAddress.Read(placed.Address).Space, island.Id):island}, {Printed.Of(plan.Right, state.Options.Units):right} to the right of the left end of the first wall and {Printed.Of(plan.Into, state.Options.Units):into} into the room";
+        }
+
         box = placed.Box.At is { } at ? OnStud($"{box}, {Printed.Of(at, state.Options.Units):place} from its left end", placed.Box.Mounting) : box;
         return placed.Box.Height is { } height ? $"{box}, {Printed.Exactly(height, state.Options.Units):height}" : box;
     }

@@ -52,7 +52,15 @@ public sealed partial record ControlledLights : SpaceRule
     public override Items<string> KindsNamed => KindNames.Joined(Lights.Select(kind => kind.Name), Ways?.KindsNamed ?? default);
 
     /// <inheritdoc/>
-    public override string Numbers => Asked + " of " + Lights + (Rooms.Count == 0 ? "" : " in " + Rooms);
+    public override string Numbers => AskedInWords + " of " + Lights + (Rooms.Count == 0 ? "" : " in " + Rooms);
+
+    private string AskedInWords => Asked switch
+    {
+        ControlAsked.InEachRoom => "a switch for one at least in each room",
+        ControlAsked.OfEachLight => "a switch for each",
+        ControlAsked.OfEachSwitch => "something that each switch controls,",
+        _ => "switches that go together for each",
+    };
 
     /// <inheritdoc/>
     protected override IEnumerable<string> Mistakes()
@@ -142,11 +150,11 @@ public sealed partial record ControlledLights : SpaceRule
             }
             else if (Asked == ControlAsked.InEachRoom && !hasOne)
             {
-                Lacks(statement, room.Key, room.Key, $"lights, and no switch said to control one");
+                Lacks(statement, room.Key, room.Key, $"lights, and no switch said to control one", $"let a switch control one of them, or add a switch that does");
             }
             else if (Asked == ControlAsked.OfEachLight && hasOne)
             {
-                room.Value.ForEach(box => Lacks(statement, box.Id, box.Address, $"a light without a switch"));
+                room.Value.ForEach(box => Lacks(statement, box.Id, box.Address, $"a light without a switch", $"let a switch control {box.Id:light}, or add a switch that does"));
             }
         }
 
@@ -167,7 +175,7 @@ public sealed partial record ControlledLights : SpaceRule
             {
                 if (box.Source.Controls.Count == 0)
                 {
-                    Lacks(statement, box.Id, box.Address, $"a switch that controls nothing");
+                    Lacks(statement, box.Id, box.Address, $"a switch that controls nothing", $"say what {box.Id:switch} controls, or leave it out");
                 }
                 else
                 {
@@ -207,7 +215,7 @@ public sealed partial record ControlledLights : SpaceRule
             else if (fitting < count)
             {
                 statement.Finds(box.Id, box.Address, Verdict.Fails, Quantity.Of(fitting), QuantitySet.AtLeast(count), () => count == 1 ? $"controlled from one place by a switch that needs a mate"
-                    : (Wording)$"controlled from {count} places by switches that don't go together");
+                    : (Wording)$"controlled from {count} places by switches that don't go together", () => Together(ways, places, box.Id));
             }
             else
             {
@@ -216,8 +224,18 @@ public sealed partial record ControlledLights : SpaceRule
         }
     }
 
+    /// <summary>Which switches go together in so many places.</summary>
+    private static Wording Together(SwitchWays ways, List<SpaceBox> places, string light)
+    {
+        Wording ids = Wording.And(places.ConvertAll(place => Wording.Name(place.Id)));
+        Wording atEnds = Wording.Term(ways.EndName);
+        return places.Count == 1 ? $"take a switch that needs no mate in {ids:boxes}, or let its mate control {light:light} too"
+            : places.Count == 2 ? $"take {atEnds:ways} switches in {ids:boxes}"
+            : (Wording)$"of {ids:boxes}, take {atEnds:ways} switches in two, those at the ends, and {Wording.Term(ways.BetweenName):between} switches in the others";
+    }
+
     private static bool Holds(SpaceBox box, Items<DeviceKind> kinds) => box.Traits.Devices.Exists(kinds.Contains);
 
-    private static void Lacks(SpaceStatement statement, string subject, string address, Wording what) =>
-        statement.Finds(subject, address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => what);
+    private static void Lacks(SpaceStatement statement, string subject, string address, Wording what, Wording elseDo) =>
+        statement.Finds(subject, address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => what, () => elseDo);
 }

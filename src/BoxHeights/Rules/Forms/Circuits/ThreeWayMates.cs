@@ -71,5 +71,7 @@ public sealed partial record ThreeWayMates : SpaceRule
             lone?.Id ?? space.Id, lone?.Address ?? space.Id, Verdict.Fails, Quantity.Of(ends), QuantitySet.AtLeast(ends + lacking),
             () => ends == 0 ? $"a {Wording.Term(Ways.BetweenName):between} switch without {Wording.Term(Ways.EndName):ways} switches"
                 : ends == 1 ? $"a {Wording.Term(Ways.EndName):ways} switch alone"
-                : (Wording)$"{ends} {Wording.Term(Ways.EndName):ways} switches");
+                : (Wording)$"{ends} {Wording.Term(Ways.EndName):ways} switches",
+            () => ends == 0 ? $"add {lacking} {Wording.Term(Ways.EndName):ways} switches, one at each end, or take one that needs none for it"
+                : (Wording)$"add one more {Wording.Term(Ways.EndName):ways} switch, the mate of the one that has none, or take one that needs no mate for it");
 }

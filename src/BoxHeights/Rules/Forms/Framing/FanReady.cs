@@ -55,7 +55,7 @@ public sealed partial record FanReady : SpaceRule, IBoxKind
             return;
         }
 
-        statement.Finds(only.Id, only.Address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"a box that isn't marked for a fan");
+        statement.Finds(only.Id, only.Address, Verdict.Fails, Quantity.Of(0), QuantitySet.AtLeast(1), () => $"a box that isn't marked for a fan", () => $"take a box that can hold a fan, or put framing behind it that can");
     }
 
     /// <summary>A box of the kind that is made for fans is one, marked or not.</summary>

@@ -90,7 +90,8 @@ public sealed partial record RatedTotal : SpaceRule
         {
             Quantity area = new(QuantityKind.Area, strip.Area);
             LengthUnits units = space.Units;
-            statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => InProportion ? $"{Boxes():boxes} open {Printed.Exactly(area, units):area} for each {Printed.Exactly(Of, units):wall}" : (Wording)$"{Boxes():boxes} open {Printed.Exactly(area, units):area}", needs);
+            statement.Finds(address, address, verdict, area, QuantitySet.AtMost(Most), () => InProportion ? $"{Boxes():boxes} open {Printed.Exactly(area, units):area} for each {Printed.Exactly(Of, units):wall}" : (Wording)$"{Boxes():boxes} open {Printed.Exactly(area, units):area}",
+                () => $"take fewer or smaller boxes there, or some that are listed for the wall", needs);
 
             Wording Boxes() => (needs & MissingFacts.Along) != 0 ? $"{strip.Count:count} metal boxes"
                 : (Wording)$"{strip.Count:count} metal boxes from {Printed.Of(Distance.FromTicks(strip.Left), units):left} to {Printed.Of(Distance.FromTicks(strip.Right), units):right} along it";

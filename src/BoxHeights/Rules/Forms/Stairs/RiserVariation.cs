@@ -56,7 +56,8 @@ public sealed partial record RiserVariation : SpaceRule
         {
             bool fails = variation.From > Most;
             statement.Finds(flight.Id, flight.Wall ?? flight.Id, fails ? Verdict.Fails : Verdict.Unknown, fails ? variation.From : variation.To, DistanceSet.AtMost(Most),
-                () => $"its finished risers differ by {Printed.OffBy(variation, space.Units):variation}", fails ? MissingFacts.None : MissingFacts.FloorFinish);
+                () => $"its finished risers differ by {Printed.OffBy(variation, space.Units):variation}",
+                () => $"make its finished risers alike: shim the treads, or cut the stringers anew", fails ? MissingFacts.None : MissingFacts.FloorFinish);
             return;
         }
 

@@ -33,7 +33,7 @@ public sealed record RoomAnchor
     public override string ToString()
     {
         string text = Fixtures.ToString();
-        Add(Interruptions.ToString());
+        Add(Interruptions.Count == 0 ? "" : "in a counter " + Interruptions);
         Add(DoorsToRoomsWith.Count == 0 ? "" : "doors to a room with " + DoorsToRoomsWith);
         Add(EveryWall ? "every wall" : "");
         return text.Length == 0 ? "the whole room" : text;

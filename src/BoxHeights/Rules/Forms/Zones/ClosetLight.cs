@@ -57,7 +57,7 @@ public sealed partial record ClosetLight : SpaceRule
 
             if (build == LuminaireBuild.Open)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"with an open luminaire");
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"with an open luminaire", () => $"take an enclosed or a recessed luminaire for {box.Id:box}");
                 continue;
             }
 
@@ -127,7 +127,8 @@ public sealed partial record ClosetLight : SpaceRule
 
         statement.Finds(
             box.Id, box.Address, isClear is null ? Verdict.Unknown : Verdict.Fails, measured, DistanceSet.AtLeast(needed),
-            () => $"in plan {Printed.Of(measured, space.Units):measured} from the storage space at {at}", isClear is null ? MissingFacts.PlanPlace : MissingFacts.None);
+            () => $"in plan {Printed.Of(measured, space.Units):measured} from the storage space at {at}",
+            () => $"move {box.Id:box} to where it is {Printed.Of(needed, space.Units):needed} or more in plan from the storage space", isClear is null ? MissingFacts.PlanPlace : MissingFacts.None);
     }
 
     /// <summary>The storage space under the ceiling: along the sides and the back, and over every shelf that is deeper.</summary>

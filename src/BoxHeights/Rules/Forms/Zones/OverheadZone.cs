@@ -46,7 +46,7 @@ internal sealed record OverheadZone : SpaceRule
 
             if (zone.Around == RoomAnchor.WholeRoom)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"in this room");
+                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"in this room", () => $"move {box.Id:box} to another room");
                 continue;
             }
 
@@ -122,7 +122,8 @@ internal sealed record OverheadZone : SpaceRule
     private void Finds(SpaceStatement statement, LengthUnits units, SpaceBox box, ThingInPlan nearest, Verdict verdict, Distance measured, MissingFacts needs) =>
         statement.Finds(
             box.Id, box.Address, verdict, measured, zone.Reach == Distance.Zero ? DistanceSet.Empty : DistanceSet.AtLeast(zone.Reach),
-            () => zone.Reach == Distance.Zero ? $"over {nearest.Name:thing}" : (Wording)$"in plan {Printed.Of(measured, units):measured} from {nearest.Name:thing}", needs);
+            () => zone.Reach == Distance.Zero ? $"over {nearest.Name:thing}" : (Wording)$"in plan {Printed.Of(measured, units):measured} from {nearest.Name:thing}",
+            () => zone.Reach == Distance.Zero ? $"move {box.Id:box} to where it isn't over {nearest.Name:thing}" : (Wording)$"move {box.Id:box} to where it is {Printed.Of(zone.Reach, units):reach} or more in plan from {nearest.Name:thing}", needs);
 
     private (Verdict Verdict, MissingFacts Needs) Of(SpaceView space, WallPlan plan, ThingInPlan thing, PlanPoint point)
     {
