@@ -79,8 +79,8 @@ internal sealed class FindingText
         }
         else if (rule is not SpaceRule)
         {
-            Wording limited() => finding.Allowed.Raw.Count == 0 ? $"not allowed here" : (Wording)$"allowed {AllowedHere(finding, finding.Margin):allowed}";
-            said = $"{said}: {(rule is LimitRule ? limited() : OffBy(finding, ofThisBox ? Sideways() : null)):off}";
+            Wording Limited() => finding.Allowed.Raw.Count == 0 ? $"not allowed here" : (Wording)$"allowed {AllowedHere(finding, finding.Margin):allowed}";
+            said = $"{said}: {(rule is LimitRule ? Limited() : OffBy(finding, ofThisBox ? Sideways() : null)):off}";
         }
 
         if (RestsOnAssumedStuds(finding) && finding.AssumedStuds is { } studs)
