@@ -57,7 +57,7 @@ public sealed partial record ClosetLight : SpaceRule
 
             if (build == LuminaireBuild.Open)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"with an open luminaire", () => $"take an enclosed or a recessed luminaire for {box.Id:box}");
+                FindsOpen(statement, box.Id, box.Address);
                 continue;
             }
 
@@ -81,6 +81,10 @@ public sealed partial record ClosetLight : SpaceRule
             }
         }
     }
+
+    // On its own, because what a lambda captures is allocated where its scope begins.
+    private static void FindsOpen(SpaceStatement statement, string box, string address) =>
+        statement.Finds(box, address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"with an open luminaire", () => $"take an enclosed or a recessed luminaire for {box:box}");
 
     private LuminaireBuild? BuildOf(BoxTraits box)
     {

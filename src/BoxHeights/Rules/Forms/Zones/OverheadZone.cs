@@ -46,7 +46,7 @@ internal sealed record OverheadZone : SpaceRule
 
             if (zone.Around == RoomAnchor.WholeRoom)
             {
-                statement.Finds(box.Id, box.Address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"in this room", () => $"move {box.Id:box} to another room");
+                FindsInside(statement, box.Id, box.Address);
                 continue;
             }
 
@@ -89,6 +89,10 @@ internal sealed record OverheadZone : SpaceRule
             Judge(space, statement, plan, things, box, point);
         }
     }
+
+    // On its own, because what a lambda captures is allocated where its scope begins.
+    private static void FindsInside(SpaceStatement statement, string box, string address) =>
+        statement.Finds(box, address, Verdict.Fails, Distance.Zero, DistanceSet.Empty, () => $"in this room", () => $"move {box:box} to another room");
 
     private static bool IsToldOf(List<ThingInPlan> things, WallPlan plan) =>
         things.TrueForAll(thing => thing.HasPlace || (thing.Fixture is { } lost && UnplacedThings.IsToldToLack(lost, plan)));
