@@ -152,7 +152,7 @@ public sealed class StoryPoleTests
         {
             Items<PoleMark> rows = Sheets.PoleFor(house).Rows;
             return rows.Zip(rows.Skip(1)).All(pair => pair.First.Storey != pair.Second.Storey || pair.First.Subfloor != pair.Second.Subfloor || pair.First.Mark.Value <= pair.Second.Mark.Value)
-                && rows.Select(row => (row.Storey, row.Subfloor, row.Mark)).Distinct().Count() == rows.Count;
+                && rows.Select(row => (row.Storey, row.Subfloor, row.Mark)).Distinct().Count == rows.Count;
         }).Check(Tries.Always(100));
     }
 

@@ -52,9 +52,24 @@ internal static partial class InventedCountry
     /// <summary>What its houses measure where nobody says: all of them otherwise than elsewhere.</summary>
     private static UsualMeasures Measures => new()
     {
-        Lumber = Mm(45), LumberName = "45 mm", BlockFit = Mm(4), BoardGap = Mm(15), Courses = new BoardCourses[] { new(new[] { Mm(1250), Mm(1250) }) { UpTo = Mm(2520) }, new(new[] { Mm(1250), Mm(1250), Mm(400) }) { Above = Mm(2520) } },
-        JambInset = Mm(30), PocketTop = Mm(2200), CounterTop = Mm(910), LevelStep = Mm(20), TapeError = Mm(2), Floor = new(Mm(5), Mm(140)), Rim = new(Mm(100), Mm(700)),
-        MostBed = Mm(4), MostBoard = Mm(20), MostCounterDepth = Mm(630), MostThingDepth = Mm(1700), MostBehindABasin = Mm(120), MostToeKick = Mm(180),
+        Lumber = Mm(45),
+        LumberName = "45 mm",
+        BlockFit = Mm(4),
+        BoardGap = Mm(15),
+        Courses = new BoardCourses[] { new(new[] { Mm(1250), Mm(1250) }) { UpTo = Mm(2520) }, new(new[] { Mm(1250), Mm(1250), Mm(400) }) { Above = Mm(2520) } },
+        JambInset = Mm(30),
+        PocketTop = Mm(2200),
+        CounterTop = Mm(910),
+        LevelStep = Mm(20),
+        TapeError = Mm(2),
+        Floor = new(Mm(5), Mm(140)),
+        Rim = new(Mm(100), Mm(700)),
+        MostBed = Mm(4),
+        MostBoard = Mm(20),
+        MostCounterDepth = Mm(630),
+        MostThingDepth = Mm(1700),
+        MostBehindABasin = Mm(120),
+        MostToeKick = Mm(180),
     };
 
     private static PartsCatalog MakeCatalog()

@@ -91,7 +91,7 @@ public sealed class ReadinessTests
         string[] found = [.. Directory.GetFiles(source, "*.cs", SearchOption.AllDirectories)
             .Select(file => Path.GetRelativePath(source, file).Replace('\\', '/'))
             .Where(file => !file.StartsWith("bin/", StringComparison.Ordinal) && !file.StartsWith("obj/", StringComparison.Ordinal) && Lengths().IsMatch(File.ReadAllText(Path.Combine(source, file))))];
-        Assert.Empty(found.Where(file => !WithLengths.Any(one => file.StartsWith(one.Place, StringComparison.Ordinal))));
+        Assert.DoesNotContain(found, file => !WithLengths.Any(one => file.StartsWith(one.Place, StringComparison.Ordinal)));
         Assert.All(WithLengths, one => Assert.True(found.Any(file => file.StartsWith(one.Place, StringComparison.Ordinal)), one.Place + " has none"));
     }
 
