@@ -114,7 +114,19 @@ public sealed record FixtureSubject : OutletSubject
         }
     }
 
-    private bool ServesAny(SpaceView space) => space.Boxes.Exists(box => Serving.Contains(box.Traits.Purpose));
+    // Without a lambda: it is asked each time a room is judged, and allocates nothing.
+    private bool ServesAny(SpaceView space)
+    {
+        foreach (SpaceBox box in space.Boxes)
+        {
+            if (Serving.Contains(box.Traits.Purpose))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {
