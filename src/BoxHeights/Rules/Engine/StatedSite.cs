@@ -13,6 +13,9 @@ internal sealed class StatedSite
     /// <summary>So often a place is asked about alone: then all is stated, and looked up.</summary>
     private const int MostAskedAlone = 4;
 
+    // Each asks every statement: a wall of a house has some dozens, one whose top has 300 corners took seconds.
+    private const int MostEdges = 200;
+
     private readonly StatedSites owner;
     private readonly (Rule Rule, Wording Why)[] limitsNotJudged;
     private volatile Statements? statements;
@@ -166,8 +169,8 @@ internal sealed class StatedSite
         return places;
     }
 
-    /// <summary>The places at which firm rules may allow such a box, at some height.</summary>
-    public DistanceSet PossiblePlaces => (possible ??= new(default, Where(along => !PossibleCentersAt(along).IsEmpty))).Places;
+    /// <summary>The places at which firm rules may allow such a box, at some height; everywhere on a wall of more parts than are looked through one by one.</summary>
+    public DistanceSet PossiblePlaces => Edges.Length > MostEdges ? DistanceSet.All : (possible ??= new(default, Where(along => !PossibleCentersAt(along).IsEmpty))).Places;
 
     private DistanceSet Clear(Distance reading) => Where(along => SureOfFirmRulesAt(along).Contains(reading));
 
