@@ -21,13 +21,7 @@ public sealed class GapLimitTests
     private sealed record Patch(int Left, int Right, int Bottom, int Top, bool? Burns);
 
     [Fact]
-    public void State_OneTickBelowAtAndAbove_TurnsAtTheLimit()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("board-gaps.csv"))
-        {
-            Try(row);
-        }
-    }
+    public void State_OneTickBelowAtAndAbove_TurnsAtTheLimit() => Assert.All(CaseFile.Table("board-gaps.csv"), Try);
 
     internal static void Try(Dictionary<string, string> row)
     {

@@ -9,13 +9,7 @@ namespace BoxHeights.Tests.Rules;
 public sealed class RequiredCountTests
 {
     [Fact]
-    public void Outlet_OneOfThem_IsEnoughAndNoneIsNot()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("required-counts.csv"))
-        {
-            Try(row);
-        }
-    }
+    public void Outlet_OneOfThem_IsEnoughAndNoneIsNot() => Assert.All(CaseFile.Table("required-counts.csv"), Try);
 
     internal static void Try(Dictionary<string, string> row)
     {

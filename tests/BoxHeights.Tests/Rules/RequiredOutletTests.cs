@@ -13,13 +13,7 @@ public sealed class RequiredOutletTests
     private static readonly Distance Tick = Distance.FromTicks(1);
 
     [Fact]
-    public void Outlet_OneTickInsideAtAndBeyondItsLimit_TurnsJustPastIt()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("required-outlets.csv"))
-        {
-            Try(row);
-        }
-    }
+    public void Outlet_OneTickInsideAtAndBeyondItsLimit_TurnsJustPastIt() => Assert.All(CaseFile.Table("required-outlets.csv"), Try);
 
     internal static void Try(Dictionary<string, string> row)
     {

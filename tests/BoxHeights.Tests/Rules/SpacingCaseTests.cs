@@ -61,13 +61,7 @@ public sealed class SpacingCaseTests
     }
 
     [Fact]
-    public void Outlet_OfTheFile_CountsAsItSays()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("outlets-that-count.csv"))
-        {
-            TryOutlet(row);
-        }
-    }
+    public void Outlet_OfTheFile_CountsAsItSays() => Assert.All(CaseFile.Table("outlets-that-count.csv"), TryOutlet);
 
     internal static void TryOutlet(Dictionary<string, string> row)
     {

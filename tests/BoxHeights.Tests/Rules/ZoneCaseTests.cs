@@ -11,13 +11,7 @@ namespace BoxHeights.Tests.Rules;
 public sealed class ZoneCaseTests
 {
     [Fact]
-    public void Zone_OneTickInsideAtAndOutsideItsLimit_TurnsThere()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("zones.csv"))
-        {
-            Try(row);
-        }
-    }
+    public void Zone_OneTickInsideAtAndOutsideItsLimit_TurnsThere() => Assert.All(CaseFile.Table("zones.csv"), Try);
 
     internal static void Try(Dictionary<string, string> row)
     {

@@ -21,13 +21,7 @@ public sealed class DocumentCaseTests
 
     [Theory]
     [MemberData(nameof(Documents))]
-    public void Limit_OneTickBelowAtAndAbove_TurnsWhereItSays(string document)
-    {
-        foreach (Dictionary<string, string> row in Lines(document))
-        {
-            Try(row);
-        }
-    }
+    public void Limit_OneTickBelowAtAndAbove_TurnsWhereItSays(string document) => Assert.All(Lines(document), Try);
 
     internal static void Try(Dictionary<string, string> row)
     {

@@ -17,13 +17,7 @@ public sealed class PracticePlaceTests
     private static readonly Distance Right = In("84");
 
     [Fact]
-    public void Place_OneTickInsideAndOutsideEachEnd_TurnsThere()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("practice-places.csv"))
-        {
-            TryPlace(row);
-        }
-    }
+    public void Place_OneTickInsideAndOutsideEachEnd_TurnsThere() => Assert.All(CaseFile.Table("practice-places.csv"), TryPlace);
 
     internal static void TryPlace(Dictionary<string, string> row)
     {

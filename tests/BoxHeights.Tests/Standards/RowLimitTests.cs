@@ -56,13 +56,7 @@ public sealed class RowLimitTests
 
     /// <summary>A box that is far too high is brought to the height that the trade aims at.</summary>
     [Fact]
-    public void Remedy_OfAHabit_AimsAtTheUsualHeight()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("practice-heights.csv"))
-        {
-            TryHeight(row);
-        }
-    }
+    public void Remedy_OfAHabit_AimsAtTheUsualHeight() => Assert.All(CaseFile.Table("practice-heights.csv"), TryHeight);
 
     internal static void TryHeight(Dictionary<string, string> row)
     {
@@ -87,13 +81,7 @@ public sealed class RowLimitTests
     }
 
     [Fact]
-    public void ReachDocument_OfTheWorkedCases_SaysWhatTheySay()
-    {
-        foreach (Dictionary<string, string> row in CaseFile.Table("reach-by-document.csv"))
-        {
-            TryReach(row);
-        }
-    }
+    public void ReachDocument_OfTheWorkedCases_SaysWhatTheySay() => Assert.All(CaseFile.Table("reach-by-document.csv"), TryReach);
 
     internal static void TryReach(Dictionary<string, string> row)
     {
