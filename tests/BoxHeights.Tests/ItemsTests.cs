@@ -46,7 +46,7 @@ public sealed class ItemsTests
         Assert.Equal(box, box.WithDevices(two).WithDevices(null));
         Assert.Equal(box, box.WithDevices(two).WithDevices(default));
         Assert.Throws<ArgumentException>(() => new Wall("w", Distance.FromInches(1m)).WithBoxes(box, null!));
-        Assert.Equal(new RuleSet(RuleSets.Ada2010.Rules), new RuleSet([.. RuleSets.Ada2010.Rules]));
+        Assert.Equal(new RuleSet(RuleSets.Ada2010.Rows), new RuleSet([.. RuleSets.Ada2010.Rows]));
     }
 
     [Fact]

@@ -69,7 +69,7 @@ internal static class ChangedRow
             return set;
         }
 
-        foreach (Rule row in set.Rules)
+        foreach (Rule row in set.Rows)
         {
             Rule changed = change(row);
             set = ReferenceEquals(changed, row) ? set : set.With(changed);

@@ -10,7 +10,7 @@ internal static class RulesSheet
     {
         page.Begin("The rules used", "rules");
         List<string[]> rows = [];
-        foreach (Rule rule in report.State.Rules.Set.Rules)
+        foreach (Rule rule in report.State.Rules.Set.Rows)
         {
             if (rule is HabitRule)
             {

@@ -39,7 +39,7 @@ public sealed partial class PreInspection
         PartsCatalog catalog = (evaluation ?? throw new ArgumentNullException(nameof(evaluation))).State.Options.Catalog;
         Dwelling dwelling = evaluation.Dwelling;
         List<InspectionItem> items = [];
-        foreach (Rule rule in evaluation.Rules.Rules)
+        foreach (Rule rule in evaluation.Rules.Rows)
         {
             if (rule is InspectionItem item)
             {

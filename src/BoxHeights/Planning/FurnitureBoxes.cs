@@ -69,7 +69,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     /// <summary>The rows that tie boxes of a purpose to things.</summary>
     private IEnumerable<(PlacementRule Rule, PlaceAnchor Anchor)> RulesFor(BoxPurpose purpose)
     {
-        foreach (Rule rule in draft.Evaluator.Rules.Rules)
+        foreach (Rule rule in draft.Evaluator.Rules.Rows)
         {
             if (rule is PlacementRule { Anchor: { } anchor } anchored && rule.Scope.Purposes.Contains(purpose))
             {

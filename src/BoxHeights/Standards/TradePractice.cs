@@ -63,7 +63,7 @@ internal static class TradePractice
     /// <summary>The trade's habits with a builder's own heights: those take the place of the usual ones for the same purposes.</summary>
     public static RuleSet With(PracticeTable own)
     {
-        List<Rule> rows = [.. Rows.Rules];
+        List<Rule> rows = [.. Rows.Rows];
         HashSet<BoxPurpose> seen = [];
         foreach (PracticeHeight height in own.Heights)
         {

@@ -25,7 +25,7 @@ public class ToStringTests
     [Fact]
     public void ToString_OfARow_HasNoNumbersThatNobodyMeant()
     {
-        Rule[] rows = [.. Enum.GetValues<NecEdition>().SelectMany(edition => (RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition)).Rules), .. RuleSets.RoughInPractice.Rules, .. RuleSets.CanadaDwelling.Rules, .. RuleSets.Ada2010.Rules];
+        Rule[] rows = [.. Enum.GetValues<NecEdition>().SelectMany(edition => (RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition)).Rows), .. RuleSets.RoughInPractice.Rows, .. RuleSets.CanadaDwelling.Rows, .. RuleSets.Ada2010.Rows];
         Assert.True(rows.Length > 150);
         Assert.All(rows, row => Assert.DoesNotMatch("[0-9]{9,}", row.ToString()));
     }

@@ -99,7 +99,7 @@ public sealed class OrderListTests
     private static OrderList Ordered(Storey storey, Func<Wall, Wall> wall, params DeviceBox[] boxes) => List(House(storey, wall, boxes));
 
     // As described: what rows find is other tests' matter, so those of the set that only lists are kept.
-    private static OrderList List(Dwelling house) => OrderList.For(new LayoutEvaluator(new RuleSet(Rules.Rules.Where(rule => rule is BoxHeights.Rules.InspectionItem))).Evaluate(house));
+    private static OrderList List(Dwelling house) => OrderList.For(new LayoutEvaluator(new RuleSet(Rules.Rows.Where(rule => rule is BoxHeights.Rules.InspectionItem))).Evaluate(house));
 
     private static string[] Of(OrderedPart part, OrderList list) => [.. list.Rows.Where(row => row.Part == part).Select(row => row.Count + " " + row.What).Order(StringComparer.Ordinal)];
 }

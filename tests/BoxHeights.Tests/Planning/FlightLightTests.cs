@@ -9,7 +9,7 @@ public sealed class FlightLightTests
     private static readonly RuleSet Rules = new(
     [
         RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Row("stair-switches"),
-        .. RuleSets.RoughInPractice.Rules.Where(row => row.Id is "entrance-switches" or "switch-height" or "room-for-boxes"),
+        .. RuleSets.RoughInPractice.Rows.Where(row => row.Id is "entrance-switches" or "switch-height" or "room-for-boxes"),
     ]);
 
     // Two halls at the foot, one of them lit, and one at the head. Which of the halls has the flight isn't described: each of the planned switches goes to the light.

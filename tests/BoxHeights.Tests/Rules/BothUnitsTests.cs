@@ -57,7 +57,7 @@ public sealed class BothUnitsTests
     public void Of_EveryRowsWords_LeavesNoMeasureInOtherUnits_AndNoneThatIsOff(LengthUnits units, int least)
     {
         HashSet<string> pairs = [];
-        foreach (string words in Sets.SelectMany(set => set.Rules).SelectMany(Words))
+        foreach (string words in Sets.SelectMany(set => set.Rows).SelectMany(Words))
         {
             string both = BothUnits.Of(words, units);
             Assert.DoesNotMatch(units == LengthUnits.Millimeters ? Feet : Meters, Aside.Replace(both, ""));

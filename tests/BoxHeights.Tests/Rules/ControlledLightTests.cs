@@ -10,8 +10,8 @@ public sealed class ControlledLightTests
 {
     private static readonly Rule[] Rows =
     [
-        .. RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Rules.Where(row => row.Id == "light-control"),
-        .. RuleSets.RoughInPractice.Rules.Where(row => row.Id is "light-has-switch" or "switch-serves" or "control-ways"),
+        .. RuleSets.UnitedStatesOutlets(NecEdition.Nec2023).Rows.Where(row => row.Id == "light-control"),
+        .. RuleSets.RoughInPractice.Rows.Where(row => row.Id is "light-has-switch" or "switch-serves" or "control-ways"),
     ];
 
     private static readonly LayoutEvaluator Control = new(new RuleSet(Rows));

@@ -36,7 +36,7 @@ public sealed class EvaluationPropertyTests
     public void Findings_RulesInAnyOrder_AreTheSame() => Check(seed =>
     {
         Random random = new(seed);
-        RuleSet shuffled = DwellingGen.Rules.Rules.OrderBy(_ => random.Next()).Select(row => new RuleSet([row])).Aggregate((a, b) => a + b);
+        RuleSet shuffled = DwellingGen.Rules.Rows.OrderBy(_ => random.Next()).Select(row => new RuleSet([row])).Aggregate((a, b) => a + b);
         Dwelling dwelling = DwellingGen.Dwelling(seed);
         return Evaluator.Evaluate(dwelling).Findings.Select(DwellingGen.Line).SequenceEqual(new LayoutEvaluator(shuffled).Evaluate(dwelling).Findings.Select(DwellingGen.Line));
     });

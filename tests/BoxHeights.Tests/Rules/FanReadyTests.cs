@@ -17,6 +17,6 @@ public sealed class FanReadyTests
         Assert.Equal(OneBox.Id, Assert.Single(Evaluate(NecEdition.Nec2023, "fan-box", bedroom.House(marked)).Findings).Subject);
         Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", (bedroom with { Overhead = [light.WithKind(BoxKind.FanRated)] }).House(marked)).IsClean, "it is made for a fan");
         Assert.True(Evaluate(NecEdition.Nec2023, "fan-box", (bedroom with { Overhead = [light, light.WithId("second")] }).House(marked)).IsClean);
-        Assert.DoesNotContain(RuleSets.UnitedStatesOutlets(NecEdition.Nec2017).Rules, rule => rule.Id == "fan-box");
+        Assert.DoesNotContain(RuleSets.UnitedStatesOutlets(NecEdition.Nec2017).Rows, rule => rule.Id == "fan-box");
     }
 }

@@ -29,7 +29,7 @@ public sealed class JudgementTests
         Assert.Equal(evaluation.Checks.Where(check => check.Verdict == Verdict.Passes).Select(check => check.RuleId + " " + check.Subject).Order(StringComparer.Ordinal), met);
 
         // Each box and each rule about boxes once, whatever came of it, but for boxes in ceilings of which a row speaks by their room; each space rule for each of its subjects at least once.
-        foreach (Rule rule in DwellingGen.Rules.Rules.Where(rule => rule is not (SpaceRule or HabitRule) && rule.Scope.WithoutCeilings is not null))
+        foreach (Rule rule in DwellingGen.Rules.Rows.Where(rule => rule is not (SpaceRule or HabitRule) && rule.Scope.WithoutCeilings is not null))
         {
             bool byRoom = rule is PlacementRule { Overhead: not null };
             Assert.Equal(
@@ -37,7 +37,7 @@ public sealed class JudgementTests
                 evaluation.Judgements.Count(one => one.RuleId == rule.Id && (!byRoom || (one.Kind == JudgedKind.Box && !IsOverhead(one.Address)))));
         }
 
-        foreach (SpaceRule rule in DwellingGen.Rules.Rules.OfType<SpaceRule>().Where(rule => rule.Subject == SpaceKind.Room))
+        foreach (SpaceRule rule in DwellingGen.Rules.Rows.OfType<SpaceRule>().Where(rule => rule.Subject == SpaceKind.Room))
         {
             Assert.All(evaluation.Dwelling.Rooms.Where(room => rule.Scope.Rooms.Count == 0 || rule.Scope.Rooms.Contains(room.Kind)),
                 room => Assert.Contains(evaluation.Judgements, one => one.RuleId == rule.Id && (one.Address == room.Id || one.Address.StartsWith(room.Id + "/", StringComparison.Ordinal) || one.Subject == room.Id)));

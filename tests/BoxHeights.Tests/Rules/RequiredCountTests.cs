@@ -19,7 +19,7 @@ public sealed class RequiredCountTests
         Assert.True(with.IsClean, row["rule"] + ": " + string.Join("; ", with.Findings.Select(one => one.Message)));
         Finding lacks = Assert.Single(evaluator.Evaluate(House(row, "thermostat", "thermostat")).Findings);
         Assert.Equal((row["rule"], row["without it"]), (lacks.RuleId, lacks.Verdict == Verdict.Fails ? "fails" : "unknown"));
-        Citation citation = rules.Rules[0].Citation;
+        Citation citation = rules.Rows[0].Citation;
         Assert.Equal((row["section"], row["status"] == "memory"), (citation.Section, citation.Confidence == Confidence.FromMemory));
     }
 

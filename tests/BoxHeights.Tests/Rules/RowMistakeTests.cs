@@ -112,7 +112,7 @@ public sealed class RowMistakeTests
     [Fact]
     public void EveryRowOfTheLibrary_CanBeMeant_AndHasDataOfItsOwn()
     {
-        Rule[] rows = [.. Enum.GetValues<NecEdition>().SelectMany(edition => (RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition)).Rules).Concat(RuleSets.RoughInPractice.Rules).Concat(RuleSets.CanadaDwelling.Rules)];
+        Rule[] rows = [.. Enum.GetValues<NecEdition>().SelectMany(edition => (RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition)).Rows).Concat(RuleSets.RoughInPractice.Rows).Concat(RuleSets.CanadaDwelling.Rows)];
         Assert.True(rows.Length > 150);
         foreach (Rule[] same in rows.GroupBy(row => row.Data()).Select(group => group.ToArray()))
         {

@@ -26,7 +26,7 @@ public sealed class RuleSetTests
     }
 
     [Fact]
-    public void New_RowsShuffled_IsTheSameSet() => Prop.ForAll(Arb.From(Gen.Shuffle(All.Rules.ToArray())), rows =>
+    public void New_RowsShuffled_IsTheSameSet() => Prop.ForAll(Arb.From(Gen.Shuffle(All.Rows.ToArray())), rows =>
     {
         RuleSet set = new(rows);
         return set.Equals(All) && set.Fingerprint == All.Fingerprint;
@@ -36,7 +36,7 @@ public sealed class RuleSetTests
     public void Add_IdenticalRows_CountOnce()
     {
         Assert.Equal(All, All + RuleSets.Ada2010);
-        Assert.Equal(All.Rules.Count, (All + All).Rules.Count);
+        Assert.Equal(All.Rows.Count, (All + All).Rows.Count);
         Assert.Equal(Nec, Nec + RuleSets.UnitedStatesDwelling(NecEdition.Nec2023));
         Assert.Equal(Nec, Nec + RuleSet.Empty);
     }
@@ -54,7 +54,7 @@ public sealed class RuleSetTests
     {
         HeightBand band = (HeightBand)RuleSets.Ada2010.Row("ada-reach");
         RuleSet stricter = OneBox.Only(RuleSets.Ada2010, "ada-reach").With(band with { Low = CaseFile.Inches("18") });
-        Assert.Single(stricter.Rules);
+        Assert.Single(stricter.Rows);
         Assert.Equal(CaseFile.Inches("18"), ((HeightBand)stricter.Row("ada-reach")).Low);
         Assert.NotEqual(OneBox.Only(RuleSets.Ada2010, "ada-reach").Fingerprint, stricter.Fingerprint);
         Assert.Equal(CaseFile.Inches("15"), ((HeightBand)RuleSets.Ada2010.Row("ada-reach")).Low);
@@ -85,8 +85,8 @@ public sealed class RuleSetTests
     [Fact]
     public void WithReading_EachRowThatHasSome_ThereAndBack()
     {
-        Assert.Contains(All.Rules, row => row.Readings.Count > 0);
-        foreach (Rule row in All.Rules)
+        Assert.Contains(All.Rows, row => row.Readings.Count > 0);
+        foreach (Rule row in All.Rows)
         {
             foreach (Reading reading in row.Readings)
             {
@@ -120,8 +120,8 @@ public sealed class RuleSetTests
     public void Describe_EachRow_IsNamedWithItsCitation()
     {
         string text = All.Describe();
-        Assert.True(All.Rules.Count > 10);
-        foreach (Rule row in All.Rules)
+        Assert.True(All.Rows.Count > 10);
+        foreach (Rule row in All.Rows)
         {
             Assert.Contains("\n" + row.Id + " [", "\n" + text, StringComparison.Ordinal);
             Assert.Contains(row.Citation.Document, text, StringComparison.Ordinal);

@@ -40,7 +40,7 @@ public sealed class SpacingCaseTests
             Assert.True(count.GetInt32() == found.Length, said);
             foreach (JsonProperty reading in one.TryGetProperty("readings", out JsonElement counts) ? counts.EnumerateObject().ToArray() : [])
             {
-                RuleSet read = rules.WithReading(rules.Rules[0].Id, reading.Name);
+                RuleSet read = rules.WithReading(rules.Rows[0].Id, reading.Name);
                 Assert.Equal(reading.Value.GetInt32(), new LayoutEvaluator(read).Evaluate(house).Findings.Count);
             }
 
@@ -55,7 +55,7 @@ public sealed class SpacingCaseTests
 
         foreach (JsonProperty reading in one.TryGetProperty("readings", out JsonElement readings) ? readings.EnumerateObject().ToArray() : [])
         {
-            RuleSet read = rules.WithReading(rules.Rules[0].Id, reading.Name);
+            RuleSet read = rules.WithReading(rules.Rows[0].Id, reading.Name);
             Assert.Equal(Sorted(reading.Value.EnumerateArray().Select(text => text.GetString()!), metric), Lacking(new LayoutEvaluator(read).Evaluate(house).Findings));
         }
     }

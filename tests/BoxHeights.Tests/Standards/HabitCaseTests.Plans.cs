@@ -14,7 +14,7 @@ public sealed partial class HabitCaseTests
 
     private static RoomPlan Plan(Dwelling house, IEnumerable<BoxHeights.Rules.Rule> rows) => new RoughInPlanner(new RuleSet(rows)).Plan(house);
 
-    private static Items<BoxHeights.Rules.Rule> Practice => RuleSets.RoughInPractice.Rules;
+    private static Items<BoxHeights.Rules.Rule> Practice => RuleSets.RoughInPractice.Rows;
 
     /// <summary>Where a bell goes beside a front door from 100 to 136 in, hung on its left as one comes in.</summary>
     private static Distance? Bell()

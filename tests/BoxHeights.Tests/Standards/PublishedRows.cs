@@ -13,14 +13,14 @@ internal static class PublishedRows
     public static IReadOnlyList<RuleSet> Sets { get; } =
         [.. typeof(BoxHeights.RuleSets).GetProperties().Where(property => property.PropertyType == typeof(RuleSet)).Select(property => (RuleSet)property.GetValue(null)!)];
 
-    public static IReadOnlyList<Rule> Rows { get; } = [.. Sets.Concat(Editions()).SelectMany(set => set.Rules.AsEnumerable()).Distinct()];
+    public static IReadOnlyList<Rule> Rows { get; } = [.. Sets.Concat(Editions()).SelectMany(set => set.Rows.AsEnumerable()).Distinct()];
 
     public static IReadOnlyList<Rule> All { get; } =
         [.. Rows.SelectMany(row => row.Readings.AsEnumerable().Select(reading => reading.Rule).Prepend(row)).Distinct()];
 
     /// <summary>The set that has a row: of an edition that of its dwellings or of their outlets, of none whichever of the others.</summary>
     public static RuleSet SetWith(string rule, string edition) =>
-        ChangedRow.In((edition.Length > 0 ? Of((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture)) : Sets).First(set => set.Rules.Any(row => row.Id == rule)));
+        ChangedRow.In((edition.Length > 0 ? Of((NecEdition)int.Parse(edition, CultureInfo.InvariantCulture)) : Sets).First(set => set.Rows.Any(row => row.Id == rule)));
 
     private static IEnumerable<RuleSet> Editions() => Enum.GetValues<NecEdition>().SelectMany(Of);
 

@@ -64,7 +64,7 @@ public sealed class ReadinessTests
     {
         Type[] forms = [.. typeof(Rule).Assembly.GetExportedTypes().Where(type => type.IsSubclassOf(typeof(Rule)) && !type.IsAbstract)];
         Assert.True(forms.Length >= 36, forms.Length + " forms");
-        Assert.Empty(forms.Except(Set.Rules.Select(row => row.GetType())));
+        Assert.Empty(forms.Except(Set.Rows.Select(row => row.GetType())));
     }
 
     /// <summary>A measure that is usual somewhere is one that it states itself, so that <see cref="Boxes.UsualMeasuresTests"/> shows it to be asked.</summary>

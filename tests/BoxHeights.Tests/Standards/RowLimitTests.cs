@@ -96,7 +96,7 @@ public sealed class RowLimitTests
     {
         foreach (NecEdition edition in new[] { NecEdition.Nec2017, NecEdition.Nec2020, NecEdition.Nec2023 })
         {
-            Assert.DoesNotContain(RuleSets.UnitedStatesDwelling(edition).Rules, rule => rule.Id == "below-counter");
+            Assert.DoesNotContain(RuleSets.UnitedStatesDwelling(edition).Rows, rule => rule.Id == "below-counter");
         }
     }
 

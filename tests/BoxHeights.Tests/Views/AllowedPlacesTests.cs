@@ -120,7 +120,7 @@ public sealed class AllowedPlacesTests
             Dwelling dwelling = new Dwelling("units").WithStoreys(new Storey("ground"))
                 .WithRooms(new Room("a", RoomKind.Bedroom, "ground").WithWalls(Face("n", 120, Box("front"), Box("front-2"))), new Room("b", RoomKind.Bedroom, "ground").WithWalls(Face("s", 100, Box("back")).WithBackOf("a/n").WithBackOffset(Distance.FromInches(random.Next(-20, 30)))));
             PlacedBox back = dwelling.FindBox("back")!;
-            RuleSet rated = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Rules.Where(rule => rule is RatedSeparation));
+            RuleSet rated = new(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023).Rows.Where(rule => rule is RatedSeparation));
             LayoutEvaluator evaluator = new(rated);
             Evaluation evaluation = evaluator.Evaluate(dwelling);
             AllowedView all = evaluation.AllowedAlong("back", back.Box.Height!.Value);

@@ -70,7 +70,7 @@ public class OtherLanguageTests
         .. house.Storeys.Select(storey => storey.Id), .. house.Rooms.Select(room => room.Id + " " + string.Join(" ", room.Walls.Select(wall => wall.Id + " " + string.Join(" ", PartsOf(wall)))) + " "
             + string.Join(" ", room.Fixtures.Select(fixture => fixture.Id)) + " " + string.Join(" ", room.Freestanding.Select(one => one.Id))),
         .. house.Outside.Select(face => face.Id + " " + string.Join(" ", face.Walls.Select(wall => wall.Id + " " + string.Join(" ", PartsOf(wall))))), .. house.Flights.Select(flight => flight.Id),
-        .. house.PlacedBoxes().Select(placed => placed.Box.Id + " " + placed.Address), .. Rules.Rules.Select(rule => rule.Id + " " + rule.Citation), "in mm cm3 in3 ft AWG layout-fault",
+        .. house.PlacedBoxes().Select(placed => placed.Box.Id + " " + placed.Address), .. Rules.Rows.Select(rule => rule.Id + " " + rule.Citation), "in mm cm3 in3 ft AWG layout-fault",
     ]);
 
     private static IEnumerable<string> PartsOf(Wall wall) =>

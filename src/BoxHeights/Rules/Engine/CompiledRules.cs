@@ -13,7 +13,7 @@ internal sealed class CompiledRules
         List<LimitRule> limit = [];
         List<ProvisionRule> provision = [];
         List<SpaceRule> space = [];
-        foreach (Rule rule in rules.Rules)
+        foreach (Rule rule in rules.Rows)
         {
             switch (rule)
             {
@@ -78,7 +78,7 @@ internal sealed class CompiledRules
     public IEnumerable<T> HabitsOf<T>()
         where T : HabitRule
     {
-        foreach (Rule rule in Set.Rules)
+        foreach (Rule rule in Set.Rows)
         {
             if (rule is T habit)
             {

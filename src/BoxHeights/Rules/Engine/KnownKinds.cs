@@ -19,7 +19,7 @@ internal sealed class KnownKinds
         bool ofPurposes = false;
         bool ofDevices = false;
         bool ofWalls = false;
-        foreach (Rule row in rules.Rules)
+        foreach (Rule row in rules.Rows)
         {
             // What a row of a caller's own reads of walls and rooms nobody knows: it is taken to read all that it can.
             ofWalls |= row is SpaceRule or PlacementRule { ReadsWallParts: true };

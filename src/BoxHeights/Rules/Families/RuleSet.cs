@@ -35,17 +35,17 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
         this.rows = rows;
         List<Rule> byId = new(rows.Values);
         byId.Sort((a, b) => string.CompareOrdinal(a.Id, b.Id));
-        Rules = new(byId);
+        Rows = new(byId);
     }
 
     /// <summary>No rows.</summary>
     public static RuleSet Empty { get; } = new(new Dictionary<string, Rule>(StringComparer.Ordinal));
 
-    /// <summary>The rows, by id.</summary>
-    public Items<Rule> Rules { get; }
+    /// <summary>The rows, sorted by id: rules with their numbers, severity, scope and source. <see cref="Row"/> gives one of them.</summary>
+    public Items<Rule> Rows { get; }
 
     /// <summary>Sixteen hexadecimal digits that are the same for every set whose rows go by the same, however they put it, and hardly ever for another.</summary>
-    public string Fingerprint => fingerprint ??= Stamp.Of(string.Join("\n", Rules.Select(row => row.Data())));
+    public string Fingerprint => fingerprint ??= Stamp.Of(string.Join("\n", Rows.Select(row => row.Data())));
 
     /// <summary>Joins two sets. Rows that are equal count once.</summary>
     /// <exception cref="ArgumentException">The sets have rows of one id with different content; the message names them.</exception>
@@ -54,7 +54,7 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     /// <summary>Joins another set to this one. Rows that are equal count once.</summary>
     /// <param name="other">The other set.</param>
     /// <exception cref="ArgumentException">The sets have rows of one id with different content; the message names them.</exception>
-    public RuleSet Add(RuleSet other) => new(Joined((other ?? throw new ArgumentNullException(nameof(other))).Rules, Rules));
+    public RuleSet Add(RuleSet other) => new(Joined((other ?? throw new ArgumentNullException(nameof(other))).Rows, Rows));
 
     /// <summary>This set with a row added or replaced.</summary>
     /// <param name="row">The row.</param>
@@ -143,7 +143,7 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     public string Describe()
     {
         StringBuilder text = new();
-        foreach (Rule row in Rules)
+        foreach (Rule row in Rows)
         {
             text.Append(row.Id).Append(" [").Append(row.Severity).Append(", revision ").Append(row.Revision).Append("] ").Append(row.Summary).Append('\n')
                 .Append("  ").Append(row.Numbers).Append('\n')
@@ -184,16 +184,16 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     }
 
     /// <inheritdoc/>
-    public bool Equals(RuleSet? other) => other is not null && Rules == other.Rules;
+    public bool Equals(RuleSet? other) => other is not null && Rows == other.Rows;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as RuleSet);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => Rules.GetHashCode();
+    public override int GetHashCode() => Rows.GetHashCode();
 
     /// <summary>The ids of the rows.</summary>
-    public override string ToString() => string.Join(", ", Rules.Select(row => row.Id));
+    public override string ToString() => string.Join(", ", Rows.Select(row => row.Id));
 
     private static Dictionary<string, Rule> Joined(IEnumerable<Rule> more, IEnumerable<Rule> first)
     {

@@ -165,7 +165,7 @@ internal static class CoverageText
         }
 
         List<string> parts = [];
-        foreach (Rule rule in rules.Rules)
+        foreach (Rule rule in rules.Rows)
         {
             if (rule.LeavesOut is not null && spoke.Contains(rule.Id))
             {

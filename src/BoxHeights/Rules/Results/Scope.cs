@@ -27,7 +27,7 @@ internal static class Scope
     public static IEnumerable<string> NotCoveredBy(RuleSet rules)
     {
         HashSet<string?> covered = [];
-        foreach (Rule row in rules.Rules)
+        foreach (Rule row in rules.Rows)
         {
             covered.Add(row.Covers);
         }
