@@ -216,7 +216,7 @@ public sealed record ReportedCause
 /// <summary>What a remedy does.</summary>
 public enum RemedyKind
 {
-    /// <summary>Nothing was found.</summary>
+    /// <summary><see cref="NoneFound"/>.</summary>
     None = 0,
 
     /// <summary><see cref="MoveBoxes"/>.</summary>
@@ -236,6 +236,9 @@ public enum RemedyKind
 
     /// <summary><see cref="ChangeMounting"/>.</summary>
     Mounting = 6,
+
+    /// <summary><see cref="MoveInPlan"/>.</summary>
+    Plan = 7,
 }
 
 /// <summary>A remedy as data.</summary>
@@ -257,8 +260,17 @@ public sealed partial record ReportedRemedy
     /// <summary>The place along the wall that it sets one to.</summary>
     public Distance? Along { get; internal init; }
 
+    /// <summary>The place in plan that it sets one to.</summary>
+    public PlanPoint? Plan { get; internal init; }
+
     /// <summary>How the box is held then.</summary>
     public Mounting? Mounting { get; internal init; }
+
+    /// <summary>The kind of box to take instead.</summary>
+    public BoxKind? BoxKind { get; internal init; }
+
+    /// <summary>Their size with its new depth.</summary>
+    public BoxSize? Size { get; internal init; }
 
     /// <summary>The volume that is to be marked on them, at least.</summary>
     public Volume? Volume { get; internal init; }
@@ -268,6 +280,9 @@ public sealed partial record ReportedRemedy
 
     /// <summary>The boxes that it adds.</summary>
     public Items<PlacedBox> Added { get; internal init; }
+
+    /// <summary>Why there is none; null where there is one.</summary>
+    public NoRemedyReason? Reason { get; internal init; }
 
     /// <summary>The ids of the rules that leave no place together.</summary>
     public Items<string> Conflicting { get; internal init; }
@@ -279,11 +294,12 @@ public sealed partial record ReportedRemedy
     {
         MoveBoxes move => new(RemedyKind.Move, move.Text) { Boxes = move.Ids, Height = move.Height, Along = move.Along, Mounting = move.Mounting },
         AddBox add => new(RemedyKind.Add, add.Text) { Added = add.Placed },
-        ResizeBox resize => new(RemedyKind.Resize, resize.Text) { Boxes = resize.Ids, Volume = resize.Volume },
+        MoveInPlan move => new(RemedyKind.Plan, move.Text) { Boxes = new[] { move.Id }, Plan = move.Plan },
+        ResizeBox resize => new(RemedyKind.Resize, resize.Text) { Boxes = resize.Ids, Volume = resize.Volume, Size = resize.Size, BoxKind = resize.Kind },
         SetProjection outward => new(RemedyKind.Projection, outward.Text) { Boxes = outward.Ids, Projection = outward.Projection },
         AddBlocking block => new(RemedyKind.Blocking, block.Text) { Boxes = new[] { block.Id }, Along = block.Along },
         ChangeMounting held => new(RemedyKind.Mounting, held.Text) { Boxes = new[] { held.Id }, Along = held.Along, Mounting = held.Mounting },
-        NoneFound none => new(RemedyKind.None, none.Text) { Boxes = none.Ids, Conflicting = none.Conflicting },
-        _ => new(RemedyKind.None, remedy.Text),
+        NoneFound none => new(RemedyKind.None, none.Text) { Boxes = none.Ids, Reason = none.Reason, Conflicting = none.Conflicting },
+        _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy, "No report knows such a remedy."),
     };
 }

@@ -14,18 +14,17 @@ public sealed partial class LayoutSession
     private int unused;
     private HashSet<string>? namesOfParts;
 
-    /// <summary>Adds a box.</summary>
-    /// <param name="address">The surface it goes on: "room/wall", "room/ceiling" or "room/floor".</param>
-    /// <param name="box">The box.</param>
+    /// <summary>Adds a box: one that <see cref="AllowedAt(PlacedBox, Distance)"/> and <see cref="TryNearest(PlacedBox, Distance, BoxHeight, out NearestPlace?)"/> were asked about, as it is.</summary>
+    /// <param name="placed">The box and the surface it goes on.</param>
     /// <returns>What changed.</returns>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="placed"/> is null.</exception>
     /// <exception cref="ArgumentException">There is no such surface, or there is a box of its id: two couldn't be told apart any more.</exception>
-    public SessionChange Add(string address, DeviceBox box)
+    public SessionChange Add(PlacedBox placed)
     {
-        PlacedBox placed = new(address, box);
+        DeviceBox box = Guard.NotNull(placed, nameof(placed)).Box;
         if (indexOf.ContainsKey(box.Id))
         {
-            throw new ArgumentException("There is a box \"" + box.Id + "\" already.", nameof(box));
+            throw new ArgumentException("There is a box \"" + box.Id + "\" already.", nameof(placed));
         }
 
         held = null;
@@ -40,6 +39,49 @@ public sealed partial class LayoutSession
         Array.Resize(ref moved, state.Boxes.Count);
         return SessionChange.Between(before, after);
     }
+
+    /// <summary>Adds a box.</summary>
+    /// <param name="address">The surface it goes on: "room/wall", "room/ceiling" or "room/floor".</param>
+    /// <param name="box">The box.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no such surface, or there is a box of its id: two couldn't be told apart any more.</exception>
+    public SessionChange Add(string address, DeviceBox box) => Add(new PlacedBox(address, box));
+
+    /// <summary>Carries a remedy out: all of it, or nothing where it can't be.</summary>
+    /// <param name="remedy">What a finding or cause of the session as it is now offers. <see cref="NoneFound"/> changes nothing.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="remedy"/> is null.</exception>
+    /// <exception cref="ArgumentException">It adds a box whose id is taken, or to a surface that isn't there any more.</exception>
+    /// <exception cref="InvalidOperationException">It moves a box that was pinned meanwhile.</exception>
+    public SessionChange Apply(Remedy remedy)
+    {
+        _ = Guard.NotNull(remedy, nameof(remedy));
+        SessionState before = State;
+        return Compared(() =>
+        {
+            try
+            {
+                foreach (BoxChange change in remedy.ChangesIn(before.Dwelling))
+                {
+                    _ = Apply(change);
+                }
+            }
+            catch
+            {
+                _ = Restore(before);
+                throw;
+            }
+        });
+    }
+
+    /// <summary>Carries out what becomes of one box, of a remedy or of <see cref="MendedDwelling.Boxes"/>.</summary>
+    /// <param name="change">The change.</param>
+    /// <returns>What changed.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    /// <exception cref="ArgumentException">There is no such box any more; or there is one already that was to be added, or no such surface.</exception>
+    /// <exception cref="InvalidOperationException">It moves a box that is pinned.</exception>
+    public SessionChange Apply(BoxChange change) => Guard.NotNull(change, nameof(change)).Before is null ? Add(change.After) : Change(change.Id, box => change.After.Box.WithPinned(box.Pinned));
 
     /// <summary>Takes a box away.</summary>
     /// <param name="id">The box.</param>

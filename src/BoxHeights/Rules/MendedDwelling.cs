@@ -79,26 +79,19 @@ public sealed partial class MendedDwelling
     public override string ToString() => Boxes.Count + " changed, " + Left.Count + " left";
 }
 
-/// <summary>A box as it was described and as it ends.</summary>
-public sealed class MendedBox
+/// <summary>A box as it was described and as it ends, and why.</summary>
+public sealed class MendedBox : BoxChange
 {
     private readonly MendedText text;
     private string? line;
     private string? how;
 
     internal MendedBox(DeviceBox? before, PlacedBox after, Items<int> because, MendedText text)
+        : base(before, after)
     {
-        Before = before;
-        After = after;
         Because = because;
         this.text = text;
     }
-
-    /// <summary>The box as it was described; null where it is added.</summary>
-    public DeviceBox? Before { get; }
-
-    /// <summary>The box as it ends, and the surface it is on.</summary>
-    public PlacedBox After { get; }
 
     /// <summary>Why: the places in <see cref="Evaluation.Causes"/> of the evaluation before, counted from 1.</summary>
     public Items<int> Because { get; }

@@ -143,7 +143,7 @@ internal sealed class Mending
         List<PlacedBox> added = [];
         foreach ((_, Remedy remedy) in some)
         {
-            foreach (string id in remedy.Changes)
+            foreach (string id in remedy.ChangedIds)
             {
                 changing[id] = remedy;
             }
@@ -173,7 +173,7 @@ internal sealed class Mending
 
     private static List<string> Touches(Remedy remedy)
     {
-        List<string> ids = [.. remedy.Changes];
+        List<string> ids = [.. remedy.ChangedIds];
         if (remedy is AddBox added)
         {
             foreach (PlacedBox placed in added.Placed)

@@ -56,7 +56,7 @@ public sealed class NamedThingTests
         foreach (Finding finding in evaluation.Findings)
         {
             Assert.NotEmpty(finding.Remedies);
-            Assert.All(finding.Remedies, remedy => Assert.Contains(finding.Subject, remedy.Changes));
+            Assert.All(finding.Remedies, remedy => Assert.Contains(finding.Subject, remedy.ChangedIds));
         }
     }
 

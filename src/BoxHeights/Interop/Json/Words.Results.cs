@@ -13,6 +13,8 @@ internal static partial class Words
 
     internal static readonly Codec<RemedyKind> RemedyKind = new WordCodec<RemedyKind>("remedyKind", "what a remedy does");
 
+    internal static readonly Codec<NoRemedyReason> NoRemedyReason = new WordCodec<NoRemedyReason>("noRemedyReason", "why there is no remedy", BoxHeights.NoRemedyReason.NotJudged, BoxHeights.NoRemedyReason.FaultyDescription);
+
     internal static readonly Codec<LayoutFaultKind> LayoutFault = new WordCodec<LayoutFaultKind>("layoutFault", "what can't be about a description");
 
     internal static readonly Codec<MissingFacts> Fact = new WordCodec<MissingFacts>("fact", "what may be missing from a description", MissingFacts.None);

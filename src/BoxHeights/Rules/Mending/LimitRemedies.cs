@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>What mends a limit: for boxes that are mended alike one larger box, one deeper or shallower box, or one projection. Each is tried before it is offered.</summary>
-internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<int>, bool> mends)
+internal sealed class LimitRemedies(LayoutState state, Trials trials, Func<Cause, Items<string>, NoneFound> notLookedAt)
 {
     public Items<Remedy> For(Cause cause, LimitRule rule)
     {
@@ -25,15 +25,18 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         List<Remedy> found = [];
         foreach ((Items<Way> ways, List<int> boxes) in alike)
         {
-            found.Add(FirstThatMends(cause, ways, boxes) ?? new NoneFound(
-                IdsOf(boxes),
-                new[] { cause.RuleId },
-                cause.Verdict == Verdict.Unknown ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
-                    : ways.Count == 0 ? rule.ElseDo
-                    : $"nothing that mends {IdsOf(boxes):ids} does so without another finding"));
+            found.Add(FirstThatMends(cause, ways, boxes) ?? (trials.IsExhausted ? notLookedAt(cause, IdsOf(boxes)) : None(cause, rule, ways.Count > 0, boxes)));
         }
 
         return new(found);
+    }
+
+    private NoneFound None(Cause cause, LimitRule rule, bool wasTried, List<int> boxes)
+    {
+        (NoRemedyReason reason, Wording text) = cause.Verdict == Verdict.Unknown ? (NoRemedyReason.NotKnown, $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}")
+            : wasTried ? (NoRemedyReason.NothingFound, $"nothing that mends {IdsOf(boxes):ids} does so without another finding")
+            : (NoRemedyReason.ByOtherMeans, rule.ElseDo);
+        return new(reason, IdsOf(boxes), new[] { cause.RuleId }, text);
     }
 
     private Remedy? FirstThatMends(Cause cause, Items<Way> ways, List<int> boxes)
@@ -41,7 +44,7 @@ internal sealed class LimitRemedies(LayoutState state, Func<Remedy, Cause, List<
         foreach (Way way in ways)
         {
             Remedy remedy = RemedyOf(way, boxes);
-            if (mends(remedy, cause, boxes))
+            if (trials.Mends(remedy, cause, boxes))
             {
                 return remedy;
             }

@@ -21,7 +21,8 @@ internal sealed partial class RemedyFinder
         return new Remedy[]
         {
             trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? move
-                : new NoneFound(id, new[] { cause.RuleId }, $"nothing that mends {moved.Id:id} does so without another finding"),
+                : trials.IsExhausted ? NotLookedAt(cause, id)
+                : new NoneFound(NoRemedyReason.NothingFound, id, new[] { cause.RuleId }, $"nothing that mends {moved.Id:id} does so without another finding"),
         };
     }
 
@@ -42,12 +43,7 @@ internal sealed partial class RemedyFinder
     {
         if (lacking.Adds.Count == 0)
         {
-            return new Remedy[]
-            {
-                new NoneFound(default, new[] { cause.RuleId }, cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != MissingFacts.None
-                    ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
-                    : lacking.ElseDo?.Invoke() ?? (state.Rules.Set.Row(cause.RuleId) is SpaceRule { Adds: null } ? $"nothing that is known here mends it" : (Wording)$"no place was found for a box that would surely mend it")),
-            };
+            return new Remedy[] { NothingToAdd(cause, lacking) };
         }
 
         // At the height of their like, before another that is allowed there, before that of others which are on one level.
@@ -64,7 +60,16 @@ internal sealed partial class RemedyFinder
             }
         }
 
-        return new Remedy[] { NoneAdded(cause, lacking.Adds) };
+        return new Remedy[] { trials.IsExhausted ? NotLookedAt(cause, default) : NoneAdded(cause, lacking.Adds) };
+    }
+
+    private NoneFound NothingToAdd(Cause cause, SpaceAnswer lacking)
+    {
+        (NoRemedyReason reason, Wording text) = cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != MissingFacts.None ? (NoRemedyReason.NotKnown, $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}")
+            : lacking.ElseDo?.Invoke() is { } instead ? (NoRemedyReason.ByOtherMeans, instead)
+            : state.Rules.Set.Row(cause.RuleId) is SpaceRule { Adds: null } ? (NoRemedyReason.ByOtherMeans, $"nothing that is known here mends it")
+            : (NoRemedyReason.NothingFound, (Wording)$"no place was found for a box that would surely mend it");
+        return new(reason, default, new[] { cause.RuleId }, text);
     }
 
     /// <summary>Boxes to add at studs that stand, first the nearest ones; where none of them does, as the rule placed them.</summary>
@@ -100,14 +105,14 @@ internal sealed partial class RemedyFinder
         {
             if (placed.Box.At is { } at && state.SiteFor(placed.Address, placed.Box) is { } site && ConflictingRules.At(site, at, null) is { Count: > 0 } rules)
             {
-                return new(default, rules, OpenAt(site, at, rules) is { } open
-                    ? $"find out first: {FactText.Of(open):facts}, without which {Wording.And(rules.Select(Wording.Name)):rules} can't tell a height for {Wording.Term(placed.Box.Purpose.Name):purpose} box on {placed.Address:wall}"
-                    : (Wording)$"no height was found for {Described(placed):box}: {NoneLeft(rules):rules}");
+                return OpenAt(site, at, rules) is { } open
+                    ? new(NoRemedyReason.NotKnown, default, rules, $"find out first: {FactText.Of(open):facts}, without which {Wording.And(rules.Select(Wording.Name)):rules} can't tell a height for {Wording.Term(placed.Box.Purpose.Name):purpose} box on {placed.Address:wall}")
+                    : new(NoRemedyReason.NothingFound, default, rules, $"no height was found for {Described(placed):box}: {NoneLeft(rules):rules}");
             }
         }
 
         Items<string> brings = trials.Brings(Adding(added));
-        return new(default, brings.Count == 0 ? new[] { cause.RuleId } : brings, brings.Count == 0 ? $"no place was found where one more would bring no other finding"
+        return new(NoRemedyReason.NothingFound, default, brings.Count == 0 ? new[] { cause.RuleId } : brings, brings.Count == 0 ? $"no place was found where one more would bring no other finding"
             : (Wording)$"no place was found where one more would bring no other finding ({brings:rules})");
     }
 

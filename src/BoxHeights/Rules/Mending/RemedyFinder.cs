@@ -50,7 +50,7 @@ internal sealed partial class RemedyFinder
 
         if (first.Limit is { } limit)
         {
-            return new LimitRemedies(state, trials.Mends).For(cause, limit);
+            return new LimitRemedies(state, trials, NotLookedAt).For(cause, limit);
         }
 
         List<Remedy> found = [];
@@ -197,13 +197,15 @@ internal sealed partial class RemedyFinder
     }
 
     /// <summary>Boxes that nothing was found for before so much was tried as may be.</summary>
-    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(ids, new[] { cause.RuleId },
-        $"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies for {ids} were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that");
+    private NoneFound NotLookedAt(Cause cause, Items<string> ids) => new(NoRemedyReason.OutOfTries, ids, new[] { cause.RuleId }, ids.Count == 0
+        ? $"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that"
+        : (Wording)$"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies for {ids} were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that");
 
     private static NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
     {
         bool one = ids.Count == 1;
-        return new(ids, conflicting, stays ? (one ? $"{ids} has to stay where it is" : (Wording)$"{ids} have to stay where they are")
+        NoRemedyReason reason = stays ? NoRemedyReason.Stays : cause.Verdict == Verdict.Unknown ? NoRemedyReason.NotKnown : NoRemedyReason.NothingFound;
+        return new(reason, ids, conflicting, stays ? (one ? $"{ids} has to stay where it is" : (Wording)$"{ids} have to stay where they are")
             : cause.Verdict == Verdict.Unknown ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
             : one ? $"no place for {ids} was found straight up or down, or along its wall: {NoneLeft(conflicting):rules}"
             : (Wording)$"no place for {ids} was found straight up or down, or along their walls: {NoneLeft(conflicting):rules}");

@@ -168,13 +168,13 @@ internal sealed class Trials
             return null;
         }
 
-        if (remedy.Changes.Count == 0)
+        if (remedy.ChangedIds.Count == 0)
         {
             return LeftOf(FoundWith(remedy));
         }
 
         List<int> moved = [];
-        foreach (string id in remedy.Changes)
+        foreach (string id in remedy.ChangedIds)
         {
             moved.AddRange(boxesOf[id]);
         }

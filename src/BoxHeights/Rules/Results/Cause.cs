@@ -79,6 +79,23 @@ public sealed partial class Cause
         }
     }
 
+    /// <summary>Why nothing is offered that mends it; null where something is. Looks for <see cref="Remedies"/>, for as long as that takes; where boxes differ in it, the first of them decides.</summary>
+    public NoRemedyReason? NoRemedy
+    {
+        get
+        {
+            if (NotJudgedBecause is not null)
+            {
+                return NoRemedyReason.NotJudged;
+            }
+
+            Items<Remedy> all = Remedies;
+            return all.Count == 0 ? NoRemedyReason.FaultyDescription
+                : all.Exists(remedy => remedy is not NoneFound) ? null
+                : ((NoneFound)all[0]).Reason;
+        }
+    }
+
     /// <summary>The cause in one line, without the ids.</summary>
     public string Title => Findings[0].Words.Format(Wording);
 

@@ -23,21 +23,40 @@ public abstract class Remedy
     /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
     public abstract Dwelling ApplyTo(Dwelling dwelling);
 
+    /// <summary>What it does to each box: for a preview, or to carry out one at a time.</summary>
+    /// <param name="dwelling">The dwelling that it was found for.</param>
+    /// <returns>The boxes that it changes, in the dwelling's order, or adds; none of <see cref="NoneFound"/>, nor of boxes that the dwelling has no more.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="dwelling"/> is null.</exception>
+    public virtual Items<BoxChange> ChangesIn(Dwelling dwelling)
+    {
+        HashSet<string> ids = new(ChangedIds, StringComparer.Ordinal);
+        List<BoxChange> changes = [];
+        foreach (PlacedBox placed in Guard.NotNull(dwelling, nameof(dwelling)).PlacedBoxes())
+        {
+            if (ids.Contains(placed.Box.Id))
+            {
+                changes.Add(new(placed.Box, placed with { Box = Changed(placed.Box) }));
+            }
+        }
+
+        return new(changes);
+    }
+
     /// <summary>What to do, in one line.</summary>
     public override string ToString() => Text;
 
     /// <summary>The ids of the boxes that it changes where they are; none where it does something else.</summary>
-    internal virtual Items<string> Changes => default;
+    internal virtual Items<string> ChangedIds => default;
 
     /// <summary>Whether it is about a box, or about none in particular.</summary>
-    internal virtual bool Concerns(string box) => Changes.Count == 0 || Changes.Contains(box);
+    internal virtual bool Concerns(string box) => ChangedIds.Count == 0 || ChangedIds.Contains(box);
 
     /// <summary>One of those boxes with the remedy carried out.</summary>
     internal virtual DeviceBox Changed(DeviceBox box) => box;
 
     private protected Dwelling Change(Dwelling dwelling)
     {
-        HashSet<string> ids = new(Changes, StringComparer.Ordinal);
+        HashSet<string> ids = new(ChangedIds, StringComparer.Ordinal);
         return dwelling.WithBoxes(box => ids.Contains(box.Id) ? Changed(box) : box);
     }
 }
@@ -61,7 +80,7 @@ public sealed partial class MoveBoxes : Remedy
     /// <summary>Whether the height keeps the workmanship margin from every limit.</summary>
     public bool HasSlack { get; }
 
-    internal override Items<string> Changes => Ids;
+    internal override Items<string> ChangedIds => Ids;
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
@@ -80,7 +99,7 @@ public sealed partial class MoveInPlan : Remedy
     /// <summary>The new place.</summary>
     public PlanPoint Plan { get; }
 
-    internal override Items<string> Changes => new[] { Id };
+    internal override Items<string> ChangedIds => new[] { Id };
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
@@ -112,6 +131,13 @@ public sealed class AddBox : Remedy
 
         return dwelling ?? throw new ArgumentNullException(nameof(dwelling));
     }
+
+    /// <inheritdoc/>
+    public override Items<BoxChange> ChangesIn(Dwelling dwelling)
+    {
+        Guard.NotNull(dwelling, nameof(dwelling));
+        return Placed.Select(placed => new BoxChange(null, placed));
+    }
 }
 
 /// <summary>Takes a larger, deeper or shallower box.</summary>
@@ -130,7 +156,7 @@ public sealed partial class ResizeBox : Remedy
     /// <summary>The kind of box to take instead, in the size that such boxes have; null where that stays.</summary>
     public BoxKind? Kind { get; }
 
-    internal override Items<string> Changes => Ids;
+    internal override Items<string> ChangedIds => Ids;
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
@@ -148,7 +174,7 @@ public sealed partial class SetProjection : Remedy
     /// <summary>From the face of the framing to the front edge of the box or its ring.</summary>
     public Distance Projection { get; }
 
-    internal override Items<string> Changes => Ids;
+    internal override Items<string> ChangedIds => Ids;
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
@@ -176,7 +202,7 @@ public sealed class AddBlocking : Remedy
     /// <summary>The center of the box when it is nailed to the blocking, from the left end of its wall; null where that stays as it is described.</summary>
     public Distance? Along { get; }
 
-    internal override Items<string> Changes => new[] { Id };
+    internal override Items<string> ChangedIds => new[] { Id };
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
@@ -197,7 +223,7 @@ public sealed partial class ChangeMounting : Remedy
     /// <summary>Where its center is, from the left end of its wall: a box that was placed by its stud stays there.</summary>
     public Distance Along { get; }
 
-    internal override Items<string> Changes => new[] { Id };
+    internal override Items<string> ChangedIds => new[] { Id };
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
@@ -205,16 +231,19 @@ public sealed partial class ChangeMounting : Remedy
     internal override DeviceBox Changed(DeviceBox box) => box with { Mounting = Mounting, At = Along };
 }
 
-/// <summary>The search failed: together these rules leave the box nowhere to go, up, down or along the wall; or every box is too small.</summary>
+/// <summary>There is no remedy, for a <see cref="Reason"/>: the text says it, and what to do instead where there is something.</summary>
 [Told]
 public sealed partial class NoneFound : Remedy
 {
+    /// <summary>Why there is none.</summary>
+    public NoRemedyReason Reason { get; }
+
     /// <summary>The boxes; none where one is lacking.</summary>
     public Items<string> Ids { get; }
 
     internal override bool Concerns(string box) => Ids.Count == 0 || Ids.Contains(box);
 
-    /// <summary>The ids of the rules that leave no height together where the box is.</summary>
+    /// <summary>The ids of the rules that leave no height together where the box is, or of what else is in the way.</summary>
     public Items<string> Conflicting { get; }
 
     /// <summary>The dwelling as it is.</summary>

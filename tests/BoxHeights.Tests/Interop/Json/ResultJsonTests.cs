@@ -44,6 +44,8 @@ public sealed class ResultJsonTests
         Assert.Equal(evaluation.Findings.Where(finding => finding is { Fault: null, NotJudgedBecause: null }).Select(finding => (finding.Measured, finding.Allowed, finding.Margin)), report.Findings.Where(finding => finding.Measured is not null).Select(finding => (finding.Measured!.Value, finding.Allowed!.Value, finding.Margin!.Value)));
         Assert.Equal(evaluation.Causes.Select(cause => string.Join(",", cause.Findings.Select(finding => finding.Message))), report.Causes.Select(cause => string.Join(",", cause.Findings.Select(place => report.Findings[place - 1].Message))));
         Assert.Equal(evaluation.Causes.SelectMany(cause => cause.Remedies.Select(remedy => remedy.Text)), report.Causes.SelectMany(cause => cause.Remedies.Select(remedy => remedy.Text)));
+        Assert.Equal(evaluation.Causes.SelectMany(cause => cause.Remedies.OfType<NoneFound>()).Select(none => none.Reason), report.Causes.SelectMany(cause => cause.Remedies.Where(remedy => remedy.Kind == RemedyKind.None)).Select(remedy => remedy.Reason!.Value));
+        Assert.Equal(evaluation.Causes.SelectMany(cause => cause.Remedies.OfType<MoveInPlan>()).Select(move => move.Plan), report.Causes.SelectMany(cause => cause.Remedies.Where(remedy => remedy.Kind == RemedyKind.Plan)).Select(remedy => remedy.Plan!.Value));
         Assert.Equal(evaluation.Stamp, report.Stamp);
         return true;
     }).Check(Tries.Config(20));

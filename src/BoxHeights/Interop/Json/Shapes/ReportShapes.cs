@@ -74,10 +74,14 @@ internal static class ReportShapes
         .List("boxes", x => x.Boxes, (x, v) => x with { Boxes = v }, Texts.Plain, "The boxes that it changes, or that nothing was found for.")
         .Optional("height", x => x.Height, (x, v) => x with { Height = v }, Texts.Height, "The height that it sets them to.")
         .Optional("along", x => x.Along, (x, v) => x with { Along = v }, Texts.Distance, "The place along the wall that it sets one to.")
+        .Optional("plan", x => x.Plan, (x, v) => x with { Plan = v }, PlanPointCodec.Instance, "The place in plan that it sets one to.")
         .Optional("mounting", x => x.Mounting, (x, v) => x with { Mounting = v }, BoxShapes.Mounting, "How the box is held then.")
+        .Optional("boxKind", x => x.BoxKind, (x, v) => x with { BoxKind = v }, Kinds.BoxKind, "The kind of box to take instead.")
+        .Optional("size", x => x.Size, (x, v) => x with { Size = v }, BoxShapes.Size, "Their size with its new depth.")
         .Optional("volume", x => x.Volume, (x, v) => x with { Volume = v }, Texts.Volume, "The volume to be marked on them, at least.")
         .Optional("projection", x => x.Projection, (x, v) => x with { Projection = v }, Texts.Distance, "From the face of the framing to their front edge.")
         .List("added", x => x.Added, (x, v) => x with { Added = v }, Placed, "The boxes that it adds.")
+        .Optional("reason", x => x.Reason, (x, v) => x with { Reason = v }, Words.NoRemedyReason, "Why there is none.")
         .List("conflicting", x => x.Conflicting, (x, v) => x with { Conflicting = v }, Texts.Plain, "The rules that leave no place together.")
         .Build(v => new(v.Get(kind), v.Get(text)));
 
