@@ -16,18 +16,21 @@ internal sealed class Mending
     private readonly Dictionary<string, List<(int? Cause, Remedy Remedy)>> done = new(StringComparer.Ordinal);
     private readonly CancellationToken cancellation;
     private Evaluation now;
+    private Evaluation whenRefused;
 
     public Mending(Evaluation before, CancellationToken cancellation)
     {
         this.cancellation = cancellation;
         this.before = before;
         now = before;
+        whenRefused = before;
     }
 
     public MendedDwelling Carry()
     {
-        // What stands is set right first: an added box takes its place and height from those beside it.
-        while (Round(adding: false) || Round(adding: true))
+        // Where a box goes comes before how far out it stands and how much it holds, which may be another matter there; and what stands is set right before anything is added, which
+        // takes its place and height from those beside it.
+        while (Round(IsOfPlace) || Round(IsOfBox) || Round(IsOfLack) || HasMoreToTry())
         {
         }
 
@@ -40,13 +43,28 @@ internal sealed class Mending
         return new(before, now, Changes());
     }
 
-    private bool Round(bool adding)
+    /// <summary>What was refused may do once the rest is mended: it is tried again, as long as that mends something.</summary>
+    private bool HasMoreToTry()
+    {
+        bool again = refused.Count > 0 && now != whenRefused;
+        refused.Clear();
+        whenRefused = now;
+        return again;
+    }
+
+    private static bool IsOfPlace(Cause cause) => !cause.IsLack && cause.Findings[0].Limit is null;
+
+    private static bool IsOfBox(Cause cause) => cause.Findings[0].Limit is not null;
+
+    private static bool IsOfLack(Cause cause) => cause.IsLack;
+
+    private bool Round(Predicate<Cause> which)
     {
         List<(Cause Cause, Remedy Remedy)> batch = [];
         TakenIds taken = new(now.Dwelling);
         foreach (Cause cause in now.Causes)
         {
-            if (cause.IsLack != adding || (adding && HasToWait(cause, taken)))
+            if (!which(cause) || (cause.IsLack && HasToWait(cause, taken)))
             {
                 continue;
             }

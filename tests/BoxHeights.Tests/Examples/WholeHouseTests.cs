@@ -120,6 +120,19 @@ public class WholeHouseTests
         Assert.Equal(["uniform-level kitchen-counter"], new LayoutEvaluator(Rules).Evaluate(mended).Findings.Select(finding => finding.RuleId + " " + finding.Subject));
     }
 
+    // The study's switch, 46 in to the top, were it new: off the line to which the storey's others are set, it goes along with them.
+    [Fact]
+    public void Mend_WithANewSwitchBelowTheStoreysLine_SetsItWithTheOthers()
+    {
+        Evaluation judged = new LayoutEvaluator(Rules).Evaluate(House.WithBoxes(box => box.Id == "E5" ? box.WithExisting(false) : box));
+        MoveBoxes stick = Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(judged.Causes, cause => cause.RuleId == "board-seam").Remedies));
+        string[] ids = ["E5", "S1", "S10", "S11", "S2", "S3", "S4", "S5", "S6", "S7", "S9"];
+        Assert.Equal(ids, stick.Ids.Order(StringComparer.Ordinal));
+        MendedDwelling mended = judged.Mend();
+        Assert.Empty(mended.Left);
+        Assert.All(ids, id => Assert.Equal("48 in to top above subfloor", mended.Find(id)!.After.Box.Height.ToString()));
+    }
+
     [Theory]
     [InlineData(NecEdition.Nec2017)]
     [InlineData(NecEdition.Nec2020)]

@@ -6,24 +6,16 @@ namespace BoxHeights.Rules;
 /// <summary>At which heights a remedy may put boxes: those that are worth trying, best first.</summary>
 internal sealed class HeightsToTry(LayoutState state)
 {
-    /// <summary>Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows.</summary>
+    /// <summary>
+    /// Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows. What has to be level with its neighbors
+    /// is set like them before it is set as practice prefers: near enough to their level would shift the level that all of them share.
+    /// </summary>
     public IEnumerable<(BoxHeight Height, bool Slack)> For(List<int> boxes, bool levelOnly, Distance? along = null)
     {
-        StatedSite site = state.SitesOf(boxes[0])[0];
-        foreach (BoxHeight preferred in state.Rules.PreferredFor(site.Site.Box, site.Site.Room))
+        IEnumerable<BoxHeight>[] usual = [Preferred(boxes, along), OfNeighbors(boxes, along)];
+        for (int i = 0; i < usual.Length; i++)
         {
-            // What can be marked in the dwelling's units, before what can't.
-            DistanceSet allowed = Allowed(boxes, preferred.Edge!.Value, preferred.Datum, along, true);
-            Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
-            if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
-            {
-                yield return (preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value), true);
-            }
-        }
-
-        foreach (int neighbor in NeighborsOf(boxes[0]))
-        {
-            if (state.HeightOf(neighbor) is { Edge: { } edge } height && Allowed(boxes, edge, height.Datum, along, true).Contains(height.Value))
+            foreach (BoxHeight height in usual[levelOnly ? usual.Length - 1 - i : i])
             {
                 yield return (height, true);
             }
@@ -50,6 +42,35 @@ internal sealed class HeightsToTry(LayoutState state)
             else if (!slack && allowed.TryNearest(now.Value, out Distance nearest))
             {
                 yield return (BoxHeight.To(edge, nearest, now.Datum), slack);
+            }
+        }
+    }
+
+    /// <summary>Whether every placement rule surely allows a box a height where it is, with slack.</summary>
+    public bool Allows(int box, BoxHeight height) => Allowed([box], height.Edge!.Value, height.Datum, null, true).Contains(height.Value);
+
+    private IEnumerable<BoxHeight> Preferred(List<int> boxes, Distance? along)
+    {
+        StatedSite site = state.SitesOf(boxes[0])[0];
+        foreach (BoxHeight preferred in state.Rules.PreferredFor(site.Site.Box, site.Site.Room))
+        {
+            // What can be marked in the dwelling's units, before what can't.
+            DistanceSet allowed = Allowed(boxes, preferred.Edge!.Value, preferred.Datum, along, true);
+            Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
+            if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
+            {
+                yield return preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value);
+            }
+        }
+    }
+
+    private IEnumerable<BoxHeight> OfNeighbors(List<int> boxes, Distance? along)
+    {
+        foreach (int neighbor in NeighborsOf(boxes[0]))
+        {
+            if (state.HeightOf(neighbor) is { Edge: { } edge } height && Allowed(boxes, edge, height.Datum, along, true).Contains(height.Value))
+            {
+                yield return height;
             }
         }
     }
@@ -105,19 +126,31 @@ internal sealed class HeightsToTry(LayoutState state)
         return false;
     }
 
-    /// <summary>Members of a box's groups, those that most others agree with first.</summary>
+    /// <summary>A member of each of a box's groups, whose height most others share of those that keep within the group's level; the lowest of several that as many share.</summary>
     private IEnumerable<int> NeighborsOf(int box)
     {
         foreach (int group in state.Groups.Of(box))
         {
             ProvisionGroup boxes = state.Groups[group].Boxes;
-            for (int i = 0; i < boxes.Count; i++)
+            DistanceSet keep = state.KeepOf(group);
+            Dictionary<DistanceRange, (int Member, int Count)> sharing = [];
+            for (int i = 0; i < boxes.Count && !keep.IsAll; i++)
             {
-                if (boxes.Member(i) != box && boxes.TryCenter(i, out DistanceRange center) && state.KeepOf(group).ContainsRange(center))
+                if (boxes.Member(i) != box && boxes.TryCenter(i, out DistanceRange center) && keep.ContainsRange(center))
                 {
-                    yield return boxes.Member(i);
-                    break;
+                    sharing[center] = sharing.TryGetValue(center, out (int Member, int Count) like) ? (like.Member, like.Count + 1) : (boxes.Member(i), 1);
                 }
+            }
+
+            KeyValuePair<DistanceRange, (int Member, int Count)>? most = null;
+            foreach (KeyValuePair<DistanceRange, (int Member, int Count)> one in sharing)
+            {
+                most = most is { } best && (best.Value.Count > one.Value.Count || (best.Value.Count == one.Value.Count && best.Key.From <= one.Key.From)) ? best : one;
+            }
+
+            if (most is { } shared)
+            {
+                yield return shared.Value.Member;
             }
         }
     }

@@ -96,9 +96,26 @@ internal sealed partial class RemedyFinder
 
         // One level for all boxes of the purpose may do where one stick alone would leave the others behind.
         List<int> level = sticks.LevelWith(boxes[0]);
-        return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(sticks.IsFree) && Together(cause, level, boxes, false) is { } all
+        return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(sticks.IsFree) && (Together(cause, level, boxes, false) ?? OnOneLevel(cause, level, whole, boxes)) is { } all
             ? [all]
             : alone ?? OneByOne(cause, boxes);
+    }
+
+    /// <summary>A stick, and with it whatever else on its level may be set so: what is kept from that height stays where it is.</summary>
+    private MoveBoxes? OnOneLevel(Cause cause, List<int> level, List<int> stick, List<int> toMend)
+    {
+        HashSet<int> set = [.. stick];
+        foreach ((BoxHeight height, bool slack) in heights.For(stick, false))
+        {
+            List<int> all = level.FindAll(box => set.Contains(box) || (state.HeightOf(box) != height && heights.Allows(box, height)));
+            MoveBoxes move = Move(all, height, null, slack);
+            if (trials.Mends(move, cause, toMend))
+            {
+                return move;
+            }
+        }
+
+        return null;
     }
 
     private MoveBoxes? Together(Cause cause, List<int> boxes, List<int> toMend, bool levelOnly)
