@@ -7,6 +7,7 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
 {
     private const int FewNotes = 12;
     private const int MostColumns = 3;
+    private const int FarRings = 60;
 
     private readonly List<(string Text, PageRect Thing)> notes = [];
 
@@ -45,7 +46,16 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
         {
             Note(note, thing);
         }
-        else if (!placed.Overlaps(new(thing.Left - page.Size, thing.Top - (page.Size / 2), thing.Width + (2 * page.Size), thing.Height + page.Size)))
+        else
+        {
+            LeadFromAfar(placed, thing);
+        }
+    }
+
+    /// <summary>A line from a label that is too far off what it names to be seen to belong to it.</summary>
+    private void LeadFromAfar(in PageRect placed, in PageRect thing)
+    {
+        if (!placed.Overlaps(new(thing.Left - page.Size, thing.Top - (page.Size / 2), thing.Width + (2 * page.Size), thing.Height + page.Size)))
         {
             Lead(placed, thing);
         }
@@ -86,15 +96,16 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     /// <summary>A numbered note, whose mark comes near a thing once all labels have their places.</summary>
     public void Note(string text, in PageRect thing) => notes.Add((text, thing));
 
-    /// <summary>Puts the marks of the notes where there is still room for them.</summary>
+    /// <summary>Puts the marks of the notes where there is still room for them: beside their things, or further off with a line.</summary>
     public void PlaceMarks()
     {
         for (int i = 0; i < notes.Count; i++)
         {
             PageRect size = page.SizeOf(MarkOf(i));
-            if (Placer.TryTake(LabelPlacer.Around(notes[i].Thing, size.Width, size.Height, page.Size / 5, 3), out PageRect placed))
+            if (Placer.TryTake(LabelPlacer.Around(notes[i].Thing, size.Width, size.Height, page.Size / 5, FarRings), out PageRect placed))
             {
                 page.Label(placed, MarkOf(i), "note-mark");
+                LeadFromAfar(placed, notes[i].Thing);
                 Lowest = System.Math.Max(Lowest, placed.Bottom);
             }
         }
