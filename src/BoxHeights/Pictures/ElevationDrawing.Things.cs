@@ -58,7 +58,7 @@ internal sealed partial class ElevationDrawing
         foreach (WallPart<Fixture> fixture in wall.Fixtures)
         {
             page.Open("fixture", fixture.Id, fixture.Address);
-            Area(fixture.Area, Look.Fixture, "fixture");
+            Area(fixture.Area, fixture.Area.Top is null ? Look.NotSure : Look.Fixture, "fixture");
             page.Close();
         }
 

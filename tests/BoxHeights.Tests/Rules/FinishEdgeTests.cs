@@ -78,17 +78,35 @@ public sealed class FinishEdgeTests
     [InlineData("refrigerator", "70", 39, 46, "toggle-switch", 0)]
     [InlineData("refrigerator", "70", 58, 70, "toggle-switch", 0)]
     [InlineData("refrigerator", "70", 58, 46, "duplex-receptacle", 0)]
-    [InlineData("refrigerator", null, 58, 46, "toggle-switch", 0)]
     [InlineData("washer", "39", 58, 46, "toggle-switch", 0)]
     [InlineData("television", "70", 58, 46, "toggle-switch", 0)]
-    public void Switch_BehindWhatStandsThere_IsHidden(string thing, string? top, int at, int center, string device, int found)
+    public void Switch_BehindWhatStandsThere_IsHidden(string thing, string top, int at, int center, string device, int found)
     {
-        Fixture fixture = new Fixture("it", new FixtureKind(thing)).WithWall("wall").WithLeft(In(40)).WithRight(In(76)).WithTop(top is null ? null : Level.Parse(top + " in above subfloor"));
-        OneBox box = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "switch-hidden"), Room = room => room.WithFixtures(new[] { fixture }) }.At(BoxHeight.ToCenter(In(center), Datum.Subfloor));
-        Evaluation evaluation = (box with { Box = box.Box.WithAt(In(at)).WithDevices(new[] { new DeviceKind(device) }) }).Evaluate();
+        Evaluation evaluation = Behind(thing, Level.Parse(top + " in above subfloor"), at, center, device);
         Assert.Equal(found, evaluation.Findings.Count);
         Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Fails, "room/it"), (finding.Verdict, Assert.Single(finding.Involves))));
         Assert.All(evaluation.Findings, finding => Assert.NotEmpty(finding.Remedies));
+    }
+
+    // How tall a thing is that states no top nobody knows: a switch behind it may be hidden, one beside it isn't.
+    [Theory]
+    [InlineData("refrigerator", 58, "toggle-switch", 1)]
+    [InlineData("refrigerator", 76, "toggle-switch", 0)]
+    [InlineData("refrigerator", 58, "duplex-receptacle", 0)]
+    [InlineData("television", 58, "toggle-switch", 0)]
+    public void Switch_BehindWhatStatesNoTop_IsNotJudged(string thing, int at, string device, int found)
+    {
+        Evaluation evaluation = Behind(thing, null, at, 46, device);
+        Assert.Equal(found, evaluation.Findings.Count);
+        Assert.All(evaluation.Findings, finding => Assert.Equal((Verdict.Unknown, MissingFacts.ObstructionHeight, "room/it"), (finding.Verdict, finding.Needs, Assert.Single(finding.Involves))));
+        Assert.Equal(found == 1, evaluation.HasUnknowns);
+    }
+
+    private static Evaluation Behind(string thing, Level? top, int at, int center, string device)
+    {
+        Fixture fixture = new Fixture("it", new FixtureKind(thing)).WithWall("wall").WithLeft(In(40)).WithRight(In(76)).WithTop(top);
+        OneBox box = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "switch-hidden"), Room = room => room.WithFixtures(new[] { fixture }) }.At(BoxHeight.ToCenter(In(center), Datum.Subfloor));
+        return (box with { Box = box.Box.WithAt(In(at)).WithDevices(new[] { new DeviceKind(device) }) }).Evaluate();
     }
 
     // A door 2 in narrower than its opening, reveal 3/16: casing and plate, box nailed to the king (its center 3 in + 1-1/8 in from the opening).

@@ -64,7 +64,7 @@ public sealed partial record KeepClear : PlacementRule
     /// <summary>How tall the headers are, at the least and at the most, that stand over the openings of a bearing wall.</summary>
     public DistanceRange Headers { get; init; }
 
-    /// <summary>Fixtures of these kinds stand on the floor before the wall. Those whose top isn't stated hide nothing.</summary>
+    /// <summary>Fixtures of these kinds stand on the floor before the wall. Of those whose top isn't stated it isn't known what they hide.</summary>
     public Items<FixtureKind> Things { get; init; }
 
     /// <inheritdoc/>
@@ -180,16 +180,16 @@ public sealed partial record KeepClear : PlacementRule
         }
     }
 
-    /// <summary>Behind what stands is who has to reach over it or pull it out. What isn't said to be so tall hides nothing.</summary>
+    /// <summary>Behind what stands is who has to reach over it or pull it out. Of what isn't said to end anywhere it isn't known what it hides.</summary>
     private void BehindThings(PlacementSite site, PlacementStatement statement)
     {
         foreach (Fixture fixture in Has(WallPieces.StandingThings) ? site.Fixtures : default)
         {
-            if (Things.Contains(fixture.Kind) && fixture is { Left: { } left, Right: { } right, Top: { } top })
+            if (Things.Contains(fixture.Kind) && fixture is { Left: { } left, Right: { } right })
             {
                 statement.About = fixture;
                 Distance inside = DevicesAside(site);
-                statement.Within(left - inside, right + inside, site.AtLeast(TargetLine.Center, top, left, right));
+                statement.Within(left - inside, right + inside, fixture.Top is { } top ? site.AtLeast(TargetLine.Center, top, left, right) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight));
             }
         }
     }
