@@ -93,6 +93,7 @@ public sealed class Booklet
         page.Begin("Cutouts", "cutouts");
         page.Paragraph(cutouts.Explained);
         page.Table(cutouts.Table());
+        page.List(CutoutList.SlopeHeading, cutouts.Slopes());
         page.List("Not yet", cutouts.NotYet());
         page.End();
         PreInspection inspection = PreInspection.For(mended.Evaluation);

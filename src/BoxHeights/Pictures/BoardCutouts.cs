@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 
 namespace BoxHeights;
 
@@ -73,6 +74,11 @@ public sealed class BoardCutouts
         return new(found);
     }
 
+    /// <summary>The upper edge of a board that the top of its wall cuts since it isn't level, from left to right, along the wall and above the storey's subfloor; none for a board that stays whole.</summary>
+    /// <param name="board">Its place among <see cref="Boards"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such board.</exception>
+    public Items<ProfilePoint> SlopeOn(int board) => BoardSheets.SlopeOn(wall, Board(board));
+
     /// <summary>Boxes and openings whose size or place isn't known exactly, so that nothing can be cut for them yet.</summary>
     public Items<string> NotYet
     {
@@ -116,7 +122,16 @@ public sealed class BoardCutouts
             wide, low, high, page.Margin, page.Cursor + page.Line, page.TextWidth, (options.DrawingHeight ?? Math.Max(60, options.Width * 5 / 10)) * 1000L);
         PageNotes notes = new(page, new(new(page.Margin, page.Cursor, page.TextWidth, frame.Area.Height + (4 * page.Line))));
         page.Open("course", (board + 1).ToString(CultureInfo.InvariantCulture), wall.Address);
-        page.Rectangle(frame.Area, Look.Board, "board");
+        if (SlopeOn(board) is { Count: > 0 } slope)
+        {
+            List<(long X, long Y)> corners = [(frame.Area.Left, frame.Area.Bottom), .. slope.Select(point => (frame.X(point.Along - edges.Left.From), frame.Y(point.Up.From))), (frame.Area.Right, frame.Area.Bottom)];
+            page.Path(corners, Look.Board, closed: true, "board");
+        }
+        else
+        {
+            page.Rectangle(frame.Area, Look.Board, "board");
+        }
+
         List<(string Name, PageRect At, string Note)> names = [];
         foreach (BoardCutout cut in On(board))
         {
@@ -148,6 +163,11 @@ public sealed class BoardCutouts
             page.Paragraph("Usual size: the box's own isn't stated, so measure it first.", "cutout-size");
         }
 
+        if (SlopeInWords(board, Text) is { } sloped)
+        {
+            page.Paragraph("Cut to the slope: " + sloped + ".", "slope");
+        }
+
         foreach (string name in NotYet)
         {
             page.Paragraph("Not yet: " + SvgText.Isolated(name) + ", whose size or place isn't known exactly.", "not-yet");
@@ -162,6 +182,15 @@ public sealed class BoardCutouts
             ("data-scale", frame.Scale.ToString(CultureInfo.InvariantCulture)),
             ("data-left", SvgPage.Number(frame.X(-edges.Left.From))),
             ("data-subfloor", SvgPage.Number(frame.Zero)));
+    }
+
+    /// <summary>How a board's upper edge is cut, from its left and lower edges; null where it stays whole.</summary>
+    internal string? SlopeInWords(int board, Func<Distance, string> text)
+    {
+        WallArea edges = Board(board);
+        return SlopeOn(board) is { Count: > 0 } slope
+            ? string.Join(", ", slope.Select(point => text(point.Up.From - edges.Bottom!.Value.From) + " up at " + text(point.Along - edges.Left.From)))
+            : null;
     }
 
     /// <summary>What a board is called on its wall: its course where that is one board, else its sheet, too.</summary>

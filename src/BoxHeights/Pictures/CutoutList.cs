@@ -79,6 +79,7 @@ public sealed partial class CutoutList
         StringBuilder text = new();
         TextTable.AppendTitle(text, "Cutouts: " + dwelling.Name, Explained);
         Table().AppendMarkdown(text);
+        TextTable.AppendLines(text, SlopeHeading, Slopes());
         TextTable.AppendList(text, "Not yet", NotYet());
         return text.ToString();
     }
@@ -112,6 +113,26 @@ public sealed partial class CutoutList
         }
 
         return table;
+    }
+
+    internal const string SlopeHeading = "Cut to the slope";
+
+    /// <summary>Boards whose upper edge is cut since the top of their wall isn't level: its corners from the left, each from the board's lower and left edges.</summary>
+    internal Items<string> Slopes()
+    {
+        List<string> found = [];
+        foreach (BoardCutouts wall in walls)
+        {
+            for (int board = 0; board < wall.Boards.Count; board++)
+            {
+                if (wall.SlopeInWords(board, Text) is { } cut)
+                {
+                    found.Add(wall.Address + ", " + (wall.IsHungKnown ? wall.NameOf(board) : WholeWall) + ": " + cut);
+                }
+            }
+        }
+
+        return new(found);
     }
 
     /// <summary>What nothing can be cut for yet.</summary>

@@ -19,7 +19,49 @@ internal static class BoardSheets
             return ceiling.From > floor ? new[] { new WallArea(Distance.Zero, wall.Length, floor, ceiling.From) } : default(Items<WallArea>);
         }
 
-        return boards.Layout.Hung == BoardDirection.Horizontal ? Across(wall, boards, floor, ceiling.From) : Upright(wall, boards.Layout, floor, ceiling.From);
+        Items<WallArea> whole = boards.Layout.Hung == BoardDirection.Horizontal ? Across(wall, boards, floor, ceiling.From) : Upright(wall, boards.Layout, floor, ceiling.From);
+        return wall.Wall.Top.Count == 0 ? whole : UnderSlope(whole, wall.Top);
+    }
+
+    /// <summary>The upper edge of a sheet that a top which isn't level cuts, from left to right; none for one that stays whole.</summary>
+    public static Items<ProfilePoint> SlopeOn(WallView wall, WallArea sheet)
+    {
+        if (wall.Wall.Top.Count == 0)
+        {
+            return default;
+        }
+
+        List<ProfilePoint> edge = [];
+        foreach (ProfilePoint point in WallProfile.Under(wall.Top, sheet.Left.From, sheet.Right.From, sheet.Top!.Value.From))
+        {
+            edge.Add(new(point.Along, Distance.Max(point.Up.From, sheet.Bottom!.Value.From)));
+        }
+
+        return edge.Exists(point => point.Up.From < sheet.Top!.Value.From) ? new(edge) : default;
+    }
+
+    /// <summary>Each sheet as far as there is wall under it: those that are wholly over the top are none.</summary>
+    private static Items<WallArea> UnderSlope(Items<WallArea> whole, Items<ProfilePoint> top)
+    {
+        List<WallArea> found = [];
+        foreach (WallArea sheet in whole)
+        {
+            Distance bottom = sheet.Bottom!.Value.From;
+            List<ProfilePoint> edge = WallProfile.Under(top, sheet.Left.From, sheet.Right.From, sheet.Top!.Value.From);
+            (int first, int last) = (edge.FindIndex(point => point.Up.From > bottom), edge.FindLastIndex(point => point.Up.From > bottom));
+            if (first >= 0)
+            {
+                Distance highest = bottom;
+                edge.ForEach(point => highest = Distance.Max(highest, point.Up.From));
+                Distance left = first == 0 ? sheet.Left.From : Where(edge[first - 1], edge[first]);
+                Distance right = last == edge.Count - 1 ? sheet.Right.From : Where(edge[last], edge[last + 1]);
+                found.Add(new(left, right, bottom, highest));
+            }
+
+            Distance Where(ProfilePoint from, ProfilePoint to) => WallProfile.Where(from.Along, from.Up.From, to.Along, to.Up.From, bottom);
+        }
+
+        return new(found);
     }
 
     /// <summary>As high as board goes: to the ceiling, or to the highest point of a top that isn't level.</summary>

@@ -72,6 +72,50 @@ internal static class WallProfile
             lowest = lowest is { } so ? new(Distance.Min(so.From, one.From), Distance.Min(so.To, one.To)) : one;
     }
 
+    /// <summary>The upper edge of what reaches from left to right and up to a height, where the top of the wall may end it lower: from left to right, rounded down to the grid.</summary>
+    public static List<ProfilePoint> Under(Items<ProfilePoint> points, Distance left, Distance right, Distance height)
+    {
+        List<ProfilePoint> edge = [];
+        for (int i = 1; i < points.Count; i++)
+        {
+            ProfilePoint from = points[i - 1];
+            ProfilePoint to = points[i];
+            if (from.Along < right && left < to.Along)
+            {
+                (Distance start, Distance end) = (Distance.Max(left, from.Along), Distance.Min(right, to.Along));
+                (Distance first, Distance last) = (At(from, to, start).From, At(from, to, end).From);
+                Add(start, first);
+                if ((first < height) != (last < height))
+                {
+                    Add(Where(start, first, end, last, height), height);
+                }
+
+                Add(end, last);
+            }
+        }
+
+        return edge;
+
+        void Add(Distance along, Distance up)
+        {
+            ProfilePoint point = new(along, Distance.Min(up, height));
+            bool Is(int back, Distance at) => edge.Count >= back && edge[edge.Count - back].Up.From == at;
+            if (Is(1, height) && Is(2, height) && point.Up.From == height)
+            {
+                edge.RemoveAt(edge.Count - 1);
+            }
+
+            if (!Is(1, point.Up.From) || edge[edge.Count - 1].Along != along)
+            {
+                edge.Add(point);
+            }
+        }
+    }
+
+    /// <summary>Where a straight line from one point to another is at a height between them, rounded down to the grid.</summary>
+    public static Distance Where(Distance start, Distance first, Distance end, Distance last, Distance height) =>
+        start + Distance.FromTicks((long)Math.Floor((height - first).Ticks * (decimal)(end - start).Ticks / (last - first).Ticks));
+
     private static DistanceRange At(ProfilePoint from, ProfilePoint to, Distance along)
     {
         long run = (to.Along - from.Along).Ticks;

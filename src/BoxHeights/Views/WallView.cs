@@ -119,8 +119,9 @@ public sealed partial class WallView
     /// <summary>Its boards, from the lowest course up and from the left; none unless it is known exactly how the board is hung.</summary>
     /// <remarks>
     /// A course that lies across runs over the whole wall unless its butt joints are stated. Its left end is taken at the wall's framing face, its lower edge at the seam under it,
-    /// the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling, or to the highest point of a wall whose top isn't level. Where such a
-    /// wall's courses are counted down from that top, it is one sheet in the place of all.
+    /// the lowest one's at the subfloor or the stated gap. Upright sheets run from there to the ceiling. Under a top that isn't level each is the sheet that is cut from, up to the
+    /// highest that the top is over it, and as wide as there is wall: see <see cref="BoardCutouts.SlopeOn"/>. Where such a wall's courses are counted down from that top, it is
+    /// one sheet in the place of all.
     /// </remarks>
     public Items<WallArea> Sheets => sheets ??= InAHouse.Holds(Length) ? BoardSheets.Of(this) : default;
 

@@ -133,6 +133,51 @@ public sealed class BoardCutoutsTests
         Assert.Equal(from == BoardOrigin.Top, list.Contains("begins at a top that isn't level", StringComparison.Ordinal));
     }
 
+    // A gable's half: 36 in up at the left end, 108 in at the right one of 144 in: it rises 1/2 in an inch. Upright sheets of 48 in from the left reach 60, 84 and 108 in up, 24 in
+    // lower at their left edges. Worked out by hand.
+    [Fact]
+    public void Boards_ThatStandUprightUnderASlope_AreCutByIt()
+    {
+        OneBox of = Sloped(new BoardLayout().WithHung(BoardDirection.Vertical).WithFrom(BoardOrigin.Left).WithWidths(new[] { CaseFile.Inches("48") }), (0, 36), (144, 108));
+        BoardCutouts cutouts = BoardCutouts.For(of.Evaluate(), OneBox.WallAddress);
+        Assert.Equal(["0 in to 60 in", "0 in to 84 in", "0 in to 108 in"], cutouts.Boards.Select(board => board.Bottom + " to " + board.Top));
+        Assert.Equal(["along 48 in, up 60 in", "along 96 in, up 84 in"], cutouts.SlopeOn(1).Select(point => point.ToString()));
+        Assert.Contains("Cut to the slope: 60 in up at 0 in, 84 in up at 48 in.", Text(cutouts.ToSvg(1)), StringComparison.Ordinal);
+        Assert.Contains("- room/wall, 1 of 3 from the left: 36 in up at 0 in, 60 in up at 48 in", CutoutList.For(of.Evaluate()).ToMarkdown(), StringComparison.Ordinal);
+        string corners = Assert.Single(new SvgReader(cutouts.ToSvg(0)).Of("course", "1", "board")).Attribute("d")!.Value;
+        Assert.Equal(4, corners.Count(one => one is 'M' or 'L'));
+    }
+
+    // Level at 96 in to 48 in along, from there down 1 in an inch to the floor at the right end: the first sheet stays whole, of the third there is the half that is under 48 in.
+    // Courses of 48 in from the floor: the lower one is whole to 96 in along, the upper one ends where the slope comes down to its lower edge.
+    [Theory]
+    [InlineData(BoardDirection.Vertical, "0 in to 48 in up 0 in to 96 in | 48 in to 96 in up 0 in to 96 in | 96 in to 144 in up 0 in to 48 in", "0 | 2 | 2")]
+    [InlineData(BoardDirection.Horizontal, "0 in to 144 in up 0 in to 48 in | 0 in to 96 in up 48 in to 96 in", "3 | 3")]
+    public void Boards_UnderATopThatBreaks_ReachAsFarAsTheWall(BoardDirection hung, string boards, string corners)
+    {
+        OneBox of = Sloped(new BoardLayout().WithHung(hung).WithFrom(hung == BoardDirection.Vertical ? BoardOrigin.Left : BoardOrigin.Bottom).WithFloorGap(Distance.Zero)
+            .WithWidths(new[] { CaseFile.Inches("48"), CaseFile.Inches("48") }), (48, 96), (144, 0));
+        BoardCutouts cutouts = BoardCutouts.For(of.Evaluate(), OneBox.WallAddress);
+        Assert.Equal(boards, string.Join(" | ", cutouts.Boards.Select(board => board.Left + " to " + board.Right + " up " + board.Bottom + " to " + board.Top)));
+        Assert.Equal(corners, string.Join(" | ", Enumerable.Range(0, cutouts.Boards.Count).Select(board => cutouts.SlopeOn(board).Count)));
+    }
+
+    // A roof's two sides: 48 in up at both ends, 108 in in the middle: the sheet over the ridge has a corner there, and a wall's whole board of which nothing is said has it, too.
+    [Fact]
+    public void Boards_UnderARidge_HaveACornerThere()
+    {
+        (int, int)[] roof = [(0, 48), (72, 108), (144, 48)];
+        BoardCutouts cutouts = BoardCutouts.For(Sloped(new BoardLayout().WithHung(BoardDirection.Vertical).WithFrom(BoardOrigin.Left).WithWidths(new[] { CaseFile.Inches("48") }), roof).Evaluate(), OneBox.WallAddress);
+        Assert.Equal(["along 48 in, up 88 in", "along 72 in, up 108 in", "along 96 in, up 88 in"], cutouts.SlopeOn(1).Select(point => point.ToString()));
+        BoardCutouts whole = BoardCutouts.For(Sloped(new BoardLayout().WithWidths(new[] { CaseFile.Inches("48") }), roof).Evaluate(), OneBox.WallAddress);
+        Assert.Equal(["along 0 in, up 48 in", "along 72 in, up 108 in", "along 144 in, up 48 in"], whole.SlopeOn(0).Select(point => point.ToString()));
+    }
+
+    private static OneBox Sloped(BoardLayout boards, params (int Along, int Up)[] top) => new OneBox
+    {
+        Wall = wall => wall.WithBoards(boards).WithTop(top.Select(point => new WallTopPoint(CaseFile.Inches(point.Along.ToString(System.Globalization.CultureInfo.InvariantCulture)), CaseFile.Inches(point.Up.ToString(System.Globalization.CultureInfo.InvariantCulture)))).ToArray()),
+    }.At(BoxHeight.Parse("16 in to top above subfloor"));
+
     [Fact]
     public void Courses_WhereNothingIsSaidOfTheBoard_AreNone() => Assert.Empty(BoardCutouts.For(new OneBox().Evaluate(), OneBox.WallAddress).Boards);
 

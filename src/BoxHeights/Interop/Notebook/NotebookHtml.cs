@@ -96,6 +96,7 @@ internal static class NotebookHtml
                 break;
             case CutoutList cutouts:
                 page.Table(cutouts.Table());
+                page.List(CutoutList.SlopeHeading, cutouts.Slopes());
                 page.List("Not yet", cutouts.NotYet());
                 break;
             case CeilingPlan ceilings:
