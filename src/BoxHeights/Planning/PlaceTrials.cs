@@ -76,7 +76,7 @@ internal sealed class PlaceTrials(LayoutSession session, PlacedBox planned, Canc
     /// <summary>The lowest and the highest that rules of its place surely allow where it is, habits left aside, on the marks of a tape.</summary>
     private List<BoxHeight> Heights(Distance at, BoxHeight height)
     {
-        DistanceSet free = State.SiteFor(planned.Address, Box)?.SureOfFirmRulesAt(at.Ticks) ?? DistanceSet.Empty;
+        DistanceSet free = State.SiteFor(planned.Address, Box)?.Places.SureOfFirmRulesAt(at.Ticks) ?? DistanceSet.Empty;
         List<BoxHeight> heights = [];
         if (!free.IsEmpty)
         {

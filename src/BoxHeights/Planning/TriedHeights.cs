@@ -72,7 +72,7 @@ internal sealed class TriedHeights
     {
         List<Distance> others = [];
         List<Distance> inNeed = [];
-        long[] edges = site.Edges;
+        long[] edges = site.Places.Edges;
         bool isFirst = true;
         bool isOnStep = wanted.RoundNearest(options.HeightStep) == wanted;
         for (int i = 0; i + 1 < edges.Length; i++)
@@ -85,8 +85,8 @@ internal sealed class TriedHeights
             }
 
             long middle = left + ((right - left) / 2);
-            DistanceSet firm = site.SureOfFirmRulesAt(middle);
-            DistanceSet all = site.SureAt(middle);
+            DistanceSet firm = site.Places.SureOfFirmRulesAt(middle);
+            DistanceSet all = site.Places.SureAt(middle);
             if (isOnStep && all.Contains(wanted) && firm.ContainsRange(new(wanted - options.HeightMargin, wanted + options.HeightMargin)))
             {
                 // Over most of a wall it is as wanted.

@@ -38,7 +38,7 @@ internal sealed class WallPlaces
     /// <summary>Where the wall is clear at a height, as the reading of the stick.</summary>
     public DistanceSet ClearAt(Distance reading)
     {
-        DistanceSet clear = site.PlacesAt(reading);
+        DistanceSet clear = site.Places.ClearAt(reading);
         return AreAtStuds ? clear : Roomy(clear);
     }
 

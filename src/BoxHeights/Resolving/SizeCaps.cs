@@ -12,7 +12,7 @@ internal static class SizeCaps
         foreach (Room room in dwelling.Rooms)
         {
             long parts = room.Fixtures.Count + room.Freestanding.Count + room.Overhead.Count + (long)room.InFloor.Count;
-            LayoutFault? fault = Boxes(room.Id + "/ceiling", room.Overhead.Count, caps) ?? Boxes(room.Id + "/floor", room.InFloor.Count, caps) ?? OfSpace(room.Id, room.Walls, parts, caps, ref all);
+            LayoutFault? fault = Boxes(room.Id, "ceiling", room.Overhead.Count, caps) ?? Boxes(room.Id, "floor", room.InFloor.Count, caps) ?? OfSpace(room.Id, room.Walls, parts, caps, ref all);
             if (fault is not null)
             {
                 return fault;
@@ -40,14 +40,14 @@ internal static class SizeCaps
                 own += counter.Interruptions.Count;
             }
 
-            if (Boxes(id + "/" + wall.Id, wall.Boxes.Count, caps) is { } fault)
+            if (Boxes(id, wall.Id, wall.Boxes.Count, caps) is { } fault)
             {
                 return fault;
             }
 
             if (own > caps.MostPartsOfAWall)
             {
-                return Fault(id + "/" + wall.Id, own, "openings, counters and other parts", caps.MostPartsOfAWall, nameof(caps.MostPartsOfAWall));
+                return Fault(SurfaceAddress.Of(id, wall.Id), own, "openings, counters and other parts", caps.MostPartsOfAWall, nameof(caps.MostPartsOfAWall));
             }
 
             parts += 1 + own + wall.Boxes.Count;
@@ -57,8 +57,8 @@ internal static class SizeCaps
         return parts > caps.MostPartsOfARoom ? Fault(id, parts, "walls, boxes and other parts", caps.MostPartsOfARoom, nameof(caps.MostPartsOfARoom)) : null;
     }
 
-    private static LayoutFault? Boxes(string address, int count, EvaluatorOptions caps) =>
-        count > caps.MostBoxesOnASurface ? Fault(address, count, "boxes", caps.MostBoxesOnASurface, nameof(caps.MostBoxesOnASurface)) : null;
+    private static LayoutFault? Boxes(string space, string surface, int count, EvaluatorOptions caps) =>
+        count > caps.MostBoxesOnASurface ? Fault(SurfaceAddress.Of(space, surface), count, "boxes", caps.MostBoxesOnASurface, nameof(caps.MostBoxesOnASurface)) : null;
 
     private static LayoutFault Fault(string subject, long count, string what, int most, string cap) => new(LayoutFaultKind.BeyondMeasure, subject, subject,
         $"it has {(int)Math.Min(count, int.MaxValue):count} {Wording.Term(what):parts}, and at most {most} are looked at: nothing of the dwelling is judged; the evaluator's option {cap:option} raises that");

@@ -55,7 +55,7 @@ internal static class BoxViews
         ResolvedBox resolved = state.Boxes[box];
         DeviceBox source = resolved.Source;
         ResolvedSurface surface = resolved.Surface;
-        StatedSite[] sites = state.SitesOf(box);
+        SitesOfBox sites = state.SitesOf(box);
         Distance? along = state.AtOf(box);
         BoxView view = Plain(resolved, along, resolved.IsBroken);
         if (sites.Length == 0)
@@ -105,7 +105,7 @@ internal static class BoxViews
         surface.Kind != BoxSurface.Wall && source.Plan is { } point ? WallTape.To(surface.Space, point) : default;
 
     /// <summary>A line of a box above the storey's subfloor: wherever it may be where the edge that its height is measured to isn't stated.</summary>
-    private static DistanceRange? UpOf(StatedSite[] sites, TargetLine line, DistanceRange readings)
+    private static DistanceRange? UpOf(SitesOfBox sites, TargetLine line, DistanceRange readings)
     {
         DistanceRange? all = null;
         foreach (StatedSite stated in sites)

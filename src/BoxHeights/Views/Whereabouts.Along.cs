@@ -118,12 +118,12 @@ internal sealed partial class Whereabouts
         {
             foreach (StatedSite site in SitesAt(Distance.FromTicks(thing)))
             {
-                edges.AddRange(site.Edges);
+                edges.AddRange(site.Places.Edges);
                 Array.ForEach(site.Limits, limit => limit.AddEdgesTo(edges));
             }
         }
 
-        StatedSite[] sites = SitesAt(Distance.Zero);
+        SitesOfBox sites = SitesAt(Distance.Zero);
         foreach ((ProvisionRule rule, ProvisionGroup group) in Neighbors(sites))
         {
             rule.AddEdgesTo(edges, group, index, sites[0].Site);

@@ -49,7 +49,7 @@ internal sealed partial class Whereabouts
             return new(false, DistanceSet.Empty, default);
         }
 
-        StatedSite[] sites = SitesAt(along);
+        SitesOfBox sites = SitesAt(along);
         List<RuleAllows> rules = [];
         foreach (StatedPlacement placement in sites[0].Placements)
         {
@@ -99,7 +99,7 @@ internal sealed partial class Whereabouts
 
     /// <summary>Where along its wall and how high its center may be, by what is stated where it is. None off walls, and where its edge isn't stated or its height can't be told there.</summary>
     public Items<BandView> BandsAt(Distance? along) =>
-        edges.Length == 1 && IsOnWall && state.SiteOf(box, edges[0], datum, along) is { HasCenter: true } site ? site.Bands : default;
+        edges.Length == 1 && IsOnWall && state.SiteOf(box, edges[0], datum, along) is { HasCenter: true } site ? site.Places.Bands : default;
 
     /// <summary>Whether a box of its size can be at a place at all.</summary>
     private bool Fits(Distance along) => !isMisfit
@@ -108,7 +108,7 @@ internal sealed partial class Whereabouts
 
     private DistanceSet Held() => IsOnWall ? box.Surface.HeldHeights(edges.Length == 1 ? edges[0] : null, datum, size) : DistanceSet.All;
 
-    private StatedSite[] SitesAt(Distance along) => Array.ConvertAll(edges, edge => state.SiteOf(box, edge, datum, along));
+    private SitesOfBox SitesAt(Distance along) => new(Array.ConvertAll(edges, edge => state.SiteOf(box, edge, datum, along)));
 
     private static AskedBox Asked(StatedSite site, Distance along) =>
         new(site.Site, along, (in DistanceSet centers, bool habitsToo, out MissingFacts needs) => site.CanBeWithin(along.Ticks, centers, habitsToo, out needs));
@@ -117,6 +117,6 @@ internal sealed partial class Whereabouts
     private static AllowedHeights AnyOf(in AllowedHeights one, in AllowedHeights other) => AllowedHeights.OneOf(one, other, MissingFacts.EdgeMeant);
 
     /// <summary>The boxes that it may be in the way of, by the rules that say so.</summary>
-    private IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> Neighbors(StatedSite[] sites) =>
+    private IEnumerable<(ProvisionRule Rule, ProvisionGroup Group)> Neighbors(SitesOfBox sites) =>
         sites.Length == 1 ? state.Groups.With(sites[0], state.Rules.Provision) : [];
 }

@@ -11,7 +11,7 @@ internal static class BandViews
         ResolvedSurface surface = site.Site.Surface;
         List<BandView> bands = [];
         List<long> edges = [0, surface.Length.Ticks];
-        foreach (long edge in site.Edges)
+        foreach (long edge in site.Places.Edges)
         {
             if (edge > 0 && edge < surface.Length.Ticks)
             {

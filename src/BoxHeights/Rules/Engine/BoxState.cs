@@ -6,7 +6,7 @@ namespace BoxHeights.Rules;
 internal struct BoxState
 {
     /// <summary>What is stated for it: see <see cref="LayoutState.SitesOf"/>.</summary>
-    public StatedSite[] Sites;
+    public SitesOfBox Sites;
 
     /// <summary>Where it is along its wall, in ticks.</summary>
     public long At;
@@ -17,8 +17,11 @@ internal struct BoxState
     /// <summary>Places around it at which every placement rule surely allows it.</summary>
     public SureArea Safe;
 
-    /// <summary>How high its center is above the storey's subfloor; null where that can't be told.</summary>
-    public DistanceRange? Center;
+    /// <summary>How high its center is above the storey's subfloor, where that can be told.</summary>
+    public DistanceRange Center;
+
+    /// <summary>Whether that can be told.</summary>
+    public bool HasCenter;
 
     /// <summary>Whether there is a place at which it doesn't pass a limit rule.</summary>
     public bool MayMissLimits;

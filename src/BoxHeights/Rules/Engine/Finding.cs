@@ -15,7 +15,7 @@ public sealed partial class Finding : IEquatable<Finding>
 
     private readonly LayoutState state;
     private readonly Rule? rule;
-    private readonly StatedSite[]? sites;
+    private readonly SitesOfBox sites;
     private readonly int placement;
     private readonly Place place;
     private readonly StatedLimit? limit;
@@ -94,7 +94,7 @@ public sealed partial class Finding : IEquatable<Finding>
     /// <summary>How much it weighs. What can't be decided weighs what its rule does, and a fault of the description as much as a violation, since it may hide one.</summary>
     public Severity Severity => Fault is not null ? (Fault.Kind == LayoutFaultKind.UnknownKind ? Severity.Note : Severity.Violation)
         : rule is null ? Severity.Violation
-        : sites is not null && rule.NoteUnder is { } under && Verdict == Verdict.Fails && HeightMargin.Abs().AsDistance() < under ? Severity.Note
+        : sites.Length > 0 && rule.NoteUnder is { } under && Verdict == Verdict.Fails && HeightMargin.Abs().AsDistance() < under ? Severity.Note
         : rule.Severity;
 
     /// <summary>Whether a document of the rule set asks for something that isn't met: it fails, and weighs as a violation. Never true of a fault or of what can't be decided.</summary>
@@ -126,7 +126,7 @@ public sealed partial class Finding : IEquatable<Finding>
     public LeastChange? LeastChange => Details.LeastChange;
 
     /// <summary>The same in height alone, which boxes that were set with one stick share.</summary>
-    internal Quantity HeightMargin => sites is null ? Margin : Distance.FromTicks(PlaceMargin.OfHeight(sites, placement, Verdict, place));
+    internal Quantity HeightMargin => sites.Length == 0 ? Margin : Distance.FromTicks(PlaceMargin.OfHeight(sites, placement, Verdict, place));
 
     /// <summary>What would have to be known to decide.</summary>
     public MissingFacts Needs => Details.Needs;
@@ -147,7 +147,7 @@ public sealed partial class Finding : IEquatable<Finding>
     public string Key => RuleId + "|" + Subject + (Fault is null ? "" : "|" + Fault.Kind + "|" + Fault.Message);
 
     /// <summary>The ids of the other boxes that it is about, or the addresses of the doors, finishes, cabinets and fixtures; none where it is about its subject alone.</summary>
-    public Items<string> Involves => sites is null ? involved : Text.Involved();
+    public Items<string> Involves => sites.Length == 0 ? involved : Text.Involved();
 
     /// <summary>The stretches of walls, or of sides of what stands free, that lack something, each piece by itself; none where it is about a box or all of its subject.</summary>
     public Items<WallStretch> Stretches => Space?.Gap?.Invoke().Stretches ?? default;
@@ -216,7 +216,7 @@ public sealed partial class Finding : IEquatable<Finding>
     internal LimitRule? Limit => limit?.Rule;
 
     private FindingDetails Details => details ??= limit is null
-        ? FindingDetails.Of(state.Options.Units, sites!, placement, Verdict, place)
+        ? FindingDetails.Of(state.Options.Units, sites, placement, Verdict, place)
         : FindingDetails.Of(state.Options.Units, limit, judged, place);
 
     /// <summary>The finding in one line.</summary>

@@ -55,7 +55,7 @@ internal sealed class FindingDetails
     };
 
     /// <summary>Of a placement, told by the first edge that doesn't pass where the box's edge isn't stated.</summary>
-    public static FindingDetails Of(LengthUnits units, StatedSite[] sites, int placement, Verdict verdict, in Place place)
+    public static FindingDetails Of(LengthUnits units, SitesOfBox sites, int placement, Verdict verdict, in Place place)
     {
         int edge = 0;
         while (edge < sites.Length - 1 && SlabJudge.Verdict(sites[edge].Placements[placement].Slabs, place) == Verdict.Passes)

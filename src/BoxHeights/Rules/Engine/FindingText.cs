@@ -10,12 +10,12 @@ internal sealed class FindingText
     private readonly Rule? rule;
     private readonly LayoutFault? fault;
     private readonly Func<Wording>? because;
-    private readonly StatedSite[] sites;
+    private readonly SitesOfBox sites;
     private readonly int placement;
     private readonly Place place;
     private readonly LengthUnits units;
 
-    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, Func<Wording>? because, StatedSite[] sites, int placement, in Place place)
+    private FindingText(LengthUnits units, Rule? rule, LayoutFault? fault, Func<Wording>? because, SitesOfBox sites, int placement, in Place place)
     {
         this.units = units;
         this.rule = rule;
@@ -29,19 +29,19 @@ internal sealed class FindingText
     /// <summary>Whether what a limit says is true of a part of the surface only.</summary>
     private bool IsOfAPart { get; init; }
 
-    public static FindingText Of(LayoutFault fault) => new(default, null, fault, null, [], 0, default);
+    public static FindingText Of(LayoutFault fault) => new(default, null, fault, null, default, 0, default);
 
-    public static FindingText Of(LengthUnits units, StatedSite[] sites, int placement, in Place place) =>
+    public static FindingText Of(LengthUnits units, SitesOfBox sites, int placement, in Place place) =>
         new(units, sites[0].Placements[placement].Rule, null, null, sites, placement, place);
 
-    public static FindingText Of(LengthUnits units, LimitRule rule, LimitCase of) => new(units, rule, null, of.Because, [], 0, default) { IsOfAPart = of.Zone.IsAPart };
+    public static FindingText Of(LengthUnits units, LimitRule rule, LimitCase of) => new(units, rule, null, of.Because, default, 0, default) { IsOfAPart = of.Zone.IsAPart };
 
-    public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<Wording>? ofThisBox) => new(units, rule, null, ofThisBox, [], 0, default);
+    public static FindingText Of(LengthUnits units, ProvisionRule rule, Func<Wording>? ofThisBox) => new(units, rule, null, ofThisBox, default, 0, default);
 
     /// <summary>Of what a rule couldn't judge.</summary>
-    public static FindingText Of(LengthUnits units, Rule rule, Wording why) => new(units, rule, null, () => why, [], 0, default);
+    public static FindingText Of(LengthUnits units, Rule rule, Wording why) => new(units, rule, null, () => why, default, 0, default);
 
-    public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, [], 0, default);
+    public static FindingText Of(LengthUnits units, SpaceRule rule, SpaceAnswer answer) => new(units, rule, null, answer.What, default, 0, default);
 
     public Wording Message(Finding finding) =>
         fault is not null ? (fault.Address == fault.Subject ? $"{fault.Subject:subject}: {fault.Wording:body}" : (Wording)$"{fault.Subject:subject} ({fault.Address:address}): {fault.Wording:body}")

@@ -54,10 +54,10 @@ internal sealed partial class LayoutState
     /// place does at that height it is the height that will have to give way: then wherever they may allow some height.
     /// </summary>
     public override DistanceSet PlacesFor(string address, DeviceBox box) =>
-        SiteFor(address, box) is not { } site ? DistanceSet.All : site.PlacesAt(box.Height!.Value.Value) is { IsEmpty: false } places ? places : site.PossiblePlaces;
+        SiteFor(address, box) is not { } site ? DistanceSet.All : site.Places.ClearAt(box.Height!.Value.Value) is { IsEmpty: false } places ? places : site.Places.Possible;
 
     /// <summary>Where along a surface firm placement rules may allow a box like one, at some height; everywhere where nothing can be stated of it.</summary>
-    public override DistanceSet PlacesAtAnyHeight(string address, DeviceBox box) => SiteFor(address, box)?.PossiblePlaces ?? DistanceSet.All;
+    public override DistanceSet PlacesAtAnyHeight(string address, DeviceBox box) => SiteFor(address, box)?.Places.Possible ?? DistanceSet.All;
 
     /// <summary>How a box that may be added is held at a place: by the stud and side that it is then nailed to.</summary>
     public Mounting? HeldAt(PlacedBox placed, Distance along)
@@ -127,7 +127,7 @@ internal sealed partial class LayoutState
 
             foreach (int group in Groups.Of(box))
             {
-                before.AddRange(groupFindings[group] ?? []);
+                Gather(groupFindings[group], before);
             }
 
             CollectOwn(box, before);
@@ -225,7 +225,7 @@ internal sealed partial class LayoutState
     {
         Boxes.Add(box);
         MakeRoom(Boxes.Count);
-        now[Boxes.Count - 1].Sites = [];
+        now[Boxes.Count - 1].Sites = default;
     }
 
     private void MakeRoom(int count)

@@ -92,7 +92,7 @@ internal sealed partial class LayoutState
         now[box].PlacementFindings = null;
         now[box].LimitFindings = null;
         Put(box, null, null);
-        now[box].Sites = [];
+        now[box].Sites = default;
         JudgeBeside(box, groups);
         CollectBeside(box, groups, after);
         return true;
@@ -150,7 +150,7 @@ internal sealed partial class LayoutState
         Groups.Part(box);
         Spaces.Part(box);
         Boxes[box] = by;
-        now[box].Sites = [];
+        now[box].Sites = default;
         now[box].PlacementFindings = null;
         now[box].LimitFindings = null;
         bool stays = true;
@@ -236,7 +236,7 @@ internal sealed partial class LayoutState
 
         foreach (int group in groups)
         {
-            findings.AddRange(groupFindings[group] ?? []);
+            Gather(groupFindings[group], findings);
         }
 
         foreach (int space in readers)

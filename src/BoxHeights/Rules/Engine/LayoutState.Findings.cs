@@ -25,7 +25,7 @@ internal sealed partial class LayoutState
 
         foreach (int group in Groups.InOrder)
         {
-            findings.AddRange(groupFindings[group] ?? []);
+            Gather(groupFindings[group], findings);
         }
 
         for (int s = 0; s < Spaces.Count; s++)
@@ -56,7 +56,7 @@ internal sealed partial class LayoutState
 
         foreach (int group in Groups.Of(box))
         {
-            findings.AddRange(groupFindings[group] ?? []);
+            Gather(groupFindings[group], findings);
         }
 
         foreach (int space in readers)
@@ -131,7 +131,15 @@ internal sealed partial class LayoutState
     /// <summary>The findings of one box by itself.</summary>
     public void CollectOwn(int box, List<Finding> findings)
     {
-        findings.AddRange(now[box].PlacementFindings ?? []);
-        findings.AddRange(now[box].LimitFindings ?? []);
+        Gather(now[box].PlacementFindings, findings);
+        Gather(now[box].LimitFindings, findings);
+    }
+
+    private static void Gather(List<Finding>? some, List<Finding> findings)
+    {
+        if (some is not null)
+        {
+            findings.AddRange(some);
+        }
     }
 }

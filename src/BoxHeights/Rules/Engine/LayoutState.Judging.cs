@@ -135,7 +135,7 @@ internal sealed partial class LayoutState
     {
         ref BoxState here = ref now[box];
         if (here.Sites.Length != 1 || here.At == NotKnown || here.Reading == NotKnown || Boxes[box].Spread != Distance.Zero
-            || !here.Sites[0].TryStretch(here.At, out long left, out long right, out DistanceSet allowed))
+            || !here.Sites[0].HasPlaces || !here.Sites[0].Places.TryStretch(here.At, out long left, out long right, out DistanceSet allowed))
         {
             return false;
         }

@@ -91,7 +91,7 @@ internal sealed partial class LayoutState
     private bool Meets(int box, PlacementRule rule, out bool meets)
     {
         meets = false;
-        if (!HasHeight(box) || now[box].Sites is not { Length: > 0 })
+        if (!HasHeight(box) || now[box].Sites.Length == 0)
         {
             return false;
         }

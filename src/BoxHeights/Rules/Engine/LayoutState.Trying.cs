@@ -9,7 +9,7 @@ internal sealed partial class LayoutState
     public void Describe(int box, DeviceBox source)
     {
         Boxes[box] = BoxResolver.Again(source, Boxes[box].Surface, Options.Catalog, Options.Units);
-        now[box].Sites = [];
+        now[box].Sites = default;
         Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
         now[box].LimitFindings = null;
         JudgeLimits(box);
@@ -60,7 +60,7 @@ internal sealed partial class LayoutState
         foreach (int group in groups)
         {
             JudgeGroup(group);
-            findings.AddRange(groupFindings[group] ?? []);
+            Gather(groupFindings[group], findings);
         }
     }
 }

@@ -102,7 +102,7 @@ internal sealed partial class LayoutState : BoxesNow
     public SpaceIndex Spaces { get; }
 
     /// <summary>What is stated for a box: one site, three where its edge isn't stated, none where a fault keeps it from being judged.</summary>
-    public StatedSite[] SitesOf(int box) => now[box].Sites;
+    public SitesOfBox SitesOf(int box) => now[box].Sites;
 
     public override LengthUnits Units => Options.Units;
 
@@ -167,7 +167,7 @@ internal sealed partial class LayoutState : BoxesNow
         here.Reading = height?.Value.Ticks ?? NotKnown;
         if (Boxes[box].IsBroken)
         {
-            here.Sites = [];
+            here.Sites = default;
             here.Safe = SureArea.Empty;
             here.MayMissLimits = false;
             return;
@@ -178,20 +178,20 @@ internal sealed partial class LayoutState : BoxesNow
             || held[0].Site.Box.Datum != datum || ResolvedSurface.IsOfAThing(datum) || Boxes[box].Surface.Stair is not null)
         {
             StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
-            here.Sites = height is { Edge: null } ? [first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)] : [first];
+            here.Sites = height is { Edge: null } ? new([first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)]) : new(first);
             here.Safe = SureArea.Empty;
         }
 
         // Kept beside the box: asking its site costs more than judging it.
         here.MayMissLimits = here.Sites.Length > 1 || here.Sites[0].MayMissLimits;
-        bool hasCenter = here.Sites.Length == 1 && HasHeight(box) && here.Sites[0].HasCenter;
-        here.Center = hasCenter ? here.Sites[0].CenterAboveHeight + PlaceOf(box).Heights : null;
+        here.HasCenter = here.Sites.Length == 1 && HasHeight(box) && here.Sites[0].HasCenter;
+        here.Center = here.HasCenter ? here.Sites[0].CenterAboveHeight + PlaceOf(box).Heights : default;
     }
 
     /// <summary>What a placement rule says of a box. Where its edge isn't stated it passes, or fails, only if it does so for every edge.</summary>
     public Verdict VerdictOf(int box, int placement, in Place place)
     {
-        StatedSite[] held = now[box].Sites;
+        SitesOfBox held = now[box].Sites;
         Verdict verdict = SlabJudge.Verdict(held[0].Placements[placement].Slabs, place);
         for (int edge = 1; edge < held.Length; edge++)
         {
@@ -204,7 +204,7 @@ internal sealed partial class LayoutState : BoxesNow
     /// <summary>What a limit rule says of a box where it is. Where its edge isn't stated it says so only if it does for every edge.</summary>
     public LimitJudgement JudgeLimit(int box, int limit)
     {
-        StatedSite[] held = now[box].Sites;
+        SitesOfBox held = now[box].Sites;
         Place place = PlaceOf(box);
         LimitJudgement judged = held[0].Limits[limit].At(place);
         for (int edge = 1; edge < held.Length; edge++)
@@ -244,20 +244,20 @@ internal sealed partial class LayoutState : BoxesNow
     }
 
     /// <summary>Whether firm rules leave some height at a place that a habit would have.</summary>
-    public static bool LeavesRoomFor(StatedPlacement habit, StatedSite site, long along) => !(site.SureOfFirmRulesAt(along) & SlabJudge.PossibleAt(habit.Slabs, along)).IsEmpty;
+    public static bool LeavesRoomFor(StatedPlacement habit, StatedSite site, long along) => !(site.Places.SureOfFirmRulesAt(along) & SlabJudge.PossibleAt(habit.Slabs, along)).IsEmpty;
 
     /// <summary>The height of a box's center above the storey's subfloor.</summary>
     public override bool TryCenter(int box, out DistanceRange above)
     {
-        above = now[box].Center.GetValueOrDefault();
-        return now[box].Center.HasValue;
+        above = now[box].Center;
+        return now[box].HasCenter;
     }
 
     /// <summary>The height of a box's center above the storey's subfloor as it was read, whatever the tape's error.</summary>
     public override bool TryNominalCenter(int box, out Distance above)
     {
         above = default;
-        if (now[box].Center is null || !now[box].Sites[0].CenterAboveHeight.IsExact)
+        if (!now[box].HasCenter || !now[box].Sites[0].CenterAboveHeight.IsExact)
         {
             return false;
         }

@@ -10,7 +10,7 @@ internal static class PlaceMargin
     /// <param name="placement">Which rule.</param>
     /// <param name="verdict">What it says, over all of them.</param>
     /// <param name="place">Where the box is.</param>
-    public static (long Margin, LeastChange? Change) Of(StatedSite[] sites, int placement, Verdict verdict, in Place place)
+    public static (long Margin, LeastChange? Change) Of(SitesOfBox sites, int placement, Verdict verdict, in Place place)
     {
         bool passes = verdict == Verdict.Passes;
         (long amount, LeastChange? change) = InHeight(sites, placement, passes, place);
@@ -23,14 +23,14 @@ internal static class PlaceMargin
     }
 
     /// <summary>The same in height alone, which boxes that were set with one stick share.</summary>
-    public static long OfHeight(StatedSite[] sites, int placement, Verdict verdict, in Place place)
+    public static long OfHeight(SitesOfBox sites, int placement, Verdict verdict, in Place place)
     {
         bool passes = verdict == Verdict.Passes;
         long amount = InHeight(sites, placement, passes, place).Amount;
         return passes ? amount : amount == long.MaxValue ? verdict == Verdict.Unknown ? 0 : long.MinValue : -amount;
     }
 
-    private static (long Amount, LeastChange? Change) InHeight(StatedSite[] sites, int placement, bool passes, in Place place)
+    private static (long Amount, LeastChange? Change) InHeight(SitesOfBox sites, int placement, bool passes, in Place place)
     {
         DistanceSet sure = DistanceSet.All;
         foreach (StatedSite site in sites)
@@ -77,7 +77,7 @@ internal static class PlaceMargin
     }
 
     /// <summary>How far a box that is allowed may go along the wall before it isn't.</summary>
-    private static LeastChange? RoomBeside(StatedSite[] sites, int placement, in Place place)
+    private static LeastChange? RoomBeside(SitesOfBox sites, int placement, in Place place)
     {
         LeastChange? least = null;
         foreach (StatedSite site in sites)
@@ -98,7 +98,7 @@ internal static class PlaceMargin
     }
 
     /// <summary>The nearest place along the wall at which the rule is met at the box's height, and no other that weighs as much says worse than here.</summary>
-    public static LeastChange? NearestBeside(StatedSite[] sites, int placement, in Place place)
+    public static LeastChange? NearestBeside(SitesOfBox sites, int placement, in Place place)
     {
         long least = long.MaxValue;
         foreach (StatedSite site in sites)
@@ -126,7 +126,7 @@ internal static class PlaceMargin
     private static bool IsOnTheWall(PlacementSite site, long along) =>
         along >= 0 && along <= site.Surface.Length.Ticks && (!site.Box.Size.IsStated || site.Surface.Holds(Distance.FromTicks(along), site.Box.Size));
 
-    private static bool IsMet(StatedSite[] sites, int placement, in Place place, in Place to)
+    private static bool IsMet(SitesOfBox sites, int placement, in Place place, in Place to)
     {
         foreach (StatedSite site in sites)
         {

@@ -13,29 +13,21 @@ internal sealed class StatedSite
     /// <summary>So often a place is asked about alone: then all is stated, and looked up.</summary>
     private const int MostAskedAlone = 4;
 
-    // Each asks every statement: a wall of a house has some dozens, one whose top has 300 corners took seconds.
-    private const int MostEdges = 200;
-
     private readonly StatedSites owner;
     private readonly (Rule Rule, Wording Why)[] limitsNotJudged;
     private volatile Statements? statements;
     private volatile StatedLimit[]? limits;
-    private volatile Stretches? stretches;
+    private volatile SitePlaces? places;
     private (Rule Rule, Wording Why)[]? notJudged;
     private (Rule Rule, Wording Why)[]? unjudged;
-    private GroupPlace? group;
-    private Items<BandView>? bands;
-    private volatile ClearPlaces? clearAt;
-    private volatile ClearPlaces? possible;
     private int askedAlone;
 
-    public StatedSite(StatedSites owner, PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness, bool mayMissLimits, (Rule Rule, Wording Why)[] limitsNotJudged)
+    public StatedSite(StatedSites owner, PlacementSite site, HeightLine? line, int likeness, bool mayMissLimits, (Rule Rule, Wording Why)[] limitsNotJudged)
     {
         this.owner = owner;
         this.limitsNotJudged = limitsNotJudged;
         Site = site;
-        Anchor = anchor;
-        Nosing = nosing;
+        Line = line;
         Likeness = likeness;
         MayMissLimits = mayMissLimits;
         HasCenter = site.TryCenterAboveHeight(out DistanceRange center);
@@ -46,16 +38,13 @@ internal sealed class StatedSite
     public PlacementSite Site { get; }
 
     /// <summary>What rules may group its boxes by.</summary>
-    public GroupPlace Group => group ??= new(Site.Surface);
+    public GroupPlace Group => owner.GroupPlaceOn(Site.Surface);
 
     /// <summary>A number that only boxes share which may be alike.</summary>
     public int Likeness { get; }
 
-    /// <summary>What a countertop or splash that the height is taken from is itself taken from, where the box is; null where it is taken from something else.</summary>
-    public Level? Anchor { get; }
-
-    /// <summary>How high the nosings are where the box is, on the wall of a stair; null elsewhere.</summary>
-    public DistanceRange? Nosing { get; }
+    /// <summary>What a height is taken from that lies elsewhere at another place along the wall; null where nothing does.</summary>
+    public HeightLine? Line { get; }
 
     /// <summary>What placement rules allow, wherever the box is.</summary>
     public StatedPlacement[] Placements => Statements.Placements;
@@ -119,7 +108,7 @@ internal sealed class StatedSite
 
         if (place.Left == place.Right)
         {
-            return SureAt(place.Left).ContainsRange(place.Heights);
+            return Places.SureAt(place.Left).ContainsRange(place.Heights);
         }
 
         foreach (StatedPlacement placement in Placements)
@@ -133,67 +122,11 @@ internal sealed class StatedSite
         return true;
     }
 
-    /// <summary>The stretch around a place along the wall, and the heights that every rule surely allows over it; not yet while places are asked about alone.</summary>
-    /// <returns>False right at the end of a stretch, where both neighbors count.</returns>
-    public bool TryStretch(long along, out long left, out long right, out DistanceSet allowed)
-    {
-        left = 0;
-        right = 0;
-        allowed = default;
-        return (statements is not null || askedAlone >= MostAskedAlone) && Stretches.TryFind(along, out left, out right, out allowed);
-    }
+    /// <summary>Where along the wall and how high such boxes may be, worked out when somebody asks.</summary>
+    public SitePlaces Places => places ??= new(this);
 
-    /// <summary>The heights that every rule surely allows at a place along the wall.</summary>
-    public DistanceSet SureAt(long along) => Stretches.At(along, firmOnly: false);
-
-    /// <summary>The same for those rules only that don't yield.</summary>
-    public DistanceSet SureOfFirmRulesAt(long along) => Stretches.At(along, firmOnly: true);
-
-    /// <summary>The ends of the stretches over which the statements don't change.</summary>
-    public long[] Edges => Stretches.Edges;
-
-    /// <summary>Where along the wall and how high the center of such a box may be; kept, since whoever draws it asks at each move.</summary>
-    public Items<BandView> Bands => bands ??= BandViews.Of(this);
-
-    /// <summary>The places at which every placement rule surely allows a reading of the stick; habits yield. Openings, coverings, finishes and framing are in what the rules state, and nowhere else.</summary>
-    /// <remarks>Those of the last reading are kept: whatever a wall lacks is looked for at one height.</remarks>
-    public DistanceSet PlacesAt(Distance reading)
-    {
-        if (clearAt is { } kept && kept.Reading == reading)
-        {
-            return kept.Places;
-        }
-
-        DistanceSet places = Clear(reading);
-        clearAt = new(reading, places);
-        return places;
-    }
-
-    /// <summary>The places at which firm rules may allow such a box, at some height; everywhere on a wall of more parts than are looked through one by one.</summary>
-    public DistanceSet PossiblePlaces => Edges.Length > MostEdges ? DistanceSet.All : (possible ??= new(default, Where(along => !PossibleCentersAt(along).IsEmpty))).Places;
-
-    private DistanceSet Clear(Distance reading) => Where(along => SureOfFirmRulesAt(along).Contains(reading));
-
-    /// <summary>The places of which something holds that the statements decide: between two of their edges it holds everywhere or nowhere.</summary>
-    private DistanceSet Where(Func<long, bool> holds)
-    {
-        long[] edges = Edges;
-        List<DistanceRange> places = [];
-        for (int i = 0; i < edges.Length; i++)
-        {
-            if (holds(edges[i]))
-            {
-                places.Add(new(Distance.FromTicks(edges[i]), Distance.FromTicks(edges[i])));
-            }
-
-            if (i + 1 < edges.Length && edges[i + 1] - 1 > edges[i] && holds(edges[i] + 1))
-            {
-                places.Add(new(Distance.FromTicks(edges[i] + 1), Distance.FromTicks(edges[i + 1] - 1)));
-            }
-        }
-
-        return DistanceSet.UnionOf(places) & DistanceSet.Between(Site.Box.Size.HalfWidth, Site.Surface.Length - Site.Box.Size.HalfWidth);
-    }
+    /// <summary>Whether that is known already, or asked for so often that it is worth working out.</summary>
+    public bool HasPlaces => statements is not null || askedAlone >= MostAskedAlone;
 
     /// <summary>Whether the placement rules let such a box have its center at some heights above the storey's subfloor, at a place along the wall.</summary>
     public Verdict CanBeWithin(long along, in DistanceSet above, bool habitsToo, out MissingFacts needs)
@@ -251,16 +184,6 @@ internal sealed class StatedSite
     }
 
     private Statements Statements => statements ??= owner.StateAll(Site, unjudged);
-
-    private Stretches Stretches => stretches ??= new(Placements);
-
-    /// <summary>Places along the wall, kept: those that are clear at a reading, or that some height may do at.</summary>
-    private sealed class ClearPlaces(Distance reading, DistanceSet places)
-    {
-        public Distance Reading { get; } = reading;
-
-        public DistanceSet Places { get; } = places;
-    }
 
     private (Rule Rule, Wording Why)[] Joined((Rule Rule, Wording Why)[] placements) =>
         placements.Length == 0 ? limitsNotJudged : limitsNotJudged.Length == 0 ? placements : [.. placements, .. limitsNotJudged];

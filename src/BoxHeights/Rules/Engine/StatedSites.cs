@@ -7,6 +7,7 @@ namespace BoxHeights.Rules;
 internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalog catalog)
 {
     private readonly List<StatedSite>?[] known = new List<StatedSite>?[surfaces];
+    private readonly GroupPlace?[] groupPlaces = new GroupPlace?[surfaces];
 
     // Used again for every site: only the one who judges makes sites and asks of places.
     private readonly PlacementStatement asked = new();
@@ -32,7 +33,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         int likeness = LikenessOf(box.Source, edge, datum, anchor, nosing);
         foreach (StatedSite one in here)
         {
-            if (one.Likeness == likeness && one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && one.Anchor == anchor && one.Nosing == nosing
+            if (one.Likeness == likeness && one.Site.Box.Edge == edge && one.Site.Box.Datum == datum && HeightLine.Is(one.Line, anchor, nosing)
                 && BoxTraits.Same(one.Site.Box.Source, box.Source))
             {
                 return one;
@@ -51,10 +52,13 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
 
         BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog, box.IsUntouched);
-        StatedSite site = Make(new(surface, traits, levels), anchor, nosing, likeness);
+        StatedSite site = Make(new(surface, traits, levels), HeightLine.Of(anchor, nosing), likeness);
         here.Add(site);
         return site;
     }
+
+    /// <summary>What rules may group the boxes of a surface by.</summary>
+    public GroupPlace GroupPlaceOn(ResolvedSurface surface) => groupPlaces[surface.Index] ??= new(surface);
 
     /// <summary>A number that boxes share that are alike: on a wall of thousands of unlike ones most are told apart by it alone, and not field by field.</summary>
     private static int LikenessOf(DeviceBox box, Edge edge, Datum datum, in Level? anchor, in DistanceRange? nosing)
@@ -213,7 +217,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
     private LimitRule[] LimitsFor(PlacementSite site) => site.Box.IsUntouched ? [] : rules.Limit;
 
     /// <summary>Asks every limit rule that speaks of the box whether it passes.</summary>
-    private StatedSite Make(PlacementSite site, Level? anchor, DistanceRange? nosing, int likeness)
+    private StatedSite Make(PlacementSite site, HeightLine? line, int likeness)
     {
         notJudged.Clear();
         bool mayFail = false;
@@ -236,7 +240,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             }
         }
 
-        return new(this, site, anchor, nosing, likeness, mayFail, notJudged.Count == 0 ? [] : notJudged.ToArray());
+        return new(this, site, line, likeness, mayFail, notJudged.Count == 0 ? [] : notJudged.ToArray());
     }
 
     /// <summary>What every limit rule that speaks of the box states.</summary>

@@ -83,8 +83,8 @@ internal sealed class HeightsToTry(LayoutState state)
             return null;
         }
 
-        DistanceSet all = site.SureAt(at.Ticks);
-        DistanceSet firm = site.SureOfFirmRulesAt(at.Ticks);
+        DistanceSet all = site.Places.SureAt(at.Ticks);
+        DistanceSet firm = site.Places.SureOfFirmRulesAt(at.Ticks);
         foreach (DistanceSet allowed in new[] { all & firm.Shrink(state.Options.HeightMargin), all, firm.Shrink(state.Options.HeightMargin), firm })
         {
             if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
@@ -165,7 +165,7 @@ internal sealed class HeightsToTry(LayoutState state)
             if ((along ?? state.AtOf(box)) is { } place)
             {
                 StatedSite site = state.SiteOf(box, edge, datum, place);
-                DistanceSet here = site.SureAt(place.Ticks);
+                DistanceSet here = site.Places.SureAt(place.Ticks);
                 if (here.IsEmpty && boxes.Count > 1)
                 {
                     // No height mends this one, which has to go elsewhere: it says nothing of the stick that it shares with the others.
@@ -173,7 +173,7 @@ internal sealed class HeightsToTry(LayoutState state)
                 }
 
                 all &= here;
-                firm &= site.SureOfFirmRulesAt(place.Ticks);
+                firm &= site.Places.SureOfFirmRulesAt(place.Ticks);
             }
         }
 

@@ -109,7 +109,7 @@ internal sealed class PlacesToTry
         }
 
         List<Distance> found = [];
-        List<long> edges = [.. site.Edges];
+        List<long> edges = [.. site.Places.Edges];
 
         // Boxes that are in its way have ends as well.
         foreach ((ProvisionRule rule, ProvisionGroup group) in state.Groups.With(site, state.Rules.Provision))

@@ -19,7 +19,7 @@ internal static class CheckList
 
     private static IEnumerable<Check> OfBox(LayoutState state, int box)
     {
-        StatedSite[] sites = state.SitesOf(box);
+        SitesOfBox sites = state.SitesOf(box);
         if (sites.Length == 0)
         {
             yield break;

@@ -64,7 +64,7 @@ internal sealed class JudgementList
             return;
         }
 
-        StatedSite[] sites = state.SitesOf(box);
+        SitesOfBox sites = state.SitesOf(box);
         BoxTraits traits = sites.Length > 0 ? sites[0].Site.Box : new(state.Boxes[box].Source, state.Boxes[box].Surface.Kind, Edge.Bottom, Datum.Subfloor, state.Options.Catalog, false);
         HashSet<string> said = new(StringComparer.Ordinal);
         if (sites.Length > 0)
