@@ -10,7 +10,7 @@ public sealed class WallBuild
     private readonly UsualMeasures usual;
     private WallFraming? framing;
 
-    internal WallBuild(Wall wall, Storey? storey, DistanceRange? boardWall, UsualMeasures usual)
+    internal WallBuild(Wall wall, Storey? storey, DistanceRange? boardWall, UsualMeasures usual, HungBoards? beside = null)
     {
         this.wall = wall;
         this.usual = usual;
@@ -23,7 +23,8 @@ public sealed class WallBuild
         AreBoardsInherited = wall.Boards is null && BoardLayout is not null;
 
         // Courses that are counted down from a top that isn't level fall nobody knows where.
-        Boards = BoardLayout is not null && ((boardWall is not null && wall.Top.Count == 0) || !HungBoards.CountsFromTop(BoardLayout)) ? HungBoards.Under(BoardLayout, boardWall, usual) : null;
+        Boards = BoardLayout is not null && ((boardWall is not null && wall.Top.Count == 0) || !HungBoards.CountsFromTop(BoardLayout))
+            ? ReferenceEquals(beside?.Layout, BoardLayout) ? beside : HungBoards.Under(BoardLayout, boardWall, usual) : null;
     }
 
     /// <summary>Studs and seams.</summary>

@@ -40,7 +40,9 @@ public sealed class Levels : IEquatable<Levels>
     /// <param name="above">The datum that it hangs on, which needn't be known yet.</param>
     /// <exception cref="ArgumentException">It is the subfloor, or it would hang on itself.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such datum.</exception>
-    public Levels With(Datum datum, DistanceRange offset, Datum above)
+    public Levels With(Datum datum, DistanceRange offset, Datum above) => new Draft(this).With(datum, offset, above).Done;
+
+    private void Put(Datum datum, DistanceRange offset, Datum above)
     {
         int child = Index(datum, nameof(datum));
         int parent = Index(above, nameof(above));
@@ -62,7 +64,7 @@ public sealed class Levels : IEquatable<Levels>
             }
         }
 
-        return Set(child, offset, parent);
+        Put(child, offset, parent);
     }
 
     /// <summary>Says what lies on the subfloor: puts <see cref="Datum.FinishedFloor"/> so far above it.</summary>
@@ -73,7 +75,7 @@ public sealed class Levels : IEquatable<Levels>
 
     /// <summary>Puts the room's subfloor at a level of the storey: below zero for a sunken room.</summary>
     /// <param name="elevation">The subfloor's level.</param>
-    public Levels WithSubfloorAt(Elevation elevation) => Set((int)Datum.Subfloor, elevation.AboveStoreySubfloor, Storey);
+    public Levels WithSubfloorAt(Elevation elevation) => new Draft(this).WithSubfloorAt(elevation).Done;
 
     /// <summary>Where a datum lies above the storey's subfloor.</summary>
     /// <param name="datum">The datum.</param>
@@ -189,13 +191,10 @@ public sealed class Levels : IEquatable<Levels>
 
     private static string NodeName(int node) => node == Storey ? "storey's subfloor" : DatumText.Name((Datum)node);
 
-    private Levels Set(int child, DistanceRange offset, int parent)
+    private void Put(int child, DistanceRange offset, int parent)
     {
-        int[] newParents = (int[])parents.Clone();
-        DistanceRange[] newOffsets = (DistanceRange[])offsets.Clone();
-        newParents[child] = parent;
-        newOffsets[child] = offset;
-        return new(newParents, newOffsets);
+        parents[child] = parent;
+        offsets[child] = offset;
     }
 
     // Both lines are followed only to the first node that they share, so that a range below it cancels out.
@@ -246,6 +245,27 @@ public sealed class Levels : IEquatable<Levels>
         if (!offsets[node].IsExact)
         {
             becauseOf ??= (Datum)node;
+        }
+    }
+
+    /// <summary>Levels while several things are said of them: they are copied once, and not for each.</summary>
+    internal readonly struct Draft(Levels from)
+    {
+        /// <summary>The levels, once all is said.</summary>
+        public Levels Done { get; } = new((int[])from.parents.Clone(), (DistanceRange[])from.offsets.Clone());
+
+        /// <inheritdoc cref="Levels.With(Datum, DistanceRange, Datum)"/>
+        public Draft With(Datum datum, DistanceRange offset, Datum above)
+        {
+            Done.Put(datum, offset, above);
+            return this;
+        }
+
+        /// <inheritdoc cref="Levels.WithSubfloorAt"/>
+        public Draft WithSubfloorAt(Elevation elevation)
+        {
+            Done.Put((int)Datum.Subfloor, elevation.AboveStoreySubfloor, Storey);
+            return this;
         }
     }
 }

@@ -23,8 +23,14 @@ internal sealed class ResolvedSpace
         fixtures = room.Fixtures;
         doorCovers = DoorCover.In(room.Walls, usual);
         Floor = room.Floor ?? FloorBuildup.NotChosenIn(usual);
-        Levels onStorey = room.SubfloorOffset is { } off ? Levels.For(usual).WithSubfloorAt(new Elevation(off)) : Levels.For(usual);
-        Levels levels = WithStorey(onStorey.With(Floor), storey);
+        Levels.Draft levels = new(Levels.For(usual));
+        if (room.SubfloorOffset is { } off)
+        {
+            levels.WithSubfloorAt(new Elevation(off));
+        }
+
+        levels.With(Datum.FinishedFloor, Floor.Thickness, Datum.Subfloor);
+        OfStorey(levels, storey);
         Ceiling? ceiling = WallBuild.CeilingOver(room, storey);
         Ceiling = ceiling;
 
@@ -34,11 +40,11 @@ internal sealed class ResolvedSpace
         if (ceiling is not null && HungBoards.TryBoardWall(ceiling, out DistanceRange boardWall))
         {
             BoardWall = boardWall - under;
-            levels = levels.With(Datum.FinishedCeiling, boardWall - under, Datum.Subfloor);
+            levels.With(Datum.FinishedCeiling, boardWall - under, Datum.Subfloor);
         }
 
         Framing = ceiling?.Framing - under;
-        Levels = levels;
+        Levels = levels.Done;
     }
 
     public ResolvedSpace(OutsideFace face, Storey? storey, UsualMeasures usual)
@@ -54,7 +60,9 @@ internal sealed class ResolvedSpace
         Floor = FloorBuildup.NotChosenIn(usual);
 
         // Outdoors a person stands on the ground.
-        Levels = WithStorey(Levels.For(usual), storey).With(Datum.FinishedFloor, Distance.Zero, Datum.Grade);
+        Levels.Draft levels = new(Levels.For(usual));
+        OfStorey(levels, storey);
+        Levels = levels.With(Datum.FinishedFloor, Distance.Zero, Datum.Grade).Done;
     }
 
     public string Id { get; }
@@ -90,6 +98,9 @@ internal sealed class ResolvedSpace
     public string LevelId { get; }
 
     public Storey? Storey { get; }
+
+    /// <summary>How the board of the wall before was hung: one that inherits the same layout has its seams where that has them.</summary>
+    public HungBoards? LastHung { get; set; }
 
     public FloorBuildup Floor { get; }
 
@@ -137,13 +148,16 @@ internal sealed class ResolvedSpace
         return found is null ? default : new(found);
     }
 
-    private static Levels WithStorey(Levels levels, Storey? storey)
+    private static void OfStorey(Levels.Draft levels, Storey? storey)
     {
         if (storey?.LevelLine is { Datum: Datum.Subfloor } line)
         {
-            levels = levels.With(Datum.LevelLine, line.Offset, Datum.Subfloor);
+            levels.With(Datum.LevelLine, line.Offset, Datum.Subfloor);
         }
 
-        return storey?.GradeBelowSubfloor is { } grade ? levels.With(Datum.Grade, -grade, Datum.Subfloor) : levels;
+        if (storey?.GradeBelowSubfloor is { } grade)
+        {
+            levels.With(Datum.Grade, -grade, Datum.Subfloor);
+        }
     }
 }

@@ -6,6 +6,7 @@ internal sealed partial class ResolvedSurface
     private readonly PartsCatalog catalog;
 
     private TrimmedOpening[]? trimmed;
+    private Wall? withoutBoxes;
 
     public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index, PartsCatalog catalog)
     {
@@ -17,9 +18,8 @@ internal sealed partial class ResolvedSurface
         Wall = wall;
         if (wall is not null)
         {
-            WallWithoutBoxes = wall.Boxes.Count == 0 ? wall : wall.WithBoxes(Items<DeviceBox>.None);
-
-            Build = new(wall, space.IsOutside ? null : space.Storey, space.BoardWall, Usual);
+            Build = new(wall, space.IsOutside ? null : space.Storey, space.BoardWall, Usual, space.LastHung);
+            space.LastHung = Build.Boards ?? space.LastHung;
             Fixtures = space.FixturesOn(wall.Id);
             Platforms = space.PlatformsBefore(wall.Id);
             DoorCovers = space.DoorCoversOn(wall.Id);
@@ -43,7 +43,8 @@ internal sealed partial class ResolvedSurface
 
     public Wall? Wall { get; }
 
-    public Wall? WallWithoutBoxes { get; }
+    /// <summary>What is shown to whoever mustn't read where boxes are; made when somebody asks, since it is a copy.</summary>
+    public Wall? WallWithoutBoxes => Wall is null ? null : withoutBoxes ??= Wall.Boxes.Count == 0 ? Wall : Wall.WithBoxes(Items<DeviceBox>.None);
 
     /// <summary>What the wall is built of; null on ceilings and floors.</summary>
     public WallBuild? Build { get; }

@@ -27,21 +27,19 @@ internal sealed partial class WallPlan
     {
         walls = room.Walls;
         turns = new decimal[walls.Count];
-        decimal[] drawn = new decimal[walls.Count];
         IsTooLarge = walls.Count > 1000;
         bool isDrawnSquare = true;
-        for (int i = 0; i < drawn.Length; i++)
+        for (int i = 0; i < turns.Length; i++)
         {
-            drawn[i] = DrawingTolerance.Turn(walls[i].TurnDegrees);
             turns[i] = DrawingTolerance.Squared(walls[i].TurnDegrees);
-            isDrawnSquare &= drawn[i] == turns[i];
+            isDrawnSquare &= DrawingTolerance.Turn(walls[i].TurnDegrees) == turns[i];
             IsTooLarge |= walls[i].Length.Ticks > Most;
         }
 
         Laid laid = new(walls, turns);
         if (!isDrawnSquare && !laid.Meets(DrawingTolerance.GapAcross))
         {
-            Laid asDrawn = new(walls, drawn);
+            Laid asDrawn = new(walls, Array.ConvertAll([.. walls], wall => DrawingTolerance.Turn(wall.TurnDegrees)));
             laid = asDrawn.Meets(DrawingTolerance.GapAcross) || (asDrawn.Meets(DrawingTolerance.Gap) && !laid.Meets(DrawingTolerance.Gap)) ? asDrawn : laid;
         }
 

@@ -15,8 +15,11 @@ internal sealed class GroupIndex
 
     public GroupIndex(LayoutState state)
     {
-        List<int>[] of = new List<int>[state.Boxes.Count];
         ProvisionRule[] rules = state.Rules.Provision;
+        int count = state.Boxes.Count;
+
+        // By box, then by rule: the group and one more, so that none is zero.
+        int[] of = new int[count * rules.Length];
         known = new Dictionary<string, int>[rules.Length];
 
         // Used again for each rule.
@@ -27,7 +30,7 @@ internal sealed class GroupIndex
             ProvisionRule rule = rules[r];
             Dictionary<string, int> among = known[r] = new(StringComparer.Ordinal);
             names.Clear();
-            for (int i = 0; i < of.Length; i++)
+            for (int i = 0; i < count; i++)
             {
                 if (NameOf(rule, i, state) is not { } name)
                 {
@@ -53,19 +56,55 @@ internal sealed class GroupIndex
             foreach (string name in names)
             {
                 List<int> boxes = members[among[name]];
+                Make(rule, r, among, name, new(state, boxes.ToArray()));
                 foreach (int box in boxes)
                 {
-                    (of[box] ??= []).Add(groups.Count);
+                    of[(box * rules.Length) + r] = groups.Count;
                 }
-
-                Make(rule, r, among, name, new(state, boxes.ToArray()));
             }
         }
 
-        for (int i = 0; i < of.Length; i++)
+        List(of, rules.Length, count);
+    }
+
+    /// <summary>Lists the groups of each box. Most boxes are in the same as one before them, and share its list.</summary>
+    private void List(int[] of, int rules, int count)
+    {
+        int[]?[] last = new int[]?[groups.Count];
+        List<int> own = [];
+        for (int box = 0; box < count; box++)
         {
-            groupsOf.Add(of[i]?.ToArray() ?? []);
+            own.Clear();
+            for (int r = 0; r < rules; r++)
+            {
+                if (of[(box * rules) + r] is > 0 and var group)
+                {
+                    own.Add(group - 1);
+                }
+            }
+
+            if (own.Count == 0)
+            {
+                groupsOf.Add([]);
+                continue;
+            }
+
+            ref int[]? before = ref last[own[0]];
+            before = before is not null && AreSame(before, own) ? before : own.ToArray();
+
+            groupsOf.Add(before);
         }
+    }
+
+    private static bool AreSame(int[] one, List<int> other)
+    {
+        bool same = one.Length == other.Count;
+        for (int i = 0; same && i < one.Length; i++)
+        {
+            same = one[i] == other[i];
+        }
+
+        return same;
     }
 
     public int Count => groups.Count;

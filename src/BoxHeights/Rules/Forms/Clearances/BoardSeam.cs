@@ -37,7 +37,7 @@ public sealed partial record BoardSeam : PlacementRule
 
         // A layout without widths tells no more than a thickness.
         HungBoards? told = site.Boards is { Layout: { } layout } && (layout.Widths.Count > 0 || layout.Hung == BoardDirection.Vertical) ? site.Boards : null;
-        if (site.Wall is { Top.Count: > 0 } && told is not { StartsAtTop: false })
+        if (site.Surface.Wall is { Top.Count: > 0 } && told is not { StartsAtTop: false })
         {
             statement.NotJudged(SlopedTop);
             return;

@@ -45,7 +45,7 @@ internal static class CounterEdges
     /// <summary>The counter at a place whose height is only assumed; null where it is stated.</summary>
     public static Wording? AssumedTop(PlacementSite site, DistanceRange along)
     {
-        foreach (Counter counter in site.Wall?.Counters ?? default)
+        foreach (Counter counter in site.Surface.Wall?.Counters ?? default)
         {
             if (counter.Top is null && along.Overlaps(new(counter.Left, counter.Right)))
             {

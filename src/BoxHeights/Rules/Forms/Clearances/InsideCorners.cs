@@ -16,7 +16,7 @@ internal static class InsideCorners
         bool goesRound = site.Surface.Space.Plan is { GoesRound: true };
         for (int i = 0; i < walls.Count; i++)
         {
-            if (walls[i].Id != site.Wall?.Id)
+            if (walls[i].Id != site.Surface.Wall?.Id)
             {
                 continue;
             }

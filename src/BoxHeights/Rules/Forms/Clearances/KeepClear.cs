@@ -110,7 +110,7 @@ public sealed partial record KeepClear : PlacementRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
-        if (site.Wall is not { } wall)
+        if (site.Surface.Wall is not { } wall)
         {
             return;
         }

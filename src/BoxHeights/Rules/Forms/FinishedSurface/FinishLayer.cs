@@ -43,7 +43,7 @@ internal sealed class FinishLayer
 
         Wording Board() => $"{Printed.Exactly(board, site.Units):board} of board";
         layers.Add(new(default, board.From, board.To, false, Board));
-        foreach (Finish finish in site.Wall?.Finishes ?? default)
+        foreach (Finish finish in site.Surface.Wall?.Finishes ?? default)
         {
             DistanceRange bed = finish.Bed ?? new DistanceRange(Distance.Zero, finish.IsSetInMortar ? site.Usual.MostBed : Distance.Zero);
             DistanceRange under = board + bed;

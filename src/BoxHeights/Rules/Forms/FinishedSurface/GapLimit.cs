@@ -41,7 +41,7 @@ public sealed partial record GapLimit : LimitRule
     {
         if (InRatedWalls)
         {
-            if (site.Wall is { Rated: true } && site.Box.Source.FireProtection != FireProtection.Listed)
+            if (site.Surface.Wall is { Rated: true } && site.Box.Source.FireProtection != FireProtection.Listed)
             {
                 statement.Judge(gap, DistanceSet.AtMost(Most), Because);
             }
@@ -71,7 +71,7 @@ public sealed partial record GapLimit : LimitRule
     {
         Distance half = site.Box.Size.HalfWidth;
         HeightsAlong burning = new(AllowedHeights.Nothing);
-        foreach (Finish finish in site.Wall?.Finishes ?? default)
+        foreach (Finish finish in site.Surface.Wall?.Finishes ?? default)
         {
             if (finish.Burns != false)
             {

@@ -19,7 +19,7 @@ public sealed partial record CavityDepth : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Wall?.Cavity is not { } cavity || !CavityReach.TryOf(site.Box, site.Surface, out DistanceRange reach))
+        if (site.Surface.Wall?.Cavity is not { } cavity || !CavityReach.TryOf(site.Box, site.Surface, out DistanceRange reach))
         {
             return;
         }

@@ -94,7 +94,7 @@ public sealed partial record HeldByFraming : PlacementRule
 
         // A box that isn't clear of the studs beside it is its mounting's concern.
         Distance half = EvenSize.Half(site.Box.Size.WidthRange.From);
-        foreach (FramingBay bay in FramingBay.Of(site.Wall!, framing))
+        foreach (FramingBay bay in FramingBay.Of(site.Surface.Wall!, framing))
         {
             if (!span.Contains(bay.Width))
             {
@@ -159,7 +159,7 @@ public sealed partial record HeldByFraming : PlacementRule
         }
 
         AllowedHeights between = site.AtLeast(TargetLine.BoxBottom, Distance.Zero, Datum.BottomPlate);
-        if (site.Surface.Space.Framing is { } framing && site.Wall is { Top.Count: 0 } && site.Surface.Stair is null)
+        if (site.Surface.Space.Framing is { } framing && site.Surface.Wall is { Top.Count: 0 } && site.Surface.Stair is null)
         {
             AllowedHeights under = site.AtMost(TargetLine.BoxTop, framing - site.Usual.Lumber, Datum.Subfloor);
             between &= framing.IsExact ? under : new(under.Sure, under.Possible, under.Needs | MissingFacts.Ceiling);

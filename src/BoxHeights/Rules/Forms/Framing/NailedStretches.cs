@@ -37,7 +37,7 @@ internal sealed class NailedStretches
             }
         }
 
-        foreach (NoCavity filled in site.Wall!.NoCavity)
+        foreach (NoCavity filled in site.Surface.Wall!.NoCavity)
         {
             if ((filled.Kind == NoCavityKind.Post || filled.Kind == NoCavityKind.Blocking) && statement.Matters(filled.Left - reach, filled.Right + reach))
             {
@@ -45,7 +45,7 @@ internal sealed class NailedStretches
             }
         }
 
-        foreach (Opening opening in site.Wall.Openings)
+        foreach (Opening opening in site.Surface.Wall.Openings)
         {
             nailed.InOpening(opening, statement);
         }
@@ -73,7 +73,7 @@ internal sealed class NailedStretches
         }
 
         Distance pack = framing.Thickness * 2;
-        foreach (Opening opening in site.Wall!.Openings)
+        foreach (Opening opening in site.Surface.Wall!.Openings)
         {
             if (member.Left < opening.Right + pack && opening.Left - pack < member.Right)
             {

@@ -35,7 +35,7 @@ public sealed record AnchoredPlace : PlacementRule
 
         bool any = false;
         List<(Distance Left, Distance Right)> allowed = [];
-        foreach ((_, _, Distance? start, Distance? end) in anchor.ThingsOn(site.Fixtures, site.Wall, site.Usual))
+        foreach ((_, _, Distance? start, Distance? end) in anchor.ThingsOn(site.Fixtures, site.Surface.Wall, site.Usual))
         {
             if (start is not { } left || end is not { } right)
             {
@@ -75,7 +75,7 @@ public sealed record AnchoredPlace : PlacementRule
     private static bool RoundTheCorner(PlacementSite site, Room room, PlaceAnchor anchor, List<(Distance Left, Distance Right)> sure, List<(Distance Left, Distance Right)> possible)
     {
         bool differ = false;
-        if (site.Wall is not { } wall || site.Surface.Space is not { Plan: { IsTooLarge: false } plan } space || plan.IndexOf(wall.Id) is not (>= 0 and var face))
+        if (site.Surface.Wall is not { } wall || site.Surface.Space is not { Plan: { IsTooLarge: false } plan } space || plan.IndexOf(wall.Id) is not (>= 0 and var face))
         {
             return differ;
         }

@@ -153,7 +153,7 @@ public sealed partial record HeightBand : PlacementRule
     /// <summary>A band above a countertop holds over each counter, from that counter's own top.</summary>
     private void StateOverCounters(PlacementSite site, PlacementStatement statement)
     {
-        foreach (Counter counter in site.Wall?.Counters ?? default)
+        foreach (Counter counter in site.Surface.Wall?.Counters ?? default)
         {
             statement.Within(counter.Left, counter.Right, counter.Top is { } top && top.Datum != Datum.Countertop
                 ? Band(site, High, top.Offset, top.Datum)

@@ -23,13 +23,13 @@ internal readonly partial struct Obstruction
 
     public static List<Obstruction> Before(PlacementSite site)
     {
-        if (site.Fixtures.Count == 0 && site.Wall is not { Counters.Count: > 0 } and not { Coverings.Count: > 0 })
+        if (site.Fixtures.Count == 0 && site.Surface.Wall is not { Counters.Count: > 0 } and not { Coverings.Count: > 0 })
         {
             return None;
         }
 
         List<Obstruction> found = [];
-        if (site.Wall is { } wall)
+        if (site.Surface.Wall is { } wall)
         {
             foreach (Counter counter in wall.Counters)
             {

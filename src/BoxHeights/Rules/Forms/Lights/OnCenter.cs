@@ -31,7 +31,7 @@ public sealed partial record OnCenter : PlacementRule
         DistanceSet over = DistanceSet.Empty;
         DistanceSet middles = DistanceSet.Empty;
         Dictionary<string, List<Distance>> kinds = new(StringComparer.Ordinal);
-        foreach ((_, string kind, Distance? start, Distance? end) in new PlaceAnchor(Things, Distance.Zero).ThingsOn(site.Fixtures, site.Wall, site.Usual))
+        foreach ((_, string kind, Distance? start, Distance? end) in new PlaceAnchor(Things, Distance.Zero).ThingsOn(site.Fixtures, site.Surface.Wall, site.Usual))
         {
             if (start is { } left && end is { } right && left < right)
             {

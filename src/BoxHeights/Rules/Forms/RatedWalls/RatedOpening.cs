@@ -18,7 +18,7 @@ public sealed partial record RatedOpening : LimitRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, LimitStatement statement)
     {
-        if (site.Wall is { Rated: true } && IsOfSteel(site.Box))
+        if (site.Surface.Wall is { Rated: true } && IsOfSteel(site.Box))
         {
             Quantity area = AreaOf(site.Box);
             statement.Judge(area, QuantitySet.AtMost(Largest), (area, site.Units), static said => $"a metal box of {Printed.Exactly(said.area, said.Units):area} in a rated wall");

@@ -44,7 +44,7 @@ public sealed partial record AllowedZones : PlacementRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
-        if (site.Wall is not { } wall)
+        if (site.Surface.Wall is not { } wall)
         {
             return;
         }

@@ -67,7 +67,7 @@ public sealed partial record Zone : PlacementRule
     /// <inheritdoc/>
     public override void State(PlacementSite site, PlacementStatement statement)
     {
-        if (site.Surface.Space is not { Room: { } room, Plan: { } plan } space || site.Wall is not { } wall)
+        if (site.Surface.Space is not { Room: { } room, Plan: { } plan } space || site.Surface.Wall is not { } wall)
         {
             return;
         }
@@ -173,7 +173,7 @@ public sealed partial record Zone : PlacementRule
             over = Anchored(top, thing, site.Usual) is var (offset, datum, needs) ? With(site.AtLeast(Line, offset, datum), needs) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
 
-        foreach (Covering hood in HoodsOver(thing, site.Wall!, face))
+        foreach (Covering hood in HoodsOver(thing, site.Surface.Wall!, face))
         {
             over |= hood.Bottom is { } end ? site.AtLeast(Line, end, hood.Left, hood.Right) : AllowedHeights.DependsOn(MissingFacts.ObstructionHeight);
         }
