@@ -98,21 +98,21 @@ internal sealed partial class ResolvedBox
     }
 
     /// <summary>A box's size as it sits: its own, else the catalog's for its kind and gangs, turned if it lies on its side; not stated where neither is known.</summary>
-    public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog)
-    {
-        if (box.Size is not null || !catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part))
-        {
-            return box.Size ?? default;
-        }
+    public static BoxSize SizeOf(DeviceBox box, PartsCatalog catalog) =>
+        box.Size ?? SizeOf(box, catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part) ? part : null);
 
-        return box.OnItsSide ? part.Size.Turned() : part.Size;
-    }
+    /// <summary>The same where the catalog's row for its kind and gangs is at hand.</summary>
+    public static BoxSize SizeOf(DeviceBox box, BoxPart? part) => box.Size ?? (part is null ? default : box.OnItsSide ? part.Size.Turned() : part.Size);
 
     /// <summary>The room inside a box with its rings and extensions: as marked, as all such boxes have, or as its depth tells; null where none of them is known.</summary>
-    public static Volume? VolumeOf(DeviceBox box, PartsCatalog catalog)
+    public static Volume? VolumeOf(DeviceBox box, PartsCatalog catalog) =>
+        VolumeOf(box, catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part) ? part : null, GangsOf(box), catalog);
+
+    /// <summary>The same where the catalog's row for its kind and gangs is at hand.</summary>
+    public static Volume? VolumeOf(DeviceBox box, BoxPart? part, int gangs, PartsCatalog catalog)
     {
-        Volume? own = box.Volume ?? (catalog.TryFindBox(KindOf(box, catalog), GangsOf(box), out BoxPart? part) ? part.Volume : null);
-        if (own is null && SizeOf(box, catalog).Depth is { } depth && catalog.TryFindVolumes(KindOf(box, catalog), GangsOf(box), out VolumesPart? sold))
+        Volume? own = box.Volume ?? part?.Volume;
+        if (own is null && SizeOf(box, part).Depth is { } depth && catalog.TryFindVolumes(KindOf(box, catalog), gangs, out VolumesPart? sold))
         {
             for (int i = 0; i < sold.Depths.Count; i++)
             {
@@ -140,8 +140,10 @@ internal sealed partial class ResolvedBox
     public static BoxKind KindOf(DeviceBox box, PartsCatalog catalog) => box.Kind ?? catalog.UsualBox;
 
     /// <summary>The size of its plate as it sits; null where the catalog has none such.</summary>
-    public static PlateSize? PlateOf(DeviceBox box, PartsCatalog catalog) =>
-        !catalog.TryFindPlate(PlateKindOf(box, catalog), GangsOf(box), out PlatePart? plate) ? null : box.OnItsSide ? plate.Size.Turned() : plate.Size;
+    public static PlateSize? PlateOf(DeviceBox box, PartsCatalog catalog) => PlateOf(box, catalog.TryFindPlate(PlateKindOf(box, catalog), GangsOf(box), out PlatePart? plate) ? plate : null);
+
+    /// <summary>The same where the catalog's row for its plate is at hand.</summary>
+    public static PlateSize? PlateOf(DeviceBox box, PlatePart? plate) => plate is null ? null : box.OnItsSide ? plate.Size.Turned() : plate.Size;
 
     /// <summary>A box has the usual plate of its kind unless it says otherwise.</summary>
     public static PlateKind PlateKindOf(DeviceBox box, PartsCatalog catalog) => box.Plate ?? catalog.BuildOf(KindOf(box, catalog)).Plate ?? catalog.UsualPlate;

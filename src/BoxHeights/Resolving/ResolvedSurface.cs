@@ -6,6 +6,7 @@ internal sealed partial class ResolvedSurface
     private readonly PartsCatalog catalog;
 
     private TrimmedOpening[]? trimmed;
+    private Obstruction[]? obstructions;
     private Wall? withoutBoxes;
 
     public ResolvedSurface(string address, BoxSurface kind, ResolvedSpace space, Wall? wall, int index, PartsCatalog catalog)
@@ -63,6 +64,9 @@ internal sealed partial class ResolvedSurface
 
     /// <summary>The wall's openings with what is put round them, worked out when somebody asks: hundreds of statements do.</summary>
     public TrimmedOpening[] TrimmedOpenings => trimmed ??= Wall is null ? [] : System.Array.ConvertAll([.. Wall.Openings], opening => TrimmedOpening.Of(opening, Usual));
+
+    /// <summary>What stands against the wall and is reached over, worked out when somebody asks.</summary>
+    public Obstruction[] Obstructions => obstructions ??= Obstruction.Before(this);
 
     /// <summary>How thick the board on the studs is; null where it isn't stated, and on ceilings and floors.</summary>
     public Distance? BoardThickness => Build?.BoardLayout?.Thickness;

@@ -44,7 +44,7 @@ public sealed class TriedHeightsTests
     private Distance[] Expected(StatedSite site, Distance wanted, SettledOptions options)
     {
         List<Distance> first = [], inNeed = [];
-        foreach ((long left, long right) in site.Edges.Zip(site.Edges.Skip(1)))
+        foreach ((long left, long right) in site.Places.Edges.Zip(site.Places.Edges.Skip(1)))
         {
             long from = Math.Max(left, 0), to = Math.Min(right, site.Site.Surface.Length.Ticks);
             if (to - from < 2)
@@ -52,7 +52,7 @@ public sealed class TriedHeightsTests
                 continue;
             }
 
-            DistanceSet firm = site.SureOfFirmRulesAt(from + 1), all = site.SureAt(from + 1);
+            DistanceSet firm = site.Places.SureOfFirmRulesAt(from + 1), all = site.Places.SureAt(from + 1);
             bool IsFirm(Distance up) => firm.Contains(up);
             bool HasSlack(Distance up) => firm.ContainsRange(new(up - options.HeightMargin, up + options.HeightMargin));
             bool IsAllowed(Distance up) => all.Contains(up);

@@ -24,7 +24,7 @@ public sealed class WallPlacesTests
         {
             Dwelling house = House(height, wall => wall);
             StatedSite site = Site(house);
-            DistanceSet clear = site.PlacesAt(Distance.FromInches(height));
+            DistanceSet clear = site.Places.ClearAt(Distance.FromInches(height));
             LayoutEvaluator evaluator = new(Rules);
             int good = 0, bad = 0;
             for (decimal at = 2; at <= 238; at += 0.5m)
@@ -66,7 +66,7 @@ public sealed class WallPlacesTests
     {
         Dwelling house = House(16m, wall => wall).WithBoxes(box => box.WithMounting(new(MountingMethod.Bar)));
         StatedSite site = Site(house);
-        DistanceSet clear = site.PlacesAt(Inches("16"));
+        DistanceSet clear = site.Places.ClearAt(Inches("16"));
         RunCandidate[] places = [.. Clear(site, Inches("16"))];
         Assert.All(places, one => Assert.True(clear.Contains(one.At) && one.At.RoundDown(Step) == one.At));
         Assert.All(places, one => Assert.True(clear.Margin(one.At) >= Margin || Enumerable.Range(0, clear.Count).Any(i => clear[i].Contains(one.At) && clear[i].Width < Margin + Margin)));
@@ -82,7 +82,7 @@ public sealed class WallPlacesTests
     public void All_BarBoxOnABareWall_AreTheStepsThatHaveAMargin(string step)
     {
         StatedSite site = Site(House(16m, wall => wall.WithOpenings(Items<Opening>.None).WithCoverings(Items<Covering>.None)).WithBoxes(box => box.WithMounting(new(MountingMethod.Bar))));
-        DistanceSet roomy = site.PlacesAt(Inches("16")).Shrink(Margin);
+        DistanceSet roomy = site.Places.ClearAt(Inches("16")).Shrink(Margin);
         Distance[] expected = [.. Enumerable.Range(0, 1000).Select(n => Inches(step) * n).Where(roomy.Contains)];
         WallPlaces places = new(site, false, Margin, Inches(step));
         Assert.Equal(expected, places.All.Where(places.ClearAt(Inches("16")).Contains));

@@ -57,12 +57,12 @@ public sealed class StatedSiteTests
     {
         foreach (StatedSite site in Sites(Evaluator.StateOf(DwellingGen.Dwelling(seed))))
         {
-            foreach (long edge in site.Edges.Where(edge => edge is > long.MinValue and < long.MaxValue))
+            foreach (long edge in site.Places.Edges.Where(edge => edge is > long.MinValue and < long.MaxValue))
             {
                 foreach (long along in new[] { edge - 1, edge, edge + 1 })
                 {
-                    Assert.Equal(SharedAt(site, along, false), site.SureAt(along));
-                    Assert.Equal(SharedAt(site, along, true), site.SureOfFirmRulesAt(along));
+                    Assert.Equal(SharedAt(site, along, false), site.Places.SureAt(along));
+                    Assert.Equal(SharedAt(site, along, true), site.Places.SureOfFirmRulesAt(along));
                 }
             }
         }
@@ -105,7 +105,19 @@ public sealed class StatedSiteTests
         return said.SelectMany(one => one).ToArray();
     }
 
-    private static IEnumerable<StatedSite> Sites(LayoutState state) => Enumerable.Range(0, state.Boxes.Count).SelectMany(box => state.SitesOf(box)).Distinct();
+    private static HashSet<StatedSite> Sites(LayoutState state)
+    {
+        HashSet<StatedSite> all = [];
+        for (int box = 0; box < state.Boxes.Count; box++)
+        {
+            foreach (StatedSite site in state.SitesOf(box))
+            {
+                all.Add(site);
+            }
+        }
+
+        return all;
+    }
 
     private static DistanceSet SharedAt(StatedSite site, long along, bool firmOnly)
     {

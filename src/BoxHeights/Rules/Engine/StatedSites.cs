@@ -7,6 +7,7 @@ namespace BoxHeights.Rules;
 internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalog catalog)
 {
     private readonly List<StatedSite>?[] known = new List<StatedSite>?[surfaces];
+    private readonly KnownOperatedParts operated = new(catalog);
     private readonly GroupPlace?[] groupPlaces = new GroupPlace?[surfaces];
 
     // Used again for every site: only the one who judges makes sites and asks of places.
@@ -51,7 +52,7 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             levels = levels.With(Datum.Nosing, sloped, Datum.Subfloor);
         }
 
-        BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog, box.IsUntouched);
+        BoxTraits traits = new(box.Source, surface.Kind, edge, datum, catalog, operated.Of(box.Source), box.IsUntouched);
         StatedSite site = Make(new(surface, traits, levels), HeightLine.Of(anchor, nosing), likeness);
         here.Add(site);
         return site;

@@ -4,8 +4,10 @@ namespace BoxHeights.Rules;
 public sealed class BoxTraits
 {
     private readonly PartsCatalog catalog;
+    private readonly BoxPart? part;
+    private readonly PlatePart? plate;
 
-    internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog, bool isUntouched)
+    internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog, OperatedParts operated, bool isUntouched)
     {
         IsUntouched = isUntouched;
         Source = source;
@@ -15,12 +17,16 @@ public sealed class BoxTraits
         IsListedFlat = listedUnder is BoxSurface.Floor or BoxSurface.Ceiling;
         Gangs = ResolvedBox.GangsOf(source);
         Build = catalog.BuildOf(ResolvedBox.KindOf(source, catalog));
-        Size = ResolvedBox.SizeOf(source, catalog);
-        Volume = ResolvedBox.VolumeOf(source, catalog);
-        Plate = ResolvedBox.PlateOf(source, catalog);
+        _ = catalog.TryFindBox(Kind, Gangs, out part);
+        _ = catalog.TryFindPlate(source.Plate ?? Build.Plate ?? catalog.UsualPlate, Gangs, out plate);
+        Volume = ResolvedBox.VolumeOf(source, part, Gangs, catalog);
         this.catalog = catalog;
-        Parts = OperableRange.Of(source.Devices, source.OnItsSide, catalog, out DistanceRange? grip);
-        Grip = grip;
+        Operated = operated;
+    }
+
+    internal BoxTraits(DeviceBox source, BoxSurface listedUnder, Edge edge, Datum datum, PartsCatalog catalog, bool isUntouched)
+        : this(source, listedUnder, edge, datum, catalog, OperatedParts.Of(source, catalog), isUntouched)
+    {
     }
 
     /// <summary>What the box is for.</summary>
@@ -42,13 +48,13 @@ public sealed class BoxTraits
     public Distance GangPitch => Build.GangPitch ?? catalog.GangPitch;
 
     /// <summary>Its size; zero where it isn't known.</summary>
-    public BoxSize Size { get; }
+    public BoxSize Size => ResolvedBox.SizeOf(Source, part);
 
     /// <summary>From its opening to its back: as stated, or as its published volume or its kind tells; null where none of them does.</summary>
     public DistanceRange? Depth => Size.Depth is { } deep ? deep : BoxDepths.Of(Kind, Gangs, Volume is { } all ? all - (Source.Extension ?? BoxHeights.Volume.Zero) : null, catalog);
 
     /// <summary>The size of its plate; null where it isn't known.</summary>
-    public PlateSize? Plate { get; }
+    public PlateSize? Plate => ResolvedBox.PlateOf(Source, plate);
 
     /// <summary>The volume marked on it or published for its size, with that of its rings and extensions; null where it isn't known.</summary>
     public Volume? Volume { get; }
@@ -57,16 +63,13 @@ public sealed class BoxTraits
     public Volume? LeastVolume => ResolvedBox.LeastVolumeOf(Source, catalog);
 
     /// <summary>How far the operated parts of its devices reach from its center, all together; null where a device or its style isn't known, or none is operated.</summary>
-    public OperableParts? Operable => Parts is { Lowest: { IsExact: true } low, Highest: { IsExact: true } high } ? new(-low.From, high.From, GripHigh) : null;
+    public OperableParts? Operable => Operated.Range is { Lowest: { IsExact: true } low, Highest: { IsExact: true } high } ? new(-low.From, high.From, GripHigh) : null;
 
     /// <summary>How far above its center the highest known grip is at its highest; null where no device has one that is known.</summary>
-    public Distance? GripHigh => Grip is { IsExact: true } grip ? grip.From : null;
+    public Distance? GripHigh => Operated.Grip is { IsExact: true } grip ? grip.From : null;
 
-    /// <summary>Where the operated parts of its devices may end; null where a device isn't known, or none is operated.</summary>
-    internal OperableRange? Parts { get; }
-
-    /// <summary>Where the highest grip may be at its highest; null where no device has one that is known.</summary>
-    internal DistanceRange? Grip { get; }
+    /// <summary>Where its devices may be operated.</summary>
+    internal OperatedParts Operated { get; }
 
     /// <summary>The surface it sits on.</summary>
     public BoxSurface Surface { get; }

@@ -201,7 +201,7 @@ public sealed class PlacementSite
                 above += line == TargetLine.PlateTop ? half : -half;
                 return true;
             case TargetLine.LowestOperable or TargetLine.HighestOperable or TargetLine.GripAtHighest:
-                if ((line == TargetLine.GripAtHighest ? Box.Grip : line == TargetLine.HighestOperable ? Box.Parts?.Highest : Box.Parts?.Lowest) is not { } part)
+                if ((line == TargetLine.GripAtHighest ? Box.Operated.Grip : line == TargetLine.HighestOperable ? Box.Operated.Range?.Highest : Box.Operated.Range?.Lowest) is not { } part)
                 {
                     return false;
                 }

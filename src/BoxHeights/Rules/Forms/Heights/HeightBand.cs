@@ -94,9 +94,9 @@ public sealed partial record HeightBand : PlacementRule
         }
 
         AllowedHeights clear = Band(site, High);
-        List<Obstruction> obstructions = Over is null ? Obstruction.None : Obstruction.Before(site);
+        Obstruction[] obstructions = Over is null ? [] : site.Surface.Obstructions;
         bool isBeforePlatforms = Datum is Datum.Grade or Datum.FinishedFloor && site.Platforms.Count > 0;
-        if (obstructions.Count == 0 && !isBeforePlatforms)
+        if (obstructions.Length == 0 && !isBeforePlatforms)
         {
             statement.Everywhere(clear);
             return;

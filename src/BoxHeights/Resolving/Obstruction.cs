@@ -1,6 +1,6 @@
 using System.Collections.Generic;
 
-namespace BoxHeights.Rules;
+namespace BoxHeights;
 
 /// <summary>Something that stands against a wall and is reached over.</summary>
 [Told]
@@ -18,18 +18,16 @@ internal readonly partial struct Obstruction
 
     public bool IsLaundryMachine { get; }
 
-    /// <summary>None.</summary>
-    public static readonly List<Obstruction> None = [];
-
-    public static List<Obstruction> Before(PlacementSite site)
+    /// <summary>All that stand against a surface.</summary>
+    public static Obstruction[] Before(ResolvedSurface surface)
     {
-        if (site.Fixtures.Count == 0 && site.Surface.Wall is not { Counters.Count: > 0 } and not { Coverings.Count: > 0 })
+        if (surface.Fixtures.Count == 0 && surface.Wall is not { Counters.Count: > 0 } and not { Coverings.Count: > 0 })
         {
-            return None;
+            return [];
         }
 
         List<Obstruction> found = [];
-        if (site.Surface.Wall is { } wall)
+        if (surface.Wall is { } wall)
         {
             foreach (Counter counter in wall.Counters)
             {
@@ -46,7 +44,7 @@ internal readonly partial struct Obstruction
             }
         }
 
-        foreach (Fixture fixture in site.Fixtures)
+        foreach (Fixture fixture in surface.Fixtures)
         {
             bool laundry = fixture.Kind == FixtureKind.Washer || fixture.Kind == FixtureKind.Dryer;
             if (laundry && fixture.Left is { } left && fixture.Right is { } right)
@@ -55,8 +53,9 @@ internal readonly partial struct Obstruction
             }
         }
 
-        return found;
+        return found.ToArray();
     }
+
     /// <summary>A counter, in parts where cabinets stand under some of it: no knees fit there, unless its knee space is stated.</summary>
     private static void Add(List<Obstruction> found, Counter counter, Wall wall)
     {
