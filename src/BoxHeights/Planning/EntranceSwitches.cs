@@ -55,12 +55,18 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     /// <returns>Whether there was a place for it.</returns>
     public bool TryPlace(SwitchStation station, DeviceBox box)
     {
+        SwitchSide side = SideOf(station.Entrance, box);
+        return TryPlace(station, box, side, false) || TryPlace(station, box, side, true);
+    }
+
+    private bool TryPlace(SwitchStation station, DeviceBox box, SwitchSide side, bool isNeeded)
+    {
         string switches = box.Controls.Count == 0 ? "" : ", for " + box.Controls;
-        foreach (SwitchPlace place in SideOf(station.Entrance, box).Places)
+        foreach (SwitchPlace place in side.Places)
         {
             BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
-            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason + switches)
-                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && TryNear(heights, place, box, "near, " + station.Where, switches)))
+            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason + switches, isNeeded: isNeeded)
+                || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && TryNear(heights, place, box, "near, " + station.Where, switches, isNeeded)))
             {
                 return true;
             }
@@ -143,7 +149,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     /// <summary>As near to the usual place as another height or a few inches make room, but not a step away.</summary>
-    private bool TryNear(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where, string switches)
+    private bool TryNear(HeightsOnWall heights, SwitchPlace place, DeviceBox box, string where, string switches, bool isNeeded)
     {
         foreach (PlaceOnWall near in heights.NearestTo(place.At))
         {
@@ -152,7 +158,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
                 return false;
             }
 
-            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Reason + switches))
+            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Reason + switches, isNeeded: isNeeded))
             {
                 return true;
             }

@@ -163,9 +163,17 @@ internal sealed class HeightsOnWall
         return rules.Count == 0 ? "" : "; no height there is left by " + string.Join(", ", rules);
     }
 
-    /// <summary>The height to aim at: what most boxes of the purpose have in the storey, so that all are level; else what practice prefers; else the box's own; null where there is none.</summary>
+    /// <summary>
+    /// The height to aim at: what most boxes of the purpose have in the storey, so that all are level, unless no place on the wall allows that; else what practice prefers; else
+    /// the box's own; null where there is none.
+    /// </summary>
     public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box) =>
-        Shared(draft, address, box) ?? ((Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null);
+        Shared(draft, address, box) is { } shared && IsAllowed(draft, address, box, shared) ? shared
+        : (Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null;
+
+    /// <summary>Whether a height is allowed somewhere on a wall.</summary>
+    private static bool IsAllowed(RoughInDraft draft, string address, DeviceBox box, BoxHeight height) =>
+        draft.State.SurfaceAt(address) is not { } surface || draft.State.SiteFor(address, box with { At = surface.Length.Split(2)[0], Height = height }) is not { } site || !site.Places.ClearAt(height.Value).IsEmpty;
 
     /// <summary>The height as a tape of the dwelling's units shows it: 48 in is 1219.2 mm, and set at 1219.</summary>
     private static BoxHeight Markable(BoxHeight height, SettledOptions options) => height.WithValue(height.Value.RoundNearest(options.HeightStep));

@@ -35,7 +35,7 @@ public sealed partial class RoomPlan
     /// <summary>What the rules behind the boxes ask, each once: id, requirement, source.</summary>
     public Items<string> Requirements { get; }
 
-    /// <summary>What couldn't be planned, a line each: stretches without a place for a box, things without room, findings that are left.</summary>
+    /// <summary>What couldn't be planned, a line each: stretches without a place for a box, things without room, findings that are left, and boxes that are required and have no place level with others.</summary>
     public Items<string> Obstacles { get; }
 
     /// <summary>What was left out although nothing is lacking, a line each, with what to describe for it: extras whose thing is missing, switches whose place is.</summary>

@@ -39,11 +39,9 @@ internal sealed partial class RoughInDraft
             foreach (PlacedBox offered in finding.Space!.Adds)
             {
                 PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(this, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
-
-                // Where a stud is near enough it holds the box; else the very place that is offered, then whatever is near that.
-                if (!TryNear(placed, space, finding, true) && !TryAdd(placed.Address, placed.Box, "for " + finding.Subject, space.Rule))
+                if (!TryFor(placed, space, finding, false) && finding.IsViolation)
                 {
-                    TryNear(placed, space, finding, false);
+                    TryFor(placed, space, finding, true);
                 }
             }
         }
@@ -76,8 +74,12 @@ internal sealed partial class RoughInDraft
     /// <summary>What still lacks as much after a box was added for it isn't tried again; what lacks less, as a garage of several bays, is.</summary>
     private static string KeyOf(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Measured;
 
+    /// <summary>Where a stud is near enough it holds the box; else the very place that is offered, then whatever is near that.</summary>
+    private bool TryFor(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isNeeded) =>
+        TryNear(placed, space, finding, true, isNeeded) || TryAdd(placed.Address, placed.Box, "for " + finding.Subject, space.Rule, isNeeded) || TryNear(placed, space, finding, false, isNeeded);
+
     /// <summary>As near as another height or a few inches make room, and where the thing that it is for is still within reach.</summary>
-    private bool TryNear(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isAtStud)
+    private bool TryNear(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isAtStud, bool isNeeded)
     {
         if (placed.Box.At is not { } at || State.SurfaceAt(placed.Address) is not { Wall: { } wall } surface || (isAtStud && surface.Studs is null)
             || HeightsOnWall.Of(this, placed.Address, wall.Length, placed.Box, !isAtStud) is not { } heights)
@@ -93,7 +95,7 @@ internal sealed partial class RoughInDraft
             }
 
             DeviceBox box = placed.Box.WithAt(place.At).WithHeight(place.Height);
-            if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule))
+            if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule, isNeeded))
             {
                 return true;
             }

@@ -123,8 +123,9 @@ internal sealed partial class RoughInDraft
     /// <param name="box">The box.</param>
     /// <param name="reason">Why it is there, in one clause.</param>
     /// <param name="rule">What asks for it, named after the reason.</param>
+    /// <param name="isNeeded">Whether it is required and has no better place, so that it needn't look like others.</param>
     /// <returns>Whether it stayed.</returns>
-    public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null)
+    public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null, bool isNeeded = false)
     {
         string wanted = SurfaceAddress.Read(address).Space + "-" + box.Purpose;
         string id = wanted;
@@ -134,9 +135,17 @@ internal sealed partial class RoughInDraft
         }
 
         DeviceBox named = HeldOnWall.At(State, address, wired.Wired(address, box.WithId(id)));
-        if (!PlateGap.IsKept(this, address, named) || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others))))
+        List<Finding> gaveWay = [];
+        if (!PlateGap.IsKept(this, address, named)
+            || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others)) && !(isNeeded && State.TryAdd(address, named, [], gaveWay))))
         {
             return false;
+        }
+
+        foreach (Finding finding in gaveWay)
+        {
+            Rule missed = Evaluator.Rules.Row(finding.RuleId);
+            Obstacle(SurfaceAddress.Read(address).Space + ": what is required has no place where its " + box.Purpose + " box would be " + Asked(missed) + " (" + missed.Id + "); it is planned where it isn't");
         }
 
         ids.Add(id);

@@ -92,10 +92,28 @@ internal sealed class RunBoxes(RoughInDraft draft)
             FaceLength = served.OneToEach,
             CodeMinimum = draft.Options.CodeMinimum,
         };
+        if (!TryPlan(room, rule, served, run, leg, wishes, stays, aims, false, out RunPlan plan) && rule.Severity == Severity.Violation)
+        {
+            _ = TryPlan(room, rule, served, run, leg, wishes, stays, aims, true, out plan);
+        }
+
+        foreach (RunObstacle obstacle in plan.Obstacles)
+        {
+            RunStretch stretch = run.At(obstacle.Uncovered.From + obstacle.Uncovered.Width.Split(2)[0], out Distance along);
+            draft.Obstacle(
+                room.Id + ": no place for a box within " + Printed.NoMoreThan(obstacle.Limit, draft.Units) + " of " + new SeenAlong(room, draft.Units).Stretches(run, obstacle.Uncovered)
+                + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
+        }
+    }
+
+    /// <summary>Adds what the exact plan of a part of a run asks for, and plans it anew without the places that what was planned before is in the way of.</summary>
+    /// <returns>Whether nothing of it is left.</returns>
+    private bool TryPlan(
+        Room room, SpaceRule rule, IServesRuns served, Run run, RunToPlan leg, List<(DistanceRange Along, string Beside, Rule By)> wishes, List<Distance> stays, RunPlannerOptions aims, bool isNeeded, out RunPlan plan)
+    {
         HashSet<Distance> refused = [];
         Offer? atStuds = null;
         Offer? between = null;
-        RunPlan plan;
         bool isRefused;
         do
         {
@@ -113,7 +131,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
                     bool ofItsOwn = position.Reason is PositionReason.Face or PositionReason.Wished;
                     (_, string beside, Rule? by) = position.Reason == PositionReason.Wished ? wishes.Find(wish => wish.Along.Contains(position.At)) : default;
                     string reason = by is not null ? "beside " + beside : ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
-                    bool isAdded = draft.TryAdd(here.Address, At(served.Usual, here.Place), reason, by ?? (ofItsOwn ? null : rule));
+                    bool isAdded = draft.TryAdd(here.Address, At(served.Usual, here.Place), reason, by ?? (ofItsOwn ? null : rule), isNeeded && !ofItsOwn);
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                     areAdded |= isAdded;
@@ -124,14 +142,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
             (atStuds, between) = areAdded ? (null, null) : (atStuds?.Without(refused), between?.Without(refused));
         }
         while (isRefused && refused.Count < MostRefused);
-
-        foreach (RunObstacle obstacle in plan.Obstacles)
-        {
-            RunStretch stretch = run.At(obstacle.Uncovered.From + obstacle.Uncovered.Width.Split(2)[0], out Distance along);
-            draft.Obstacle(
-                room.Id + ": no place for a box within " + Printed.NoMoreThan(obstacle.Limit, draft.Units) + " of " + new SeenAlong(room, draft.Units).Stretches(run, obstacle.Uncovered)
-                + " (" + rule.Id + ")" + (stretch.Wall < 0 ? "" : HeightsOnWall.WhyNone(draft, stretch.Address, along, served.Usual)));
-        }
+        return !isRefused && plan.Obstacles.Count == 0;
     }
 
     /// <summary>Studs before blocks between them. On a counter, where a box more is a hole more in its splash, the fewest boxes before either, and before slack.</summary>

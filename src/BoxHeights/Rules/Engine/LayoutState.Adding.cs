@@ -70,7 +70,8 @@ internal sealed partial class LayoutState
     /// <param name="address">The surface it goes on.</param>
     /// <param name="source">The box, under an id that no other has.</param>
     /// <param name="others">The boxes that take its height.</param>
-    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others)
+    /// <param name="gaveWay">Takes what is found that gives way to what is required; null where nothing does.</param>
+    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others, List<Finding>? gaveWay = null)
     {
         if (SurfaceAt(address) is not { } surface || BoxResolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
         {
@@ -91,7 +92,7 @@ internal sealed partial class LayoutState
         {
             Put(added, box.Height, box.TryAlong(Options.Catalog, out Distance along) ? along : null);
             JudgeAlone(added, found);
-            stays = found.Count == 0 && TryTogether(added, others, touched, found);
+            stays = found.Count == 0 && TryTogether(added, others, touched, found, gaveWay);
         }
         catch (OverflowException)
         {
@@ -113,7 +114,7 @@ internal sealed partial class LayoutState
         return true;
     }
 
-    private bool TryTogether(int added, IReadOnlyList<int> others, HashSet<int> touched, List<Finding> found)
+    private bool TryTogether(int added, IReadOnlyList<int> others, HashSet<int> touched, List<Finding> found, List<Finding>? gaveWay)
     {
         EnterGroups();
         HashSet<(string RuleId, string Subject)> known = [];
@@ -148,7 +149,16 @@ internal sealed partial class LayoutState
         }
 
         JudgeBeside(touched, found);
-        return found.TrueForAll(finding => known.Contains((finding.RuleId, finding.Subject)));
+        found.RemoveAll(finding => known.Contains((finding.RuleId, finding.Subject)));
+        if (gaveWay is not null)
+        {
+            gaveWay.AddRange(found.FindAll(GivesWay));
+            found.RemoveAll(GivesWay);
+        }
+
+        return found.Count == 0;
+
+        bool GivesWay(Finding finding) => finding.Group >= 0 && Groups[finding.Group].Rule.GivesWay;
     }
 
     private void JudgeAlone(int box, List<Finding> found)

@@ -15,6 +15,9 @@ public abstract record ProvisionRule : Rule
     /// <summary>Whether what is found of a box is no other's concern: of two in each other's way it isn't shared by a third elsewhere.</summary>
     public virtual bool IsForEachAlone => false;
 
+    /// <summary>Whether it is about what boxes look like together, and no document asks for that: then a plan that has no other place for what a document asks for does without.</summary>
+    internal virtual bool GivesWay => false;
+
     /// <summary>What the boxes of a group, where they are, leave a box at a place along its wall, as readings of its stick; null where the rule states nothing of the kind.</summary>
     /// <param name="group">The boxes.</param>
     /// <param name="except">The box itself, where it is among them.</param>

@@ -29,6 +29,9 @@ public sealed partial record UniformLevel : ProvisionRule
     public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the " + (InOneRoom ? "room" : "storey");
 
     /// <inheritdoc/>
+    internal override bool GivesWay => Severity < Severity.Violation;
+
+    /// <inheritdoc/>
     public override string? GroupOf(BoxTraits box, GroupPlace place) =>
         box.Surface == BoxSurface.Wall && Scope.Purposes.Contains(box.Purpose) ? (InOneRoom ? place.Room : place.Storey) + ": " + box.Purpose : null;
 
