@@ -67,18 +67,31 @@ internal sealed class UsualBoxes(RoughInDraft draft)
 
     private void BesideEntrance(Room room, UsualBox habit)
     {
+        string? unseen = null;
         foreach (Wall wall in room.Walls)
         {
             foreach (Opening opening in wall.Openings)
             {
-                if (opening.Entrance == EntranceSide.Inside && habit.Openings.Contains(opening.Kind) && draft.Doors.Outside(new(room, wall, opening)) is ({ } face, var seen))
+                if (opening.Entrance != EntranceSide.Inside || !habit.Openings.Contains(opening.Kind))
+                {
+                    continue;
+                }
+
+                if (draft.Doors.Outside(new(room, wall, opening)) is ({ } face, var seen))
                 {
                     TrimmedOpening trimmed = TrimmedOpening.Of(seen, face.Usual);
                     Distance wish = seen.Hinge == WallEnd.Right ? Distance.Max(Distance.Zero, trimmed.Left - habit.From) : trimmed.Right + habit.From;
                     TryAt(face.Address, face.Length, habit, wish, "beside " + opening.Id + ", on the side of its latch");
                     return;
                 }
+
+                unseen ??= opening.Id;
             }
+        }
+
+        if (unseen is not null)
+        {
+            draft.Note(room.Id + ": no " + habit.Box.Purpose + " box is planned: no outside face is said to be behind " + unseen);
         }
     }
 

@@ -70,6 +70,32 @@ public sealed class UsualBoxTests
         Assert.Equal(bells, new RoughInPlanner(RuleSets.RoughInPractice).Plan(house).Reasons.Count(one => one.RuleId == "usual-doorbell"));
     }
 
+    // An outside face that isn't said to be behind the hall's wall may be anywhere: whoever reads the plan is told why there is no bell.
+    [Fact]
+    public void DoorbellButton_WhereNothingSaysWhatIsBehindTheFrontDoor_IsToldAsNotPlanned()
+    {
+        Opening door = new Opening("front", OpeningKind.Door, In(60), In(96)).WithHinge(WallEnd.Left).WithSwing(DoorSwing.Into).WithEntrance(EntranceSide.Inside);
+        Dwelling house = new SquareRoom { Kind = RoomKind.Foyer, NorthOpenings = [door] }.House().WithOutside(new[] { new OutsideFace("street").WithWalls(new[] { new Wall("face", In(144)) }) });
+        RoomPlan plan = new RoughInPlanner(RuleSets.RoughInPractice).Plan(house);
+        Assert.Contains(plan.Notes, note => note.Contains("no doorbell box is planned: no outside face is said to be behind front", StringComparison.Ordinal));
+    }
+
+    // A deck 12 in above the ground, and the custom of 12 in above what one stands on: the place that is offered is 18 in above the ground, too low by 6 in, and 24 in does.
+    [Fact]
+    public void Deck_WhoseReceptacleIsOfferedTooLow_GetsItHigher()
+    {
+        Wall face = new Wall("face", In(300)).WithOpenings(new[] { new Opening("door", OpeningKind.Door, In(120), In(156)).WithHead(Level.Parse("82 in above subfloor")) });
+        Platform deck = new Platform("deck", PlatformKind.Deck, In(60), In(240)).WithGap(In(1)).WithSurface(Level.Parse("-4 in above subfloor"));
+        Dwelling house = new DwellingBuilder("case").Add(new Storey("ground").WithGradeBelowSubfloor(In(16))).Add(new OutsideFace("yard").WithWalls(new[] { face }).WithPlatforms(new[] { deck })).Build();
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(house);
+        Assert.Empty(plan.Obstacles);
+        DeviceBox box = Assert.Single(plan.Dwelling.PlacedBoxes(), placed => placed.Box.Purpose == BoxPurpose.Exterior).Box;
+        Assert.InRange(box.At!.Value, In(60), In(240));
+        DistanceRange center = Assert.Single(new LayoutEvaluator(Rules).Evaluate(plan.Dwelling).Face("yard").Walls[0].Boxes, one => one.Id == box.Id).Center!.Value;
+        Assert.InRange(center.From, In(8), In(74));
+        Assert.InRange(center.To, In(8), In(74));
+    }
+
     // The vehicle door runs from 24 in to 216 in of a wall of 240-1/2 in; ten feet in from it is in the middle of 120.
     [Fact]
     public void DoorOpener_IsInTheCeilingBehindTheMiddleOfTheDoor()

@@ -142,6 +142,7 @@ public sealed class FaceSubjectTests
     [Theory]
     [InlineData(true, null, "front-and-back: no outside face is described that is called front or back or rear (case)")]
     [InlineData(false, null, "")]
+    [InlineData(false, "street", "front-and-back: no outside face is described that is called front or back or rear (case)")]
     [InlineData(true, "back", "")]
     public void FrontAndBack_WithoutEither_IsToldAsNotJudged(bool isWhole, string? face, string told)
     {

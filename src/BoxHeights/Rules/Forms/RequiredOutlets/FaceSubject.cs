@@ -57,9 +57,15 @@ public sealed record FaceSubject : OutletSubject
         }
     }
 
-    /// <summary>Where every box is described, a face that isn't has none: that is told of the dwelling.</summary>
-    internal override bool SpeaksOf(SpaceView space) =>
-        space.Kind == SpaceKind.Dwelling && space.IsWhole && (AtEntrances ? LeftOutEntrances.In(space, ExceptOpenings).Count > 0 : Faces.Count > 0 && !space.Dwelling.Outside.Exists(face => Faces.Contains(face.Id)));
+    /// <summary>Where every box is described, a face that isn't has none: that is told of the dwelling. So it is where faces are described, and none is called what the row speaks of.</summary>
+    internal override bool SpeaksOf(SpaceView space) => space.Kind == SpaceKind.Dwelling
+        && (AtEntrances ? space.IsWhole && LeftOutEntrances.In(space, ExceptOpenings).Count > 0
+            : Faces.Count > 0 && (space.IsWhole || space.Dwelling.Outside.Count > 0) && !space.Dwelling.Outside.Exists(face => Faces.Contains(face.Id)));
+
+    /// <summary>What serves the face goes anywhere on it; what serves entrances, where all that it would serve from the place that is offered are near it, too.</summary>
+    internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered) => space.Face is { } face
+        && (!AtEntrances || face.Walls.Exists(wall => wall.Id == box.WallId && !wall.Openings.Exists(
+            opening => ThingInPlan.IsDoorway(opening) && !ExceptOpenings.Contains(opening.Kind) && !(Off(opening, offered) > SurelyWithin) && Reaches(space, wall, opening, box) != true)));
 
     private void LeftOut(SpaceView space, SpaceStatement statement)
     {

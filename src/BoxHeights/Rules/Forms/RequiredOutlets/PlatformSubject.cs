@@ -34,6 +34,17 @@ public sealed record PlatformSubject : OutletSubject
         }
     }
 
+    internal override bool ServesFrom(RequiredOutlet row, SpaceView space, string lacking, SpaceBox box, Distance offered)
+    {
+        MissingFacts missing = MissingFacts.None;
+        return space.Face is { } face && box.Address == SurfaceAddress.Of(face.Id, face.Walls[0].Id)
+            && face.Platforms.Exists(platform => SubjectOf(space, platform) == lacking && IsReached(platform, box.Along) && LowEnough(row.Outlet, box, platform, ref missing) == Verdict.Passes);
+    }
+
+    private static string SubjectOf(SpaceView space, Platform platform) => space.Id + " " + platform.Id;
+
+    private bool IsReached(Platform platform, Distance? along) => along is { } at && at >= platform.Left - Beyond && at <= platform.Right + Beyond;
+
     private void Judge(RequiredOutlet row, SpaceView space, OutsideFace face, Platform platform, SpaceStatement statement)
     {
         string address = SurfaceAddress.Of(face.Id, face.Walls[0].Id);
@@ -45,7 +56,7 @@ public sealed record PlatformSubject : OutletSubject
             MissingFacts missing = MissingFacts.None;
             Verdict counts = box.Address == address ? row.Outlet.Of(box, null, out missing) : Verdict.Fails;
             counts = counts == Verdict.Fails ? counts : counts.And(LowEnough(row.Outlet, box, platform, ref missing));
-            if (counts != Verdict.Fails && !(box.Along is { } at && (at < platform.Left - Beyond || at > platform.Right + Beyond)))
+            if (counts != Verdict.Fails && (box.Along is null || IsReached(platform, box.Along)))
             {
                 missing |= box.Along is null ? MissingFacts.Along : MissingFacts.None;
                 sure += counts == Verdict.Passes && box.Along is not null ? 1 : 0;
@@ -62,13 +73,13 @@ public sealed record PlatformSubject : OutletSubject
         }
         else if (statement.TellsAll)
         {
-            statement.Meets(face.Id + " " + platform.Id, address);
+            statement.Meets(SubjectOf(space, platform), address);
         }
     }
 
     private static void Lacks(RequiredOutlet row, SpaceView space, Platform platform, string address, int sure, bool mayBeMet, MissingFacts needs, SpaceStatement statement) =>
         row.Lacks(
-            statement, space.Id + " " + platform.Id, address, sure, row.Count.Least, mayBeMet, needs, () => row.Counted(0),
+            statement, SubjectOf(space, platform), address, sure, row.Count.Least, mayBeMet, needs, () => row.Counted(0),
             added => OutletPlace.OnFace(space, added, platform.Left, platform.Right, platform.Surface));
 
     /// <summary>Whether a box is above a platform, and low enough. Where its surface isn't stated, that is known of a box that is low enough above the ground under it.</summary>
