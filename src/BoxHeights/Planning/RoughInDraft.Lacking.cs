@@ -38,7 +38,7 @@ internal sealed partial class RoughInDraft
             given.Add(KeyOf(finding));
             foreach (PlacedBox offered in finding.Space!.Adds)
             {
-                PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(this, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
+                PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(State, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
                 if (!TryFor(placed, space, finding, false) && finding.IsViolation)
                 {
                     TryFor(placed, space, finding, true);

@@ -52,6 +52,13 @@ internal sealed partial class RemedyFinder
             return new Remedy[] { added };
         }
 
+        // In a ceiling whatever is well where it is, before whatever is only near enough.
+        Items<PlacedBox> overhead = lacking.Adds.Select(trials.Well);
+        if (overhead != lacking.Adds && Adding(overhead, isElsewhere: true) is var well && trials.Mends(well, cause, [-1]))
+        {
+            return new Remedy[] { well };
+        }
+
         foreach (BoxHeight height in heights.OnTheLevelOf(lacking.Adds[0]))
         {
             if (AtStuds(cause, lacking.Adds.Select(one => new PlacedBox(one.Address, one.Box.WithHeight(height))), false) is { } level)
@@ -87,7 +94,12 @@ internal sealed partial class RemedyFinder
         return null;
     }
 
-    private AddBox Adding(Items<PlacedBox> placed) => new(placed, placed.Count == 1 ? $"add {Described(placed[0]):boxes}" : (Wording)$"add {placed.Count:count} boxes: {Wording.Apart(placed.Select(Described)):boxes}");
+    /// <summary>Boxes to add, in words: where in a ceiling one goes matters where that isn't the place that comes to mind.</summary>
+    private AddBox Adding(Items<PlacedBox> placed, bool isElsewhere = false)
+    {
+        Items<Wording> boxes = placed.Select(one => isElsewhere && one.Box is { At: null, Plan: { } plan } ? InPlan(Described(one), plan) : Described(one));
+        return new(placed, boxes.Count == 1 ? $"add {boxes[0]:boxes}" : (Wording)$"add {boxes.Count:count} boxes: {Wording.Apart(boxes):boxes}");
+    }
 
     /// <summary>Boxes to add at the nearest heights that every rule allows where they go, with slack where there is any.</summary>
     private bool Allowed(ref Items<PlacedBox> placed)
@@ -158,13 +170,16 @@ internal sealed partial class RemedyFinder
         return null;
     }
 
+    private Wording InPlan(Wording box, PlanPoint plan) =>
+        $"{box}, {Printed.Of(plan.Right, state.Options.Units):right} to the right of the left end of the first wall and {Printed.Of(plan.Into, state.Options.Units):into} into the room";
+
     private Wording Described(PlacedBox placed)
     {
         Wording box = $"{Wording.Term(placed.Box.Purpose.Name):purpose} box on {placed.Address:wall}";
         if (IslandUnder(placed) is { } island && placed.Box.Plan is { } plan)
         {
             // Listed under the floor, it is in what stands there.
-            box = $"{Wording.Term(placed.Box.Purpose.Name):purpose} box in {SurfaceAddress.Of(SurfaceAddress.Read(placed.Address).Space, island.Id):island}, {Printed.Of(plan.Right, state.Options.Units):right} to the right of the left end of the first wall and {Printed.Of(plan.Into, state.Options.Units):into} into the room";
+            box = InPlan($"{Wording.Term(placed.Box.Purpose.Name):purpose} box in {SurfaceAddress.Of(SurfaceAddress.Read(placed.Address).Space, island.Id):island}", plan);
         }
 
         box = placed.Box.At is { } at ? OnStud($"{box}, {Printed.Of(at, state.Options.Units):place} from its left end", placed.Box.Mounting) : box;

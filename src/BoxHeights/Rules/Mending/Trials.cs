@@ -68,6 +68,9 @@ internal sealed class Trials
     /// <summary>The ids of the rules that a remedy which adds boxes would bring findings of.</summary>
     public Items<string> Brings(AddBox remedy) => With(remedy, found => new Items<Finding>(found).Where(IsNew).Select(finding => finding.RuleId).Distinct());
 
+    /// <summary>A box to add in a ceiling where nothing is found of it, or where it is offered if that is nowhere; any other as it is.</summary>
+    public PlacedBox Well(PlacedBox offered) => MayTry() ? CeilingPlaces.Well(Changed, offered) : offered;
+
     /// <summary>What is found after a remedy that adds boxes; null where it adds a finding.</summary>
     private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => MayTry() ? With(remedy, LeftOf) : null;
 

@@ -1,7 +1,6 @@
 using System.Collections.Generic;
-using BoxHeights.Rules;
 
-namespace BoxHeights;
+namespace BoxHeights.Rules;
 
 /// <summary>Where in its ceiling a box goes that isn't well where it is offered: as near as may be to that, off whatever a rule keeps it from.</summary>
 internal static class CeilingPlaces
@@ -10,19 +9,19 @@ internal static class CeilingPlaces
     private const int Parts = 16;
 
     /// <summary>The box where nothing is found of it, or where it is offered if that is nowhere.</summary>
-    public static PlacedBox Well(RoughInDraft draft, PlacedBox offered)
+    public static PlacedBox Well(LayoutState state, PlacedBox offered)
     {
-        if (offered.Box.Plan is not { } wish || draft.State.SurfaceAt(offered.Address) is not { Kind: BoxSurface.Ceiling, Space.Room: { } room } || IsWell(draft, offered))
+        if (offered.Box.Plan is not { } wish || state.SurfaceAt(offered.Address) is not { Kind: BoxSurface.Ceiling, Space.Room: { } room } || IsWell(state, offered))
         {
             return offered;
         }
 
-        List<PlanPoint> places = Grid(room, draft.State.Options.AlongStep);
+        List<PlanPoint> places = Grid(room, state.Options.AlongStep);
         places.Sort((a, b) => Off(a) != Off(b) ? Off(a).CompareTo(Off(b)) : a.Right != b.Right ? a.Right.CompareTo(b.Right) : a.Into.CompareTo(b.Into));
         foreach (PlanPoint place in places)
         {
             PlacedBox there = new(offered.Address, offered.Box.WithPlan(place));
-            if (IsWell(draft, there))
+            if (IsWell(state, there))
             {
                 return there;
             }
@@ -61,9 +60,9 @@ internal static class CeilingPlaces
         Distance Part(Distance from, Distance to, int part) => (from + Distance.FromTicks((to - from).Ticks / Parts * part)).RoundNearest(step);
     }
 
-    private static bool IsWell(RoughInDraft draft, PlacedBox placed)
+    private static bool IsWell(LayoutState state, PlacedBox placed)
     {
-        using LayoutState.Trial? trial = draft.State.With(new[] { placed }, nearby: true);
+        using LayoutState.Trial? trial = state.With(new[] { placed }, nearby: true);
         return trial is not null && !trial.Findings.Exists(finding => finding.Subject == placed.Box.Id);
     }
 }
