@@ -65,6 +65,17 @@ internal static class Guard
     /// <exception cref="ArgumentOutOfRangeException">One of them is less than 1.</exception>
     public static Items<int> Counts(Items<int> value, string name) => value.Select(one => Count(one, name));
 
+    /// <summary>Two opposite corners, or more that lie within a rectangle; none where they aren't stated.</summary>
+    /// <exception cref="ArgumentException">There is one, or all of them lie straight beside or behind each other.</exception>
+    public static Items<PlanPoint> Corners(Items<PlanPoint> value, string name) =>
+        value.Count == 0 || (value.Exists(corner => corner.Right != value[0].Right) && value.Exists(corner => corner.Into != value[0].Into)) ? value
+            : throw new ArgumentException(name + (value.Count == 1 ? " has one corner" : " has no extent from " + value[0]) + "; it takes two opposite corners.", name);
+
+    /// <summary>An outline by its corners, or none where it isn't stated.</summary>
+    /// <exception cref="ArgumentException">There are fewer than three.</exception>
+    public static Items<PlanPoint> Outline(Items<PlanPoint> value, string name) =>
+        value.Count is 1 or 2 ? throw new ArgumentException(name + " has " + value.Count + (value.Count == 1 ? " corner" : " corners") + "; an outline has three or more.", name) : value;
+
     /// <summary>What a function that changes a described thing gave back.</summary>
     public static T Changed<T>(T? value, string name)
         where T : class => value ?? throw new ArgumentException("The change gives null.", name);

@@ -22,8 +22,8 @@ public sealed partial record Fixture
     /// <summary>How far it reaches into the room.</summary>
     public Distance? Depth { get; init => field = Guard.Positive(value, nameof(Depth)); }
 
-    /// <summary>Two opposite corners of it in plan, where it stands free.</summary>
-    public Items<PlanPoint> Plan { get; init; }
+    /// <summary>Two opposite corners of it in plan, where it stands free; of more of them the rectangle that holds them.</summary>
+    public Items<PlanPoint> Plan { get; init => field = Guard.Corners(value, nameof(Plan)); }
 
     /// <summary>The height of its top, for what is reached over.</summary>
     public Level? Top { get; init; }

@@ -10,8 +10,8 @@ public sealed partial record Freestanding
     /// <summary>What it is.</summary>
     public FreestandingKind Kind { get; init; }
 
-    /// <summary>Its outline in plan.</summary>
-    public Items<PlanPoint> Corners { get; init; }
+    /// <summary>Its outline in plan: three corners or more, in order, either way round.</summary>
+    public Items<PlanPoint> Corners { get; init => field = Guard.Outline(value, nameof(Corners)); }
 
     /// <summary>Its line in plan, for rails and half walls; of an island, a peninsula or a bar, the side of its outline that divides the room.</summary>
     public Items<PlanPoint> Line { get; init; }

@@ -13,6 +13,10 @@ public sealed class RoomOutline
     private const decimal TicksPerFoot = 24_384_000m;
     private const decimal TicksPerMeter = 80_000_000m;
     private const long Most = 1L << 36;
+
+    /// <summary>More corners than any outline in a house has.</summary>
+    internal const int MostCorners = 1000;
+
     private readonly decimal twiceArea;
 
     private RoomOutline(List<PlanPoint> corners, List<int> edges, decimal twiceArea, Distance closureError)
@@ -65,7 +69,7 @@ public sealed class RoomOutline
             corners.RemoveAt(corners.Count - 1);
         }
 
-        if (corners.Count is < 3 or > 1000)
+        if (corners.Count is < 3 or > MostCorners)
         {
             throw new ArgumentException("An outline has 3 to 1,000 corners; this one has " + corners.Count + ".", nameof(points));
         }
@@ -84,7 +88,11 @@ public sealed class RoomOutline
             edges.Add(i);
         }
 
-        RefuseCrossing(corners);
+        if (Crossing(corners) is var (a, b, c, d))
+        {
+            throw new ArgumentException("The walls from " + a + " to " + b + " and from " + c + " to " + d + " cross.", nameof(points));
+        }
+
         if (twice < 0m)
         {
             // The other way round, from the far end of the first edge.
@@ -208,7 +216,8 @@ public sealed class RoomOutline
         }
     }
 
-    private static void RefuseCrossing(List<PlanPoint> corners)
+    /// <summary>Two sides of an outline that cross, by their ends; null where none do.</summary>
+    internal static (PlanPoint A, PlanPoint B, PlanPoint C, PlanPoint D)? Crossing(IReadOnlyList<PlanPoint> corners)
     {
         for (int i = 0; i < corners.Count; i++)
         {
@@ -218,9 +227,11 @@ public sealed class RoomOutline
                 (PlanPoint c, PlanPoint d) = (corners[j], corners[(j + 1) % corners.Count]);
                 if (a != d && Math.Sign(Twice(a, b, c)) * Math.Sign(Twice(a, b, d)) < 0 && Math.Sign(Twice(c, d, a)) * Math.Sign(Twice(c, d, b)) < 0)
                 {
-                    throw new ArgumentException("The walls from " + a + " to " + b + " and from " + c + " to " + d + " cross.", nameof(corners));
+                    return (a, b, c, d);
                 }
             }
         }
+
+        return null;
     }
 }

@@ -7,7 +7,7 @@ public sealed partial record StairFlight
     /// <summary>The name it is addressed by; not empty, without "/".</summary>
     public string Id { get; init => field = Guard.Id(value, nameof(Id)); }
 
-    /// <summary>The id of the storey that it starts from.</summary>
+    /// <summary>The id of the storey that it starts from: the lower one.</summary>
     public string From { get; init => field = Guard.Id(value, nameof(From)); }
 
     /// <summary>The id of the storey that it leads to.</summary>

@@ -60,6 +60,10 @@ internal sealed class BoxResolver(PartsCatalog catalog, LengthUnits units, List<
             {
                 Found(LayoutFaultKind.OutsideItsWall, $"its center is at {Text(along):along}, so that a box {Text(size.Width):width} wide doesn't fit between the ends of the wall, which is {Text(wall.Length):length} long");
             }
+            else if (!size.IsStated && !box.OnItsSide && GangsNeeded.LeastWidth(box, ResolvedBox.GangsOf(box), catalog) is var least && !surface.Holds(along, least))
+            {
+                Found(LayoutFaultKind.OutsideItsWall, $"its center is at {Text(along):along}, so that a box of {ResolvedBox.GangsOf(box):gangs} gangs, at least {Text(least):width} wide, doesn't fit between the ends of the wall, which is {Text(wall.Length):length} long");
+            }
             else if (AtAgainstStud(box, surface, size) is { } against)
             {
                 Found(LayoutFaultKind.Contradiction, against);

@@ -26,11 +26,30 @@ internal static class GangsNeeded
             return $"it has {Count(gangs):gangs}, but its devices ({Wording.Listed(box.Devices.Select(device => Wording.Term(device.Name))):devices}) need {needed}: which is meant? Devices that share a strap are one device, of a kind of your own";
         }
 
-        Distance apart = (catalog.BuildOf(ResolvedBox.KindOf(box, catalog)).GangPitch ?? catalog.GangPitch) * Math.Max(0, gangs - 1);
+        if (Miscounted(box) is { } told)
+        {
+            return told;
+        }
+
+        Distance apart = LeastWidth(box, gangs, catalog);
         return box.Size is not { IsStated: true } size || (box.OnItsSide ? size.HeightRange : size.WidthRange).To is var wide && wide >= apart ? null
             : box.OnItsSide ? $"it is {Printed.Exactly(wide, units):size} high, but the outer ones of {Count(gangs):gangs} stand {Printed.Exactly(apart, units):apart} apart: which is meant?"
             : (Wording)$"it is {Printed.Exactly(wide, units):size} wide, but the outer ones of {Count(gangs):gangs} stand {Printed.Exactly(apart, units):apart} apart: which is meant?";
     }
+
+    /// <summary>What is said of each device in their order is said of no more than there are.</summary>
+    private static Wording? Miscounted(DeviceBox box)
+    {
+        int devices = box.Devices.Count;
+        return devices == 0 ? null
+            : box.DeviceGangs.Count > devices ? $"it states the gangs of {box.DeviceGangs.Count:count} devices, but has {devices}"
+            : box.DeviceDepths.Count > devices ? $"it states the depths of {box.DeviceDepths.Count:count} devices, but has {devices}"
+            : box.Connected.Count > devices ? (Wording)$"it states what is connected to {box.Connected.Count:count} devices, but has {devices}"
+            : null;
+    }
+
+    /// <summary>From the middle of the first of so many gangs to that of the last: no box for them is narrower.</summary>
+    public static Distance LeastWidth(DeviceBox box, int gangs, PartsCatalog catalog) => (catalog.BuildOf(ResolvedBox.KindOf(box, catalog)).GangPitch ?? catalog.GangPitch) * Math.Max(0, gangs - 1);
 
     private static Wording Count(int gangs) => gangs == 1 ? $"1 gang" : (Wording)$"{gangs} gangs";
 

@@ -115,10 +115,15 @@ internal sealed class ResolvedSpace
     /// <summary>From the room's subfloor to the underside of the ceiling framing.</summary>
     public DistanceRange? Framing { get; }
 
-    /// <summary>The heights, to an edge of a box and from a datum, at which it can lie between the subfloor and a top, as far as both are known; all of them where the edge isn't stated. Outdoors a box may be below the subfloor.</summary>
+    /// <summary>The heights, to an edge of a box and from a datum, at which it can lie between the subfloor and a top, as far as both are known; where the edge isn't stated, as one of its readings says. Outdoors a box may be below the subfloor.</summary>
     public DistanceSet HeldHeights(Edge? edge, Datum datum, BoxSize size, Distance? top)
     {
-        if (IsOutside || edge is null || !Levels.TryGet(datum, out DistanceRange zero) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
+        if (edge is null)
+        {
+            return HeldHeights(Edge.Bottom, datum, size, top) | HeldHeights(Edge.Center, datum, size, top) | HeldHeights(Edge.Top, datum, size, top);
+        }
+
+        if (IsOutside || !Levels.TryGet(datum, out DistanceRange zero) || !Levels.TryGet(Datum.Subfloor, out DistanceRange subfloor))
         {
             return DistanceSet.All;
         }

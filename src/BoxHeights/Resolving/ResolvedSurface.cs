@@ -36,7 +36,7 @@ internal sealed partial class ResolvedSurface
     public UsualMeasures Usual => Space.Usual;
 
     /// <summary>Whether something that is described on this wall can't be, so that rules which read it can't decide.</summary>
-    public bool HasBrokenParts { get; init; }
+    public bool HasBrokenParts { get; set; }
 
     public BoxSurface Kind { get; }
 
@@ -91,6 +91,9 @@ internal sealed partial class ResolvedSurface
 
     /// <summary>Whether a box has room between the ends of its wall.</summary>
     public bool Holds(Distance along, BoxSize size) => along >= size.HalfWidth && along <= Length - size.HalfWidth;
+
+    /// <summary>The same of a box of which only the width is known.</summary>
+    public bool Holds(Distance along, Distance width) => along + along >= width && Length - along + (Length - along) >= width;
 
     /// <summary>
     /// As high above its room's subfloor as there may be framing: the ceiling's, or a stated top of the wall that goes higher. Null where none is known, and along a stair, where the floor above is open.

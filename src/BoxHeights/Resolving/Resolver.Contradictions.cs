@@ -5,6 +5,12 @@ namespace BoxHeights;
 /// <content>What can't be true at once about one part of a wall.</content>
 internal sealed partial class Resolver
 {
+    private static readonly OpeningKind[] Doors =
+    [
+        OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.BifoldDoor, OpeningKind.BypassDoor,
+        OpeningKind.GarageDoor, OpeningKind.OverheadDoor,
+    ];
+
     /// <summary>A measure that no house has.</summary>
     private void OfAHouse(Distance? measure, string subject, string what)
     {
@@ -27,7 +33,7 @@ internal sealed partial class Resolver
 
         foreach (Counter counter in wall.Counters)
         {
-            CounterOn(SurfaceAddress.Of(address, counter.Id), counter);
+            CounterOn(space, SurfaceAddress.Of(address, counter.Id), counter);
         }
 
         foreach (Finish finish in wall.Finishes)
@@ -39,6 +45,22 @@ internal sealed partial class Resolver
         {
             OfAHouse(covering.Depth, SurfaceAddress.Of(address, covering.Id), "its depth");
             Upright(space, SurfaceAddress.Of(address, covering.Id), covering.Bottom, covering.Top, "bottom", "top");
+        }
+
+        foreach (NoCavity part in wall.NoCavity)
+        {
+            Upright(space, address, part.Bottom, part.Top, "bottom", "top", part.Kind.Name);
+        }
+
+        Studs(address, wall.Studs);
+    }
+
+    /// <summary>Studs that are thicker than they stand apart: one after another without a bay.</summary>
+    private void Studs(string subject, StudLayout? studs)
+    {
+        if (studs?.Spacing is { } spacing && (studs.Thickness ?? catalog.UsualMeasures.Lumber) is var thick && thick >= spacing)
+        {
+            Contradicts(subject, $"its studs are {Text(thick):thickness} thick, but stand {Text(spacing):spacing} on center");
         }
     }
 
@@ -58,27 +80,52 @@ internal sealed partial class Resolver
         }
     }
 
-    /// <summary>Heads above the ceiling framing. What is beside and under such an opening is where it is whatever is wrong above, so that all of it is judged.</summary>
-    private void HeadsAboveTheCeiling(ResolvedSpace space, string address, Wall wall)
-    {
-        foreach (Opening opening in wall.Top.Count == 0 ? wall.Openings : default)
-        {
-            if (opening.Head is { } head && space.Framing is { } framing && Above(space, head) is { } up && up.From > framing.To)
-            {
-                Contradicts(SurfaceAddress.Of(address, opening.Id), $"its head is at {Text(up.From):head} above the subfloor, but the ceiling framing is at {Text(framing.To):framing}");
-            }
-        }
-    }
-
-    private void CounterOn(string subject, Counter counter)
+    private void CounterOn(ResolvedSpace space, string subject, Counter counter)
     {
         OfAHouse(counter.Depth, subject, "its depth");
         OfAHouse(counter.Top, subject, "its top");
+        NotDeeper(subject, counter, counter.Overhang, $"overhang");
+        NotDeeper(subject, counter, counter.KneeSpace, $"knee space");
+        if (counter is { Top: { } top, Thickness: { } thickness } && Above(space, top) is { } up && up.To > Distance.Zero && thickness > up.To)
+        {
+            Contradicts(subject, $"it is {Text(thickness):thickness} thick, but its top is {Printed.Exactly(top, units):top}");
+        }
+
         foreach (CounterInterruption one in counter.Interruptions)
         {
-            if (one.Left < counter.Left - catalog.UsualMeasures.TapeError || one.Right > counter.Right + catalog.UsualMeasures.TapeError)
+            if (one.Right <= one.Left)
+            {
+                NoExtent(subject, Wording.Term(one.Kind.Name), one.Left, one.Right);
+            }
+            else if (one.Left < counter.Left - catalog.UsualMeasures.TapeError || one.Right > counter.Right + catalog.UsualMeasures.TapeError)
             {
                 Contradicts(subject, $"its {Wording.Term(one.Kind.Name):kind} runs from {Text(one.Left):left} to {Text(one.Right):right} along the wall, but the counter runs from {Text(counter.Left):counterLeft} to {Text(counter.Right):counterRight}");
+            }
+
+            NotDeeper(subject, counter, one.Behind, $"counter behind its {Wording.Term(one.Kind.Name):kind}");
+        }
+    }
+
+    private void NotDeeper(string subject, Counter counter, Distance? part, Wording what)
+    {
+        if (part is { } deep && counter.Depth is { } depth && deep > depth)
+        {
+            Contradicts(subject, $"it is {Text(depth):depth} deep, but the {what:part} is {Text(deep):partDepth}");
+        }
+    }
+
+    /// <summary>Counters before a door. How far a drawing may be off is no contradiction, and all of it is judged.</summary>
+    private void CountersAcrossDoors(string address, Wall wall)
+    {
+        foreach (Counter counter in wall.Counters)
+        {
+            foreach (Opening door in wall.Openings)
+            {
+                if (Array.IndexOf(Doors, door.Kind) >= 0 && (door.Sill is not { } sill || sill.Offset <= Distance.Zero)
+                    && Distance.Min(counter.Right, door.Right) - Distance.Max(counter.Left, door.Left) > DrawingTolerance.GapAcross)
+                {
+                    Contradicts(SurfaceAddress.Of(address, counter.Id), $"it runs from {Text(counter.Left):left} to {Text(counter.Right):right}, across the {Wording.Term(door.Kind.Name):kind} \"{door.Id:door}\" from {Text(door.Left):doorLeft} to {Text(door.Right):doorRight}");
+                }
             }
         }
     }
@@ -99,34 +146,20 @@ internal sealed partial class Resolver
         }
     }
 
-    /// <summary>What has a lower and an upper edge has them in that order.</summary>
-    private void Upright(ResolvedSpace space, string subject, Level? low, Level? high, string lower, string upper)
-    {
-        OfAHouse(low, subject, lower == "sill" ? "its sill" : "its bottom");
-        OfAHouse(high, subject, upper == "head" ? "its head" : "its top");
-        if (low is { } bottom && high is { } top && (bottom.Datum == top.Datum ? bottom.Offset >= top.Offset : Above(space, bottom)?.From >= Above(space, top)?.To))
-        {
-            Contradicts(subject, $"its {Wording.Term(lower):lower}, {Printed.Exactly(bottom, units):bottom}, isn't below its {Wording.Term(upper):upper}, {Printed.Exactly(top, units):top}");
-        }
-    }
-
-    /// <summary>How high a level lies above the room's subfloor; null where that isn't known.</summary>
-    private static DistanceRange? Above(ResolvedSpace space, Level level)
-    {
-        try
-        {
-            return space.Levels.TryOffset(Datum.Subfloor, level.Datum, out DistanceRange up) ? up + level.Offset : null;
-        }
-        catch (OverflowException)
-        {
-            return null;
-        }
-    }
-
     private void Storey(Storey storey, Storey? below)
     {
         OfAHouse(storey.AboveBelow, storey.Id, "its height above the storey below");
         OfAHouse(storey.Ceiling?.Framing?.To, storey.Id, "its ceiling framing");
+        Studs(storey.Id, storey.Studs);
+        if (storey.LevelLine is { } line && (line.Datum != Datum.Subfloor || line.Offset <= Distance.Zero))
+        {
+            Fault(LayoutFaultKind.UnknownReference, storey.Id, $"its level line is given as {Printed.Exactly(line, units):line}; give it above the subfloor");
+        }
+        else if (storey is { LevelLine.Offset: var high, Ceiling: { Framing.To: var overhead, From: not CeilingOrigin.RoomSubfloor } } && high > overhead)
+        {
+            Contradicts(storey.Id, $"its level line is {Text(high):line} above the subfloor, but the ceiling framing is at {Text(overhead):framing}");
+        }
+
         if (storey.AboveBelow is { } up && below?.Ceiling?.Framing is { } framing && up <= framing.From)
         {
             Contradicts(storey.Id, $"it lies {Text(up):up} above the subfloor below, but the ceiling framing there is at {Text(framing.From):framing}");

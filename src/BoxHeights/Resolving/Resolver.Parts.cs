@@ -93,6 +93,11 @@ internal sealed partial class Resolver
             }
         }
 
+        if (wall.Top.Count > 0 && wall.Top[wall.Top.Count - 1].Along is var end && end > wall.Length)
+        {
+            Fault(LayoutFaultKind.OutsideItsWall, address, $"a point of its top is at {Text(end):along}, but the wall is {Text(wall.Length):length} long");
+        }
+
         Overlaps(address, wall.Openings);
         Parts(space, address, wall);
     }

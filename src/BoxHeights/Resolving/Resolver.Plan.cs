@@ -76,6 +76,7 @@ internal sealed partial class Resolver
         foreach (Freestanding one in room.Freestanding)
         {
             Stands(SurfaceAddress.Of(room.Id, one.Id), one.Corners, closes, plan);
+            Outlines(SurfaceAddress.Of(room.Id, one.Id), one.Corners);
             Stands(SurfaceAddress.Of(room.Id, one.Id), one.Line, closes, plan);
         }
     }
@@ -97,6 +98,18 @@ internal sealed partial class Resolver
         else if (closes && !plan.Holds(point, tolerance))
         {
             Fault(LayoutFaultKind.OutsideItsRoom, box.Id, $"its place in plan, {Text(point):point} from the left end of the first wall, lies outside the room", surface);
+        }
+    }
+
+    private void Outlines(string subject, Items<PlanPoint> corners)
+    {
+        if (corners.Count > RoomOutline.MostCorners)
+        {
+            Fault(LayoutFaultKind.BeyondMeasure, subject, $"its outline has {corners.Count:count} corners, which is more than anything in a house");
+        }
+        else if (!corners.Exists(corner => !IsOfAHouse(corner)) && RoomOutline.Crossing(corners) is var (a, b, c, d))
+        {
+            Contradicts(subject, $"the sides of its outline from {Text(a):a} to {Text(b):b} and from {Text(c):c} to {Text(d):d} cross: give its corners in order");
         }
     }
 

@@ -111,10 +111,6 @@ internal sealed partial class Resolver
             Storey(storey, below);
             below = storey;
             storeys[storey.Id] = storey;
-            if (storey.LevelLine is { } line && line.Datum != Datum.Subfloor)
-            {
-                Fault(LayoutFaultKind.UnknownReference, storey.Id, $"its level line is given as {Printed.Exactly(line, units):line}; give it above the subfloor");
-            }
         }
     }
 
@@ -123,17 +119,14 @@ internal sealed partial class Resolver
         Refers(storeys.TryGetValue(room.Storey, out Storey? storey), room.Id, "storey", room.Storey, "storey");
         ResolvedSpace space = new(room, storey, Backs, catalog.UsualMeasures) { Units = units };
         Spaces.Add(space);
-        if (space.Framing is { } framing && framing.To <= Distance.Zero)
-        {
-            Fault(LayoutFaultKind.Contradiction, room.Id, $"its subfloor lies at or above its ceiling, which is {Printed.Exactly(-framing, units):depth} below it");
-        }
-
+        HasRoom(room, space);
         Walls(space, room.Walls);
         OfAHouse(room.SubfloorOffset, room.Id, "its step");
         OfAHouse(room.Ceiling?.Framing?.To, room.Id, "its ceiling framing");
         Closing(room, space.Plan!);
         InPlan(room, space.Plan!);
         Fixtures(room.Id, room.Fixtures, "wall in this room");
+        Things(space, room.Fixtures, room.Freestanding);
         Flat(space, room.Overhead, BoxSurface.Ceiling, "ceiling");
         Flat(space, room.InFloor, BoxSurface.Floor, "floor");
     }
@@ -150,6 +143,7 @@ internal sealed partial class Resolver
         Spaces.Add(space);
         Walls(space, face.Walls);
         Fixtures(face.Id, face.Fixtures, "wall of this face");
+        Things(space, face.Fixtures, default);
     }
 
     private void Fixtures(string space, Items<Fixture> fixtures, string what)
@@ -168,6 +162,35 @@ internal sealed partial class Resolver
         }
     }
 
+    /// <summary>What stands in a room has an id there and a top above its floor.</summary>
+    private void Things(ResolvedSpace space, Items<Fixture> fixtures, Items<Freestanding> freestanding)
+    {
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (Fixture fixture in fixtures)
+        {
+            Once(fixture.Id, fixture.Top);
+        }
+
+        foreach (Freestanding one in freestanding)
+        {
+            Once(one.Id, one.Top);
+        }
+
+        void Once(string id, Level? top)
+        {
+            string subject = SurfaceAddress.Of(space.Id, id);
+            if (!seen.Add(id))
+            {
+                Fault(LayoutFaultKind.DuplicateId, subject, $"two things that stand in {space.Id:space} have the same id");
+            }
+
+            if (!space.IsOutside)
+            {
+                Within(space, subject, top, "top", isTop: true, space.Framing?.To);
+            }
+        }
+    }
+
     private void Flights(Dwelling dwelling)
     {
         foreach (StairFlight flight in dwelling.Flights)
@@ -175,9 +198,27 @@ internal sealed partial class Resolver
             Treads(flight);
             Refers(storeys.ContainsKey(flight.From), flight.Id, "from", flight.From, "storey");
             Refers(storeys.ContainsKey(flight.To), flight.Id, "to", flight.To, "storey");
+            Upward(dwelling, flight);
             if (flight.Wall is { } wall)
             {
                 Refers(addresses.Contains(wall), flight.Id, "wall", wall, "wall");
+            }
+        }
+    }
+
+    /// <summary>A flight starts from the lower storey; steps within one storey lead from it to itself.</summary>
+    private void Upward(Dwelling dwelling, StairFlight flight)
+    {
+        foreach (Storey storey in storeys.ContainsKey(flight.From) ? dwelling.Storeys : default)
+        {
+            if (storey.Id == flight.From)
+            {
+                return;
+            }
+
+            if (storey.Id == flight.To)
+            {
+                Contradicts(flight.Id, $"it starts from \"{flight.From:from}\", which is listed above \"{flight.To:to}\": storeys are listed lowest first, and a flight starts from the lower one");
             }
         }
     }
@@ -256,15 +297,14 @@ internal sealed partial class Resolver
                 BeyondItsWall(SurfaceAddress.Of(space.Id, fixture.Id), fixture, wall);
             }
 
-            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, Surfaces.Count, catalog)
-            {
-                HasBrokenParts = Faults.Count > before,
-                Stair = StairOn(address, space),
-            };
+            ResolvedSurface surface = new(address, BoxSurface.Wall, space, wall, Surfaces.Count, catalog) { Stair = StairOn(address, space) };
+            BetweenFloorAndCeiling(surface, wall);
+            surface.HasBrokenParts = Faults.Count > before;
             space.HasBrokenParts |= surface.HasBrokenParts;
             faces.Add(surface);
             Surfaces.Add(surface);
             CountersOverlap(address, wall);
+            CountersAcrossDoors(address, wall);
             HeadsAboveTheCeiling(space, address, wall);
             if (surface.HasTooManyStuds && ResolvedBox.IsWithinReason(wall.Length))
             {

@@ -74,11 +74,13 @@ internal static class DwellingGen
         {
             int left = random.Next(0, length / 32) * 16;
             counterRight = left + (random.Next(24, 48) * 16);
+            Level? top = random.Next(5) == 0 ? null : new Level(of(Pick(random, 544, 576, 560)), Pick(random, Datum.Subfloor, Datum.FinishedFloor));
+            int? deep = random.Next(5) == 0 ? null : Pick(random, 160, 320, 384, 400, 408);
             wall.Add(new Counter("counter", CounterKind.Kitchen, of(left), of(counterRight))
             {
-                Top = random.Next(5) == 0 ? null : new Level(of(Pick(random, 544, 576, 560)), Pick(random, Datum.Subfloor, Datum.FinishedFloor)),
-                Depth = random.Next(5) == 0 ? null : of(Pick(random, 160, 320, 384, 400, 408)),
-                KneeSpace = random.Next(3) switch { 0 => null, 1 => of(0), _ => of(400) },
+                Top = top,
+                Depth = deep is { } depth ? of(depth) : null,
+                KneeSpace = random.Next(3) switch { 0 => null, 1 => of(0), _ => of(Math.Min(400, deep ?? 400)) },
             });
             if (random.Next(2) == 0)
             {

@@ -188,9 +188,10 @@ internal static class SiteGen
         bool Maybe(int times) => !known && random.Next(times) == 0;
         bool laundry = random.Next(4) == 0;
         decimal depth = Pick(9m, 10m, 10.0625m, 20m, 20.0625m, 24m, 24.0625m, 25m, 25.0625m);
+        bool isDeep = !Maybe(5);
         return new ThingBefore(
             Pick(60m, 40m, 72m), Pick(84m, 100m, 73m), Maybe(5) ? null : Pick(30m, 33.5m, 34m, 34.0625m, 35m, 36m, 36.0625m, 44m), random.Next(2) == 0,
-            Maybe(5) ? null : depth, laundry ? 0m : Maybe(4) ? null : Pick(0m, depth, depth - 0.0625m, 26m), laundry);
+            isDeep ? depth : null, laundry ? 0m : Maybe(4) ? null : Math.Min(Pick(0m, depth, depth - 0.0625m, 26m), isDeep ? depth : 24m), laundry);
     }
 
     private static IEnumerable<SiteSketch> Smaller(SiteSketch site)

@@ -39,6 +39,10 @@ internal static class RandomDwelling
         from edge in Gen.Elements<Edge?>(null, Edge.Bottom, Edge.Center, Edge.Top)
         select edge is { } stated ? BoxHeight.To(stated, value, datum) : BoxHeight.EdgeUnstated(value, datum);
 
+    /// <summary>Corners that are somewhere else each, or none.</summary>
+    private static Gen<Items<PlanPoint>> Outlines(int least) => from count in Gen.Elements(0, least, least + 1) from first in Points from apart in Sizes
+        select new Items<PlanPoint>(Enumerable.Range(0, count).Select(i => new PlanPoint(first.Right + (apart * i), first.Into + (apart * (i * i)))));
+
     public static Gen<PlanPoint> Points { get; } = from right in Offsets from away in Offsets select new PlanPoint(right, away);
 
     public static Gen<Volume> Volumes { get; } = Gen.OneOf(
@@ -211,14 +215,14 @@ internal static class RandomDwelling
         .With((x, v) => x.WithLeft(v), Maybe(Sizes))
         .With((x, v) => x.WithRight(v), Maybe(Sizes))
         .With((x, v) => x.WithDepth(v), Maybe(Lengths))
-        .With((x, v) => x.WithPlan(v), Few(Points))
+        .With((x, v) => x.WithPlan(v), Outlines(2))
         .With((x, v) => x.WithTop(v), Maybe(Levels))
         .With((x, v) => x.WithRim(v), Maybe(Levels))
         .With((x, v) => x.WithScreen(v), Perhaps(Texts));
 
     public static Gen<Freestanding> Freestandings { get; } = Ids.Select(id => new Freestanding(id, FreestandingKind.Island))
         .With((x, v) => x.WithKind(v), Kind(name => new FreestandingKind(name)))
-        .With((x, v) => x.WithCorners(v), Few(Points))
+        .With((x, v) => x.WithCorners(v), Outlines(3))
         .With((x, v) => x.WithLine(v), Few(Points))
         .With((x, v) => x.WithTop(v), Maybe(Levels))
         .With((x, v) => x.WithOverhang(v), Maybe(Sizes));

@@ -23,7 +23,7 @@ internal static class DwellingShapes
 
     internal static Shape<StairFlight> Flight { get; } = new ShapeBuilder<StairFlight>("stairFlight", "A flight of stairs between two storeys.")
         .Required("id", x => x.Id, Texts.Id, "The name it is addressed by; not empty, without \"/\".", out MemberKey<string> id)
-        .Required("from", x => x.From, Texts.Id, "The id of the storey that it starts from.", out MemberKey<string> from)
+        .Required("from", x => x.From, Texts.Id, "The id of the storey that it starts from: the lower one.", out MemberKey<string> from)
         .Required("to", x => x.To, Texts.Id, "The id of the storey that it leads to.", out MemberKey<string> to)
         .Required("risers", x => x.Risers, Texts.Count, "How many risers it has; at least 1.", out MemberKey<int> risers)
         .Optional("tread", x => x.Tread, (x, v) => x.WithTread(v), Texts.Distance, "From nosing to nosing.")

@@ -47,7 +47,7 @@ internal static class CounterEdges
     {
         foreach (Counter counter in site.Surface.Wall?.Counters ?? default)
         {
-            if (counter.Top is null && along.Overlaps(new(counter.Left, counter.Right)))
+            if (counter.Top is null && counter.Left <= along.To && along.From <= counter.Right)
             {
                 Level top = site.Surface.UsualTopOf(counter);
                 return $"counter {counter.Id:counter} assumed {Printed.Exactly(top, site.Units):top}";
