@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights;
@@ -5,6 +6,8 @@ namespace BoxHeights;
 /// <summary>Finds room for labels: none overlaps another or what is blocked, and none leaves the page.</summary>
 internal sealed class LabelPlacer(PageRect bounds)
 {
+    private const int NearRings = 3;
+
     private readonly List<PageRect> taken = [];
 
     /// <summary>Keeps labels off a part of the page.</summary>
@@ -46,7 +49,7 @@ internal sealed class LabelPlacer(PageRect bounds)
         return false;
     }
 
-    /// <summary>Places for a label around a thing: right of it, left, above, below, at its corners, then further and further off.</summary>
+    /// <summary>Places for a label around a thing: right of it, left, above, below, at its corners, then further and further off; from the fourth ring on all round it.</summary>
     /// <param name="thing">The thing.</param>
     /// <param name="width">The label's width.</param>
     /// <param name="height">The label's height.</param>
@@ -68,6 +71,23 @@ internal sealed class LabelPlacer(PageRect bounds)
             yield return new(left, above, width, height);
             yield return new(right, below, width, height);
             yield return new(left, below, width, height);
+            for (long step = height; ring >= NearRings && step < Math.Max(x - left, y - above); step += height)
+            {
+                foreach (long aside in new[] { step, -step })
+                {
+                    if (step < y - above)
+                    {
+                        yield return new(right, y + aside, width, height);
+                        yield return new(left, y + aside, width, height);
+                    }
+
+                    if (step < x - left)
+                    {
+                        yield return new(x + aside, above, width, height);
+                        yield return new(x + aside, below, width, height);
+                    }
+                }
+            }
         }
     }
 }
