@@ -22,7 +22,7 @@ internal static class NecLighting
 
     private static CountedOutlet Switch { get; } = new("switch", DeviceLists.Switches) { Purposes = new[] { BoxPurpose.Switch } };
 
-    private static DeviceBox InCeiling { get; } = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithKind(BoxKind.Octagon);
+    private static DeviceBox RoundBox { get; } = new DeviceBox("light", BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }).WithKind(BoxKind.Octagon);
 
     /// <summary>Rows of an edition. The 2026 text hasn't been read: its rows carry 2023 over, marked "from memory".</summary>
     public static IEnumerable<Rule> Rows(NecEdition edition)
@@ -41,7 +41,7 @@ internal static class NecLighting
             Of = new RoomSubject { Instead = SwitchedReceptacle },
 
             // These are the rooms where the box may come to hold a fan.
-            Adds = InCeiling.WithKind(BoxKind.FanRated).WithFanRated(true),
+            Adds = RoundBox.WithKind(BoxKind.FanRated).WithFanRated(true),
         };
         yield return Lit("kitchen-bath-light", "there at least once", rooms, new[] { RoomKind.Kitchen, RoomKind.Bathroom });
         yield return Switched("room-switch", "on a wall of the room, for its light", rooms, DeviceLists.Habitable.With(RoomKind.Kitchen).With(RoomKind.Bathroom)) with
@@ -73,7 +73,7 @@ internal static class NecLighting
         yield return new RequiredOutlet("entrance-light", "there on the outer side of each entrance at grade", Severity.Violation, passages, Light,
             new FaceSubject { AtEntrances = true, ExceptOpenings = DeviceLists.VehicleDoors, SurelyWithin = Distance.FromFeetInches(10, 0), PerhapsWithin = Distance.FromFeetInches(20, 0) })
         {
-            Adds = InCeiling.WithKind(null).WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
+            Adds = RoundBox.WithHeight(BoxHeight.ToCenter(Distance.FromInches(66, 0, 1), Datum.Subfloor)),
             LeavesOut = "what a light reaches: it is taken to light an entrance within 10 ft, and none beyond 20 ft; entrances without a way to grade",
         };
         yield return new RequiredOutlet("entrance-switch", "there for the light at the entrance, in the room that it leads to", Severity.Violation, passages, Switch,
@@ -87,7 +87,7 @@ internal static class NecLighting
     }
 
     private static RequiredOutlet Lit(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
-        new(id, summary, Severity.Violation, citation, Light, new RoomSubject()) { Scope = new RuleScope { Rooms = rooms }, Adds = InCeiling };
+        new(id, summary, Severity.Violation, citation, Light, new RoomSubject()) { Scope = new RuleScope { Rooms = rooms }, Adds = RoundBox };
 
     private static RequiredOutlet Switched(string id, string summary, Citation citation, Items<RoomKind> rooms) =>
         new(id, summary, Severity.Violation, citation, Switch, new RoomSubject { Unless = MissingFacts.ServedFromOutside }) { Scope = new RuleScope { Rooms = rooms }, LeavesOut = Other };

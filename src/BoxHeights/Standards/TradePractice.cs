@@ -169,15 +169,17 @@ internal static class TradePractice
             purpose == BoxPurpose.Range ? DeviceKind.RangeReceptacle
                 : purpose == BoxPurpose.Dryer ? DeviceKind.DryerReceptacle
                 : purpose == BoxPurpose.Laundry ? DeviceKind.GfciReceptacle
-                : purpose == BoxPurpose.VanityLight || purpose == BoxPurpose.BedLight ? DeviceKind.Luminaire
+                : IsLight(purpose) ? DeviceKind.Luminaire
                 : purpose == BoxPurpose.BedSwitch ? DeviceKind.ThreeWaySwitch
                 : DeviceKind.DuplexReceptacle,
         })
         .WithDedicated(purpose == BoxPurpose.Laundry ? null : ApplianceOf(purpose)?.Name)
 
-        // What feeds a range is too thick for any plastic box; into a large metal one it comes by a connector.
-        .WithKind(purpose == BoxPurpose.Range ? BoxKind.FourElevenSquare : null)
+        // What feeds a range is too thick for any plastic box; into a large metal one it comes by a connector. A light's canopy covers a round box.
+        .WithKind(purpose == BoxPurpose.Range ? BoxKind.FourElevenSquare : IsLight(purpose) ? BoxKind.Octagon : null)
         .WithClamps(purpose == BoxPurpose.Range ? CableClamps.None : null);
+
+    private static bool IsLight(BoxPurpose purpose) => purpose == BoxPurpose.VanityLight || purpose == BoxPurpose.BedLight;
 
     private static FixtureKind? ApplianceOf(BoxPurpose purpose) =>
         purpose == BoxPurpose.Refrigerator ? FixtureKind.Refrigerator

@@ -21,8 +21,8 @@ internal static class UsualBoxes
         Usual("usual-closet-light", "lit from the middle of its ceiling, by a luminaire listed for storage space", Light.WithLuminaire(LuminaireBuild.ForStorage), new[] { RoomKind.Closet }) with { Instead = DeviceLists.Lights },
 
         // Out of the sun, off outside walls, where air moves.
-        Usual("usual-thermostat", "on an inner wall, one in a dwelling", Box(BoxPurpose.Thermostat, DeviceKind.Thermostat), Central) with { Place = UsualPlace.InnerWall, OneInADwelling = true },
-        Usual("usual-chime", "high on an inner wall, one in a dwelling", Box(BoxPurpose.DoorbellChime, DeviceKind.Chime).WithHeight(BoxHeight.ToCenter(Distance.FromInches(80), Datum.Subfloor)), Central) with
+        Usual("usual-thermostat", "on an inner wall, one in a dwelling", Bracket(BoxPurpose.Thermostat, DeviceKind.Thermostat), Central) with { Place = UsualPlace.InnerWall, OneInADwelling = true },
+        Usual("usual-chime", "high on an inner wall, one in a dwelling", Bracket(BoxPurpose.DoorbellChime, DeviceKind.Chime).WithHeight(BoxHeight.ToCenter(Distance.FromInches(80), Datum.Subfloor)), Central) with
         {
             Place = UsualPlace.InnerWall,
             OneInADwelling = true,
@@ -54,6 +54,9 @@ internal static class UsualBoxes
     ]);
 
     private static UsualBox Usual(string id, string summary, DeviceBox box, Items<RoomKind> rooms) => new(id, summary, Citation.CommonPractice, box, rooms);
+
+    /// <summary>What is fed by bell wire needs no box: a bracket holds it to the board.</summary>
+    private static DeviceBox Bracket(BoxPurpose purpose, DeviceKind device) => Box(purpose, device).WithKind(BoxKind.LowVoltageBracket);
 
     private static DeviceBox Box(BoxPurpose purpose, DeviceKind device) => new DeviceBox("usual", purpose).WithDevices(new[] { device });
 }

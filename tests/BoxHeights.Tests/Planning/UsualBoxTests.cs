@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using BoxHeights.Tests.Rules;
 using Xunit;
@@ -196,6 +197,27 @@ public sealed class UsualBoxTests
             && (row["room"].Length == 0 || Ranch.Dwelling.Rooms.Any(room => placed.Address.StartsWith(room.Id + "/", StringComparison.Ordinal) && room.Kind == new RoomKind(row["room"]))))];
         Assert.NotEmpty(boxes);
         Assert.All(boxes, placed => Assert.Equal(row["cables"], string.Join(" ", placed.Box.Cables)));
+    }
+
+    // Whatever a receptacle for 125 V is for, some cables enter it, so that its box is never of no size.
+    [Fact]
+    public void Cables_OfReceptacles_AreUsualForEveryPurpose()
+    {
+        BoxPurpose[] others = [BoxPurpose.Switch, BoxPurpose.BedSwitch, BoxPurpose.Range, BoxPurpose.Dryer, BoxPurpose.Alarm, BoxPurpose.Doorbell, BoxPurpose.DoorbellChime, BoxPurpose.Thermostat];
+        BoxPurpose[] lights = [BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.BedLight, BoxPurpose.StairLight];
+        BoxPurpose[] receptacles = [.. BoxPurpose.Known.Except(others).Except(lights)];
+        Assert.NotEmpty(receptacles);
+        Assert.Empty(receptacles.Where(purpose => !RuleSets.RoughInPractice.Rows.OfType<UsualWiring>().Any(row => row.Rooms.Count == 0 && row.Devices.Contains(DeviceKind.DuplexReceptacle) && row.Purposes.Contains(purpose))));
+    }
+
+    // What hangs from a box outdoors or over a basin has a round canopy: four inches across, and no device's yoke. Common practice, no source.
+    [Fact]
+    public void Light_OnAWall_IsOnARoundBox()
+    {
+        DeviceBox[] lights = [.. Ranch.Dwelling.PlacedBoxes().Where(placed => !placed.Address.EndsWith("/ceiling", StringComparison.Ordinal)).Select(placed => placed.Box).Where(box => box.Devices.Contains(DeviceKind.Luminaire))];
+        Assert.Contains(lights, box => box.Purpose == BoxPurpose.VanityLight);
+        Assert.Contains(lights, box => box.Purpose == BoxPurpose.Light);
+        Assert.All(lights, box => Assert.Equal(BoxKind.Octagon, box.Kind));
     }
 
     [Fact]
