@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 
 namespace BoxHeights;
@@ -60,6 +61,18 @@ internal static class Guard
 
         return value;
     }
+
+    /// <summary>A value of an enum whose values go from 0 to a last one.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The enum has no such value.</exception>
+    public static T Known<T>(T value, T last, string name)
+        where T : struct, Enum =>
+        Comparer<T>.Default.Compare(value, default) < 0 || Comparer<T>.Default.Compare(value, last) > 0
+            ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + ", which is no " + typeof(T).Name + ".")
+            : value;
+
+    /// <exception cref="ArgumentOutOfRangeException">The enum has no such value.</exception>
+    public static T? Known<T>(T? value, T last, string name)
+        where T : struct, Enum => value is { } given ? Known(given, last, name) : null;
 
     /// <summary>Counts of 1 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">One of them is less than 1.</exception>

@@ -24,13 +24,13 @@ public sealed partial record KindPart
     public Citation Citation { get; }
 
     /// <summary>What it is made of; null where that isn't known.</summary>
-    public BoxMaterial? Material { get; init; }
+    public BoxMaterial? Material { get; init => field = Guard.Known(value, BoxMaterial.Cast, nameof(Material)); }
 
     /// <summary>Whether its opening is round, its width being its diameter.</summary>
     public bool IsRound { get; init; }
 
     /// <summary>The only way in which it can be held; null where there are several.</summary>
-    public MountingMethod? Mounting { get; init; }
+    public MountingMethod? Mounting { get; init => field = Guard.Known(value, MountingMethod.Cabinet, nameof(Mounting)); }
 
     /// <summary>Whether it is made to be set into a wall, its body between the studs: not onto the wall, nor so shallow that it goes onto a stud.</summary>
     public bool IsSetIn { get; init; }

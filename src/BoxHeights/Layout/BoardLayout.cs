@@ -5,14 +5,14 @@ namespace BoxHeights;
 public sealed partial record BoardLayout
 {
     /// <summary>Whether the long edges run horizontally or vertically.</summary>
-    public BoardDirection Hung { get; init; }
+    public BoardDirection Hung { get; init => field = Guard.Known(value, BoardDirection.Vertical, nameof(Hung)); }
 
     /// <summary>The widths of the courses, in hanging order; each more than zero. None: how the board is hung isn't stated.</summary>
     /// <remarks>What courses that lie across leave, beyond the gap that is usual (1 in), is a strip of its own. Of upright sheets the last width is that of all that follow, to the wall's other end.</remarks>
     public Items<Distance> Widths { get; init => field = Guard.Positive(value, nameof(Widths)); }
 
     /// <summary>Where hanging starts.</summary>
-    public BoardOrigin From { get; init; }
+    public BoardOrigin From { get; init => field = Guard.Known(value, BoardOrigin.Right, nameof(From)); }
 
     /// <summary>The thickness of all its layers.</summary>
     public Distance? Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }

@@ -32,7 +32,7 @@ public sealed partial record Counter
     public Distance? Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }
 
     /// <summary>Whether its base stands on the subfloor or on the finished floor.</summary>
-    public Datum? BaseStandsOn { get; init; }
+    public Datum? BaseStandsOn { get; init => field = Guard.Known(value, Datum.ExistingPlate, nameof(BaseStandsOn)); }
 
     /// <summary>Sinks, ranges and whatever else interrupts its top.</summary>
     public Items<CounterInterruption> Interruptions { get; init; }

@@ -32,7 +32,7 @@ public sealed partial record DeviceBox
     public bool OnItsSide { get; init; }
 
     /// <summary>The surface that it sits on; the one that it is listed under unless stated.</summary>
-    public BoxSurface? Surface { get; init; }
+    public BoxSurface? Surface { get; init => field = Guard.Known(value, BoxSurface.Cabinet, nameof(Surface)); }
 
     /// <summary>How it is held.</summary>
     public Mounting? Mounting { get; init; }
@@ -62,13 +62,13 @@ public sealed partial record DeviceBox
     public bool Pinned { get; init; }
 
     /// <summary>From which sides a person can reach it.</summary>
-    public Approach? Approach { get; init; }
+    public Approach? Approach { get; init => field = Guard.Known(value, BoxHeights.Approach.Either, nameof(Approach)); }
 
     /// <summary>The cables that enter it.</summary>
     public Items<CableType> Cables { get; init; }
 
     /// <summary>How cables are held.</summary>
-    public CableClamps? Clamps { get; init; }
+    public CableClamps? Clamps { get; init => field = Guard.Known(value, CableClamps.Flap, nameof(Clamps)); }
 
     /// <summary>Conductors that enter it without being counted in a cable.</summary>
     public Items<LooseConductors> Conductors { get; init; }
@@ -92,7 +92,7 @@ public sealed partial record DeviceBox
     public string? Dedicated { get; init; }
 
     /// <summary>How much of its receptacle a switch controls.</summary>
-    public SwitchedPart? Switched { get; init; }
+    public SwitchedPart? Switched { get; init => field = Guard.Known(value, SwitchedPart.All, nameof(Switched)); }
 
     /// <summary>The ids of the boxes whose lights or switched receptacles its switches control; none where that isn't stated.</summary>
     public Items<string> Controls { get; init => field = Guard.Ids(value, nameof(Controls)); }
@@ -101,7 +101,7 @@ public sealed partial record DeviceBox
     public bool FanRated { get; init; }
 
     /// <summary>What lets it be near a box on the other face of a rated wall; null where it isn't stated.</summary>
-    public FireProtection? FireProtection { get; init; }
+    public FireProtection? FireProtection { get; init => field = Guard.Known(value, BoxHeights.FireProtection.Listed, nameof(FireProtection)); }
 
     /// <summary>The widest gap, on any side, between its edge and the board, plaster or tile that it is set into; null where it isn't stated.</summary>
     public Distance? BoardGap { get; init => field = Guard.NotNegative(value, nameof(BoardGap)); }
@@ -120,5 +120,5 @@ public sealed partial record DeviceBox
     public Items<BoxCompartment> Compartments { get; init; }
 
     /// <summary>How the luminaire on it is built; null where it isn't stated.</summary>
-    public LuminaireBuild? Luminaire { get; init; }
+    public LuminaireBuild? Luminaire { get; init => field = Guard.Known(value, LuminaireBuild.ForStorage, nameof(Luminaire)); }
 }

@@ -8,7 +8,7 @@ public sealed partial record Dwelling
     public string Name { get; init => field = Guard.Text(value, nameof(Name)); }
 
     /// <summary>How marks and remedies are rounded and printed; inches unless stated.</summary>
-    public LengthUnits Units { get; init; }
+    public LengthUnits Units { get; init => field = Guard.Known(value, LengthUnits.Millimeters, nameof(Units)); }
 
     /// <summary>What kind of building it is; it decides which documents a caller adds.</summary>
     public Occupancy? Occupancy { get; init; }

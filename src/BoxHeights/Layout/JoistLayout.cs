@@ -8,7 +8,7 @@ public sealed partial record JoistLayout
     public Distance Spacing { get; init => field = Guard.Positive(value, nameof(Spacing)); }
 
     /// <summary>Which way they run.</summary>
-    public JoistRun Runs { get; init; }
+    public JoistRun Runs { get; init => field = Guard.Known(value, JoistRun.Away, nameof(Runs)); }
 
     /// <summary>From the room's first wall to the middle of the first joist where they run along it, else from that wall's left end; not negative.</summary>
     /// <remarks>Where that isn't stated, no joist is known to be anywhere.</remarks>

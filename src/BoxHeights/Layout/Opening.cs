@@ -26,10 +26,10 @@ public sealed partial record Opening
     public Distance? Leaf { get; init => field = Guard.Positive(value, nameof(Leaf)); }
 
     /// <summary>The side that the hinges are on, seen from this room; of a double door, the side of the leaf that is used first.</summary>
-    public WallEnd? Hinge { get; init; }
+    public WallEnd? Hinge { get; init => field = Guard.Known(value, WallEnd.Right, nameof(Hinge)); }
 
     /// <summary>Whether the leaf swings into this room or away from it.</summary>
-    public DoorSwing? Swing { get; init; }
+    public DoorSwing? Swing { get; init => field = Guard.Known(value, DoorSwing.Away, nameof(Swing)); }
 
     /// <summary>The width of its casing.</summary>
     public Distance? Casing { get; init => field = Guard.NotNegative(value, nameof(Casing)); }
@@ -41,8 +41,8 @@ public sealed partial record Opening
     public Distance? Stool { get; init => field = Guard.NotNegative(value, nameof(Stool)); }
 
     /// <summary>The side that a pocket door slides into; of a barn or sliding door, the side that its panel stands on when it is open.</summary>
-    public WallEnd? PocketOn { get; init; }
+    public WallEnd? PocketOn { get; init => field = Guard.Known(value, WallEnd.Right, nameof(PocketOn)); }
 
     /// <summary>Whether this room is the inside or the outside of an entrance to the dwelling.</summary>
-    public EntranceSide? Entrance { get; init; }
+    public EntranceSide? Entrance { get; init => field = Guard.Known(value, EntranceSide.Outside, nameof(Entrance)); }
 }

@@ -41,7 +41,7 @@ public sealed partial record StairFlight
     public Distance? FirstNosing { get; init => field = Guard.NotNegative(value, nameof(FirstNosing)); }
 
     /// <summary>The end of that wall that it climbs toward, seen by someone who faces the wall; the right unless stated.</summary>
-    public WallEnd? Climbs { get; init; }
+    public WallEnd? Climbs { get; init => field = Guard.Known(value, WallEnd.Right, nameof(Climbs)); }
 
     /// <summary>The lights along it.</summary>
     public StairLights? Lights { get; init; }

@@ -11,7 +11,7 @@ public sealed partial record StudLayout
     public Distance? FirstFace { get; init => field = Guard.NotNegative(value, nameof(FirstFace)); }
 
     /// <summary>The end that the layout was pulled from.</summary>
-    public WallEnd From { get; init; }
+    public WallEnd From { get; init => field = Guard.Known(value, WallEnd.Right, nameof(From)); }
 
     /// <summary>The thickness of a stud; unless stated that of the lumber that is usual, 1-1/2 in.</summary>
     public Distance? Thickness { get; init => field = Guard.Positive(value, nameof(Thickness)); }
@@ -20,10 +20,10 @@ public sealed partial record StudLayout
     public Items<Distance> Faces { get; init; }
 
     /// <summary>Whether the layout is assumed, declared by the framer, or measured.</summary>
-    public StudKnowledge Known { get; init; }
+    public StudKnowledge Known { get; init => field = Guard.Known(value, StudKnowledge.Measured, nameof(Known)); }
 
     /// <summary>The side that the open, lipped side of metal studs faces, the other being the web: all of a wall face one way. Null for lumber, or where nobody has looked.</summary>
-    public StudSide? OpenSide { get; init; }
+    public StudSide? OpenSide { get; init => field = Guard.Known(value, StudSide.Right, nameof(OpenSide)); }
 
     /// <summary>The same with its thickness stated: that of the usual lumber where it states none.</summary>
     internal StudLayout In(UsualMeasures usual) => Thickness is null ? this with { Thickness = usual.Lumber } : this;

@@ -8,7 +8,7 @@ public sealed partial record MarkOptions
     public static MarkOptions Default { get; } = new();
 
     /// <summary>The edge that all marks are to; null for the edge that each box is described by (the center where that isn't stated).</summary>
-    public Edge? Edge { get; init; }
+    public Edge? Edge { get; init => field = Guard.Known(value, BoxHeights.Edge.Top, nameof(Edge)); }
 
     /// <summary>Whether a mark says "strong" or "shy" where the exact height is a little more or less.</summary>
     public bool StrongAndShy { get; init; }

@@ -70,13 +70,13 @@ public sealed partial record PictureOptions
     public static PictureOptions Default { get; } = new();
 
     /// <summary>How measures are printed; as the dwelling's are unless stated.</summary>
-    public LengthUnits? Units { get; init; }
+    public LengthUnits? Units { get; init => field = Guard.Known(value, LengthUnits.Millimeters, nameof(Units)); }
 
     /// <summary>What is shown.</summary>
-    public PictureLayers Layers { get; init; } = PictureLayers.All;
+    public PictureLayers Layers { get; init => field = Guard.Known(value, PictureLayers.All, nameof(Layers)); } = PictureLayers.All;
 
     /// <summary>How it is colored.</summary>
-    public PictureTheme Theme { get; init; }
+    public PictureTheme Theme { get; init => field = Guard.Known(value, PictureTheme.Dark, nameof(Theme)); }
 
     /// <summary>How wide it is, from 120 to 20,000.</summary>
     public int Width { get; init => field = Within(value, 120, 20_000, nameof(Width)); } = 960;

@@ -31,7 +31,7 @@ public sealed partial record StairLightOptions
     public int? Count { get; init => field = Guard.Count(value, nameof(Count)); }
 
     /// <summary>How reasons print lengths; inches unless stated.</summary>
-    public LengthUnits Units { get; init; }
+    public LengthUnits Units { get; init => field = Guard.Known(value, LengthUnits.Millimeters, nameof(Units)); }
 
     private static Ratio Phase(Ratio value, string name) => value >= Ratio.Zero && value <= new Ratio(1)
         ? value

@@ -202,6 +202,10 @@ internal sealed partial class Resolver
             if (flight.Wall is { } wall)
             {
                 Refers(addresses.Contains(wall), flight.Id, "wall", wall, "wall");
+                if (flight.FirstNosing is { } first && faces.Find(face => face.Address == wall) is { } beside && first > beside.Length)
+                {
+                    Fault(LayoutFaultKind.OutsideItsWall, flight.Id, $"its first nosing is at {Text(first):along} along \"{wall:wall}\", but the wall is {Text(beside.Length):length} long");
+                }
             }
         }
     }

@@ -31,6 +31,35 @@ public sealed partial class ConventionTests
         Assert.Empty(missing);
     }
 
+    // A number that a host casts is no hinge: it throws where it is given, and doesn't count as none of them later. An evaluator tells all that is wrong with its options at once.
+    [Fact]
+    public void Records_EachEnum_TakesItsValuesAndNoOther()
+    {
+        (Type Type, PropertyInfo Property, Type Enum)[] all = Described.SelectMany(type => type.GetProperties().Where(IsInit), (type, property) => (type, property, Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType))
+            .Where(one => one.Item3.IsEnum && one.type != typeof(EvaluatorOptions)).ToArray();
+        Assert.True(all.Length > 20);
+        List<string> taken = [];
+        foreach ((Type type, PropertyInfo property, Type one) in all)
+        {
+            object blank = System.Runtime.CompilerServices.RuntimeHelpers.GetUninitializedObject(type);
+            object With(object value) => type.GetMethod("With" + property.Name, [property.PropertyType])!.Invoke(blank, [value])!;
+            foreach (object value in Enum.GetValues(one))
+            {
+                Assert.Equal(value, property.GetValue(With(value)));
+            }
+
+            foreach (int wrong in new[] { -1, 1 << 20 })
+            {
+                if (Record.Exception(() => With(Enum.ToObject(one, wrong)))?.InnerException is not ArgumentOutOfRangeException thrown || thrown.ParamName != property.Name)
+                {
+                    taken.Add(type.Name + "." + property.Name + " = " + wrong);
+                }
+            }
+        }
+
+        Assert.Equal([], taken);
+    }
+
     [Fact]
     public void Records_EachList_IsGivenItemByItemToo()
     {

@@ -38,6 +38,7 @@ public sealed partial class ResolverTests
         ["gangs of each"] = gangs => House(wall => wall.Add(Box("part", "60").WithDeviceGangs(gangs.Split(' ').Select(int.Parse).ToArray()))),
         ["gangs"] = gangs => House(wall => wall.Add(Box("part", "72").WithGangs(int.Parse(gangs)))),
         ["edge unstated"] = high => House(wall => wall.Add(Box("part", "60").WithHeight(BoxHeight.EdgeUnstated(CaseFile.Inches(high), Datum.Subfloor)))),
+        ["first nosing"] = along => OnStorey(storey => storey).WithStoreys(new Storey("ground"), new Storey("upper")).WithFlights(new StairFlight("part", "ground", "upper", 14).WithWall("room/wall").WithFirstNosing(CaseFile.Inches(along))),
         ["flight"] = to => OnStorey(storey => storey).WithStoreys(new Storey("cellar"), new Storey("ground"), new Storey("upper")).WithFlights(new StairFlight("part", "ground", to, 14)),
     };
 
@@ -70,6 +71,7 @@ public sealed partial class ResolverTests
     [InlineData("gangs", "80", "81", "a box of 81 gangs, at least 145 in wide")]
     [InlineData("edge unstated", "0", "-1/16", "it doesn't lie between the subfloor and the ceiling framing")]
     [InlineData("edge unstated", "97-1/8", "97-3/16", "it doesn't lie between the subfloor and the ceiling framing")]
+    [InlineData("first nosing", "144", "144-1/16", "its first nosing is at 144-1/16 in along")]
     [InlineData("flight", "ground", "cellar", "storeys are listed lowest first")]
     public void Contradiction_OneStepBeyondWhatCanBe_IsNamed(string what, string most, string beyond, string words)
     {

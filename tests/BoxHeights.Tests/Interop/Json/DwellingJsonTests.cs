@@ -142,7 +142,6 @@ public class DwellingJsonTests
         Assert.Equal("$.rooms[0].overhead[1].purpose can't be written: it is a purpose of a box that no text stands for.", Refusal(box.WithPurpose(default)));
         Assert.Equal("$.rooms[0].overhead[1].cables[0] can't be written: it is a cable that no text stands for.", Refusal(box.WithCables(new[] { default(CableType) })));
         Assert.Equal("$.rooms[0].overhead[1].size can't be written: nothing of it is stated.", Refusal(box.WithSize(default(BoxSize))));
-        Assert.Equal("$.rooms[0].overhead[1].surface can't be written: there is no such value.", Refusal(box.WithSurface((BoxSurface)77)));
         Assert.Equal("$.rooms[0].overhead[1].rating can't be written: it holds half of a surrogate pair.", Refusal(box.WithRating("\ud83c")));
         Assert.Equal("$.rooms[0].overhead[1].rating can't be written: a text here has at most 10000 characters.", Refusal(box.WithRating(new string('x', 10_001))));
         Assert.Equal("$.rooms[0].overhead[1].cables can't be written: a list here has at most 100000 items.", Refusal(box.WithCables(new CableType[100_001])));
