@@ -295,7 +295,7 @@ public sealed partial record ReportedRemedy
         MoveBoxes move => new(RemedyKind.Move, move.Text) { Boxes = move.Ids, Height = move.Height, Along = move.Along, Mounting = move.Mounting },
         AddBox add => new(RemedyKind.Add, add.Text) { Added = add.Placed },
         MoveInPlan move => new(RemedyKind.Plan, move.Text) { Boxes = new[] { move.Id }, Plan = move.Plan },
-        ResizeBox resize => new(RemedyKind.Resize, resize.Text) { Boxes = resize.Ids, Volume = resize.Volume, Size = resize.Size, BoxKind = resize.Kind },
+        ResizeBox resize => new(RemedyKind.Resize, resize.Text) { Boxes = resize.Ids, Volume = resize.Volume, Size = resize.Size, BoxKind = resize.Kind, Mounting = resize.Mounting },
         SetProjection outward => new(RemedyKind.Projection, outward.Text) { Boxes = outward.Ids, Projection = outward.Projection },
         AddBlocking block => new(RemedyKind.Blocking, block.Text) { Boxes = new[] { block.Id }, Along = block.Along },
         ChangeMounting held => new(RemedyKind.Mounting, held.Text) { Boxes = new[] { held.Id }, Along = held.Along, Mounting = held.Mounting },

@@ -26,6 +26,22 @@ public sealed class HeldRemedyTests
         Assert.Empty(new LayoutEvaluator(box.Rules).Evaluate(moved).Findings);
     }
 
+    // Furring 1-1/2 in deep: no nail-on box goes in. Placed by its center on the right side of stud 3, 48 + 3/4 + 1-1/8; a square box of 4 in on that stud has its center at 50-3/4 in.
+    [Fact]
+    public void Resize_OfABoxPlacedByItsCenter_KeepsItsStud()
+    {
+        RuleSet rules = new([RuleSets.RoughInPractice.Row("framing-fit"), RuleSets.RoughInPractice.Row("cavity-depth")]);
+        OneBox box = new OneBox { Rules = rules, Wall = wall => wall.WithStuds(Sixteen).WithCavity(CaseFile.Inches("1-1/2")).WithBoards(new BoardLayout().WithThickness(CaseFile.Inches("1/2"))) }
+            .At(BoxHeight.Parse("16 in to top above subfloor"));
+        box = box with { Box = box.Box.WithAt(CaseFile.Inches("49-7/8")) };
+        ResizeBox resize = Assert.IsType<ResizeBox>(Assert.Single(Assert.Single(box.Evaluate().Findings).Remedies));
+        Assert.EndsWith("with a ring for the-box, on the right side of stud 3", resize.Text, StringComparison.Ordinal);
+        Assert.Equal((3, StudSide.Right), (resize.Mounting!.Stud, resize.Mounting.Side));
+        Evaluation mended = new LayoutEvaluator(rules).Evaluate(resize.ApplyTo(box.Build()));
+        Assert.Empty(mended.Findings);
+        Assert.Equal(CaseFile.Inches("50-3/4"), Assert.Single(mended.Wall(OneBox.WallAddress).Boxes).Along);
+    }
+
     [Fact]
     public void Move_AmongAssumedStudsOrOfABoxThatIsHeldOtherwise_NamesNone()
     {

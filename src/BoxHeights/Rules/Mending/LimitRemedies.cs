@@ -61,18 +61,22 @@ internal sealed class LimitRemedies(LayoutState state, Trials trials, Func<Cause
         {
             if (mended.SetFor is { } projection && mended.SetFor != box.SetFor)
             {
-                ways.Add(new(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null, null));
+                ways.Add(new(projection, projection - (box.SetFor ?? Distance.Zero), HowToBringOut(box), null, null, null, null));
             }
             else if (mended.Volume is { } volume)
             {
                 // One that is smaller, or of the size of its kind, isn't the same box with more room.
                 bool isAnother = mended.Kind != box.Source.Kind || volume < box.Volume || (mended.Size is null && box.Source.Size is not null);
-                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size, isAnother ? mended.Kind : null));
+                ways.Add(new(null, default, default, volume, mended.Size == box.Source.Size ? null : mended.Size, isAnother ? mended.Kind : null, mended.Kind is null || mended.Kind == box.Source.Kind ? null : StudOf(finding.Box)));
             }
         }
 
         return new(ways);
     }
+
+    /// <summary>The stud that a box is nailed to which was placed by its center: one of another width is nailed to it, too. Null where it says so itself, or none holds it.</summary>
+    private Mounting? StudOf(int box) =>
+        state.Boxes[box] is { Source: { At: { } at, Mounting: null or { How: MountingMethod.Stud, Stud: null } } source, Surface: var surface } && state.HeldAt(new(surface.Address, source), at) is { Stud: not null } held ? held : null;
 
     private Remedy RemedyOf(Way way, List<int> boxes)
     {
@@ -93,7 +97,7 @@ internal sealed class LimitRemedies(LayoutState state, Trials trials, Func<Cause
         }
 
         PrintedQuantity volume = Printed.Of(way.Volume!.Value, state.Options.Units, Rounding.Up);
-        return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Kind is { } kind ? Another(Wording.Term(kind.Name), volume, BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog), ids)
+        return new ResizeBox(ids, way.Volume!.Value, way.Size, way.Kind, way.Held, way.Kind is { } kind ? RemedyFinder.OnStud(Another(Wording.Term(kind.Name), volume, BoxDepths.Of(kind, 1, way.Volume, state.Options.Catalog), ids), way.Held)
             : way.Size is { Depth: { } depth } ? $"take a box marked at least {volume} and {Print(depth):depth} deep for {ids}"
             : (Wording)$"take a box marked at least {volume} for {ids}");
     }
@@ -119,5 +123,5 @@ internal sealed class LimitRemedies(LayoutState state, Trials trials, Func<Cause
         Extension,
     }
 
-    private sealed record Way(Distance? Projection, Distance Further, BringOut How, Volume? Volume, BoxSize? Size, BoxKind? Kind);
+    private sealed record Way(Distance? Projection, Distance Further, BringOut How, Volume? Volume, BoxSize? Size, BoxKind? Kind, Mounting? Held);
 }

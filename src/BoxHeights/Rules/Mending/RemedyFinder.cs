@@ -260,7 +260,7 @@ internal sealed partial class RemedyFinder
     }
 
     /// <summary>The same with the stud and side that it is nailed to, where those are known.</summary>
-    private static Wording OnStud(Wording move, Mounting? held) =>
+    public static Wording OnStud(Wording move, Mounting? held) =>
         held is not { Stud: { } stud, Side: { } side } ? move
         : side == StudSide.Left ? $"{move}, on the left side of stud {stud}" : (Wording)$"{move}, on the right side of stud {stud}";
 }

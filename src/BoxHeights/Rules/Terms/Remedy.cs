@@ -156,12 +156,22 @@ public sealed partial class ResizeBox : Remedy
     /// <summary>The kind of box to take instead, in the size that such boxes have; null where that stays.</summary>
     public BoxKind? Kind { get; }
 
+    /// <summary>The stud and the side that they are on and stay on, where they were placed by a center that one of another kind has elsewhere; null where they stay as they are placed.</summary>
+    public Mounting? Mounting { get; }
+
     internal override Items<string> ChangedIds => Ids;
 
     /// <inheritdoc/>
     public override Dwelling ApplyTo(Dwelling dwelling) => Change(dwelling);
 
-    internal override DeviceBox Changed(DeviceBox box) => box with { Volume = Volume, Size = Kind is null ? Size ?? box.Size : null, Kind = Kind ?? box.Kind };
+    internal override DeviceBox Changed(DeviceBox box) => box with
+    {
+        Volume = Volume,
+        Size = Kind is null ? Size ?? box.Size : null,
+        Kind = Kind ?? box.Kind,
+        Mounting = Mounting ?? box.Mounting,
+        At = Mounting is null ? box.At : null,
+    };
 }
 
 /// <summary>Sets boxes further out from the framing, or brings them out with a ring.</summary>
