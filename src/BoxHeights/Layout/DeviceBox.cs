@@ -52,7 +52,7 @@ public sealed partial record DeviceBox
     /// <summary>The height found on a walk, once it is set.</summary>
     public MeasuredHeight? Measured { get; init; }
 
-    /// <summary>Whether it was there before this work.</summary>
+    /// <summary>Whether it was there before this work: habit asks nothing of it, and new boxes of its purpose in its room may be level with it.</summary>
     public bool Existing { get; init; }
 
     /// <summary>Whether it stays out of this work, so that nothing is asked of it; as its room or outside face says unless stated. New boxes are still held against it.</summary>

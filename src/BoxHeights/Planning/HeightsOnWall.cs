@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using BoxHeights.Rules;
 
@@ -164,12 +165,22 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>
-    /// The height to aim at: what most boxes of the purpose have in the storey, so that all are level, unless no place on the wall allows that; else what practice prefers; else
-    /// the box's own; null where there is none.
+    /// The height to aim at: what those boxes of the purpose have that were there before in the room, else most of the new ones in the storey, else those that were there before in it, so
+    /// that what one sees together is level, unless no place on the wall allows that; else what practice prefers; else the box's own; null where there is none.
     /// </summary>
-    public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box) =>
-        Shared(draft, address, box) is { } shared && IsAllowed(draft, address, box, shared) ? shared
-        : (Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null;
+    public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box)
+    {
+        ResolvedSpace? space = draft.State.SurfaceAt(address)?.Space;
+        foreach (Predicate<ResolvedBox> which in new Predicate<ResolvedBox>[] { one => one.IsExisting && one.Surface.Space == space, one => !one.IsExisting, one => one.IsExisting })
+        {
+            if (Shared(draft, address, box, which) is { } shared && IsAllowed(draft, address, box, shared))
+            {
+                return shared;
+            }
+        }
+
+        return (Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null;
+    }
 
     /// <summary>Whether a height is allowed somewhere on a wall.</summary>
     private static bool IsAllowed(RoughInDraft draft, string address, DeviceBox box, BoxHeight height) =>
@@ -178,14 +189,16 @@ internal sealed class HeightsOnWall
     /// <summary>The height as a tape of the dwelling's units shows it: 48 in is 1219.2 mm, and set at 1219.</summary>
     private static BoxHeight Markable(BoxHeight height, SettledOptions options) => height.WithValue(height.Value.RoundNearest(options.HeightStep));
 
-    /// <summary>The height that most boxes of the purpose have in the storey; the lowest of several that as many have.</summary>
-    private static BoxHeight? Shared(RoughInDraft draft, string address, DeviceBox box)
+    /// <summary>The height that most of some boxes of the purpose have in the storey, on the marks of a tape where they were there before; the lowest of several that as many have.</summary>
+    private static BoxHeight? Shared(RoughInDraft draft, string address, DeviceBox box, Predicate<ResolvedBox> which)
     {
         Dictionary<BoxHeight, int> counts = [];
         foreach (int there in draft.Alike(draft.StoreyOf(address), box.Purpose))
         {
-            if (draft.State.Boxes[there] is { IsExisting: false, Source.Height: { Edge: not null } height })
+            ResolvedBox one = draft.State.Boxes[there];
+            if (which(one) && (one.IsExisting ? one.Source.Measured?.Height ?? one.Source.Height : one.Source.Height) is { Edge: not null } found)
             {
+                BoxHeight height = one.IsExisting ? Markable(found, draft.State.Options) : found;
                 counts[height] = counts.TryGetValue(height, out int count) ? count + 1 : 1;
             }
         }

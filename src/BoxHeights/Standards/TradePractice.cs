@@ -83,6 +83,9 @@ internal static class TradePractice
     // After the table: static members are made in the order in which they stand.
     public static RuleSet Rows { get; } = new(AllRows());
 
+    /// <summary>How far off each other boxes are still on one level.</summary>
+    private static Distance LevelWithin => Distance.FromInches(0, 1, 4);
+
     private static IEnumerable<Rule> AllRows()
     {
         Distance quarter = Distance.FromInches(0, 1, 4);
@@ -93,13 +96,13 @@ internal static class TradePractice
             Scope = RuleScope.Walls,
         };
         yield return new SpecifiedHeight("specified-height", "set where the drawing asks for it", Severity.Advice, Citation.CommonPractice, quarter);
-        yield return new UniformLevel("uniform-level", "level with the other boxes of its purpose in the storey", Severity.Advice, Citation.CommonPractice, quarter)
+        yield return new UniformLevel("uniform-level", "level with the other boxes of its purpose in the storey", Severity.Advice, Citation.CommonPractice, LevelWithin)
         {
             Scope = RuleScope.Walls with { Purposes = new[] { BoxPurpose.General, BoxPurpose.Switch, BoxPurpose.Counter }, ExceptExisting = true },
         };
 
         // Baths differ by their vanities, garages and faces by their floors and grade: each is level in itself.
-        yield return new UniformLevel("room-level", "level with the other boxes of its purpose in the room or on the face", Severity.Note, Citation.CommonPractice, quarter)
+        yield return new UniformLevel("room-level", "level with the other boxes of its purpose in the room or on the face", Severity.Note, Citation.CommonPractice, LevelWithin)
         {
             InOneRoom = true,
             YieldsWhenForced = true,
@@ -223,6 +226,7 @@ internal static class TradePractice
             HighLine = Line(high.Edge!.Value),
             High = habit.NoHigher?.Value,
             Preferred = habit.Height,
+            OrLevelWithOld = LevelWithin,
             YieldsWhenForced = true,
             Scope = HabitScope(habit.Purpose),
         };

@@ -64,6 +64,11 @@ internal sealed partial class Whereabouts
                 allowed = AnyOf(allowed, SlabJudge.At(sites[edge].SlabsOf(placement.Rule), along.Ticks));
             }
 
+            if (placement.Rule.OrLevelWithOld is { } off && sites.Length == 1)
+            {
+                allowed |= state.LevelWithOld(sites[0].Site, index, off);
+            }
+
             rules.Add(new(placement.Rule, allowed, placement.Rule.YieldsWhenForced
                 ? !allowed.Possible.IsAll && !LayoutState.LeavesRoomFor(placement, sites[0], along.Ticks)
                 : !allowed.Sure.IsAll && state.IsLetOff(box, index, along, placement.Rule)));

@@ -45,8 +45,8 @@ public sealed class MendingTests
 
     private static string[] Keys(Evaluation evaluation) => [.. evaluation.Findings.Select(finding => finding.Key).Order(StringComparer.Ordinal)];
 
-    // Three old boxes and a new one at 13 in over a floor that isn't chosen, one at 16 in over the subfloor: 84 in beside the door are out of reach. Once the new ones are
-    // on one level, what is added goes there too, and not to the old ones' height, of which nobody knows whether it is level with them.
+    // Three old boxes and a new one at 13 in over a floor that isn't chosen, one at 16 in over the subfloor: 84 in beside the door are out of reach. What is added is level with the old
+    // ones, whatever the floor will be, as the new one at their height is; the other new one is where such are usually set.
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -65,7 +65,7 @@ public sealed class MendingTests
         MendedDwelling after = before.Mend();
         Assert.DoesNotContain(after.Evaluation.Findings, finding => finding.IsViolation);
         Assert.Equal(2, after.Boxes.Count(box => box.Before is null));
-        Assert.All(after.Boxes, box => Assert.Equal("16 in to top above subfloor", box.After.Box.Height!.Value.ToString()));
+        Assert.All(after.Boxes, box => Assert.Equal("13 in to center above finished floor", box.After.Box.Height!.Value.ToString()));
     }
 
     [Fact]

@@ -54,7 +54,7 @@ public sealed class RowLimitTests
         Assert.Empty(missing);
     }
 
-    /// <summary>A box that is far too high is brought to the height that the trade aims at.</summary>
+    /// <summary>A box that is far too high is brought to the height that the trade aims at, unless it is level with one that was there before.</summary>
     [Fact]
     public void Remedy_OfAHabit_AimsAtTheUsualHeight() => Assert.All(CaseFile.Table("practice-heights.csv"), TryHeight);
 
@@ -65,6 +65,16 @@ public sealed class RowLimitTests
         OneBox box = new() { Rules = OneBox.Only(RuleSets.RoughInPractice, rule), Room = room => room.WithFloor(OneBox.Floor(In("3/4"))) };
         box = (box with { Box = box.Box.WithPurpose(new BoxPurpose(row["purpose"])) }).At(BoxHeight.To(aim.Edge!.Value, aim.Value + In("40"), aim.Datum));
         Assert.Equal(aim, Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(box.Evaluate().Causes).Remedies)).Height);
+
+        DeviceBox old = box.Box.WithId("old").WithAt(In("20")).WithExisting(true);
+        bool IsFound(Distance off) => !(box with { Wall = wall => wall.WithBoxes(new[] { old }) }).At(BoxHeight.To(aim.Edge!.Value, aim.Value + In("40") + off, aim.Datum)).Evaluate().IsClean;
+        Distance limit = In(row["off old"]);
+        foreach (int sign in new[] { 1, -1 })
+        {
+            Assert.False(IsFound(sign * (limit - Tick)), rule + ": nearly level with an old one");
+            Assert.False(IsFound(sign * limit), rule + ": at the limit");
+            Assert.True(IsFound(sign * (limit + Tick)), rule + ": off an old one's level");
+        }
     }
 
     [Fact]

@@ -44,6 +44,7 @@ internal sealed class CompiledRules
         RoomForBoxes = HabitOf<RoomForBoxes>() ?? RoomForBoxes.None;
         Placement = placement.ToArray();
         HasRelief = placement.Exists(rule => rule.MayLetOff);
+        LooksAtOld = placement.Exists(rule => rule.OrLevelWithOld is not null) || provision.Exists(rule => rule.LooksAtOld);
         Limit = limit.ToArray();
         Provision = provision.ToArray();
         Space = space.ToArray();
@@ -110,6 +111,9 @@ internal sealed class CompiledRules
 
     /// <summary>Whether a rule may let one box off because others nearby meet it.</summary>
     public bool HasRelief { get; }
+
+    /// <summary>Whether a rule may let one box off because it is level with another that was there before.</summary>
+    public bool LooksAtOld { get; }
 
     public LimitRule[] Limit { get; }
 

@@ -126,7 +126,7 @@ internal sealed partial class LayoutState
                 CollectOwn(companion, before);
             }
 
-            foreach (int group in Groups.Of(box))
+            foreach (int group in GroupsAround(box))
             {
                 Gather(groupFindings[group], before);
             }
@@ -173,7 +173,7 @@ internal sealed partial class LayoutState
         // What is listed is listed before there is one more.
         int added = Boxes.Count;
         _ = BoxesOn(box.Surface);
-        if (Rules.HasRelief)
+        if (HasRelief)
         {
             Companions().ListOf(box.Surface.Space).Add(added);
         }
@@ -234,6 +234,7 @@ internal sealed partial class LayoutState
     private void Enter(ResolvedBox box)
     {
         Boxes.Add(box);
+        hasOld = hasOld == true || box.IsExisting ? true : hasOld;
         MakeRoom(Boxes.Count);
         now[Boxes.Count - 1].Sites = default;
     }

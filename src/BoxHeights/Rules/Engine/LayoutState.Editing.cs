@@ -85,7 +85,7 @@ internal sealed partial class LayoutState
         CollectBeside(box, before);
         _ = BoxesOn(resolved.Surface);
         TakeOff(box);
-        int[] groups = Groups.Of(box);
+        int[] groups = GroupsAround(box);
         Groups.Part(box);
         Spaces.Part(box);
         Boxes[box] = new(resolved.Source, resolved.Surface, true);
@@ -103,14 +103,15 @@ internal sealed partial class LayoutState
     public bool TryDescribe(int box, DeviceBox source, List<Finding> before, List<Finding> after)
     {
         ResolvedBox was = Boxes[box];
-        if (!MayPart(box) || source.Controls != was.Source.Controls || Sound(source, was.Surface) is not { } resolved)
+        if (!MayPart(box) || source.Controls != was.Source.Controls || Sound(source, was.Surface) is not { } resolved
+            || was.IsExisting != resolved.IsExisting || (was.IsExisting && was.Source.Purpose != source.Purpose))
         {
             return false;
         }
 
         LookAtListsWith(box);
         SortedSet<int> spaces = [.. readers];
-        HashSet<int> groups = [.. Groups.Of(box)];
+        HashSet<int> groups = [.. GroupsAround(box)];
         CollectOwn(box, before);
         CollectNotJudged(box, before);
         bool stays = TryReplace(box, resolved);
@@ -125,7 +126,7 @@ internal sealed partial class LayoutState
         spaces.UnionWith(readers);
         readers.Clear();
         readers.AddRange(spaces);
-        groups.UnionWith(Groups.Of(box));
+        groups.UnionWith(GroupsAround(box));
         int[] beside = [.. groups];
         Array.Sort(beside);
         if (stays)
@@ -199,7 +200,7 @@ internal sealed partial class LayoutState
         readers.AddRange(all);
     }
 
-    private void JudgeBeside(int box) => JudgeBeside(box, Groups.Of(box));
+    private void JudgeBeside(int box) => JudgeBeside(box, GroupsAround(box));
 
     private void JudgeBeside(int box, int[] groups)
     {
@@ -222,7 +223,7 @@ internal sealed partial class LayoutState
         }
     }
 
-    private void CollectBeside(int box, List<Finding> findings) => CollectBeside(box, Groups.Of(box), findings);
+    private void CollectBeside(int box, List<Finding> findings) => CollectBeside(box, GroupsAround(box), findings);
 
     private void CollectBeside(int box, int[] groups, List<Finding> findings)
     {

@@ -54,7 +54,7 @@ internal sealed partial class LayoutState
             }
         }
 
-        foreach (int group in Groups.Of(box))
+        foreach (int group in GroupsAround(box))
         {
             Gather(groupFindings[group], findings);
         }
@@ -73,7 +73,7 @@ internal sealed partial class LayoutState
             any |= CountOf(now[companion].PlacementFindings) > 0;
         }
 
-        foreach (int group in Groups.Of(box))
+        foreach (int group in GroupsAround(box))
         {
             any |= CountOf(groupFindings[group]) > 0;
         }

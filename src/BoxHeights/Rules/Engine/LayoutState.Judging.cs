@@ -23,7 +23,7 @@ internal sealed partial class LayoutState
     /// <returns>How many findings there are.</returns>
     public int JudgeEntered(bool isTrial = false)
     {
-        for (int i = 0; Rules.HasRelief && i < Boxes.Count; i++)
+        for (int i = 0; HasRelief && i < Boxes.Count; i++)
         {
             if (now[i].MayMiss)
             {
@@ -66,7 +66,7 @@ internal sealed partial class LayoutState
             JudgePlacement(companion);
         }
 
-        foreach (int group in Groups.Of(box))
+        foreach (int group in GroupsAround(box))
         {
             JudgeGroup(group);
         }

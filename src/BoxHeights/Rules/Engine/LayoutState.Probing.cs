@@ -16,7 +16,7 @@ internal sealed partial class LayoutState
 
         // It is none of the boxes of its surface, and no companion of the others, but asks for its own.
         _ = BoxesOn(surface);
-        if (Rules.HasRelief)
+        if (HasRelief)
         {
             _ = Companions().ListOf(surface.Space);
         }

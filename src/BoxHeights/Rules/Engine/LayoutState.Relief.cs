@@ -2,18 +2,64 @@ using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
-/// <content>Rules that let a box off because others nearby meet them: the one case in which a placement depends on other boxes.</content>
+/// <content>Rules that let a box off because others nearby meet them, or were there before at its height: the one case in which a placement depends on other boxes.</content>
 internal sealed partial class LayoutState
 {
     private Dictionary<ResolvedSpace, List<int>>? companions;
+    private bool? hasOld;
 
-    /// <summary>The boxes of a box's room, itself among them, where a rule may let one off for the others' sake; none elsewhere.</summary>
-    private List<int> CompanionsOf(int box)
+    /// <summary>Whether others nearby may let some box off.</summary>
+    private bool HasRelief => Rules.HasRelief || LooksAtOld;
+
+    /// <summary>Whether there are boxes that were there before, and a rule lets new ones off that are level with them.</summary>
+    private bool LooksAtOld => Rules.LooksAtOld && (hasOld ??= Boxes.Exists(box => box.IsExisting));
+
+    /// <summary>The boxes of a box's room, itself among them, where a rule may let one off for its sake; none elsewhere.</summary>
+    private List<int> CompanionsOf(int box) => Rules.HasRelief || IsOld(box) ? CompanionsIn(Boxes[box].Surface.Space) : None;
+
+    /// <summary>The groups that a box is in; of one that was there before also those of the boxes that may be let off for its sake.</summary>
+    private int[] GroupsAround(int box)
     {
-        return CompanionsIn(Boxes[box].Surface.Space);
+        int[] own = Groups.Of(box);
+        if (!IsOld(box))
+        {
+            return own;
+        }
+
+        SortedSet<int> all = [.. own];
+        foreach (int companion in CompanionsIn(Boxes[box].Surface.Space))
+        {
+            all.UnionWith(Boxes[companion].Source.Purpose == Boxes[box].Source.Purpose ? Groups.Of(companion) : []);
+        }
+
+        return [.. all];
     }
 
-    private List<int> CompanionsIn(ResolvedSpace space) => Rules.HasRelief && Companions().TryGetValue(space, out List<int>? some) ? some : None;
+    /// <summary>Whether a box was there before, and others may be let off that are level with it.</summary>
+    private bool IsOld(int box) => Boxes[box].IsExisting && LooksAtOld;
+
+    /// <inheritdoc/>
+    public override AllowedHeights LevelWithOld(PlacementSite site, int index, Distance within)
+    {
+        AllowedHeights level = AllowedHeights.Nothing;
+        foreach (int old in LooksAtOld && site.Box.Surface == BoxSurface.Wall ? CompanionsIn(site.Surface.Space) : None)
+        {
+            if (old != index && Boxes[old] is { IsExisting: true, IsOnWall: true } there && there.Source.Purpose == site.Box.Purpose && TryAbove(site, old, out DistanceRange above))
+            {
+                DistanceSet sure = above.Width <= within + within ? DistanceSet.Between(-within - above.From, within - above.To) : DistanceSet.Empty;
+                level |= new AllowedHeights(sure, DistanceSet.Between(-within - above.To, within - above.From), above.IsExact ? MissingFacts.None : NeedsOfCenter(old) | MissingFacts.FloorFinish);
+            }
+        }
+
+        return level;
+    }
+
+    /// <summary>Whether a box that misses a rule is let off for being level with one that was there before: a habit where it may be, any other rule where it surely is.</summary>
+    private bool IsLevelWithOld(int box, PlacementRule rule) => rule.OrLevelWithOld is { } within && now[box].Sites.Length == 1
+        && LevelWithOld(now[box].Sites[0].Site, box, within) is var level
+        && (rule.YieldsWhenForced ? level.Possible.Overlaps(PlaceOf(box).Heights) : level.Sure.ContainsRange(PlaceOf(box).Heights));
+
+    private List<int> CompanionsIn(ResolvedSpace space) => HasRelief && Companions().TryGetValue(space, out List<int>? some) ? some : None;
 
     private Dictionary<ResolvedSpace, List<int>> Companions()
     {

@@ -47,7 +47,7 @@ internal sealed partial class LayoutState
         foreach (int box in boxes)
         {
             beside.UnionWith(CompanionsOf(box));
-            groups.UnionWith(Groups.Of(box));
+            groups.UnionWith(GroupsAround(box));
         }
 
         beside.ExceptWith(boxes);

@@ -66,7 +66,7 @@ internal sealed partial class LayoutState
     private void TakeOff(int last)
     {
         boxesOn![Boxes[last].Surface.Index]!.Remove(last);
-        if (Rules.HasRelief)
+        if (HasRelief)
         {
             Companions()[Boxes[last].Surface.Space].Remove(last);
         }

@@ -215,7 +215,7 @@ internal sealed partial class LayoutState : BoxesNow
         return judged;
     }
 
-    /// <summary>Whether a rule stays silent about a box: others nearby let the box off, or where it is isn't said and the rule asks for that, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
+    /// <summary>Whether a rule stays silent about a box: others nearby let the box off, it is level with one that was there before, or where it is isn't said and the rule asks for that, or it is a habit that can't be decided, or firm rules leave no height that it allows.</summary>
     public bool Yields(int box, int placement, Verdict verdict)
     {
         StatedSite site = now[box].Sites[0];
@@ -226,6 +226,11 @@ internal sealed partial class LayoutState : BoxesNow
         }
 
         if (stated.Rule.AsksForAPlace && now[box].At == NotKnown)
+        {
+            return true;
+        }
+
+        if (IsLevelWithOld(box, stated.Rule))
         {
             return true;
         }

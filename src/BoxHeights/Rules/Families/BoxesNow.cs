@@ -58,6 +58,38 @@ internal abstract class BoxesNow
     /// <summary>The same, taken for exact, as it was measured.</summary>
     public abstract bool TryNominalCenter(int box, out Distance above);
 
+    /// <summary>The readings of a box's stick at which it is level, center with center, with one for its purpose that was there before on a wall of its room or outside face; none where there is none.</summary>
+    /// <param name="site">The box.</param>
+    /// <param name="index">Its place among the boxes; −1 where it is none of them.</param>
+    /// <param name="within">How far off it may be, up or down, itself allowed.</param>
+    public abstract AllowedHeights LevelWithOld(PlacementSite site, int index, Distance within);
+
+    /// <summary>How far the center of a box that isn't where it is described would lie above that of another, more than what its stick reads: exact where both are set from one surface, whatever that will be.</summary>
+    public bool TryAbove(PlacementSite site, int other, out DistanceRange above)
+    {
+        above = default;
+        if (!HasHeight(other) || EdgesOf(other) == 0)
+        {
+            return false;
+        }
+
+        PlacementSite there = SiteAt(other, 0);
+        if (site.Box.Datum == there.Box.Datum && site.Surface.Space == there.Surface.Space && !IsMeasured(other) && EdgesOf(other) == 1 && !ResolvedSurface.IsOfAThing(site.Box.Datum))
+        {
+            above = PlacementSite.CenterAboveEdge(site.Box) - PlacementSite.CenterAboveEdge(there.Box) - PlaceOf(other).Heights.From;
+            return true;
+        }
+
+        if (!TryCenter(other, out DistanceRange center) || !site.TryCenterAboveHeight(out DistanceRange own))
+        {
+            return false;
+        }
+
+        bool alike = site.Box.Datum == there.Box.Datum && site.Surface.Space == there.Surface.Space && own.Width == center.Width && !IsMeasured(other);
+        above = alike ? own.From - center.From : own - center;
+        return true;
+    }
+
     /// <summary>The heights above the storey's subfloor at which firm placement rules may let a box have its center, where it is along its wall.</summary>
     public abstract DistanceSet PossibleCentersOf(int box);
 

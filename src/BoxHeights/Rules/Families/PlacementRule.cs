@@ -45,6 +45,9 @@ public abstract record PlacementRule : Rule
     /// <summary>How many boxes of a room that miss the rule are let off; where more miss it, none is. Zero, unless a row says otherwise.</summary>
     public int LetsOffInARoom { get; init; }
 
+    /// <summary>How far off the level of a box for its purpose that was there before, on a wall of its room or outside face, a box that misses the rule is let off, itself allowed; null where none is.</summary>
+    public Distance? OrLevelWithOld { get; init; }
+
     /// <summary>Whether any box may be let off for the sake of others.</summary>
     internal bool MayLetOff => Relief != Relief.None || LetsOffInARoom > 0;
 

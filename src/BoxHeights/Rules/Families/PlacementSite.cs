@@ -131,7 +131,7 @@ public sealed class PlacementSite
     }
 
     /// <summary>From the edge that a box is set by up to its center, by its nominal size: boxes of a kind are of one size, whichever that is.</summary>
-    private static Distance CenterAboveEdge(BoxTraits box) => box.Edge switch
+    internal static Distance CenterAboveEdge(BoxTraits box) => box.Edge switch
     {
         Edge.Bottom => box.Size.HalfHeight,
         Edge.Top => -box.Size.HalfHeight,

@@ -160,18 +160,7 @@ public sealed class ProvisionGroup
     }
 
     /// <summary>How far the center of a box that isn't where it is described would lie above that of one of the group, more than what its stick reads.</summary>
-    internal bool TryAbove(PlacementSite site, int other, out DistanceRange above)
-    {
-        above = default;
-        if (!TryCenter(other, out DistanceRange center) || !site.TryCenterAboveHeight(out DistanceRange own))
-        {
-            return false;
-        }
-
-        bool alike = site.Box.Datum == BoxOf(other).Datum && site.Surface.Space == SurfaceOf(other).Space && own.Width == center.Width && !state.IsMeasured(members[other]);
-        above = alike ? own.From - center.From : own - center;
-        return true;
-    }
+    internal bool TryAbove(PlacementSite site, int other, out DistanceRange above) => state.TryAbove(site, members[other], out above);
 
     /// <summary>The tape's error, where the box's height was measured.</summary>
     internal MissingFacts TapeOf(int index) => state.IsMeasured(members[index]) ? MissingFacts.TapeReading : MissingFacts.None;
@@ -288,6 +277,13 @@ public sealed class ProvisionGroup
     /// <param name="habitsToo">Whether habits count, which else yield.</param>
     /// <param name="needs">What would have to be known, where that is unknown.</param>
     public Verdict CanBeWithin(int index, in DistanceSet centers, bool habitsToo, out MissingFacts needs) => state.CanBeWithin(members[index], centers, habitsToo, out needs);
+
+    /// <summary>Whether a box is surely level with one for its purpose that was there before in its room.</summary>
+    internal bool IsLevelWithOld(int index, Distance within) =>
+        state.EdgesOf(members[index]) == 1 && LevelWithOld(state.SiteAt(members[index], 0), members[index], within).Sure.ContainsRange(state.PlaceOf(members[index]).Heights);
+
+    /// <summary>The readings at which a box is level with one for its purpose that was there before in its room.</summary>
+    internal AllowedHeights LevelWithOld(PlacementSite site, int index, Distance within) => state.LevelWithOld(site, index, within);
 
     /// <summary>What isn't known about the height of a box's center.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>

@@ -18,6 +18,9 @@ public abstract record ProvisionRule : Rule
     /// <summary>Whether it is about what boxes look like together, and no document asks for that: then a plan that has no other place for what a document asks for does without.</summary>
     internal virtual bool GivesWay => false;
 
+    /// <summary>Whether it lets off boxes that are level with one which was there before in their room.</summary>
+    internal virtual bool LooksAtOld => false;
+
     /// <summary>What the boxes of a group, where they are, leave a box at a place along its wall, as readings of its stick; null where the rule states nothing of the kind.</summary>
     /// <param name="group">The boxes.</param>
     /// <param name="except">The box itself, where it is among them.</param>

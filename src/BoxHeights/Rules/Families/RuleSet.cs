@@ -169,6 +169,11 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
                 text.Append("  lets off: ").Append(relief == Relief.OneOverCounter ? "one over a length of counter where all others meet it" : "one where another in the room for its purpose meets it").Append('\n');
             }
 
+            if (row is PlacementRule { OrLevelWithOld: { } off })
+            {
+                text.Append("  lets off: one within ").Append(off).Append(" of the level of one for its purpose that was there before in the room\n");
+            }
+
             if (row.YieldsWhenForced)
             {
                 text.Append("  silent where other rules leave no place for it\n");

@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor. Rooms whose own subfloor is more than 1 in off have another line.</summary>
-/// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down.</remarks>
+/// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down. So is one that is level with a box that was there before in its room.</remarks>
 [Row(nameof(Within))]
 public sealed partial record UniformLevel : ProvisionRule
 {
@@ -26,10 +26,13 @@ public sealed partial record UniformLevel : ProvisionRule
     }
 
     /// <inheritdoc/>
-    public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the " + (InOneRoom ? "room" : "storey");
+    public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the " + (InOneRoom ? "room" : "storey") + ", or of the level of one that was there before in the room";
 
     /// <inheritdoc/>
     internal override bool GivesWay => Severity < Severity.Violation;
+
+    /// <inheritdoc/>
+    internal override bool LooksAtOld => true;
 
     /// <inheritdoc/>
     public override string? GroupOf(BoxTraits box, GroupPlace place) =>
@@ -65,7 +68,7 @@ public sealed partial record UniformLevel : ProvisionRule
                 continue;
             }
 
-            if (allowed.ContainsRange(center))
+            if (allowed.ContainsRange(center) || group.IsLevelWithOld(i, Within))
             {
                 continue;
             }
@@ -98,7 +101,7 @@ public sealed partial record UniformLevel : ProvisionRule
         }
 
         DistanceSet excused = WhereTheOtherCannotMeet(group, except, own);
-        return new(
+        return group.LevelWithOld(box.Site, except, Within) | new AllowedHeights(
             centers.ErodeShift(-own) | excused,
             free == Verdict.Unknown ? DistanceSet.All : centers.DilateShift(-own) | excused,
             needs | (own.IsExact ? MissingFacts.None : MissingFacts.FloorFinish));

@@ -1,0 +1,89 @@
+using System.Collections.Generic;
+using System.Linq;
+using Xunit;
+
+namespace BoxHeights.Tests.Rules;
+
+/// <summary>What is level with a box that was there before in its room isn't told to hang elsewhere, wherever others of its purpose hang.</summary>
+public sealed class LevelWithOldTests
+{
+    private static readonly LayoutEvaluator Level = new(OneBox.Only(RuleSets.RoughInPractice, "uniform-level"));
+    private static readonly LayoutEvaluator Height = new(OneBox.Only(RuleSets.RoughInPractice, "general-height"));
+
+    // Three receptacles of the storey at 16 in to the top, a new one in the study beside an old one at 14 in. Whether it stays out of this work or only was there before.
+    [Theory]
+    [InlineData("14", true, null)]
+    [InlineData("14-1/4", true, null)]
+    [InlineData("14-3/8", true, "new")]
+    [InlineData("14", false, "new")]
+    public void UniformLevel_BesideAnOldBox_IsMetThereToo(string top, bool isOldThere, string? found)
+    {
+        Dwelling house = House("14", top, isOldThere);
+        Assert.Equal(found, Level.Evaluate(house).Findings.SingleOrDefault()?.Subject);
+        Assert.Equal(found, Level.Evaluate(house.WithBoxes(box => box.Id == "old" ? box.WithExisting(false).WithUntouched(true) : box)).Findings.SingleOrDefault()?.Subject);
+        AllowedView there = Level.Evaluate(house).AllowedAt("new", In("90"));
+        Assert.Equal(isOldThere, there.Sure.Contains(In("14-1/4")));
+        Assert.True(there.Sure.Contains(In("16")));
+        Assert.False(there.Sure.Contains(In("15")));
+    }
+
+    // 13 in to the center, over 12 in of center or so, is below what is usual; beside an old one at that height it isn't remarked on, in the next room it is.
+    [Fact]
+    public void Habit_BesideAnOldBox_IsSilentInItsRoomAlone()
+    {
+        Assert.Empty(Height.Evaluate(House("10", "10", true)).Findings);
+        Assert.Equal("new", Assert.Single(Height.Evaluate(House("10", "10", false)).Findings).Subject);
+        Dwelling next = House("10", "16", true).WithBoxes(box => box.Id == "bed-1" ? box.WithHeight(Top("10")) : box);
+        Assert.Equal("bed-1", Assert.Single(Height.Evaluate(next).Findings).Subject);
+    }
+
+    // Set from different surfaces they are level for sure only where the floor is known: 3/4 in under 14 in above the subfloor is 13-1/4 in above the finished floor.
+    [Theory]
+    [InlineData("3/4", "13-1/4", 0)]
+    [InlineData("3/4", "14-1/4", 1)]
+    [InlineData(null, "13-1/4", 0)]
+    [InlineData(null, "20", 0)]
+    public void Habit_BesideAnOldBoxSetFromAnotherSurface_GoesByTheFloorBetween(string? floor, string aboveFloor, int findings)
+    {
+        Dwelling house = House("14", "14", true).WithBoxes(box => box.Id == "new" ? box.WithHeight(BoxHeight.ToTop(In(aboveFloor), Datum.FinishedFloor)) : box);
+        house = house.WithRooms(house.Rooms.Select(room => floor is null ? room : room.WithFloor(OneBox.Floor(In(floor)))));
+        Assert.Equal(findings, Height.Evaluate(house).Findings.Count);
+    }
+
+    // Whoever moves the old one, or takes it away, changes what is said of the new one.
+    [Fact]
+    public void Session_ThatMovesAnOldBox_SaysWhatAFreshEvaluationSays()
+    {
+        LayoutEvaluator both = new(OneBox.Only(RuleSets.RoughInPractice, "uniform-level") + OneBox.Only(RuleSets.RoughInPractice, "general-height"));
+        LayoutSession session = both.Open(House("14", "14", true));
+        Assert.Empty(session.Findings);
+        SessionChange moved = session.Move("old", In("40"), Top("18"));
+        Assert.Equal(["general-height new", "uniform-level new"], moved.Appeared.Select(finding => finding.RuleId + " " + finding.Subject).Order());
+        Assert.Equal(moved.Appeared.Count, session.Move("old", In("40"), Top("14")).Cleared.Count);
+        Assert.Equal(2, session.Remove("old").Appeared.Count);
+        Assert.Equal(2, session.Add("study/south", House("14", "14", true).PlacedBoxes().Single(placed => placed.Box.Id == "old").Box).Cleared.Count);
+        Assert.Equal(2, session.Change("old", box => box.WithExisting(false)).Appeared.Count(finding => finding.Subject == "new"));
+        Assert.Equal(both.Evaluate(session.ToDwelling()).Findings.Select(finding => finding.Key), session.Findings.Select(finding => finding.Key));
+    }
+
+    /// <summary>A bedroom with three receptacles at 16 in to the top, and a study with one that was there before and a new one.</summary>
+    private static Dwelling House(string old, string top, bool isOldThere)
+    {
+        DeviceBox Box(string id, int at, string height) => new DeviceBox(id, BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithAt(Distance.FromInches(at)).WithHeight(Top(height));
+        DwellingBuilder house = new DwellingBuilder("old study").Add(new Storey("first"));
+        house.Room("bed", RoomKind.Bedroom, "first").Wall("north", In("150")).Add(Box("bed-1", 20, "16")).Add(Box("bed-2", 70, "16")).Add(Box("bed-3", 120, "16"));
+        RoomBuilder study = house.Room("study", RoomKind.Office, "first");
+        study.Wall("north", In("150")).Add(Box("new", 90, top));
+        WallBuilder south = study.Wall("south", In("150"));
+        if (isOldThere)
+        {
+            south.Add(Box("old", 40, old).WithExisting(true));
+        }
+
+        return house.Build();
+    }
+
+    private static BoxHeight Top(string inches) => BoxHeight.ToTop(In(inches), Datum.Subfloor);
+
+    private static Distance In(string inches) => Distance.Parse(inches + " in");
+}
