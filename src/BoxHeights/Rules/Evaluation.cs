@@ -24,7 +24,14 @@ public sealed partial class Evaluation
         this.evaluator = evaluator;
         this.state = state;
         state.RemediesOf = RemediesOf;
+        if (state.Spaces.Readers is null)
+        {
+            // For remedies and mending. To note it now costs nothing that can be measured, and to judge all again for it was a tenth of a report.
+            state.Spaces.NoteReaders();
+        }
+
         List<Finding> found = new(state.JudgeEntered(isTrial));
+        state.Spaces.FreezeReaders();
         state.Cancellation = default;
         state.CollectInto(found);
         Findings = new(found);
@@ -159,9 +166,7 @@ public sealed partial class Evaluation
         {
             if (state.Like(dwelling, cancellation) is { } like)
             {
-                Evaluation evaluation = new(evaluator, like, isTrial);
-                like.Spaces.FreezeReaders();
-                return evaluation;
+                return new(evaluator, like, isTrial);
             }
         }
 

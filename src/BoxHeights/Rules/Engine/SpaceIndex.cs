@@ -101,7 +101,7 @@ internal sealed partial class SpaceIndex
         }
     }
 
-    /// <summary>Notes nothing any more: what is tried out from here on begins at the same places each time.</summary>
+    /// <summary>Notes nothing any more: what is tried out later begins at the same places each time, so that what reads a box there is what a move of it can change.</summary>
     public void FreezeReaders()
     {
         Readers?.Freeze();

@@ -114,22 +114,7 @@ internal sealed class Trials
     }
 
     /// <summary>The layout in which remedies are tried out.</summary>
-    private LayoutState Changed => changed ??= Opened();
-
-    private LayoutState Opened()
-    {
-        LayoutState opened = state.Copy(cancellation);
-        if (state.Rules.LooksAtOwnBoxesOnly && state.Spaces.Readers is null)
-        {
-            // Every trial begins from the description, so that what reads a box there is what a move of it can change.
-            opened.Spaces.NoteReaders();
-            opened.JudgeEntered();
-            opened.Spaces.FreezeReaders();
-            state.Spaces.ShareNotes(opened.Spaces);
-        }
-
-        return opened;
-    }
+    private LayoutState Changed => changed ??= state.Copy(cancellation);
 
     private IEnumerable<Finding> NotOfTheirLike(IEnumerable<Finding> found, Dictionary<string, DeviceBox> added)
     {
