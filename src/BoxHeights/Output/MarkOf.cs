@@ -95,9 +95,10 @@ internal static class MarkOf
         {
             foreach (Distance? mark in Near(exact, options.HeightStep, Distance.MaxValue))
             {
-                if (SaysTheSame(state, box, edge, mark!.Value, along))
+                // Where it is to the tick it says what it says.
+                if ((mark == exact && along == at) || SaysTheSame(state, box, edge, mark!.Value, along))
                 {
-                    return (mark.Value, along);
+                    return (mark!.Value, along);
                 }
             }
         }
