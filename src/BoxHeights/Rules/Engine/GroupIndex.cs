@@ -13,7 +13,11 @@ internal sealed class GroupIndex
     private readonly List<int[]> groupsOf = [];
     private List<int>? inOrder;
 
-    public GroupIndex(LayoutState state)
+    /// <summary>Puts the boxes of a layout in their groups.</summary>
+    /// <param name="state">The layout.</param>
+    /// <param name="like">One that differs in its boxes alone: a box that it has as well is in groups of the same names; null for none.</param>
+    /// <param name="before">The number there of each box; negative where it isn't there.</param>
+    public GroupIndex(LayoutState state, LayoutState? like = null, int[]? before = null)
     {
         ProvisionRule[] rules = state.Rules.Provision;
         int count = state.Boxes.Count;
@@ -32,7 +36,8 @@ internal sealed class GroupIndex
             names.Clear();
             for (int i = 0; i < count; i++)
             {
-                if (NameOf(rule, i, state) is not { } name)
+                bool isThere = like is not null && before![i] >= 0 && ReferenceEquals(like.Boxes[before[i]], state.Boxes[i]);
+                if ((isThere ? like!.Groups.NameOf(r, before![i]) : NameOf(rule, i, state)) is not { } name)
                 {
                     continue;
                 }
@@ -277,6 +282,20 @@ internal sealed class GroupIndex
     {
         among[name] = groups.Count;
         groups.Add(new(rule, nth, among, name, boxes));
+    }
+
+    /// <summary>The name of the group of a rule that a box was put in; null where it is in none of its.</summary>
+    private string? NameOf(int rule, int box)
+    {
+        foreach (int group in groupsOf[box])
+        {
+            if (groups[group].Nth == rule)
+            {
+                return groups[group].Name;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The name of the group that a rule puts a box in; null where it doesn't speak of the box.</summary>

@@ -15,7 +15,7 @@ internal sealed partial class LayoutState
             same[box] = box;
         }
 
-        LayoutState copy = new(this, Dwelling, [.. Boxes], same, cancellation);
+        LayoutState copy = new(this, Dwelling, [.. Boxes], same, cancellation, isCopy: true);
         copy.Spaces.ShareNotes(Spaces);
         return copy;
     }
@@ -63,7 +63,7 @@ internal sealed partial class LayoutState
     }
 
     /// <summary>Takes boxes over that are as they were, and enters the others.</summary>
-    private LayoutState(LayoutState like, Dwelling dwelling, List<ResolvedBox> boxes, int[] before, CancellationToken cancellation)
+    private LayoutState(LayoutState like, Dwelling dwelling, List<ResolvedBox> boxes, int[] before, CancellationToken cancellation, bool isCopy = false)
     {
         Cancellation = cancellation;
         Gate = like.Gate;
@@ -80,7 +80,7 @@ internal sealed partial class LayoutState
         {
             if (before[i] >= 0 && ReferenceEquals(boxes[i], like.Boxes[before[i]]))
             {
-                TakeOver(i, like, before[i]);
+                TakeOver(i, like, before[i], isCopy);
             }
             else
             {
@@ -88,15 +88,23 @@ internal sealed partial class LayoutState
             }
         }
 
-        Groups = new(this);
+        Groups = new(this, like, before);
         groupFindings = new List<Finding>?[Groups.Count];
         keeps = new DistanceSet[Groups.Count];
         Spaces = new(this, like.Spaces, like.Spaces.Described is { } described ? SharedWalls.WithBoxesOf(dwelling, described, like.Dwelling) : dwelling);
     }
 
-    private void TakeOver(int box, LayoutState like, int before)
+    private void TakeOver(int box, LayoutState like, int before, bool isCopy)
     {
-        now[box] = like.now[before] with { PlacementFindings = null, LimitFindings = null };
+        ref readonly BoxState there = ref like.now[before];
+        now[box] = there with { PlacementFindings = null, LimitFindings = null };
+        if (isCopy)
+        {
+            // All boxes are where they are there, so that what is found is the same.
+            now[box].PlacementFindings = there.PlacementFindings is { Count: > 0 } placed ? [.. placed] : null;
+            now[box].LimitFindings = there.LimitFindings is { Count: > 0 } limited ? [.. limited] : null;
+            return;
+        }
 
         // A finding tells of the layout that it was found in.
         if (CountOf(like.now[before].LimitFindings) > 0)
