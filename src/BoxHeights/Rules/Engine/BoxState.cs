@@ -5,6 +5,8 @@ namespace BoxHeights.Rules;
 /// <summary>What is known of one box where it is now: side by side, so that judging it again reads one stretch of memory.</summary>
 internal struct BoxState
 {
+    public const short NotCounted = -1;
+
     /// <summary>What is stated for it: see <see cref="LayoutState.SitesOf"/>.</summary>
     public SitesOfBox Sites;
 
@@ -28,6 +30,12 @@ internal struct BoxState
 
     /// <summary>Whether it didn't surely pass every placement rule when they were asked one by one.</summary>
     public bool MayMiss;
+
+    /// <summary>Whether its height was read from a tape, with the tape's error.</summary>
+    public bool IsMeasured;
+
+    /// <summary>How many rules that weigh as a violation couldn't be held to it; <see cref="NotCounted"/> until somebody asks.</summary>
+    public short NotJudged;
 
     /// <summary>What placement rules found of it; null or empty where nothing.</summary>
     public List<Finding>? PlacementFindings;

@@ -85,6 +85,14 @@ public sealed partial class Finding : IEquatable<Finding>
         At = state.AtOf(box);
     }
 
+    /// <summary>Whether it is what a placement rule says of a place.</summary>
+    internal bool Says(int placement, Verdict verdict, in Place place, in SitesOfBox sites) =>
+        this.placement == placement && Verdict == verdict && this.place.Is(place) && this.sites.Are(sites);
+
+    /// <summary>Whether it is what a limit rule says of a place.</summary>
+    internal bool Says(StatedLimit limit, in LimitJudgement judged, in Place place) =>
+        ReferenceEquals(this.limit, limit) && this.judged.Is(judged) && this.place.Is(place);
+
     /// <summary>The id of the rule; <see cref="LayoutFaultId"/> for a fault of the description.</summary>
     public string RuleId => rule?.Id ?? LayoutFaultId;
 

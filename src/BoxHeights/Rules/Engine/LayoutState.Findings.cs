@@ -95,16 +95,18 @@ internal sealed partial class LayoutState
     /// <summary>How many rules about its place that weigh as a violation couldn't be held to a box. What a limit lacks is a fact of the box that may be left out: that is told, and no finding.</summary>
     private int NotJudgedOf(int box)
     {
-        int count = 0;
-        if (now[box].Sites.Length > 0)
+        ref BoxState here = ref now[box];
+        if (here.NotJudged == BoxState.NotCounted)
         {
-            foreach ((Rule rule, Wording why) in now[box].Sites[0].NotJudged)
+            // The same of any place: counting it each time was a tenth of judging all again.
+            here.NotJudged = 0;
+            foreach ((Rule rule, Wording why) in here.Sites.Length > 0 ? here.Sites[0].NotJudged : [])
             {
-                count += IsBlocked(box, rule, why) ? 1 : 0;
+                here.NotJudged += (short)(IsBlocked(box, rule, why) ? 1 : 0);
             }
         }
 
-        return count;
+        return here.NotJudged;
     }
 
     /// <summary>Rules that weigh as a violation and couldn't be held to a box. What a trial brings or clears isn't asked of them: no move mends a description.</summary>

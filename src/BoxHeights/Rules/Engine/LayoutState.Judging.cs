@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
@@ -79,13 +80,47 @@ internal sealed partial class LayoutState
 
     private void JudgeLimits(int box)
     {
-        now[box].LimitFindings?.Clear();
-        for (int i = 0; now[box].MayMissLimits && i < now[box].Sites[0].Limits.Length; i++)
+        ref BoxState here = ref now[box];
+        int found = 0;
+        for (int i = 0; here.MayMissLimits && i < here.Sites[0].Limits.Length; i++)
         {
-            if ((now[box].Sites[0].Limits[i].MayFail || now[box].Sites.Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
+            StatedLimit limit = here.Sites[0].Limits[i];
+            if ((limit.MayFail || here.Sites.Length > 1) && JudgeLimit(box, i) is { Verdict: not Verdict.Passes } judged)
             {
-                (now[box].LimitFindings ??= []).Add(new Finding(this, box, i, judged, PlaceOf(box)));
+                Place place = PlaceOf(box);
+                if (FoundBefore(here.LimitFindings, found)?.Says(limit, judged, place) != true)
+                {
+                    SetFound(ref here.LimitFindings, found, new Finding(this, box, i, judged, place));
+                }
+
+                found++;
             }
+        }
+
+        EndFound(here.LimitFindings, found);
+    }
+
+    // What is found again of a box that hasn't moved is the finding that is there: with what was read of it, and without another one.
+    private static Finding? FoundBefore(List<Finding>? findings, int nth) => nth < CountOf(findings) ? findings![nth] : null;
+
+    private static void SetFound(ref List<Finding>? findings, int nth, Finding finding)
+    {
+        findings ??= [];
+        if (nth < findings.Count)
+        {
+            findings[nth] = finding;
+        }
+        else
+        {
+            findings.Add(finding);
+        }
+    }
+
+    private static void EndFound(List<Finding>? findings, int count)
+    {
+        if (findings is not null && findings.Count > count)
+        {
+            findings.RemoveRange(count, findings.Count - count);
         }
     }
 
@@ -107,34 +142,34 @@ internal sealed partial class LayoutState
     private void JudgeRules(int box)
     {
         ref BoxState here = ref now[box];
-        here.PlacementFindings?.Clear();
         here.MayMiss = false;
-        if (here.Reading == NotKnown || here.Sites.Length == 0)
+        int found = 0;
+        if (here.Reading != NotKnown && here.Sites.Length > 0)
         {
-            return;
-        }
-
-        Place place = PlaceOf(box);
-        here.MayMiss = here.Sites.Length > 1 || !here.Sites[0].AllPass(place);
-        if (!here.MayMiss)
-        {
-            return;
-        }
-
-        StatedPlacement[] stated = here.Sites[0].Placements;
-        for (int p = 0; p < stated.Length; p++)
-        {
-            if ((here.Sites.Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
+            Place place = PlaceOf(box);
+            here.MayMiss = here.Sites.Length > 1 || !here.Sites[0].AllPass(place);
+            StatedPlacement[] stated = here.MayMiss ? here.Sites[0].Placements : [];
+            for (int p = 0; p < stated.Length; p++)
             {
-                (here.PlacementFindings ??= []).Add(new Finding(this, box, p, verdict, place));
+                if ((here.Sites.Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
+                {
+                    if (FoundBefore(here.PlacementFindings, found)?.Says(p, verdict, place, here.Sites) != true)
+                    {
+                        SetFound(ref here.PlacementFindings, found, new Finding(this, box, p, verdict, place));
+                    }
+
+                    found++;
+                }
             }
         }
+
+        EndFound(here.PlacementFindings, found);
     }
 
     private bool TrySafe(int box)
     {
         ref BoxState here = ref now[box];
-        if (here.Sites.Length != 1 || here.At == NotKnown || here.Reading == NotKnown || Boxes[box].Spread != Distance.Zero
+        if (here.Sites.Length != 1 || here.At == NotKnown || here.Reading == NotKnown || here.IsMeasured
             || !here.Sites[0].HasPlaces || !here.Sites[0].Places.TryStretch(here.At, out long left, out long right, out DistanceSet allowed))
         {
             return false;

@@ -84,7 +84,7 @@ internal sealed partial class LayoutState
     /// <param name="rule">The rule.</param>
     public bool IsLetOff(ResolvedBox box, int index, Distance? along, PlacementRule rule)
     {
-        if (rule.LetsOffInARoom > 0 && CompanionsIn(box.Surface.Space).FindAll(other => other != index && Meets(other, rule, out bool meets) && !meets).Count < rule.LetsOffInARoom)
+        if (rule.LetsOffInARoom > 0 && OthersThatMiss(box, index, rule) < rule.LetsOffInARoom)
         {
             return true;
         }
@@ -118,6 +118,9 @@ internal sealed partial class LayoutState
 
         return others && !otherMisses;
     }
+
+    private int OthersThatMiss(ResolvedBox box, int index, PlacementRule rule) =>
+        CompanionsIn(box.Surface.Space).FindAll(other => other != index && Meets(other, rule, out bool meets) && !meets).Count;
 
     /// <summary>Whether all that a box holds is what the rule lets off.</summary>
     private static bool MayBeLetOff(ResolvedBox box, PlacementRule rule)

@@ -131,7 +131,7 @@ internal sealed partial class LayoutState : BoxesNow
     public override Distance? AtOf(int box) => now[box].At == NotKnown ? null : Distance.FromTicks(now[box].At);
 
     /// <summary>Whether a box's height was read from a tape, with the tape's error.</summary>
-    public override bool IsMeasured(int box) => Boxes[box].Spread != Distance.Zero;
+    public override bool IsMeasured(int box) => now[box].IsMeasured;
 
     public override bool HasHeight(int box) => now[box].Reading != NotKnown;
 
@@ -146,9 +146,10 @@ internal sealed partial class LayoutState : BoxesNow
             return new(0, Boxes[box].Surface.Length.Ticks, new(Distance.MinValue, Distance.MaxValue));
         }
 
-        long spread = Boxes[box].Spread.Ticks;
-        DistanceRange readings = new(Distance.FromTicks(now[box].Reading - spread), Distance.FromTicks(now[box].Reading + spread));
-        return now[box].At == NotKnown ? new(0, Boxes[box].Surface.Length.Ticks, readings) : new(now[box].At, now[box].At, readings);
+        ref readonly BoxState here = ref now[box];
+        Distance reading = Distance.FromTicks(here.Reading);
+        DistanceRange readings = here.IsMeasured ? new DistanceRange(reading - Boxes[box].Spread, reading + Boxes[box].Spread) : reading;
+        return here.At == NotKnown ? new(0, Boxes[box].Surface.Length.Ticks, readings) : new(here.At, here.At, readings);
     }
 
     /// <summary>Where boxes of a group may go without making its own answer worse: centers above the storey's subfloor.</summary>
@@ -165,8 +166,10 @@ internal sealed partial class LayoutState : BoxesNow
         ref BoxState here = ref now[box];
         here.At = along?.Ticks ?? NotKnown;
         here.Reading = height?.Value.Ticks ?? NotKnown;
+        here.IsMeasured = Boxes[box].Spread != Distance.Zero;
         if (Boxes[box].IsBroken)
         {
+            here.NotJudged = 0;
             here.Sites = default;
             here.Safe = SureArea.Empty;
             here.MayMissLimits = false;
@@ -180,6 +183,7 @@ internal sealed partial class LayoutState : BoxesNow
             StatedSite first = SiteOf(box, height?.Edge ?? Edge.Bottom, datum, along);
             here.Sites = height is { Edge: null } ? new([first, SiteOf(box, Edge.Center, datum, along), SiteOf(box, Edge.Top, datum, along)]) : new(first);
             here.Safe = SureArea.Empty;
+            here.NotJudged = BoxState.NotCounted;
         }
 
         // Kept beside the box: asking its site costs more than judging it.

@@ -20,6 +20,8 @@ internal readonly struct SitesOfBox
 
     public StatedSite this[int edge] => only ?? some![edge];
 
+    public bool Are(in SitesOfBox other) => ReferenceEquals(only, other.only) && ReferenceEquals(some, other.some);
+
     public Enumerator GetEnumerator() => new(this);
 
     /// <summary>Walks through them without allocating.</summary>

@@ -109,6 +109,8 @@ internal readonly struct LimitJudgement(Verdict verdict, LimitCase? of, MissingF
 
     public bool IsSilent => Of is null;
 
+    public bool Is(in LimitJudgement other) => Verdict == other.Verdict && ReferenceEquals(Of, other.Of) && Needs == other.Needs;
+
     public Quantity Margin => Of is null ? default : Verdict == Verdict.Unknown ? new(Of.Measured.Kind, 0) : Of.Margin;
 
     public bool IsWorseThan(in LimitJudgement other) =>

@@ -19,6 +19,8 @@ internal readonly struct Place(long left, long right, DistanceRange heights)
     public DistanceRange Heights { get; } = heights;
 
     public DistanceRange Along => new(Distance.FromTicks(Left), Distance.FromTicks(Right));
+
+    public bool Is(in Place other) => Left == other.Left && Right == other.Right && Heights == other.Heights;
 }
 
 /// <summary>Compares slabs with a place: an interval along the wall and an interval of stick readings, both mostly a point.</summary>
