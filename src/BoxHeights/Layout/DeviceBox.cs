@@ -52,10 +52,12 @@ public sealed partial record DeviceBox
     /// <summary>The height found on a walk, once it is set.</summary>
     public MeasuredHeight? Measured { get; init; }
 
-    /// <summary>Whether it was there before this work: habit asks nothing of it, and new boxes of its purpose in its room may be level with it.</summary>
+    /// <summary>Whether it was there before, in a room that is worked on: it stays where it is, documents are asked of it as of a new box, habits aren't, and new boxes of its purpose in its room may be level with it.</summary>
+    /// <remarks>A box of which documents ask nothing either, because the work doesn't touch it, is <see cref="Untouched"/>, which goes further.</remarks>
     public bool Existing { get; init; }
 
-    /// <summary>Whether it stays out of this work, so that nothing is asked of it; as its room or outside face says unless stated. New boxes are still held against it.</summary>
+    /// <summary>Whether it is no part of this work: no rule is asked of it, be it of a document or a habit, and it stays where it is. As its room or outside face says unless stated; false for a new box in such a room.</summary>
+    /// <remarks>What is new is still held against it: its level, its plate, the room that it takes. A box that was there before and of which documents do ask is <see cref="Existing"/>.</remarks>
     public bool? Untouched { get; init; }
 
     /// <summary>Whether it must stay where it is.</summary>

@@ -10,7 +10,7 @@ public sealed partial record OutsideFace
     /// <summary>The id of the storey whose subfloor its heights are taken from; the lowest unless stated.</summary>
     public string? Storey { get; init; }
 
-    /// <summary>Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</summary>
+    /// <summary>Whether it is no part of this work: no rule is asked of it or of its boxes, which new work elsewhere is still held against. A box that says otherwise (<see cref="DeviceBox.Untouched"/>) is a new one in it.</summary>
     public bool Untouched { get; init; }
 
     /// <summary>Its wall faces, left to right.</summary>

@@ -19,7 +19,7 @@ public sealed partial record Room
     /// <summary>Where it lies on the drawing of its storey, for a plan of the whole; no rule reads it.</summary>
     public RoomPlace? Place { get; init; }
 
-    /// <summary>Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.</summary>
+    /// <summary>Whether it is no part of this work: no rule is asked of it or of its boxes, which new work elsewhere is still held against. A box that says otherwise (<see cref="DeviceBox.Untouched"/>) is a new one in it.</summary>
     public bool Untouched { get; init; }
 
     /// <summary>What will lie on the subfloor.</summary>

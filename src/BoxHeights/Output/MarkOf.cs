@@ -23,13 +23,13 @@ internal static class MarkOf
         MarkRow row = new(resolved.Surface.Address, resolved.Source.Id, resolved.Source.Purpose) { FromLeftCorner = at, Stud = MarkPlace.Of(state, box, at, null), StandsOut = FrontOf(state, box) };
         if (height.Edge is null)
         {
-            return row with { Note = "no mark: " + height.Value.Exactly(units) + " names no edge" };
+            return row with { Note = "no mark: " + height.Exactly(units) + " names no edge of the box: " + Reasons.AddEdge };
         }
 
         Levels levels = state.SitesOf(box)[0].Site.Levels;
         if (!levels.TryOffset(Datum.Subfloor, height.Datum, out DistanceRange datum))
         {
-            return row with { Note = "no mark: where its height is taken from isn't known" };
+            return row with { Note = "no mark: " + Reasons.NotKnown(height.Datum) };
         }
 
         BoxSize size = state.SitesOf(box)[0].Site.Box.Size;

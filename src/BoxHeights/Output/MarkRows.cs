@@ -29,7 +29,7 @@ internal static class MarkRows
         {
             if (state.Boxes[box].IsOnWall && state.SitesOf(box).Length == 0)
             {
-                found.Add(new(state.Boxes[box].Source.Id, "a fault of the description keeps it from being marked"));
+                found.Add(new(state.Boxes[box].Source.Id, Reasons.Faults(state.Faults, state.Boxes[box].Source.Id)));
             }
         }
 

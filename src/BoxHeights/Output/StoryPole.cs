@@ -207,7 +207,7 @@ public sealed partial class StoryPole
     {
         datum = default;
         becauseOf = null;
-        return box.IsBroken ? Reasons.Faults(resolved, box.Source.Id)
+        return box.IsBroken ? Reasons.Faults(resolved.Faults, box.Source.Id)
             : box.Source.Height is not { } height ? "no height is given to set it to"
             : height.Edge is null ? Reasons.NoEdge
             : box.TryOffset(Datum.Subfloor, height.Datum, catalog, out datum, out becauseOf) ? null

@@ -86,6 +86,10 @@ internal sealed class BoxResolver(PartsCatalog catalog, LengthUnits units, List<
         {
             Found(LayoutFaultKind.UnknownReference, $"its height is taken from the {Wording.Term(DatumText.Name(height.Datum)):datum}, but {Wording.Term(missing):missing}");
         }
+        else if (height.Datum == Datum.Nosing && surface.Stair is null)
+        {
+            Found(LayoutFaultKind.UnknownReference, $"its height is taken from the nosing, but no flight of known rise climbs along its wall");
+        }
         else if (!surface.Holds(height, size))
         {
             Found(LayoutFaultKind.OutsideItsWall, surface.MostFraming is { } top && top > surface.Space.Framing!.Value.To

@@ -2,7 +2,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <content>Datums that belong to a thing on the wall, and so are at another height elsewhere: a countertop, a window's head, the underside of a cabinet.</content>
+/// <content>Datums that belong to a thing on the wall, and so are at another height elsewhere: a countertop, a window's head, the underside of a cabinet. What each of them needs is told in the remarks of each <see cref="Datum"/>.</content>
 internal sealed partial class ResolvedSurface
 {
     // A splash on a counter on the floor is the longest chain that means anything.
@@ -18,6 +18,7 @@ internal sealed partial class ResolvedSurface
         Datum.SplashTop => "no finish with a known top is where it is",
         Datum.CabinetUnderside => "no wall cabinet of known height hangs where it is",
         Datum.WindowHead => "no window with a known head is in its wall",
+        Datum.WindowStool => "no part of a description says where one lies: take it from the window head, or from the floor",
         Datum.Rim => "no tub or shower with a known rim stands against its wall",
         Datum.WalkingSurface => "no deck or porch of known height lies before it",
         Datum.ExistingPlate => "no existing box of known height is on its wall",
@@ -57,6 +58,8 @@ internal sealed partial class ResolvedSurface
                 return ExistingPlate(left, right);
             case Datum.Rim:
                 return NearestRim(left, right);
+            case Datum.WindowStool:
+                return null;
             case Datum.WindowHead:
                 return NearestHead(left, right);
             case Datum.SplashTop:

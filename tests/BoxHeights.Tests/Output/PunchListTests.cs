@@ -19,7 +19,7 @@ public sealed class PunchListTests
     [InlineData("18-3/4 in to top above subfloor", AsBuilt.ClearlyOut, "W1: 2-3/4 high")]
     [InlineData("17-1/4 in to top off the bottom plate", AsBuilt.ClearlyOut, "W1: 2-3/4 high")]
     [InlineData("16 in above subfloor", AsBuilt.NotCompared, "W1: not compared: the edge that was measured to isn't stated")]
-    [InlineData("16 in to top above grade", AsBuilt.NotCompared, "W1: not compared: where the grade lies isn't known")]
+    [InlineData("16 in to top above grade", AsBuilt.NotCompared, "W1: not compared: where the grade lies isn't known: its storey doesn't state it")]
     public void For_PlannedAt16ToTheTop_SaysHowItLies(string read, AsBuilt outcome, string? line)
     {
         // Tolerance 1/4 in, tape 1/8 in: clearly in up to 1/8 in off, clearly out beyond 3/8 in.

@@ -96,7 +96,7 @@ public sealed class StoryPoleTests
         Assert.Empty(pole.Rows);
         Assert.Equal(
             [
-                "edge: its height names no edge", "grade: where the grade lies isn't known", "far: its center is at 150 in, but the wall is 144 in long",
+                "edge: its height names no edge of the box: add \"to top\", \"to center\" or \"to bottom\" to it", "grade: where the grade lies isn't known: its storey doesn't state it", "far: its center is at 150 in, but the wall is 144 in long",
                 "counter: its height is taken from the countertop, but no counter of known height stands where it is", "bare: it has no height",
             ],
             pole.LeftOut.AsEnumerable().Select(box => box.ToString()));

@@ -127,7 +127,7 @@ public sealed class MendedVerdictTests
         MarkSheet sheet = Sheets.For(dwelling, House);
         Assert.Equal(["on"], sheet.Rows.Select(row => row.BoxId));
         Assert.Equal(["off"], sheet.LeftOut.Select(box => box.BoxId));
-        Assert.Contains("off", sheet.ToMarkdown(), StringComparison.Ordinal);
+        Assert.Contains("- off: its center is at 400 in, but the wall is", sheet.ToMarkdown(), StringComparison.Ordinal);
     }
 
     [Fact]

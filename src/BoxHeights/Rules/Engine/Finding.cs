@@ -194,6 +194,9 @@ public sealed partial class Finding : IEquatable<Finding>
     /// <summary>Why the rule couldn't be judged at all; null where it was.</summary>
     internal Wording? Unjudged { get; }
 
+    /// <summary>What would have to be known, in words.</summary>
+    internal Wording Facts => Box < 0 ? FactText.Of(Needs) : FactText.Of(Needs, state.Boxes[Box], Height, state.Options.Catalog);
+
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
     internal string Body => Words.Format(Text.Body(this));
 

@@ -236,7 +236,7 @@ internal sealed class FindingText
             return good;
         }
 
-        return $"depends on {FactText.Of(finding.Needs):facts}";
+        return $"depends on {finding.Facts:facts}";
     }
 
     /// <summary>What the rule says if the drawing means an edge; null where it doesn't go by the drawing.</summary>

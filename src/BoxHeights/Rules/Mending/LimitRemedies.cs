@@ -33,7 +33,7 @@ internal sealed class LimitRemedies(LayoutState state, Trials trials, Func<Cause
 
     private NoneFound None(Cause cause, LimitRule rule, bool wasTried, List<int> boxes)
     {
-        (NoRemedyReason reason, Wording text) = cause.Verdict == Verdict.Unknown ? (NoRemedyReason.NotKnown, $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}")
+        (NoRemedyReason reason, Wording text) = cause.Verdict == Verdict.Unknown ? (NoRemedyReason.NotKnown, $"find out first: {cause.Findings[0].Facts:facts}")
             : wasTried ? (NoRemedyReason.NothingFound, $"nothing that mends {IdsOf(boxes):ids} does so without another finding")
             : (NoRemedyReason.ByOtherMeans, rule.ElseDo);
         return new(reason, IdsOf(boxes), new[] { cause.RuleId }, text);

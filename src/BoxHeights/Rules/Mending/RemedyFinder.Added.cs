@@ -72,7 +72,7 @@ internal sealed partial class RemedyFinder
 
     private NoneFound NothingToAdd(Cause cause, SpaceAnswer lacking)
     {
-        (NoRemedyReason reason, Wording text) = cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != MissingFacts.None ? (NoRemedyReason.NotKnown, $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}")
+        (NoRemedyReason reason, Wording text) = cause.Verdict == Verdict.Unknown && cause.Findings[0].Needs != MissingFacts.None ? (NoRemedyReason.NotKnown, $"find out first: {cause.Findings[0].Facts:facts}")
             : lacking.ElseDo?.Invoke() is { } instead ? (NoRemedyReason.ByOtherMeans, instead)
             : state.Rules.Set.Row(cause.RuleId) is SpaceRule { Adds: null } ? (NoRemedyReason.ByOtherMeans, $"nothing that is known here mends it")
             : (NoRemedyReason.NothingFound, (Wording)$"no place was found for a box that would surely mend it");

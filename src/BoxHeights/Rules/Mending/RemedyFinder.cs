@@ -223,7 +223,7 @@ internal sealed partial class RemedyFinder
         bool one = ids.Count == 1;
         NoRemedyReason reason = stays ? NoRemedyReason.Stays : cause.Verdict == Verdict.Unknown ? NoRemedyReason.NotKnown : NoRemedyReason.NothingFound;
         return new(reason, ids, conflicting, stays ? (one ? $"{ids} has to stay where it is" : (Wording)$"{ids} have to stay where they are")
-            : cause.Verdict == Verdict.Unknown ? $"find out first: {FactText.Of(cause.Findings[0].Needs):facts}"
+            : cause.Verdict == Verdict.Unknown ? $"find out first: {cause.Findings[0].Facts:facts}"
             : one ? $"no place for {ids} was found straight up or down, or along its wall: {NoneLeft(conflicting):rules}"
             : (Wording)$"no place for {ids} was found straight up or down, or along their walls: {NoneLeft(conflicting):rules}");
     }

@@ -142,7 +142,8 @@ internal sealed class JudgementList
         }
         else if (verdict == Verdict.Unknown)
         {
-            Add(rule, box, Judged.NotJudged, $"it depends on {FactText.Of(SlabJudge.Judge(state.SitesOf(box)[0].Placements[placement].Slabs, place).Needs | (state.SitesOf(box).Length > 1 ? MissingFacts.EdgeMeant : MissingFacts.None)):facts}");
+            MissingFacts needs = SlabJudge.Judge(state.SitesOf(box)[0].Placements[placement].Slabs, place).Needs | (state.SitesOf(box).Length > 1 ? MissingFacts.EdgeMeant : MissingFacts.None);
+            Add(rule, box, Judged.NotJudged, $"it depends on {FactText.Of(needs, state.Boxes[box], state.HeightOf(box), state.Options.Catalog):facts}");
         }
         else
         {

@@ -129,7 +129,7 @@ internal static class FactText
 {
     private static readonly string[] Words =
     [
-        "the floor finish", "the size of the box (measure yours)", "which edge is meant", "where it is along the wall", "which devices it holds and what is connected to them",
+        "the floor finish", "the size of the box (measure yours)", "which edge is meant (to top, to center or to bottom)", "where it is along the wall", "which devices it holds and what is connected to them",
         "the side it is reached from", "the knee space", "the depth of what it is reached over", "the height of what it is reached over",
         "the ceiling", "whether clamps take room inside", "the surface its height is taken from", "the device's operable parts", "the volume marked on the box",
         "a closer measurement", "the part of the description that is at fault", "whether it can be reached inside", "how thick the finish is", "whether the finish burns",
@@ -139,14 +139,20 @@ internal static class FactText
         "how thick the countertop is", "how tall the header is",
     ];
 
-    public static Wording Of(MissingFacts facts)
+    public static Wording Of(MissingFacts facts) => Of(facts, null);
+
+    /// <summary>The same of a box, naming what its height is taken from where that is what isn't known.</summary>
+    public static Wording Of(MissingFacts facts, ResolvedBox box, BoxHeight? height, PartsCatalog catalog) =>
+        Of(facts, height is { } from && !box.TryOffset(Datum.Subfloor, from.Datum, catalog, out _, out Datum? unknown) ? unknown : null);
+
+    private static Wording Of(MissingFacts facts, Datum? unknown)
     {
         List<Wording> all = [];
         for (int bit = 0; bit < Words.Length; bit++)
         {
             if (((int)facts & (1 << bit)) != 0)
             {
-                all.Add(Wording.Term(Words[bit]));
+                all.Add(unknown is { } datum && 1 << bit == (int)MissingFacts.Datum ? $"where the {Wording.Term(DatumText.Name(datum)):datum} lies" : Wording.Term(Words[bit]));
             }
         }
 

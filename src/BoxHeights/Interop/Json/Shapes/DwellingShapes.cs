@@ -50,7 +50,7 @@ internal static class DwellingShapes
     internal static Shape<OutsideFace> Outside { get; } = new ShapeBuilder<OutsideFace>("outsideFace", "A face of the building, seen from outside.")
         .Required("id", x => x.Id, Texts.Id, "The name it is addressed by; not empty, without \"/\".", out MemberKey<string> id)
         .Optional("storey", x => x.Storey, (x, v) => x.WithStorey(v), Texts.Plain, "The id of the storey whose subfloor its heights are taken from; the lowest unless stated.")
-        .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.")
+        .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: no rule is asked of it or of its boxes, which new work elsewhere is still held against. A box that says otherwise is a new one in it.")
         .List("walls", x => x.Walls, (x, v) => x.WithWalls(v), WallShapes.Wall, "Its wall faces, left to right.")
         .List("platforms", x => x.Platforms, (x, v) => x.WithPlatforms(v), Platform, "Decks, porches and balconies before it.")
         .List("fixtures", x => x.Fixtures, (x, v) => x.WithFixtures(v), RoomShapes.Fixture, "Equipment that stands before it: the outdoor unit of an air conditioner or a heat pump.")

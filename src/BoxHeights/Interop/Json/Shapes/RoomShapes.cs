@@ -49,7 +49,7 @@ internal static class RoomShapes
         .Required("storey", x => x.Storey, Texts.Id, "The id of its storey.", out MemberKey<string> storey)
         .Optional("subfloorOffset", x => x.SubfloorOffset, (x, v) => x.WithSubfloorOffset(v), Texts.Distance, "How far its subfloor lies above the storey's (negative: a sunken room); level with it unless stated.")
         .Optional("place", x => x.Place, (x, v) => x.WithPlace(v), Place, "Where it lies on the drawing of its storey, for a plan of the whole; no rule reads it.")
-        .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: nothing is asked of it, and its boxes are there to be reckoned with only.")
+        .Usual("untouched", false, x => x.Untouched, (x, v) => x.WithUntouched(v), Texts.Truth, "Whether it is no part of this work: no rule is asked of it or of its boxes, which new work elsewhere is still held against. A box that says otherwise is a new one in it.")
         .Optional("floor", x => x.Floor, (x, v) => x.WithFloor(v), FloorCodec.Instance, "What will lie on the subfloor.")
         .Optional("ceiling", x => x.Ceiling, (x, v) => x.WithCeiling(v), Ceiling, "Its ceiling; the storey's unless stated.")
         .Optional("joists", x => x.Joists, (x, v) => x.WithJoists(v), Joists, "How the joists over it lie; no rule reads it.")
