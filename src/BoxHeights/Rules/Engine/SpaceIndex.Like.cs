@@ -100,7 +100,7 @@ internal sealed partial class SpaceIndex
     /// <summary>The same for a box of a layout that differs in its boxes alone.</summary>
     public void AddJudgedWith(SpaceIndex like, int box, ISet<int> judgedAgain)
     {
-        if (like.boxOf[box] is { } one)
+        if (box < like.boxOf.Count && like.boxOf[box] is { } one)
         {
             AddJudgedWith(one, 0, judgedAgain);
         }
