@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using Xunit;
+using static BoxHeights.Shorthand;
 
 namespace BoxHeights.Tests;
 
@@ -114,7 +115,7 @@ public sealed class ReadmeDescribingTests
     public void SunkenRoom_HasALineOfItsOwn()
     {
         // <describe>
-        DeviceBox receptacle = new DeviceBox("R1", BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithAt(In(40)).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
+        DeviceBox receptacle = new DeviceBox("R1", BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithAt(In(40)).WithHeight(Height("16 in to top above subfloor"));
         house.Room("study", RoomKind.Office, "first").Wall("north", In(90)).Add(receptacle);
         house.Room("den", RoomKind.FamilyRoom, "first").With(room => room.WithSubfloorOffset(-In(7))).Wall("north", In(90)).Add(receptacle.WithId("R2"));
         // </describe>
@@ -128,7 +129,7 @@ public sealed class ReadmeDescribingTests
         PlanPoint[] bow = RoomOutline.Arc(At(140, 150), At(90, 170), At(40, 150), In(0.25m)).ToArray();
         RoomBuilder living = house.Room("living", RoomKind.LivingRoom, "first");
         RoomOutline outline = living.Outline(new[] { At(0, 0), At(180, 0), At(180, 150) }.Concat(bow).Concat(new[] { At(0, 150) }).ToArray());
-        living.FindWall("w1").Add(new DeviceBox("R1", BoxPurpose.General).WithAt(In(60)).WithHeight(BoxHeight.Parse("16 in to top above subfloor")));
+        living.FindWall("w1").Add(new DeviceBox("R1", BoxPurpose.General).WithAt(In(60)).WithHeight(Height("16 in to top above subfloor")));
         // </describe>
         Assert.InRange(outline.SquareFeet, 187.5m, 198m);
         Assert.Empty(Faults());
@@ -139,8 +140,8 @@ public sealed class ReadmeDescribingTests
     {
         // <describe>
         RoomBuilder old = house.Room("old", RoomKind.Bedroom, "first").With(room => room.WithUntouched(true));
-        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(DeviceKind.Switch).WithAt(In(40)).WithHeight(BoxHeight.Parse("85 in to top above subfloor"));
-        DeviceBox added = box.WithId("S2").WithAt(In(80)).WithHeight(BoxHeight.Parse("48 in to top above subfloor")).WithUntouched(false);
+        DeviceBox box = new DeviceBox("S1", BoxPurpose.Switch).WithDevices(DeviceKind.Switch).WithAt(In(40)).WithHeight(Height("85 in to top above subfloor"));
+        DeviceBox added = box.WithId("S2").WithAt(In(80)).WithHeight(Height("48 in to top above subfloor")).WithUntouched(false);
         old.Wall("north", In(144)).Add(box).Add(added);
         // </describe>
         Evaluation evaluation = Evaluator.Evaluate(house.Build());
@@ -162,5 +163,6 @@ public sealed class ReadmeDescribingTests
         return Evaluator.Evaluate(house.Build()).Findings.Where(finding => finding.RuleId == rule).Select(finding => finding.Subject).ToArray();
     }
 
-    private static PlanPoint At(decimal right, decimal into) => new(In(right), In(into));
+    // Tests have an In of their own, which the README hasn't.
+    private static Distance In(decimal inches) => Shorthand.In(inches);
 }

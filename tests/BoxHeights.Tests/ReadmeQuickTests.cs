@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Linq;
 using BoxHeights.Rules;
 using Xunit;
+using static BoxHeights.Shorthand;
 
 namespace BoxHeights.Tests;
 
@@ -17,7 +18,7 @@ public sealed class ReadmeQuickTests
     {
         string code = Repository.Read("tests", "BoxHeights.Tests", "ReadmeQuickTests.cs").Split("// <quick>\n")[1].Split("        // </quick>")[0];
         string here = string.Join("\n", code.TrimEnd().Split('\n').Select(line => line.Length > 8 ? line[8..] : line)) + "\n";
-        Assert.Equal("using System.Collections.Generic;\nusing System.Linq;\nusing BoxHeights;\nusing BoxHeights.Rules;\n\nList<string> answers = [];\n" + here, Readme.Split("```csharp\n")[2].Split("```")[0]);
+        Assert.Equal("using System.Collections.Generic;\nusing System.Linq;\nusing BoxHeights;\nusing BoxHeights.Rules;\nusing static BoxHeights.Shorthand;\n\nList<string> answers = [];\n" + here, Readme.Split("```csharp\n")[2].Split("```")[0]);
         string[] questions = here.Split("\n// ").Skip(1).ToArray();
         Assert.Equal(15, questions.Length);
         Assert.All(questions, question => Assert.InRange(question.Trim().Split('\n').Length - 1, 1, 3));
@@ -113,4 +114,9 @@ public sealed class ReadmeQuickTests
         // </quick>
         return answers;
     }
+
+    // Tests have an In of their own, which the README hasn't.
+    private static Distance In(decimal inches) => Shorthand.In(inches);
+
+    private static Distance In(string inches) => Shorthand.In(inches);
 }

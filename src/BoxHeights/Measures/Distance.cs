@@ -7,7 +7,7 @@ namespace BoxHeights;
 /// <para>There are 2,032,000 ticks to the inch and 80,000 to the millimeter, so that every 1/128 in, 0.001 in, 0.01 ft, 0.1 mm and 1 µm
 /// is a whole number of ticks, and half of every 1/64 in is too. Sums, differences, comparisons and whole multiples are exact.
 /// The inch is 25.4 mm exactly (international yard and pound agreement of 1959).</para>
-/// <para><c>default</c> is <see cref="Zero"/>. The range is about ±115,292 km; leaving it throws an <see cref="OverflowException"/>.
+/// <para><c>default</c> is <see cref="Zero"/>. The range is about ±115 million km; leaving it throws an <see cref="OverflowException"/>.
 /// There is no division: <see cref="Split"/> gives parts that add up.</para>
 /// </remarks>
 public readonly partial record struct Distance : IComparable<Distance>, IComparable, IFormattable
@@ -23,10 +23,10 @@ public readonly partial record struct Distance : IComparable<Distance>, ICompara
     /// <summary>No distance at all.</summary>
     public static Distance Zero => default;
 
-    /// <summary>The lowest distance, about −115,292 km; as an end of a <see cref="DistanceSet"/> it means no bound.</summary>
+    /// <summary>The lowest distance, about −115 million km; as an end of a <see cref="DistanceSet"/> it means no bound.</summary>
     public static Distance MinValue => new(long.MinValue);
 
-    /// <summary>The highest distance, about 115,292 km; as an end of a <see cref="DistanceSet"/> it means no bound.</summary>
+    /// <summary>The highest distance, about 115 million km; as an end of a <see cref="DistanceSet"/> it means no bound.</summary>
     public static Distance MaxValue => new(long.MaxValue);
 
     /// <summary>The distance in ticks of 12.5 nm: 2,032,000 to the inch, 80,000 to the millimeter.</summary>

@@ -101,9 +101,11 @@ public sealed class ReadinessTests
     [InlineData("Distance.FromMillimeters(25m)")]
     [InlineData("Level.Parse(\"48 in above subfloor\")")]
     [InlineData("Volume.FromCubicInches(14)")]
+    [InlineData("using static BoxHeights.Shorthand;")]
+    [InlineData("Shorthand.In(48)")]
     public void Lengths_InCode_AreFound(string text) => Assert.Matches(Lengths(), text);
 
-    private static Regex Lengths() => new("\\b(Distance|Volume)\\.From(Inches|Feet|FeetInches|Millimeters|CubicInches|CubicCentimeters)\\([0-9]|\\b(Distance|Level|BoxHeight|Volume)\\.Parse\\(\"", RegexOptions.CultureInvariant);
+    private static Regex Lengths() => new("\\b(Distance|Volume)\\.From(Inches|Feet|FeetInches|Millimeters|CubicInches|CubicCentimeters)\\([0-9]|\\b(Distance|Level|BoxHeight|Volume)\\.Parse\\(\"|(?m:^using static BoxHeights\\.Shorthand;)|\\bShorthand\\.[A-Z]", RegexOptions.CultureInvariant);
 
     // Two rooms, so that no mate may be elsewhere: one alone, three, and two that a third controls with.
     [Theory]
