@@ -27,8 +27,14 @@ internal static class Canada
     private static DeviceBox CounterBox { get; } = new DeviceBox("added", BoxPurpose.Counter)
         .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(BoxHeight.ToCenter(Distance.FromMillimeters(1100), Datum.Subfloor));
 
-    /// <summary>Walls, counters, islands and the height that counts, of a dwelling.</summary>
-    public static RuleSet Dwelling { get; } = new RuleSet([Wall(), Counter(), Island(), Counting()]) + InEverySet.Rows;
+    private static DeviceBox BathBox { get; } = new DeviceBox("receptacle", BoxPurpose.Bath)
+        .WithDevices(new[] { DeviceKind.GfciReceptacle }).WithHeight(BoxHeight.ToCenter(Distance.FromMillimeters(1100), Datum.Subfloor));
+
+    private static DeviceBox ServiceBox { get; } = new DeviceBox("receptacle", BoxPurpose.Laundry)
+        .WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithHeight(BoxHeight.ToCenter(Distance.FromMillimeters(1100), Datum.Subfloor));
+
+    /// <summary>Walls, counters, islands, baths, rooms for laundry and utilities, and the height that counts, of a dwelling.</summary>
+    public static RuleSet Dwelling { get; } = new RuleSet([Wall(), Counter(), Island(), Counting(), Basin(), Service(), Tub("canada-tub-receptacle", 500, Severity.Violation), Tub("canada-tub-distance", 1000, Severity.Advice)]) + InEverySet.Rows;
 
     /// <summary>National Building Code, 3.8.3.8, and CSA B651: which part of a control is meant the Code doesn't say; B651 measures to the center line.</summary>
     public static RuleSet BarrierFree { get; } = new RuleSet(
@@ -137,6 +143,32 @@ internal static class Canada
             })
         {
             Scope = new() { Rooms = CounterRooms },
+        };
+
+    private static RequiredOutlet Basin() =>
+        new("canada-bath-receptacle", "within 1 m in plan of a basin, one in each room with basins", Severity.Violation, new(Code, "26-720"),
+            Outlets with { Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } },
+            new FixtureSubject(new() { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromMillimeters(1000)) { AnyOne = true })
+        {
+            Scope = new() { Rooms = new[] { RoomKind.Bathroom, new("toilet") } },
+            Adds = BathBox,
+        };
+
+    /// <summary>Where a washing machine stands elsewhere it needs one, too; that its space is meant for one isn't described.</summary>
+    private static RequiredOutlet Service() =>
+        new("canada-service-receptacle", "there at least once", Severity.Violation, new(Code, "26-720"), Outlets, new RoomSubject())
+        {
+            Scope = new() { Rooms = new[] { RoomKind.Laundry, RoomKind.Utility, RoomKind.Basement } },
+            Adds = ServiceBox,
+            LeavesOut = "washing machines in other rooms",
+        };
+
+    private static Zone Tub(string id, int millimeters, Severity severity) =>
+        new(id, millimeters == 1000 ? "1 m or more in plan from a tub or shower, where that can be done" : millimeters + " mm or more in plan from a tub or shower", severity,
+            new(Code, "26-720"), new() { Fixtures = new[] { FixtureKind.Tub, FixtureKind.Shower } }, Distance.FromMillimeters(millimeters))
+        {
+            EndsAtBarriers = true,
+            Scope = new() { Surfaces = new[] { BoxSurface.Wall, BoxSurface.Ceiling }, Devices = DeviceLists.Receptacles },
         };
 
     private static HeightBand Counting() =>

@@ -32,6 +32,8 @@ public sealed class AddedBoxCaseTests
     private static Dwelling House(string rule) => rule switch
     {
         "bath-receptacle" => RequiredOutletSketch.Bath(In("40"), In("0")).House(),
+        "canada-bath-receptacle" => RequiredOutletSketch.Bath(In("60"), In("0")).House(),
+        "canada-service-receptacle" => Bare(RoomKind.Utility),
         "laundry-receptacle" => Bare(RoomKind.Laundry),
         "garage-bay" => Bare(RoomKind.Garage),
         "basement-receptacle" => Bare(RoomKind.Basement),

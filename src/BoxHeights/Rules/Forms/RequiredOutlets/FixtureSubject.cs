@@ -34,6 +34,9 @@ public sealed record FixtureSubject : OutletSubject
     /// <summary>In rooms of these kinds it asks for an outlet near the things even where no box serves them; then any that counts will do, whatever its purpose.</summary>
     public Items<RoomKind> AlwaysIn { get; init; }
 
+    /// <summary>Whether one of a room's things that is served does for all of them.</summary>
+    public bool AnyOne { get; init; }
+
     /// <summary>Whether the way is a cord's, which goes through no wall.</summary>
     public bool ByCord { get; init; }
 
@@ -59,7 +62,7 @@ public sealed record FixtureSubject : OutletSubject
     public override SpaceKind Kind => Outside ? SpaceKind.OutsideFace : SpaceKind.Room;
 
     /// <inheritdoc/>
-    public override string Numbers => "each " + Around + (Outside ? " outside" : "") + ", within " + Reach + " in plan" + (FromMiddle ? " of its middle" : "")
+    public override string Numbers => (AnyOne ? "any " : "each ") + Around + (Outside ? " outside" : "") + ", within " + Reach + " in plan" + (FromMiddle ? " of its middle" : "")
         + (Serving.Count == 0 ? "" : ", for " + Serving) + (ServingToo.Count == 0 ? "" : " or " + ServingToo) + (AlwaysIn.Count == 0 ? "" : ", always in " + AlwaysIn) + (ByCord ? ", by a cord that goes through no wall" : "")
         + (MostBelowTop is { } low ? ", center at most " + low + " below the top" : "") + (NotAcrossAnother ? ", not across another" : "")
         + (AnywhereOnItsLevel ? ", in any room of its level" : "") + (OwnLevels.Count == 0 ? "" : "; levels of their own: " + OwnLevels);
@@ -110,8 +113,27 @@ public sealed record FixtureSubject : OutletSubject
                 continue;
             }
 
-            Judge(row, space, statement, plan, things, thing, any);
+            if (!AnyOne || thing == NearestServed(row, space, plan, things, any))
+            {
+                Judge(row, space, statement, plan, things, thing, any);
+            }
         }
+    }
+
+    /// <summary>The thing that is served best, the first of several.</summary>
+    private ThingInPlan? NearestServed(RequiredOutlet row, SpaceView space, WallPlan plan, List<ThingInPlan> things, bool any)
+    {
+        ThingInPlan? found = null;
+        Verdict best = Verdict.Fails;
+        foreach (ThingInPlan thing in things)
+        {
+            if (thing.HasPlace && Best(row, space, plan, things, thing, any, out _, out _) is var one && (found is null || one < best))
+            {
+                (found, best) = (thing, one);
+            }
+        }
+
+        return found;
     }
 
     // Without a lambda: it is asked each time a room is judged, and allocates nothing.
@@ -130,9 +152,27 @@ public sealed record FixtureSubject : OutletSubject
 
     private void Judge(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any)
     {
+        Verdict best = Best(row, space, plan, things, thing, any, out MissingFacts needs, out Distance? nearest);
+        if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(row.Outlet, space))
+        {
+            statement.LeavesOpen(ElsewhereUnmeasured, thing.In(space.Id));
+        }
+        else if (best != Verdict.Passes)
+        {
+            Finds(row, space, statement, plan, thing, best, nearest, needs);
+        }
+        else if (statement.TellsAll)
+        {
+            statement.Meets(thing.In(space.Id), space.Id);
+        }
+    }
+
+    /// <summary>How well the outlets of a space serve a thing.</summary>
+    private Verdict Best(RequiredOutlet row, SpaceView space, WallPlan plan, List<ThingInPlan> things, ThingInPlan thing, bool any, out MissingFacts needs, out Distance? nearest)
+    {
         Verdict best = Verdict.Fails;
-        MissingFacts needs = MissingFacts.None;
-        Distance? nearest = null;
+        needs = MissingFacts.None;
+        nearest = null;
         foreach (SpaceBox box in space.Boxes)
         {
             if (!any && !Serving.Contains(box.Traits.Purpose) && !ServingToo.Contains(box.Traits.Purpose))
@@ -154,18 +194,7 @@ public sealed record FixtureSubject : OutletSubject
             nearest = gap is { } off && (nearest is not { } least || off < least) ? off : nearest;
         }
 
-        if (best == Verdict.Fails && AnywhereOnItsLevel && IsOneElsewhereOnLevel(row.Outlet, space))
-        {
-            statement.LeavesOpen(ElsewhereUnmeasured, thing.In(space.Id));
-        }
-        else if (best != Verdict.Passes)
-        {
-            Finds(row, space, statement, plan, thing, best, nearest, needs);
-        }
-        else if (statement.TellsAll)
-        {
-            statement.Meets(thing.In(space.Id), space.Id);
-        }
+        return best;
     }
 
     private void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, WallPlan plan, ThingInPlan thing, Verdict verdict, Distance? nearest, MissingFacts needs) =>
