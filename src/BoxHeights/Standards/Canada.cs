@@ -14,6 +14,8 @@ internal static class Canada
 
     private static CountedOutlet Outlets { get; } = DeviceLists.Serving with { Highest = new Level(HighestThatCounts, Datum.FinishedFloor) };
 
+    private static CountedOutlet Receptacle { get; } = Outlets with { Name = "receptacle" };
+
     private static CountedOutlet CounterOutlets { get; } = Outlets with
     {
         OverCounter = true,
@@ -147,7 +149,7 @@ internal static class Canada
 
     private static RequiredOutlet Basin() =>
         new("canada-bath-receptacle", "within 1 m in plan of a basin, one in each room with basins", Severity.Violation, new(Code, "26-720"),
-            Outlets with { Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } },
+            Receptacle with { Surfaces = new[] { BoxSurface.Wall, BoxSurface.Cabinet } },
             new FixtureSubject(new() { Fixtures = new[] { FixtureKind.Basin }, Interruptions = new[] { InterruptionKind.Basin } }, Distance.FromMillimeters(1000)) { AnyOne = true })
         {
             Scope = new() { Rooms = new[] { RoomKind.Bathroom, new("toilet") } },
@@ -156,7 +158,7 @@ internal static class Canada
 
     /// <summary>Where a washing machine stands elsewhere it needs one, too; that its space is meant for one isn't described.</summary>
     private static RequiredOutlet Service() =>
-        new("canada-service-receptacle", "there at least once", Severity.Violation, new(Code, "26-720"), Outlets, new RoomSubject())
+        new("canada-service-receptacle", "there at least once", Severity.Violation, new(Code, "26-720"), Receptacle, new RoomSubject())
         {
             Scope = new() { Rooms = new[] { RoomKind.Laundry, RoomKind.Utility, RoomKind.Basement } },
             Adds = ServiceBox,
