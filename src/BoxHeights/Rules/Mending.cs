@@ -132,7 +132,7 @@ internal sealed class Mending
     private bool TryAll(List<(Cause Cause, Remedy Remedy)> some)
     {
         Evaluation then = now.WithBoxesOf(Applied(some), cancellation, isTrial: true);
-        if (!IsBetter(then))
+        if (!IsBetter(then, isNeeded: some.Count == 1 && some[0].Cause.IsLack))
         {
             if (some.Count == 1)
             {
@@ -173,20 +173,20 @@ internal sealed class Mending
         return added.Count == 0 ? changed : changed.WithBoxes(added);
     }
 
-    private bool IsBetter(Evaluation then)
+    /// <summary>Whether less is found, and nothing new; or of what a document asks for something less, and nothing new but how boxes look together, which that doesn't wait for.</summary>
+    private bool IsBetter(Evaluation then, bool isNeeded)
     {
-        if (then.Findings.Count >= now.Findings.Count)
-        {
-            return false;
-        }
-
         Dictionary<(string, string, LayoutFault?), Finding> known = [];
         foreach (Finding finding in now.Findings)
         {
             known[finding.About] = finding;
         }
 
-        return !then.Findings.Exists(finding => !known.TryGetValue(finding.About, out Finding? one) || one.Verdict < finding.Verdict || one.Severity < finding.Severity);
+        Items<Finding> added = then.Findings.Where(finding => !known.TryGetValue(finding.About, out Finding? one) || one.Verdict < finding.Verdict || one.Severity < finding.Severity);
+        return added.Count == 0 ? then.Findings.Count < now.Findings.Count
+            : isNeeded && Violations(then) < Violations(now) && !added.Exists(finding => finding.Group < 0 || now.Rules.Row(finding.RuleId) is not ProvisionRule { GivesWay: true });
+
+        static int Violations(Evaluation of) => of.Findings.Where(finding => finding.IsViolation).Count;
     }
 
     private static List<string> Touches(Remedy remedy)

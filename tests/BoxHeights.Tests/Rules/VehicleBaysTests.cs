@@ -32,4 +32,33 @@ public sealed class VehicleBaysTests
 
         Assert.True(Evaluate(NecEdition.Nec2017, "garage-bay", garage.House().WithOccupancy(Occupancy.CoveredMultifamily)).IsClean);
     }
+
+    // A door of 16 ft, so two bays, and receptacles whose place along the north wall and height to the center, in inches, are written so; one with a * is pinned. Above 66 in none counts. Whatever hangs too
+    // high is set lower, if it may be, before one more is added; and where nothing but the level of the room's boxes is against one more, it is added, and the remedy says what is found then.
+    [Theory]
+    [InlineData("", "add 2 boxes: ", "")]
+    [InlineData("60:80", "add 2 boxes: ", ", though room-level will be found then")]
+    [InlineData("60:48 200:80", "set G1 48 in to center above finished floor", "")]
+    [InlineData("60:80 200:80", "set the stick 48 in to bottom above subfloor for 2 boxes: G0, G1", "")]
+    [InlineData("60:48 200:80*", "add garage box on square/", ", though room-level will be found then")]
+    [InlineData("60:80* 200:80*", "add 2 boxes: ", ", though room-level will be found then")]
+    public void Remedy_OfBaysWithoutAReceptacle_IsWhatMendsThem(string receptacles, string begins, string ends)
+    {
+        SquareRoom garage = new()
+        {
+            Kind = RoomKind.Garage,
+            Wide = In("264"),
+            SouthOpenings = [new("door", new OpeningKind("overhead-door"), In("20"), In("212"))],
+            North = [.. receptacles.Split(' ', System.StringSplitOptions.RemoveEmptyEntries).Select(one => one.TrimEnd('*').Split(':')).Select((one, i) => SquareRoom.Box("duplex-receptacle", "garage", In(one[0]), In(one[1])).WithId("G" + i).WithPinned(receptacles.Contains('*') && one[1] == "80"))],
+        };
+        LayoutEvaluator evaluator = new(RuleSets.OfAHouse, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+        Evaluation before = evaluator.Evaluate(garage.House());
+        Remedy remedy = Assert.Single(Assert.Single(before.Causes, cause => cause.RuleId == "garage-bay").Remedies);
+        Assert.StartsWith(begins, remedy.Text, System.StringComparison.Ordinal);
+        Assert.True(remedy.Text.EndsWith(ends, System.StringComparison.Ordinal) && (ends.Length > 0 || !remedy.Text.Contains("though", System.StringComparison.Ordinal)), remedy.Text);
+        Evaluation with = evaluator.Evaluate(remedy.ApplyTo(before.Dwelling));
+        Assert.DoesNotContain(with.Findings, finding => finding.RuleId == "garage-bay");
+        Assert.Equal(ends.Length > 0, with.Findings.Any(finding => finding.RuleId == "room-level"));
+        Assert.DoesNotContain(before.Mend().Evaluation.Findings, finding => finding.RuleId == "garage-bay");
+    }
 }

@@ -67,7 +67,43 @@ internal sealed partial class RemedyFinder
             }
         }
 
+        if (cause.Severity == Severity.Violation && (SetToCount(cause) ?? (Remedy?)InNeed()) is { } needed)
+        {
+            return new[] { needed };
+        }
+
         return new Remedy[] { trials.IsExhausted ? NotLookedAt(cause, default) : NoneAdded(cause, lacking.Adds) };
+    }
+
+    /// <summary>Boxes of the room that hang where something else is found of them, set where they serve: none has to be added then, which would be off their level.</summary>
+    private MoveBoxes? SetToCount(Cause cause)
+    {
+        HashSet<int> seen = [];
+        foreach (int box in trials.FoundIn(SurfaceAddress.Read(cause.Findings[0].Address).Space))
+        {
+            List<int> stick = sticks.SetWith(box);
+            foreach ((MoveBoxes move, HashSet<(string, string)> left) in stick.Contains(box) && seen.Add(stick[0]) ? Tried(stick) : [])
+            {
+                if (Trials.Clears(cause, [-1], left) && trials.MendsInAll(move, cause))
+                {
+                    return move;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>What a document asks for, where it brings a finding of how boxes look together alone; the text says of which.</summary>
+    private AddBox? InNeed()
+    {
+        if (trials.InNeed is not { } added)
+        {
+            return null;
+        }
+
+        Items<string> brings = trials.Brings(added);
+        return new(added.Placed, $"{added.Wording:add}, though {Wording.And(brings.Select(Wording.Name)):rules} will be found then") { Brings = brings };
     }
 
     private NoneFound NothingToAdd(Cause cause, SpaceAnswer lacking)

@@ -34,7 +34,7 @@ internal sealed class TakenIds(Dwelling dwelling)
             return remedy;
         }
 
-        return new(remedy.Placed.Select(placed => new PlacedBox(placed.Address, placed.Box.WithId(NextOf(placed.Box.Id)))), remedy.Wording) { Words = remedy.Words };
+        return new(remedy.Placed.Select(placed => new PlacedBox(placed.Address, placed.Box.WithId(NextOf(placed.Box.Id)))), remedy.Wording) { Words = remedy.Words, Brings = remedy.Brings };
     }
 
     private string NextOf(string id)

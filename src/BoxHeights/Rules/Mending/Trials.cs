@@ -15,6 +15,7 @@ internal sealed class Trials
     private CancellationToken cancellation;
     private int triesLeft;
     private HashSet<string>? namesOfParts;
+    private Dictionary<string, List<int>>? foundIn;
 
     public Trials(Items<Finding> findings, LayoutState state)
     {
@@ -37,11 +38,30 @@ internal sealed class Trials
     /// <summary>Whether more was to be tried than may be: then nothing more is, and what is left wasn't looked at.</summary>
     public bool IsExhausted => triesLeft < 0;
 
+    /// <summary>The boxes of a room or face that something is found of, by themselves or beside others.</summary>
+    public IReadOnlyCollection<int> FoundIn(string space)
+    {
+        if (foundIn is null)
+        {
+            foundIn = new(StringComparer.Ordinal);
+            foreach (List<Finding> about in ofBoxes.Values)
+            {
+                foreach (Finding one in about)
+                {
+                    foundIn.ListOf(state.Boxes[one.Box].Surface.Space.Id).Add(one.Box);
+                }
+            }
+        }
+
+        return foundIn.TryGetValue(space, out List<int>? boxes) ? boxes : [];
+    }
+
     /// <summary>Begins to try for a cause.</summary>
     public void Begin(CancellationToken cancels)
     {
         cancellation = cancels;
         triesLeft = state.Options.Caps.MostTriesForACause;
+        InNeed = null;
         if (changed is not null)
         {
             changed.Cancellation = cancels;
@@ -56,7 +76,29 @@ internal sealed class Trials
 
     /// <summary>Whether a remedy, carried out, clears a cause's findings about some boxes and adds none.</summary>
     public bool Mends(Remedy remedy, Cause cause, List<int> boxes) =>
-        (remedy is AddBox more ? LeftAfter(more) : LeftAfter(remedy, boxes)) is { } left && Clears(cause, boxes, left);
+        remedy is AddBox more ? Mends(more, cause) : LeftAfter(remedy, boxes) is { } left && Clears(cause, boxes, left);
+
+    /// <summary>The first remedy that was tried for the cause and clears what is lacking, but adds findings of how boxes look together, which what is required doesn't wait for; null where there was none.</summary>
+    public AddBox? InNeed { get; private set; }
+
+    private bool Mends(AddBox remedy, Cause cause)
+    {
+        if (!MayTry())
+        {
+            return false;
+        }
+
+        bool givesWay = false;
+        bool clears = With(remedy, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !GivesWay(finding) || !(givesWay = true)))) is { } left && Clears(cause, [-1], left);
+        InNeed ??= clears && givesWay ? remedy : null;
+        return clears && !givesWay;
+    }
+
+    /// <summary>The same in the whole dwelling, evaluated anew with the remedy: what is lacking may be judged by boxes that a trial of a move doesn't judge it with.</summary>
+    public bool MendsInAll(Remedy remedy, Cause cause) => MayTry() && LeftOf(FoundWith(remedy)) is { } left && Clears(cause, [-1], left);
+
+    /// <summary>Whether a finding is of how boxes look together, which what is required doesn't wait for.</summary>
+    private bool GivesWay(Finding finding) => finding.Group >= 0 && state.Rules.Set.Row(finding.RuleId) is ProvisionRule { GivesWay: true };
 
     /// <summary>Whether what is left is nothing of a cause's about some boxes.</summary>
     public static bool Clears(Cause cause, List<int> boxes, HashSet<(string RuleId, string Subject)> left)
@@ -70,9 +112,6 @@ internal sealed class Trials
 
     /// <summary>A box to add in a ceiling where nothing is found of it, or where it is offered if that is nowhere; any other as it is.</summary>
     public PlacedBox Well(PlacedBox offered) => MayTry() ? CeilingPlaces.Well(Changed, offered) : offered;
-
-    /// <summary>What is found after a remedy that adds boxes; null where it adds a finding.</summary>
-    private HashSet<(string RuleId, string Subject)>? LeftAfter(AddBox remedy) => MayTry() ? With(remedy, LeftOf) : null;
 
     /// <summary>
     /// Reads what is found with boxes added, while they are there. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.

@@ -120,6 +120,9 @@ public sealed class AddBox : Remedy
     /// <summary>The boxes and the surfaces that they go on.</summary>
     public Items<PlacedBox> Placed { get; }
 
+    /// <summary>The ids of the rules about how boxes look together of which something is found then: a document that asks for the boxes doesn't wait for those. None in most cases.</summary>
+    public Items<string> Brings { get; internal init; }
+
     /// <inheritdoc/>
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>
     public override Dwelling ApplyTo(Dwelling dwelling)

@@ -73,7 +73,7 @@ public sealed record RoomSubject : OutletSubject
             return;
         }
 
-        Finds(row, space, statement, sure, needed, possible >= needed || Unless != MissingFacts.None, needs | Unless, null);
+        Finds(row, space, statement, sure, needed, possible >= needed || Unless != MissingFacts.None, needs | Unless);
     }
 
     private static void FindsTooMany(RequiredOutlet row, SpaceView space, SpaceStatement statement, int count, int most, bool isSure, MissingFacts needs) =>
@@ -106,15 +106,17 @@ public sealed record RoomSubject : OutletSubject
             return;
         }
 
-        Finds(row, space, statement, bays.Count - without.Count, bays.Count, canBeServed, needs,
-            (face, at) => without.Contains(bays.BayAt(face, at, out bool isOnTheLine)) && !isOnTheLine);
+        row.Lacks(
+            statement, space.Id, space.Id, bays.Count - without.Count, bays.Count, canBeServed, needs,
+            () => Said(row, bays.Count - without.Count, bays.Count, true),
+            added => AddedIn(row, space, added, bays, without));
     }
 
-    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, bool mayBeMet, MissingFacts needs, Func<int, Distance, bool>? where) =>
+    private static void Finds(RequiredOutlet row, SpaceView space, SpaceStatement statement, int sure, int needed, bool mayBeMet, MissingFacts needs) =>
         row.Lacks(
             statement, space.Id, space.Id, sure, needed, mayBeMet, needs,
-            () => Said(row, sure, needed, where is not null),
-            added => AddedIn(row, space, added, where));
+            () => Said(row, sure, needed, false),
+            added => AddedIn(row, space, added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id)), null));
 
     private static Wording Said(RequiredOutlet row, int sure, int needed, bool isOfBays)
     {
@@ -122,12 +124,22 @@ public sealed record RoomSubject : OutletSubject
         return isOfBays ? $"{there}, one to a bay" : there;
     }
 
-    private static Items<PlacedBox> AddedIn(RequiredOutlet row, SpaceView space, DeviceBox added, Func<int, Distance, bool>? where)
+    /// <summary>One for each bay that has none and a place for one.</summary>
+    private static Items<PlacedBox> AddedIn(RequiredOutlet row, SpaceView space, DeviceBox added, VehicleBays bays, List<int> without)
     {
-        DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id));
-        return added.Height is null ? OutletPlace.InCeiling(space.Room!, box, row.AddedInPart)
-            : OutletPlace.InTheOpen(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), where);
+        List<PlacedBox> boxes = [];
+        foreach (int bay in without)
+        {
+            DeviceBox box = added.WithId(FreePlaces.FreeId(space, space.Id + "-" + added.Id, boxes));
+            boxes.AddRange(AddedIn(row, space, box, (face, at) => bays.BayAt(face, at, out bool isOnTheLine) == bay && !isOnTheLine));
+        }
+
+        return new(boxes);
     }
+
+    private static Items<PlacedBox> AddedIn(RequiredOutlet row, SpaceView space, DeviceBox box, Func<int, Distance, bool>? where) =>
+        box.Height is null ? OutletPlace.InCeiling(space.Room!, box, row.AddedInPart)
+            : OutletPlace.InTheOpen(space, box.WithHeight(NeighborHeight.InItsRoom(space, box, row.Outlet)), where);
 
     /// <summary>Whether a flight climbs along one of its walls.</summary>
     private static bool HasStair(SpaceView space, Room room) => space.Dwelling.Flights.Exists(flight => flight.Wall is { } wall && SurfaceAddress.Read(wall).IsPartOf(room.Id));
