@@ -189,6 +189,33 @@ public sealed class RoomOutline
         return new(Distance.FromTicks((long)Math.Round(((x * dx) + (y * dy)) / length)), Distance.FromTicks((long)Math.Round(((y * dx) - (x * dy)) / length)));
     }
 
+    /// <summary>The wall that a point on the drawing is nearest to, and where along it: for a symbol on a wall's line, or a little off it.</summary>
+    /// <param name="drawn">The point on the drawing.</param>
+    /// <returns>The nearest wall; at a corner that of the two which comes first.</returns>
+    /// <exception cref="ArgumentException">The point is further away than anything in a house.</exception>
+    public OutlinePlace OnWall(PlanPoint drawn)
+    {
+        RefuseFar(drawn, nameof(drawn));
+        OutlinePlace? nearest = null;
+        for (int i = 0; i < Corners.Count; i++)
+        {
+            PlanPoint from = Corners[i];
+            PlanPoint to = Corners[(i + 1) % Corners.Count];
+            decimal length = Walls[i].Length.Ticks;
+            decimal dx = (to.Right - from.Right).Ticks / length;
+            decimal dy = (to.Into - from.Into).Ticks / length;
+            decimal along = ((drawn.Right - from.Right).Ticks * dx) + ((drawn.Into - from.Into).Ticks * dy);
+            long ticks = (long)Math.Round(Math.Min(Math.Max(along, 0m), length));
+            PlanPoint beside = new(from.Right + Distance.FromTicks((long)Math.Round(ticks * dx)), from.Into + Distance.FromTicks((long)Math.Round(ticks * dy)));
+            if (Length(beside, drawn) is var away && (nearest is null || away < nearest.Away))
+            {
+                nearest = new(Walls[i].Id, Distance.FromTicks(ticks), away);
+            }
+        }
+
+        return nearest!;
+    }
+
     private static Distance Length(PlanPoint from, PlanPoint to)
     {
         decimal x = (to.Right - from.Right).Ticks;
@@ -234,4 +261,21 @@ public sealed class RoomOutline
 
         return null;
     }
+}
+
+/// <summary>Where a point on a drawing is at an outline's walls.</summary>
+[Told]
+public sealed partial class OutlinePlace
+{
+    /// <summary>The wall's id in its room: <see cref="RoomBuilder.FindWall"/> goes on with it.</summary>
+    public string Wall { get; }
+
+    /// <summary>From the wall's left end along it; not beyond its ends. It is the <see cref="DeviceBox.At"/> of a box drawn there.</summary>
+    public Distance Along { get; }
+
+    /// <summary>How far from the wall's line the point is drawn.</summary>
+    public Distance Away { get; }
+
+    /// <summary>The wall and the place along it.</summary>
+    public override string ToString() => Wall + ", " + Along + " along";
 }

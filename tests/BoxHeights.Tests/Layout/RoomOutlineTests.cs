@@ -44,6 +44,49 @@ public sealed class RoomOutlineTests
         Assert.Equal((error, walls), (outline.ClosureError.ToString(), outline.Walls.Count));
     }
 
+    // Symbols on a drawing: on the line, off it, at a corner and beyond an end; seen from inside, w2 runs down from its left end and w6 up.
+    [Theory]
+    [InlineData(30, 0, "w1", 30, 0)]
+    [InlineData(30, 2, "w1", 30, 2)]
+    [InlineData(30, -2, "w1", 30, 2)]
+    [InlineData(141, 20, "w2", 20, 3)]
+    [InlineData(1, 100, "w6", 20, 1)]
+    [InlineData(86, 90, "w4", 18, 2)]
+    [InlineData(144, 0, "w1", 144, 0)]
+    [InlineData(147, -4, "w1", 144, 5)]
+    public void OnWall_APointOfTheDrawing_IsWhereItsNearestWallIs(int right, int into, string wall, int along, int away)
+    {
+        OutlinePlace place = RoomOutline.Of(Ell).OnWall(At(right, into));
+        Assert.Equal((wall, Distance.FromInches(along), Distance.FromInches(away)), (place.Wall, place.Along, place.Away));
+    }
+
+    // A way along each wall and a little into the room, on a drawing that is turned by any angle: the point is where it was put.
+    [Fact]
+    public void OnWall_OfAnEllAnywhere_IsWhereThePointWasPut() => Prop.ForAll(Arb.From(Gen.Choose(0, 35999)), Arb.From(Gen.Choose(10, 90)), (hundredths, percent) =>
+    {
+        double angle = hundredths * Math.PI / 18000;
+        PlanPoint Turned(double x, double y) => new(Distance.FromInchesRounded((x * Math.Cos(angle)) - (y * Math.Sin(angle))), Distance.FromInchesRounded((x * Math.Sin(angle)) + (y * Math.Cos(angle))));
+        (double X, double Y)[] corners = [.. Ell.Select(point => ((double)point.Right.Inches, (double)point.Into.Inches))];
+        RoomOutline outline = RoomOutline.Of(corners.Select(corner => Turned(corner.X, corner.Y)).ToArray());
+        for (int i = 0; i < corners.Length; i++)
+        {
+            (double X, double Y) a = corners[i];
+            (double X, double Y) b = corners[(i + 1) % corners.Length];
+            double length = Math.Abs(b.X - a.X) + Math.Abs(b.Y - a.Y);
+            (double X, double Y) way = ((b.X - a.X) / length, (b.Y - a.Y) / length);
+            double along = length * percent / 100;
+            OutlinePlace place = outline.OnWall(Turned(a.X + (way.X * along) - (way.Y * 3), a.Y + (way.Y * along) + (way.X * 3)));
+            Assert.Equal("w" + (i + 1), place.Wall);
+            Assert.InRange((place.Along - Distance.FromInchesRounded(along)).Abs(), Distance.Zero, Distance.FromTicks(4));
+            Assert.InRange((place.Away - Distance.FromInches(3)).Abs(), Distance.Zero, Distance.FromTicks(4));
+        }
+
+        return true;
+    }).Check(Tries.Config(200));
+
+    [Fact]
+    public void OnWall_FurtherThanAnyHouse_Throws() => Assert.Throws<ArgumentException>(() => RoomOutline.Of(Ell).OnWall(new(Distance.MaxValue, Distance.Zero)));
+
     // Turned by any angle and moved, rounded to ticks: the same lengths within a tick, turns within the tolerance, and the room closes.
     [Fact]
     public void Of_AnEllAnywhere_IsTheSameRoomAndCloses() => Prop.ForAll(Arb.From(Gen.Choose(0, 35999)), Arb.From(Gen.Choose(-900, 900)), (hundredths, off) =>

@@ -242,6 +242,9 @@ public sealed class AllowedPlacesTests
         Assert.Equal(In("49-7/8"), nearest!.Along);
         Assert.Equal(new Mounting(MountingMethod.Stud).WithStud(3).WithSide(StudSide.Right), nearest.Mounting);
         Assert.Equal("49-7/8 in along, 16 in to top above subfloor", nearest.ToString());
+        LayoutSession session = new LayoutEvaluator(nailed.Rules).Open(nailed.Build());
+        session.Change(OneBox.Id, box => nearest.Set(box.WithMeasured(new MeasuredHeight(BoxHeight.ToTop(In("20"), Datum.Subfloor)))));
+        Assert.Equal(nailed.Box.WithAt(In("49-7/8")).WithMounting(nearest.Mounting), session.ToDwelling().FindBox(OneBox.Id)!.Box);
         Assert.Equal(evaluation.TryNearest(OneBox.Id, In("50"), nailed.Box.Height!.Value, out _), new LayoutEvaluator(nailed.Rules).Open(nailed.Build()).TryNearest(OneBox.Id, In("50"), nailed.Box.Height!.Value, out _));
     }
 
