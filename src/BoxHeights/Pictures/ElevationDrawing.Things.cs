@@ -99,7 +99,7 @@ internal sealed partial class ElevationDrawing
     {
         foreach (WallPart part in wall.Parts)
         {
-            string name = part.Id is null || part.Id == part.Kind ? part.Kind : part.Kind + " " + SvgText.Isolated(part.Id);
+            string name = SvgText.Thing(part is WallPart<Counter>, part.Kind, part.Id);
             Distance bottom = part.Area.Bottom?.From ?? part.Area.Top?.From ?? wall.Subfloor;
             PageRect at = frame.Rect(part.Area.Left.From, part.Area.Right.To, bottom, Distance.Max(bottom, part.Area.Top?.To ?? high));
             string note = name + ": along " + Text(part.Area.Left) + " to " + Text(part.Area.Right)

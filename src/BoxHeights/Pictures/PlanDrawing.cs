@@ -204,7 +204,7 @@ internal sealed class PlanDrawing
     {
         foreach (PlanShape shape in room.Shapes)
         {
-            string name = shape.Id == shape.Kind ? shape.Kind : shape.Kind + " " + SvgText.Isolated(shape.Id);
+            string name = SvgText.Thing(shape.Source is Counter, shape.Kind, shape.Id);
             (long X, long Y)[] corners = drawn.AtAll(shape.Corners);
             if (corners.Length == 0)
             {

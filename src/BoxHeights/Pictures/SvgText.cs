@@ -49,6 +49,13 @@ internal static class SvgText
     /// <summary>What a picture of a place is called: the house, where it is known, and the place.</summary>
     public static string Title(string house, string place) => (house.Length == 0 ? "" : Isolated(house) + ": ") + Isolated(place);
 
+    /// <summary>What a thing is called: what it is, and its name. The kind of a counter is the room that it is for.</summary>
+    public static string Thing(bool isCounter, string kind, string? id)
+    {
+        string what = isCounter ? "counter" : kind;
+        return id is null || id == what ? what : what + " " + Isolated(id);
+    }
+
     /// <summary>Appends text for an element or an attribute in double quotes.</summary>
     public static void AppendEscaped(StringBuilder to, string text)
     {

@@ -119,4 +119,14 @@ public sealed class RoomPictureTests
         room.Wall("west", CaseFile.Inches("96"));
         return new LayoutEvaluator(RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(house.Build());
     }
+
+    // A counter's kind is the room that it is for: nobody calls one "kitchen run".
+    [Fact]
+    public void Counter_IsCalledOne()
+    {
+        Counter run = new Counter("run", CounterKind.Kitchen, CaseFile.Inches("40"), CaseFile.Inches("90")).WithTop(Level.Parse("36 in above finished floor")).WithDepth(CaseFile.Inches("25"));
+        Evaluation evaluation = new BoxHeights.Tests.Rules.OneBox { Wall = wall => wall.WithCounters(new[] { run }) }.At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate();
+        Assert.Contains(new SvgReader(WallElevation.For(evaluation, BoxHeights.Tests.Rules.OneBox.WallAddress).ToSvg()).Texts(), text => text.Text == "counter run");
+        Assert.Contains(new SvgReader(RoomPicture.For(evaluation, "room").ToSvg()).Texts(), text => text.Text == "counter run");
+    }
 }
