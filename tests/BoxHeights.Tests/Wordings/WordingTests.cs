@@ -1,5 +1,7 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
 using BoxHeights.Rules;
 using Xunit;
 
@@ -85,6 +87,21 @@ public class WordingTests
         Assert.Contains("kasten", Assert.Throws<FormatException>(() => formatter.Format($"{box} is gone")).Message, StringComparison.Ordinal);
     }
 
+    // One part within the next, a list of thousands was as many calls deep, and printed its beginning as often.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(7)]
+    [InlineData(20_000)]
+    public void Listed_HoweverMany_AreInOrder_OnASmallStack(int count)
+    {
+        string[] names = Enumerable.Range(0, count).Select(i => "w" + i).ToArray();
+        string listed = "";
+        Thread small = new(() => listed = Wording.Listed(names.Select(Wording.Name)).ToString(), 256 * 1024);
+        small.Start();
+        small.Join();
+        Assert.Equal(string.Join(", ", names), listed);
+    }
 
     [Theory]
     [InlineData(Rounding.Down, "12-1/2 in", "317.5 mm")]
