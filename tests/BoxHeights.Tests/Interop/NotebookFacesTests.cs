@@ -72,6 +72,15 @@ public sealed class NotebookFacesTests
         Assert.NotEmpty(Parsed(OrderList.For(Evaluation).ToDisplayString(Html)).Descendants("table"));
     }
 
+    // Nothing was measured in this house, nothing is in an empty one.
+    [Fact]
+    public void Sheets_WithoutARow_SayNone()
+    {
+        Evaluation empty = Evaluator.Evaluate(new Dwelling("empty"));
+        object[] sheets = [PunchList.For(Evaluation), PunchList.For(empty), CeilingPlan.For(empty), CutoutList.For(empty), OrderList.For(empty), StoryPole.For(MarkSheet.For(empty)), MarkSheet.For(empty)];
+        Assert.All(sheets, sheet => Assert.Equal("<span>none</span>", sheet.ToDisplayString(Html)));
+    }
+
     [Fact]
     public void Names_ThatLookLikeMarkup_StayText()
     {

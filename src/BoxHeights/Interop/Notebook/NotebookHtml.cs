@@ -26,6 +26,12 @@ internal static class NotebookHtml
     {
         HtmlPage page = new("");
         Write(page, value);
+        if (page.Body.Length == 0)
+        {
+            // A cell that shows nothing looks as if it had failed.
+            page.Word("none");
+        }
+
         return page.Body;
     }
 
