@@ -146,7 +146,7 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
             {
                 foreach (PlaceOnWall place in heights.AtStudsFirst(wish))
                 {
-                    if (stretch.Contains(place.At) && draft.TryAdd(address, box.WithAt(place.At).WithHeight(place.Height), "for " + thing, rule))
+                    if (stretch.Contains(place.At) && (!rule.IsPlannedByCustom || place.IsUsual) && draft.TryAdd(address, box.WithAt(place.At).WithHeight(place.Height), "for " + thing, rule))
                     {
                         return;
                     }

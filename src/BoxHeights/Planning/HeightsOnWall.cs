@@ -135,7 +135,7 @@ internal sealed class HeightsOnWall
             if (hold.On.ClearAt(i).Contains(at) && PlateGap.IsKept(draft, hold.On.Site, at, reading)
                 && probe.At(at, wanted.WithValue(reading)).IsSilent && IsOverItsCounter(probe.Box))
             {
-                return new(at, hold.On.Places.RankOf(at), wanted.WithValue(reading), reading == wanted.Value);
+                return new(at, hold.On.Places.RankOf(at), wanted.WithValue(reading), reading == wanted.Value) { Site = hold.On.Site };
             }
         }
 
@@ -238,4 +238,11 @@ internal sealed class HeightsOnWall
 /// <param name="Rank">How willingly it is taken.</param>
 /// <param name="Height">The height that it has there.</param>
 /// <param name="IsAsWanted">Whether it would have that height anywhere if nothing were in the way.</param>
-internal sealed record PlaceOnWall(Distance At, CandidateRank Rank, BoxHeight Height, bool IsAsWanted);
+internal sealed record PlaceOnWall(Distance At, CandidateRank Rank, BoxHeight Height, bool IsAsWanted)
+{
+    /// <summary>What is stated for such a box on its wall.</summary>
+    public StatedSite? Site { get; init; }
+
+    /// <summary>Whether no habit yields to what is in the way there: what nobody has to have is put nowhere else.</summary>
+    public bool IsUsual => Site?.Places.SureAt(At.Ticks).Contains(Height.Value) != false;
+}

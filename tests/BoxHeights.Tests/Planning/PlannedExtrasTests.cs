@@ -110,4 +110,18 @@ public sealed class PlannedExtrasTests
         Assert.Contains(plan.Reasons, one => one.RuleId == row);
         Assert.DoesNotContain(new LayoutEvaluator(rules).Evaluate(plan.Dwelling).Findings, finding => finding.Fault is not null);
     }
+
+    // Behind a sofa there is glass from the floor to 90 in: over that nobody wants a receptacle, and none is asked for. Under a sill of 50 in there is room for it.
+    [Theory]
+    [InlineData("0", 0)]
+    [InlineData("50", 1)]
+    public void Extra_WhereWhatIsThereLeavesItNoUsualHeight_IsNotedAndNotPlanned(string sill, int boxes)
+    {
+        Room room = new SquareRoom { Kind = RoomKind.LivingRoom, Fixtures = [SquareRoom.Against("sofa", FixtureKind.Sofa, "north", Distance.FromInches(40), Distance.FromInches(120), Distance.FromInches(36))] }.Build();
+        Opening glass = new Opening("glass", OpeningKind.Window, Distance.FromInches(20), Distance.FromInches(138)).WithSill(Level.Parse(sill + " in above subfloor")).WithHead(Level.Parse("90 in above subfloor"));
+        room = room.WithWalls(room.Walls.Select(wall => wall.Id == "north" ? wall.WithOpenings(glass) : wall));
+        RoomPlan plan = new RoughInPlanner(RuleSets.OfAHouse, RoughInOptions.Default.WithExtras(BoxPurpose.Sofa)).Plan(new Dwelling("case").WithStoreys(new[] { SquareRoom.Storey }).WithRooms(new[] { room }));
+        Assert.Equal(boxes, plan.Dwelling.PlacedBoxes().Count(placed => placed.Box.Purpose == BoxPurpose.Sofa));
+        Assert.Equal(boxes == 0, plan.Notes.Any(note => note.Contains("no place for a sofa box", StringComparison.Ordinal)));
+    }
 }
