@@ -78,6 +78,20 @@ internal static class DescribedMembers
         }
     }
 
+    /// <summary>A row in one line, in place of all its members that the compiler would print; none for what is no row.</summary>
+    internal static IEnumerable<string> Line(INamedTypeSymbol type)
+    {
+        for (INamedTypeSymbol? one = type.BaseType; one is not null; one = one.BaseType)
+        {
+            if (one.Name == "Rule")
+            {
+                yield return "";
+                yield return "    /// <summary>Its id, what it allows and where that comes from.</summary>";
+                yield return "    public override string ToString() => this.InOneLine;";
+            }
+        }
+    }
+
     // The constructor of the base that takes the most, and doesn't copy.
     internal static IMethodSymbol Above(INamedTypeSymbol type) => type.BaseType!.InstanceConstructors
         .Where(one => one.Parameters.Length != 1 || !SymbolEqualityComparer.Default.Equals(one.Parameters[0].Type, one.ContainingType))

@@ -13,7 +13,7 @@ public sealed class MemberGenerator : IIncrementalGenerator
     public void Initialize(IncrementalGeneratorInitializationContext context)
     {
         Add(context, "DescribedAttribute", (type, found) => DescribedMembers.Constructor(type, found).Concat(DescribedMembers.With(type, found)));
-        Add(context, "RowAttribute", DescribedMembers.Constructor);
+        Add(context, "RowAttribute", (type, found) => DescribedMembers.Constructor(type, found).Concat(DescribedMembers.Line(type)));
         Add(context, "ToldAttribute", ToldMembers.Constructor);
         Add(context, "KindAttribute", KindMembers.Of);
     }

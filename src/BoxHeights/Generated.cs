@@ -11,7 +11,7 @@ internal sealed class DescribedAttribute(params string[] needed) : Attribute
     internal string[] Needed { get; } = needed;
 }
 
-/// <summary>Of a form of rows: src/BoxHeights.Generators writes its constructor.</summary>
+/// <summary>Of a form of rows: src/BoxHeights.Generators writes its constructor, and the line that a row prints.</summary>
 [Conditional("GENERATING"), AttributeUsage(AttributeTargets.Class)]
 internal sealed class RowAttribute(params string[] needed) : Attribute
 {

@@ -6,6 +6,9 @@ namespace BoxHeights;
 /// <summary>What parts of a dwelling can be addressed.</summary>
 internal static class DwellingAddresses
 {
+    // Of so short an id every other one is nearly the same.
+    private const int FewLetters = 3;
+
     /// <summary>Whether an id or address is that of a part, or of a stretch of one ("living/north 32 in to 14 ft").</summary>
     public static bool Has(Dwelling dwelling, string id)
     {
@@ -45,6 +48,20 @@ internal static class DwellingAddresses
 
     /// <summary>The id of the storey that an outside face belongs to: the one stated, else the lowest; null where the dwelling has none.</summary>
     public static string? StoreyOf(Dwelling dwelling, OutsideFace face) => face.Storey ?? (dwelling.Storeys.Count > 0 ? dwelling.Storeys[0].Id : null);
+
+    /// <summary>That a dwelling has no such part: with the part that may have been meant, or the walls of the room that was named.</summary>
+    public static ArgumentException NoSuch(Dwelling dwelling, string what, string id, string argument)
+    {
+        string told = "The dwelling has no " + what + " \"" + id + "\"";
+        string? meant = id.Length > FewLetters ? Spelling.Meant(id, [.. Of(dwelling)]) : null;
+        List<string> walls = [];
+        foreach (Room room in meant is null ? dwelling.Rooms : default)
+        {
+            walls.AddRange(SurfaceAddress.Read(id).Space == room.Id ? room.Walls.Select(wall => SurfaceAddress.Of(room.Id, wall.Id)) : default);
+        }
+
+        return new(told + (meant is not null ? ": is \"" + meant + "\" meant?" : walls.Count > 0 ? "; there are: " + string.Join(", ", walls) + "." : "."), argument);
+    }
 
     private static IEnumerable<string> Of(Dwelling dwelling)
     {

@@ -135,7 +135,7 @@ public sealed class RoomBuilder
     /// <summary>A wall that was started before.</summary>
     /// <param name="id">Its id within the room.</param>
     /// <exception cref="ArgumentException">The room has no wall of that id.</exception>
-    public WallBuilder FindWall(string id) => walls.Find(wall => wall.Build().Id == id) ?? throw new ArgumentException("The room has no wall \"" + id + "\".", nameof(id));
+    public WallBuilder FindWall(string id) => walls.Find(wall => wall.Build().Id == id) ?? throw new ArgumentException("The room \"" + room.Id + "\" has no wall \"" + id + "\"; it has: " + (walls.Count == 0 ? "none" : string.Join(", ", walls.ConvertAll(wall => wall.Build().Id))) + ".", nameof(id));
 
     internal Room Build() => room.WithWalls(new Items<Wall>(walls.ConvertAll(wall => wall.Build())));
 }

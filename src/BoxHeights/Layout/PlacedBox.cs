@@ -89,7 +89,7 @@ public static class DwellingBoxes
             done = true;
             return boxes.With(placed.Box);
         });
-        return done ? changed : throw new ArgumentException("The dwelling has no surface \"" + placed.Address + "\".", nameof(placed));
+        return done ? changed : throw DwellingAddresses.NoSuch(dwelling, "surface", placed.Address, nameof(placed));
     }
 
     /// <summary>The dwelling with some of its boxes changed, and without those for which nothing is given.</summary>
@@ -153,7 +153,7 @@ public static class DwellingBoxes
 
             return kept.Count == boxes.Count ? boxes : new Items<DeviceBox>(kept);
         });
-        return done ? changed : throw new ArgumentException("The dwelling has no box \"" + id + "\".", nameof(id));
+        return done ? changed : throw DwellingAddresses.NoSuch(dwelling, "box", id, nameof(id));
     }
 
     private static Dwelling Map(Dwelling dwelling, Func<string, Items<DeviceBox>, Items<DeviceBox>> change)

@@ -120,7 +120,7 @@ public sealed partial class LayoutSession
 
         if (state.SurfaceAt(address) is not { Kind: BoxSurface.Wall } wall)
         {
-            throw new ArgumentException("The dwelling has no wall \"" + address + "\".", nameof(address));
+            throw DwellingAddresses.NoSuch(state.Dwelling, "wall", address, nameof(address));
         }
 
         DeviceBox moved = state.Boxes[box].Source with { At = along, Height = height, Measured = null, Plan = null };
@@ -173,7 +173,7 @@ public sealed partial class LayoutSession
             Rooms = now.Rooms.Select(room => room.WithWalls(Changed(room.Id, room.Walls))),
             Outside = now.Outside.Select(face => face.WithWalls(Changed(face.Id, face.Walls))),
         };
-        return found ? Become(now, then, nameof(change)) : throw new ArgumentException("The dwelling has no wall \"" + address + "\".", nameof(address));
+        return found ? Become(now, then, nameof(change)) : throw DwellingAddresses.NoSuch(state.Dwelling, "wall", address, nameof(address));
     }
 
     /// <summary>Changes a room: its walls, what stands in it, its floor.</summary>
@@ -198,7 +198,7 @@ public sealed partial class LayoutSession
             found = true;
             return change(room) ?? throw new ArgumentException("A room is changed, not taken away.", nameof(change));
         }));
-        return found ? Become(now, then, nameof(change)) : throw new ArgumentException("The dwelling has no room \"" + id + "\".", nameof(id));
+        return found ? Become(now, then, nameof(change)) : throw DwellingAddresses.NoSuch(state.Dwelling, "room", id, nameof(id));
     }
 
     /// <summary>A change that brings no box twice: two of one id can't be told apart any more.</summary>

@@ -159,7 +159,7 @@ public sealed partial class LayoutSession
 
     private int Find(string id) => indexOf.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out int box)
         ? box
-        : throw new ArgumentException("The dwelling has no box \"" + id + "\".", nameof(id));
+        : throw DwellingAddresses.NoSuch(state.Dwelling, "box", id, nameof(id));
 
     /// <summary>Whether a move can make or mend a fault of the description, or change the terms of the box's height.</summary>
     private bool NeedsResolving(int box, Distance along, BoxHeight height)

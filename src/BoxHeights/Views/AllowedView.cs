@@ -10,10 +10,12 @@ namespace BoxHeights;
 public sealed class AllowedView
 {
     private readonly DistanceSet held;
+    private readonly LengthUnits units;
 
-    internal AllowedView(bool fits, in DistanceSet held, Items<RuleAllows> rules)
+    internal AllowedView(bool fits, in DistanceSet held, Items<RuleAllows> rules, LengthUnits units)
     {
         this.held = held;
+        this.units = units;
         Fits = fits;
         Rules = rules;
         Sure = FreeOf(Severity.Note);
@@ -71,15 +73,18 @@ public sealed class AllowedView
         }
     }
 
-    /// <summary>What is allowed in all.</summary>
-    public override string ToString() => !Fits ? "no room" : Sure == Possible ? Sure.ToString() : "surely " + Sure + ", possibly " + Possible;
+    /// <summary>What is allowed in all, to what a tape shows, rounded so that nothing more is allowed.</summary>
+    public override string ToString() => Fits ? RuleAllows.Said(Sure, Possible, units) : "no room";
 }
 
 /// <summary>What one rule allows a box along a line.</summary>
 public sealed class RuleAllows
 {
-    internal RuleAllows(Rule rule, in AllowedHeights allowed, bool isLetOff, string? notJudgedBecause = null)
+    private readonly LengthUnits units;
+
+    internal RuleAllows(Rule rule, in AllowedHeights allowed, bool isLetOff, LengthUnits units, string? notJudgedBecause = null)
     {
+        this.units = units;
         Rule = rule;
         Sure = allowed.Sure;
         Possible = allowed.Possible;
@@ -112,6 +117,9 @@ public sealed class RuleAllows
     /// <summary>Where nothing is found by it: a habit speaks only where it is clearly not met.</summary>
     internal DistanceSet Silent => Rule.YieldsWhenForced ? Possible : Sure;
 
-    /// <summary>The rule's id, and what it allows.</summary>
-    public override string ToString() => Rule.Id + ": " + (NotJudgedBecause is { } why ? "not judged, " + why : (Sure == Possible ? Sure.ToString() : "surely " + Sure + ", possibly " + Possible) + (IsLetOff ? ", let off" : ""));
+    /// <summary>The rule's id, and what it allows, to what a tape shows, rounded so that nothing more is allowed.</summary>
+    public override string ToString() => Rule.Id + ": " + (NotJudgedBecause is { } why ? "not judged, " + why : Said(Sure, Possible, units) + (IsLetOff ? ", let off" : ""));
+
+    internal static string Said(DistanceSet sure, DistanceSet possible, LengthUnits units) =>
+        sure == possible ? Printed.Allowed(sure, units).ToString() : "surely " + Printed.Allowed(sure, units) + ", possibly " + Printed.Allowed(possible, units);
 }

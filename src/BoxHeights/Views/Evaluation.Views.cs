@@ -217,5 +217,5 @@ public sealed partial class Evaluation
 
     private ArgumentException NoSuch(string what, string name, string argument) => DwellingAddresses.Has(Dwelling, name)
         ? new("Nothing of the " + what + " \"" + name + "\" is resolved: the dwelling holds more than is looked at.", argument)
-        : new("The dwelling has no " + what + " \"" + name + "\".", argument);
+        : DwellingAddresses.NoSuch(Dwelling, what, name, argument);
 }

@@ -36,5 +36,5 @@ public sealed partial class LayoutSession
     public bool TryNearest(PlacedBox box, Distance along, BoxHeight height, [NotNullWhen(true)] out NearestPlace? nearest) => (nearest = At(box, height).Nearest(along, height)) is not null;
 
     private Whereabouts At(PlacedBox box, BoxHeight? terms) =>
-        Whereabouts.Of(state, box ?? throw new ArgumentNullException(nameof(box)), terms) ?? throw new ArgumentException("The dwelling has no surface \"" + box.Address + "\".", nameof(box));
+        Whereabouts.Of(state, box ?? throw new ArgumentNullException(nameof(box)), terms) ?? throw DwellingAddresses.NoSuch(state.Dwelling, "surface", box.Address, nameof(box));
 }

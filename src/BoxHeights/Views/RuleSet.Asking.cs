@@ -70,7 +70,7 @@ public sealed partial class RuleSet
             return rule;
         }
 
-        return new(row, AllowedHeights.Anything, false, "it doesn't speak of such a box");
+        return new(row, AllowedHeights.Anything, false, LengthUnits.Inches, "it doesn't speak of such a box");
     }
 
     private static bool Kitchen(Wall wall) => wall.Counters.Exists(counter => counter.Kind == CounterKind.Kitchen);

@@ -38,10 +38,11 @@ internal sealed partial class Whereabouts
                 rule,
                 new(Where(pieces, here => Of(here) is not { IsLetOff: false } one || one.Sure.Contains(reading)), Where(pieces, here => Of(here) is not { IsLetOff: false } one || one.Possible.Contains(reading)), needs),
                 false,
+                state.Options.Units,
                 pieces.Find(piece => Of(piece.Here)?.NotJudgedBecause is not null).Here is { } silent ? Of(silent)!.NotJudgedBecause : null));
         }
 
-        return new(!held.IsEmpty, held, new(allowed));
+        return new(!held.IsEmpty, held, new(allowed), state.Options.Units);
     }
 
     private static RuleAllows? FirstOf(AllowedView view, Rule rule) => view.Rules.Find(one => ReferenceEquals(one.Rule, rule));

@@ -46,7 +46,7 @@ internal sealed partial class Whereabouts
     {
         if (!Fits(along))
         {
-            return new(false, DistanceSet.Empty, default);
+            return new(false, DistanceSet.Empty, default, state.Options.Units);
         }
 
         SitesOfBox sites = SitesAt(along);
@@ -71,7 +71,7 @@ internal sealed partial class Whereabouts
 
             rules.Add(new(placement.Rule, allowed, placement.Rule.YieldsWhenForced
                 ? !allowed.Possible.IsAll && !LayoutState.LeavesRoomFor(placement, sites[0], along.Ticks)
-                : !allowed.Sure.IsAll && state.IsLetOff(box, index, along, placement.Rule)));
+                : !allowed.Sure.IsAll && state.IsLetOff(box, index, along, placement.Rule), state.Options.Units));
         }
 
         foreach (StatedLimit limit in sites[0].Limits)
@@ -82,7 +82,7 @@ internal sealed partial class Whereabouts
                 allowed = AnyOf(allowed, Array.Find(sites[edge].Limits, one => one.Rule == limit.Rule)?.AllowedAt(along.Ticks) ?? AllowedHeights.Anything);
             }
 
-            rules.Add(new(limit.Rule, allowed, false));
+            rules.Add(new(limit.Rule, allowed, false, state.Options.Units));
         }
 
         AskedBox? asked = null;
@@ -90,16 +90,16 @@ internal sealed partial class Whereabouts
         {
             if (rule.Around(group, index, asked ??= Asked(sites[0], along)) is { } left)
             {
-                rules.Add(new(rule, left, false));
+                rules.Add(new(rule, left, false, state.Options.Units));
             }
         }
 
         foreach ((Rule rule, Wording why) in sites[0].NotJudged)
         {
-            rules.Add(new(rule, AllowedHeights.Anything, true, state.Options.Words.Format(why)));
+            rules.Add(new(rule, AllowedHeights.Anything, true, state.Options.Units, state.Options.Words.Format(why)));
         }
 
-        return new(true, Held(), new(rules));
+        return new(true, Held(), new(rules), state.Options.Units);
     }
 
     /// <summary>Where along its wall and how high its center may be, by what is stated where it is. None off walls, and where its edge isn't stated or its height can't be told there.</summary>

@@ -27,7 +27,8 @@ public class ToStringTests
     {
         Rule[] rows = [.. Enum.GetValues<NecEdition>().SelectMany(edition => (RuleSets.UnitedStatesDwelling(edition) + RuleSets.UnitedStatesOutlets(edition)).Rows), .. RuleSets.RoughInPractice.Rows, .. RuleSets.CanadaDwelling.Rows, .. RuleSets.Ada2010.Rows];
         Assert.True(rows.Length > 150);
-        Assert.All(rows, row => Assert.DoesNotMatch("[0-9]{9,}", row.ToString()));
+        Assert.All(rows, row => Assert.DoesNotMatch("[0-9]{9,}", row.Data()));
+        Assert.All(rows, row => Assert.Equal(row.Id + ": " + row.Summary + " [" + row.Citation + "]", row.ToString()));
     }
 
     // 0.6875 in less a tick is met by no more than 11/16 in; a tick over is missed by no less than 1/16 in.

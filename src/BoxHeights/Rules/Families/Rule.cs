@@ -80,6 +80,9 @@ public abstract record Rule
     /// <summary>The form's numbers in words, for <see cref="RuleSet.Describe"/>.</summary>
     public abstract string Numbers { get; }
 
+    /// <summary>The row in one line.</summary>
+    internal string InOneLine => Id + ": " + Summary + " [" + Citation + "]";
+
     /// <summary>What of the row can't be meant, each in one phrase: a lower limit above the upper one, nothing that is limited. Checked where the row enters a rule set.</summary>
     protected virtual IEnumerable<string> Mistakes() => [];
 

@@ -137,7 +137,7 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     /// <exception cref="ArgumentException">There is no such row; the message lists those that there are.</exception>
     public Rule Row(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
         ? row
-        : throw new ArgumentException("There is no row \"" + id + "\"; there are: " + this + ".", nameof(id));
+        : throw new ArgumentException("There is no row \"" + id + "\"" + (Rows.Count > 0 && Spelling.Meant(id, [.. rows.Keys]) is { } meant ? ": is \"" + meant + "\" meant? There are: " : "; there are: ") + this + ".", nameof(id));
 
     /// <summary>Every row in words: id, severity, what is allowed, numbers, scope, citation, readings.</summary>
     public string Describe()

@@ -22,6 +22,9 @@ public sealed record AnchoredPlace : PlacementRule
     /// </summary>
     public bool OnItsWall { get; init; }
 
+    /// <summary>Its id, what it allows and where that comes from.</summary>
+    public override string ToString() => InOneLine;
+
     /// <inheritdoc/>
     public override string Numbers => Anchor + (OnItsWall ? ", on its own wall" : "");
 

@@ -20,6 +20,9 @@ internal sealed record OverheadZone : SpaceRule
         Readings = zone.Readings.Select(reading => reading with { Rule = new OverheadZone((Zone)reading.Rule) });
     }
 
+    /// <summary>Its id, what it allows and where that comes from.</summary>
+    public override string ToString() => InOneLine;
+
     /// <inheritdoc/>
     public override bool LooksAtOwnBoxesOnly => true;
 
