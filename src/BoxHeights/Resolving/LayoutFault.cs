@@ -33,7 +33,7 @@ public enum LayoutFaultKind
     /// <summary>A kind that nobody knows, and that is nearly spelled like one that is known, where a rule would have read it.</summary>
     MisspelledKind = 9,
 
-    /// <summary>A kind that neither the library nor a row, the catalog or the evaluator's options know, where a rule would have read it: only a note, since kinds are open.</summary>
+    /// <summary>A kind that neither the library nor a row, the catalog or the evaluator's options know, where a rule would have read it, or a rating without volts and amperes: only a note, since kinds are open.</summary>
     UnknownKind = 10,
 
     /// <summary>It isn't said where a fixture or a box overhead or in the floor is, in a room whose walls close.</summary>

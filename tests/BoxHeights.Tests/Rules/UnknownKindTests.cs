@@ -39,6 +39,26 @@ public sealed class UnknownKindTests
     public void Purpose_OfNoKind_IsToldWithoutAGuess() => Assert.StartsWith(
         "the-box (room/wall): purpose \"aquarium\" isn't known here, so that nothing is judged that goes by it", Assert.Single(Said(box => box.WithPurpose(new BoxPurpose("aquarium")))), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("banana", true)]
+    [InlineData("5-20R", true)]
+    [InlineData("20 A", false)]
+    [InlineData("125/250 V", false)]
+    [InlineData("15A-125V", false)]
+    public void Rating_WithoutVoltsAndAmperes_IsToldAsANote(string rating, bool isTold)
+    {
+        Finding[] found = [.. new LayoutEvaluator(Rules + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023)).Evaluate(Rated(rating)).Findings.Where(finding => finding.Fault?.Kind == LayoutFaultKind.UnknownKind)];
+        Assert.Equal(isTold ? ["the-box (room/wall): rating \"" + rating + "\" names neither volts nor amperes, as \"125 V 20 A\" does, so that whether its receptacle counts isn't known"] : [], found.Select(finding => finding.Message));
+        Assert.All(found, finding => Assert.Equal(Severity.Note, finding.Severity));
+        Assert.DoesNotContain(new LayoutEvaluator(RuleSets.Ada2010).Evaluate(Rated(rating)).Findings, finding => finding.Fault?.Kind == LayoutFaultKind.UnknownKind);
+    }
+
+    private static Dwelling Rated(string rating)
+    {
+        OneBox box = new();
+        return (box with { Box = box.Box.WithRating(rating) }).Build();
+    }
+
     [Fact]
     public void Fixture_OnAnOutsideFace_IsToldWithItsFace()
     {

@@ -22,6 +22,7 @@ internal sealed class KnownKinds
         foreach (Rule row in rules.Rows)
         {
             // What a row of a caller's own reads of walls and rooms nobody knows: it is taken to read all that it can.
+            AreRatingsRead |= row is SpaceRule;
             ofWalls |= row is SpaceRule or PlacementRule { ReadsWallParts: true };
             ofBoxes |= row is not SpaceRule;
             ofRooms |= row is SpaceRule { Subject: SpaceKind.Room };
@@ -66,6 +67,9 @@ internal sealed class KnownKinds
 
     /// <summary>The names that an evaluator was told of.</summary>
     public Items<string> Own { get; }
+
+    /// <summary>Whether some row counts outlets, which may go by their ratings.</summary>
+    public bool AreRatingsRead { get; }
 
     public Family Purposes { get; }
 

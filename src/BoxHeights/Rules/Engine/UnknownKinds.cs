@@ -46,6 +46,11 @@ internal static class UnknownKinds
         Add(faults, known.Purposes, box.Source.Purpose.Name, id, box.Surface.Address);
         Add(faults, known.Boxes, box.Source.Kind?.Name, id, box.Surface.Address);
         Add(faults, known.Plates, box.Source.Plate?.Name, id, box.Surface.Address);
+        if (known.AreRatingsRead && box.Source.Rating is { } rating && !ReceptacleRating.Read(rating).IsReadable)
+        {
+            faults.Add(new(LayoutFaultKind.UnknownKind, id, box.Surface.Address, $"rating \"{rating}\" names neither volts nor amperes, as \"125 V 20 A\" does, so that whether its receptacle counts isn't known"));
+        }
+
         for (int i = 0; i < box.Source.Devices.Count; i++)
         {
             // Several of a kind in a box are told once.

@@ -40,6 +40,9 @@ internal readonly struct ReceptacleRating
         return new() { Volts = volts, Amperes = amperes };
     }
 
+    /// <summary>Whether a voltage or a current can be read.</summary>
+    public bool IsReadable => Volts is not null || Amperes is not null;
+
     /// <summary>Whether its current can be read and is more than so many amperes.</summary>
     public bool IsAbove(int amperes) => Amperes is { } current && current > amperes;
 
@@ -47,6 +50,6 @@ internal readonly struct ReceptacleRating
     public Verdict Within(int? lowestVolts, int? highestVolts, Items<int> amperes) =>
         Volts is { } volts && (volts < lowestVolts || volts > highestVolts) ? Verdict.Fails
         : Amperes is { } current && amperes.Count > 0 && !amperes.Contains(current) ? Verdict.Fails
-        : Volts is null && Amperes is null ? Verdict.Unknown
+        : !IsReadable ? Verdict.Unknown
         : Verdict.Passes;
 }
