@@ -20,7 +20,7 @@ internal static class Scope
     private static readonly string[] Never =
     [
         "circuits, conductor sizes and loads", "ground-fault and arc-fault protection", "tamper and weather resistance", "cable protection, support and free length",
-        "grounding and bonding", "clear floor space, force and grip of operation", "sink zones",
+        "grounding and bonding", "clear floor space, force and grip of operation", "sink zones", "exhaust from baths and kitchens",
     ];
 
     /// <summary>What isn't looked at under a rule set.</summary>
