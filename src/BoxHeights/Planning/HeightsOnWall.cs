@@ -165,13 +165,13 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>
-    /// The height to aim at: what those boxes of the purpose have that were there before in the room, else most of the new ones in the storey, else those that were there before in it, so
+    /// The height to aim at: what those boxes of the purpose have that were there before in the room, else most of the new ones in the storey that aren't beside such, else those that were there before in it, so
     /// that what one sees together is level, unless no place on the wall allows that; else what practice prefers; else the box's own; null where there is none.
     /// </summary>
     public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box)
     {
         ResolvedSpace? space = draft.State.SurfaceAt(address)?.Space;
-        foreach (Predicate<ResolvedBox> which in new Predicate<ResolvedBox>[] { one => one.IsExisting && one.Surface.Space == space, one => !one.IsExisting, one => one.IsExisting })
+        foreach (Predicate<ResolvedBox> which in new Predicate<ResolvedBox>[] { one => one.IsExisting && one.Surface.Space == space, one => !one.IsExisting && !draft.IsBesideOld(one), one => one.IsExisting })
         {
             if (Shared(draft, address, box, which) is { } shared && IsAllowed(draft, address, box, shared))
             {

@@ -68,6 +68,20 @@ internal sealed partial class RoughInDraft
     /// <summary>The boxes of a purpose on the walls of a storey, by their places in the layout.</summary>
     public IReadOnlyList<int> Alike(string? storey, BoxPurpose purpose) => storey is not null && alike.TryGetValue((storey, purpose), out List<int>? found) ? found : [];
 
+    /// <summary>Whether there are boxes for its purpose in a box's room that were there before, so that it is level with those.</summary>
+    public bool IsBesideOld(ResolvedBox box)
+    {
+        foreach (int other in Alike(box.Surface.Space.IsOutside ? null : box.Surface.Space.StoreyId, box.Source.Purpose))
+        {
+            if (State.Boxes[other].IsExisting && State.Boxes[other].Surface.Space == box.Surface.Space)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>A planned box whose devices have changed, with the cables that these need.</summary>
     public DeviceBox Rewired(int box, DeviceBox changed) => wired.Wired(State.Boxes[box].Surface.Address, changed.WithCables(default).WithVolume(null));
 
@@ -163,13 +177,13 @@ internal sealed partial class RoughInDraft
         reasons[reason] = new(told.Id, told.Address, told.Reason.Substring(0, told.Reason.Length - rule.Length) + more + rule, told.RuleId);
     }
 
-    /// <summary>The boxes of a purpose that were planned in a storey at another height than the last: one room may not allow the height that did for those before, and then all are set by its stick.</summary>
+    /// <summary>The boxes of a purpose that were planned in a storey at another height than the last, and aren't level with what was there before: one room may not allow the height that did for those before, and then all are set by its stick.</summary>
     private List<int> OnOneStick(string address, DeviceBox last)
     {
         List<int> others = [];
         foreach (int box in Alike(StoreyOf(address), last.Purpose))
         {
-            if (IsPlanned(box) && State.Boxes[box].Source.Height != last.Height)
+            if (IsPlanned(box) && State.Boxes[box].Source.Height != last.Height && !IsBesideOld(State.Boxes[box]))
             {
                 others.Add(box);
             }

@@ -27,7 +27,23 @@ public sealed class LevelWithOldTests
         Assert.False(there.Sure.Contains(In("15")));
     }
 
-    // 13 in to the center, over 12 in of center or so, is below what is usual; beside an old one at that height it isn't remarked on, in the next room it is.
+    // However many are level with an old box, they make no level for the storey's others; of those alone, three at 16 in and one at 20 in, the one is off.
+    [Fact]
+    public void UniformLevel_OfBoxesBesideAnOldOne_IsNoOtherRooms()
+    {
+        Dwelling house = House("14", "14", true);
+        DeviceBox added = house.PlacedBoxes().Single(placed => placed.Box.Id == "new").Box;
+        for (int i = 0; i < 4; i++)
+        {
+            house = house.WithBox(new("study/north", added.WithId("more-" + i).WithAt(Distance.FromInches(20 + (15 * i)))));
+        }
+
+        Assert.Empty(Level.Evaluate(house).Findings);
+        Assert.Equal("bed-1", Assert.Single(Level.Evaluate(house.WithBoxes(box => box.Id == "bed-1" ? box.WithHeight(Top("20")) : box)).Findings).Subject);
+        Assert.Equal(3, Level.Evaluate(house.WithBoxes(box => box.WithExisting(false))).Findings.Count);
+    }
+
+    // 10 in to the top is below what is usual; beside an old one at that height it isn't remarked on, in the next room it is.
     [Fact]
     public void Habit_BesideAnOldBox_IsSilentInItsRoomAlone()
     {

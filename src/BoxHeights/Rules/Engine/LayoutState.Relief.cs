@@ -11,8 +11,8 @@ internal sealed partial class LayoutState
     /// <summary>Whether others nearby may let some box off.</summary>
     private bool HasRelief => Rules.HasRelief || LooksAtOld;
 
-    /// <summary>Whether there are boxes that were there before, and a rule lets new ones off that are level with them.</summary>
-    private bool LooksAtOld => Rules.LooksAtOld && (hasOld ??= Boxes.Exists(box => box.IsExisting));
+    /// <inheritdoc/>
+    public override bool LooksAtOld => Rules.LooksAtOld && (hasOld ??= Boxes.Exists(box => box.IsExisting));
 
     /// <summary>The boxes of a box's room, itself among them, where a rule may let one off for its sake; none elsewhere.</summary>
     private List<int> CompanionsOf(int box) => Rules.HasRelief || IsOld(box) ? CompanionsIn(Boxes[box].Surface.Space) : None;

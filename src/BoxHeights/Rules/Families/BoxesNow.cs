@@ -58,6 +58,9 @@ internal abstract class BoxesNow
     /// <summary>The same, taken for exact, as it was measured.</summary>
     public abstract bool TryNominalCenter(int box, out Distance above);
 
+    /// <summary>Whether there are boxes that were there before, and a rule lets new ones off that are level with them.</summary>
+    public abstract bool LooksAtOld { get; }
+
     /// <summary>The readings of a box's stick at which it is level, center with center, with one for its purpose that was there before on a wall of its room or outside face; none where there is none.</summary>
     /// <param name="site">The box.</param>
     /// <param name="index">Its place among the boxes; −1 where it is none of them.</param>

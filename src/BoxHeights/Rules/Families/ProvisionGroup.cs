@@ -184,13 +184,24 @@ public sealed class ProvisionGroup
     /// <summary>The height that the centers of most boxes share, of those that are known exactly, or where there are none, of those that were measured; the lowest of several that as many share.</summary>
     /// <param name="center">The height above the storey's subfloor.</param>
     /// <returns>False when no center is known or was measured.</returns>
-    public bool TryCommonCenter(out Distance center) => TryCommonCenter(false, out center) || TryCommonCenter(true, out center);
+    public bool TryCommonCenter(out Distance center) => TryCommonCenter(null, out center);
 
-    private bool TryCommonCenter(bool measured, out Distance center)
+    /// <summary>The same without those boxes that are level with one which was there before in their room, unless all of them are: such have a level of their own.</summary>
+    /// <param name="offOld">How far off those a box may be; null where they count like others.</param>
+    /// <param name="center">The height above the storey's subfloor.</param>
+    internal bool TryCommonCenter(Distance? offOld, out Distance center) =>
+        TryCommonCenter(false, offOld, out center) || TryCommonCenter(true, offOld, out center) || (offOld is not null && TryCommonCenter(null, out center));
+
+    private bool TryCommonCenter(bool measured, Distance? offOld, out Distance center)
     {
         int count = 0;
         for (int i = 0; i < members.Length; i++)
         {
+            if (HasLevelOfItsOwn(i, offOld))
+            {
+                continue;
+            }
+
             if (measured ? state.TryNominalCenter(members[i], out Distance one) : TryExactCenter(i, out one))
             {
                 exact[count++] = one.Ticks;
@@ -242,15 +253,17 @@ public sealed class ProvisionGroup
         return alike > count / 2;
     }
 
-    /// <summary>The heights at which the centers of the boxes lie but for one, of those that are known exactly, or where there are none, of those that were measured; from the lowest up.</summary>
-    internal List<Distance> CentersWithout(int except)
+    private bool HasLevelOfItsOwn(int index, Distance? offOld) => offOld is { } within && state.LooksAtOld && !IsUntouched(index) && IsLevelWithOld(index, within);
+
+    /// <summary>The heights at which the centers of the boxes lie but for one, of those that are known exactly, or where there are none, of those that were measured; from the lowest up, and without those that are level with one which was there before in their room.</summary>
+    internal List<Distance> CentersWithout(int except, Distance? offOld)
     {
         List<Distance> found = [];
         for (int measured = 0; measured < 2 && found.Count == 0; measured++)
         {
             for (int i = 0; i < members.Length; i++)
             {
-                if (members[i] != except && (measured == 1 ? state.TryNominalCenter(members[i], out Distance one) : TryExactCenter(i, out one)))
+                if (members[i] != except && !HasLevelOfItsOwn(i, offOld) && (measured == 1 ? state.TryNominalCenter(members[i], out Distance one) : TryExactCenter(i, out one)))
                 {
                     found.Add(one);
                 }

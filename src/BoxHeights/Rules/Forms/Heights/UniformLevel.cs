@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>Boxes of one purpose in one storey share a level line: their centers are at one height above the storey's subfloor. Rooms whose own subfloor is more than 1 in off have another line.</summary>
-/// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down. So is one that is level with a box that was there before in its room.</remarks>
+/// <remarks>The level is the one that most of them share. A box that the placement rules keep from that level is left out: something forces it up or down. So is one that is level with a box that was there before in its room, and it doesn't make the others' level.</remarks>
 [Row(nameof(Within))]
 public sealed partial record UniformLevel : ProvisionRule
 {
@@ -41,7 +41,7 @@ public sealed partial record UniformLevel : ProvisionRule
     /// <inheritdoc/>
     public override void Judge(ProvisionGroup group, ProvisionStatement statement)
     {
-        if (!group.TryCommonCenter(out Distance level))
+        if (!group.TryCommonCenter(Within, out Distance level))
         {
             if (group.Count == 1)
             {
@@ -86,7 +86,7 @@ public sealed partial record UniformLevel : ProvisionRule
     /// <inheritdoc/>
     internal override AllowedHeights? Around(ProvisionGroup group, int except, AskedBox box)
     {
-        List<Distance> others = group.CentersWithout(except);
+        List<Distance> others = group.CentersWithout(except, Within);
         if (others.Count == 0 || !box.Site.TryCenterAboveHeight(out DistanceRange own))
         {
             return null;
