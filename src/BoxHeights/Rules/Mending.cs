@@ -74,7 +74,7 @@ internal sealed class Mending
             {
                 // Remedies of one box are ways to choose from, best first; those of others belong together.
                 Remedy one = remedy is AddBox more && cause.Findings[0].Space!.IsApart ? taken.Apart(more) : remedy;
-                List<string> about = Touches(one);
+                List<string> about = one.TouchedIds();
                 if (one is not NoneFound && !refused.Contains(Name(cause, one)) && !mended.Overlaps(about) && !taken.Overlap(about))
                 {
                     mended.UnionWith(about);
@@ -144,7 +144,7 @@ internal sealed class Mending
 
         foreach ((Cause cause, Remedy remedy) in some)
         {
-            foreach (string id in Touches(remedy))
+            foreach (string id in remedy.TouchedIds())
             {
                 done.ListOf(id).Add((NumberOf(cause), remedy));
             }
@@ -187,20 +187,6 @@ internal sealed class Mending
             : isNeeded && Violations(then) < Violations(now) && !added.Exists(finding => finding.Group < 0 || now.Rules.Row(finding.RuleId) is not ProvisionRule { GivesWay: true });
 
         static int Violations(Evaluation of) => of.Findings.Where(finding => finding.IsViolation).Count;
-    }
-
-    private static List<string> Touches(Remedy remedy)
-    {
-        List<string> ids = [.. remedy.ChangedIds];
-        if (remedy is AddBox added)
-        {
-            foreach (PlacedBox placed in added.Placed)
-            {
-                ids.Add(placed.Box.Id);
-            }
-        }
-
-        return ids;
     }
 
     private static string Name(Cause cause, Remedy remedy) => cause.RuleId + ": " + remedy.Text;

@@ -35,6 +35,26 @@ public sealed class BoxChangeTests
         return true;
     }).Check(Tries.Config(60));
 
+    // One for each box that has any, the first one, and no box twice.
+    [Fact]
+    public void BestRemedies_OfEachCause_AreOneForEachBox() => Prop.ForAll(DwellingGen.Seeds, seed =>
+    {
+        Dwelling house = DwellingGen.Dwelling(seed);
+        foreach (Cause cause in Evaluator.Evaluate(house).Causes)
+        {
+            string[][] best = [.. cause.BestRemedies.Select(remedy => string.Join(",", remedy.ChangesIn(house).Select(change => change.Id))).Select(ids => ids.Split(','))];
+            string[] touched = [.. best.SelectMany(ids => ids)];
+            string[] all = [.. cause.Remedies.SelectMany(remedy => remedy.ChangesIn(house)).Select(change => change.Id).Distinct()];
+            Assert.Equal(touched.Distinct(), touched);
+            Assert.All(cause.Remedies, remedy => Assert.True(remedy is NoneFound || cause.BestRemedies.Contains(remedy) || remedy.ChangesIn(house).Exists(change => touched.Contains(change.Id))));
+            Assert.Empty(touched.Except(all));
+            Assert.All(cause.BestRemedies, one => Assert.Same(one, cause.Remedies.Find(remedy => remedy.ChangesIn(house).Exists(change => one.ChangesIn(house).Exists(other => other.Id == change.Id)))));
+            Assert.Equal(cause.NoRemedy is null, best.Length > 0);
+        }
+
+        return true;
+    }).Check(Tries.Config(60));
+
     [Fact]
     public void Apply_AllThatIsMended_EndsInTheMendedDwelling() => Prop.ForAll(DwellingGen.Seeds, seed =>
     {

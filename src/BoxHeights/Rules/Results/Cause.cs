@@ -66,6 +66,7 @@ public sealed partial class Cause
     public Citation Citation => Findings[0].Citation;
 
     /// <summary>What would mend it, best first: <see cref="FindRemedies"/>, for as long as that takes.</summary>
+    /// <remarks>Those that change one box are ways to choose from; those of other boxes belong together. <see cref="BestRemedies"/> makes that choice, and <see cref="Finding.Remedies"/> are those of one box.</remarks>
     public Items<Remedy> Remedies => FindRemedies(CancellationToken.None);
 
     /// <summary>Looks for what would mend it, best first: once, and for at most <see cref="EvaluatorOptions.MostTriesForACause"/> tries. What isn't looked at says so.</summary>
@@ -76,6 +77,27 @@ public sealed partial class Cause
         lock (findRemedies)
         {
             return remedies ??= NotJudgedBecause is null ? findRemedies(this, cancellationToken) : default(Items<Remedy>);
+        }
+    }
+
+    /// <summary>The first of <see cref="Remedies"/> for each of its boxes; empty where nothing mends it. Each was tried by itself: <see cref="Evaluation.Mend()"/> tries them together, of all causes.</summary>
+    public Items<Remedy> BestRemedies
+    {
+        get
+        {
+            HashSet<string> mended = new(StringComparer.Ordinal);
+            List<Remedy> best = [];
+            foreach (Remedy remedy in Remedies)
+            {
+                List<string> touched = remedy.TouchedIds();
+                if (touched.Count > 0 && !mended.Overlaps(touched))
+                {
+                    mended.UnionWith(touched);
+                    best.Add(remedy);
+                }
+            }
+
+            return new(best);
         }
     }
 

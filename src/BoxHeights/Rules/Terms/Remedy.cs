@@ -48,6 +48,9 @@ public abstract class Remedy
     /// <summary>The ids of the boxes that it changes where they are; none where it does something else.</summary>
     internal virtual Items<string> ChangedIds => default;
 
+    /// <summary>The ids of the boxes that it changes or adds: two remedies that touch one box are ways to choose from.</summary>
+    internal virtual List<string> TouchedIds() => [.. ChangedIds];
+
     /// <summary>Whether it is about a box, or about none in particular.</summary>
     internal virtual bool Concerns(string box) => ChangedIds.Count == 0 || ChangedIds.Contains(box);
 
@@ -134,6 +137,8 @@ public sealed class AddBox : Remedy
 
         return dwelling ?? throw new ArgumentNullException(nameof(dwelling));
     }
+
+    internal override List<string> TouchedIds() => [.. Placed.Select(placed => placed.Box.Id)];
 
     /// <inheritdoc/>
     public override Items<BoxChange> ChangesIn(Dwelling dwelling)
