@@ -27,6 +27,8 @@ internal static class GenericParts
 
         // Cut-in bodies are published as 3.65 to 3.875 in tall, for a hole of about 2-3/8 × 3-3/4.
         yield return new(BoxKind.CutIn, 1, new BoxSize(Distance.FromInches(2, 1, 4), GenericHeight).Ranging(oneGang, Range(Inches(3.65m), Inches(3.875m))), null, Citation.CommonPractice);
+        yield return CutIn(2, Inches(4), Range(Distance.FromInches(3, 7, 8), Distance.FromInches(4, 1, 8)));
+        yield return CutIn(3, Distance.FromInches(5, 3, 4), Range(Distance.FromInches(5, 5, 8), Distance.FromInches(5, 7, 8)));
 
         BoxSize bracket = new BoxSize(Distance.FromInches(2, 1, 4), GenericHeight)
             .Ranging(Range(Distance.FromInches(2, 1, 8), Distance.FromInches(2, 1, 4)), Range(Distance.FromInches(3, 5, 8), GenericHeight));
@@ -147,6 +149,9 @@ internal static class GenericParts
         yield return new(BoxKind.NailOn, 2, CubicInches(25m, 32m, 35m, 42m), FromMemory);
         yield return new(BoxKind.NailOn, 3, CubicInches(44m, 47m, 55m, 57m), FromMemory);
         yield return new(BoxKind.NailOn, 4, CubicInches(55m, 58m, 68m, 80m), FromMemory);
+        yield return new(BoxKind.CutIn, 1, CubicInches(14m, 16m, 18m, 20m), FromMemory);
+        yield return new(BoxKind.CutIn, 2, CubicInches(25m, 32m, 34m), FromMemory);
+        yield return new(BoxKind.CutIn, 3, CubicInches(44m, 55m), FromMemory);
 
         // Boxes of NEC Table 314.16(A), by their trade depth: the least room that a box of the kind has, so none is smaller than the first. The same three depths serve round and square boxes.
         Items<Distance> depths = new[] { Distance.FromInches(1, 1, 4), Distance.FromInches(1, 1, 2), Distance.FromInches(2, 1, 8) };
@@ -218,6 +223,9 @@ internal static class GenericParts
     }
 
     private static Distance GenericHeight => Distance.FromInches(3, 3, 4);
+
+    private static BoxPart CutIn(int gangs, Distance width, DistanceRange widths) =>
+        new(BoxKind.CutIn, gangs, new BoxSize(width, GenericHeight).Ranging(widths, Range(Inches(3.65m), Inches(3.875m))), null, FromMemory);
 
     private static BoxPart NailOn(int gangs, Distance width, DistanceRange widths, Citation citation) => new(
         BoxKind.NailOn,

@@ -71,6 +71,11 @@ public sealed class PartsCatalog
     /// <summary>What a box is of which no kind is stated.</summary>
     public BoxKind UsualBox { get; private init; }
 
+    /// <summary>The same catalog with another box where no kind is stated: cut-in boxes in a house whose walls are closed, square metal ones where those are the rule.</summary>
+    /// <param name="kind">The kind of box.</param>
+    /// <exception cref="ArgumentException"><paramref name="kind"/> is of no name.</exception>
+    public PartsCatalog WithUsualBox(BoxKind kind) => new(boxes, plates, devices, volumes, kinds, UsualMeasures) { UsualBox = PartRow.Stated(kind, kind != default, nameof(kind)), UsualPlate = UsualPlate, GangPitch = GangPitch };
+
     /// <summary>The plate over a box of which none is stated, where the row of its kind names no other.</summary>
     public PlateKind UsualPlate { get; private init; }
 

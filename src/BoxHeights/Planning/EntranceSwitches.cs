@@ -158,7 +158,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
                 return false;
             }
 
-            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Reason + switches, isNeeded: isNeeded))
+            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Where + switches, isNeeded: isNeeded))
             {
                 return true;
             }
@@ -247,5 +247,5 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
-        SwitchSide.For(entrance, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, habit, draft.Units);
+        SwitchSide.InPlan(entrance, box, draft.State.Options.Catalog, draft.State.SurfaceAt(entrance.Address)?.Space.Storey, habit, draft.Units);
 }

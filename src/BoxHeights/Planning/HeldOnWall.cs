@@ -2,7 +2,7 @@ using BoxHeights.Rules;
 
 namespace BoxHeights;
 
-/// <summary>How a planned box is held on a wall whose studs are stated: nailed to the one that it is against, else on blocking. Where nothing is said of studs, nor is it of what holds it.</summary>
+/// <summary>How a planned box is held on a wall whose studs are stated: nailed to the one that it is against, else on blocking. Where nothing is said of studs, nor is it of what holds it; a box that is built to be held otherwise, as one that is cut in, is.</summary>
 internal static class HeldOnWall
 {
     /// <summary>The box as it is held where it is.</summary>
@@ -37,6 +37,7 @@ internal static class HeldOnWall
     {
         ResolvedSurface? surface = state.SurfaceAt(address);
         studs = surface?.Studs;
-        return box.Mounting is null && box.Surface is null or BoxSurface.Wall && surface?.Kind == BoxSurface.Wall && studs is { Count: > 0 };
+        return box.Mounting is null && box.Surface is null or BoxSurface.Wall && surface?.Kind == BoxSurface.Wall && studs is { Count: > 0 }
+            && state.Options.Catalog.BuildOf(ResolvedBox.KindOf(box, state.Options.Catalog)).Mounting is null or MountingMethod.Stud;
     }
 }

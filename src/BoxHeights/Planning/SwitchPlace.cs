@@ -38,6 +38,9 @@ public sealed partial class SwitchPlace
     /// <summary>Why it is this place, and how the box is held there.</summary>
     public string Reason { get; }
 
+    /// <summary>Why it is this place, for a box near it that is held otherwise.</summary>
+    internal string Where { get => field ?? Reason; init; }
+
     /// <summary>The place in words.</summary>
     public override string ToString() => Wall + " at " + At + ": " + Reason;
 }

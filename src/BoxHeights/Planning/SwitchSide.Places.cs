@@ -16,7 +16,7 @@ public sealed partial class SwitchSide
             Distance center = Beyond(side, nailTo, box.HalfWidth + ((habit.Pack ?? Distance.Zero) * packs));
             if (free.Contains(center))
             {
-                Add(kind, center, packs, where + (packs == 0 ? ", nailed to the " + stud + (isNext ? "" : " stud") : ", the " + stud + " packed out with " + (packs == 1 ? "one " + habit.PackName : "two " + habit.PackName + "s")));
+                Add(kind, center, packs, where, packs == 0 ? ", nailed to the " + stud + (isNext ? "" : " stud") : ", the " + stud + " packed out with " + (packs == 1 ? "one " + habit.PackName : "two " + habit.PackName + "s"));
                 return true;
             }
         }
@@ -29,7 +29,7 @@ public sealed partial class SwitchSide
 
         if (TryNearest(free, side, Beyond(side, face ?? Side(side), box.HalfWidth), Free(index).EndToward(side, RoughEdge(side)), out Distance nearest))
         {
-            Add(kind, nearest, 0, where + ", on blocking of its own");
+            Add(kind, nearest, 0, where, ", on blocking of its own");
             return true;
         }
 
@@ -109,6 +109,6 @@ public sealed partial class SwitchSide
         return (free & ahead).TryNearest(from, out center);
     }
 
-    private void Add(SwitchPlaceKind kind, Distance center, int packs, string reason) =>
-        places.Add(new(kind, SurfaceAddress.Of(room.Id, room.Walls[index].Id), center, trimmed.Clearance(center, plate), packs, reason));
+    private void Add(SwitchPlaceKind kind, Distance center, int packs, string where, string held = "") =>
+        places.Add(new(kind, SurfaceAddress.Of(room.Id, room.Walls[index].Id), center, trimmed.Clearance(center, plate), packs, where + held) { Where = where });
 }

@@ -17,8 +17,9 @@ namespace BoxHeights;
 /// </remarks>
 public sealed partial class SwitchSide
 {
-
     private static readonly Items<RoomKind> Closets = new[] { RoomKind.Closet, RoomKind.Pantry, new("walk-in-closet"), new("linen-closet") };
+
+    private const string SizeNotKnown = "the size of the box or of its plate isn't known";
 
     private readonly Room room;
     private readonly int index;
@@ -115,9 +116,28 @@ public sealed partial class SwitchSide
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
         if (!size.IsStated || ResolvedBox.PlateOf(box.WithOnItsSide(false), catalog) is not { } plate)
         {
-            throw new ArgumentException("The size of the box or of its plate isn't known.", nameof(box));
+            throw new ArgumentException(SizeNotKnown, nameof(box));
         }
 
+        return For(entrance, size, plate, catalog, storey, habit, units);
+    }
+
+    /// <summary>The same for a plan: a box of no known size has no place, and that is why.</summary>
+    internal static SwitchSide InPlan(RoomOpening entrance, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
+    {
+        BoxSize size = ResolvedBox.SizeOf(box, catalog);
+        if (size.IsStated && ResolvedBox.PlateOf(box.WithOnItsSide(false), catalog) is { } known)
+        {
+            return For(entrance, size, known, catalog, storey, habit, units);
+        }
+
+        SwitchSide none = new(entrance.Room, 0, entrance.Opening, size, default, habit, catalog.UsualMeasures, units);
+        none.Refusals = new[] { SizeNotKnown };
+        return none;
+    }
+
+    private static SwitchSide For(RoomOpening entrance, BoxSize size, PlateSize plate, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
+    {
         Room room = entrance.Room;
         int index = 0;
         while (room.Walls[index] != entrance.Wall)

@@ -1,3 +1,4 @@
+using System;
 using System.Linq;
 using Xunit;
 
@@ -25,6 +26,37 @@ public sealed class PlannedMountingTests
             // 2-1/4 in wide with one gang, 4 in and a bit with two; a round box is 4 in.
             Assert.True(off == (placed.Box.Kind == BoxKind.Octagon ? 2m : 1.125m) || (placed.Box.Devices.Count == 2 && off > 1.9m && off < 2.1m) || (placed.Box.Devices.Contains(DeviceKind.RangeReceptacle) || placed.Box.Devices.Contains(DeviceKind.DryerReceptacle)), placed + ": " + off);
         }
+    }
+
+    // In a house whose walls are closed boxes are cut in: each is held by the board, between studs and 1/2 in or more off them, and a switch is still near its latch.
+    [Fact]
+    public void Plan_WithACatalogOfCutInBoxes_KeepsThemOffStuds()
+    {
+        RoughInOptions oldWork = RoughInOptions.Default.WithEvaluation(EvaluatorOptions.Default.WithCatalog(PartsCatalog.Generic.WithUsualBox(BoxKind.CutIn)));
+        RoomPlan plan = new RoughInPlanner(Rules, oldWork).Plan(RanchHouse.Bare, "bed-1");
+        PlacedBox[] cutIn = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.At is not null)];
+        Assert.True(cutIn.Length > 4);
+        foreach (PlacedBox placed in cutIn)
+        {
+            Assert.Null(placed.Box.Mounting);
+            decimal center = Inches(placed.Box.At!.Value) % 16;
+            decimal half = placed.Box.Devices.Count == 2 ? 2m : 1.125m;
+            Assert.InRange(center, 0.75m + 0.5m + half, 16m - 0.75m - 0.5m - half);
+        }
+
+        Assert.DoesNotContain(plan.Reasons, one => one.Reason.Contains("nailed", StringComparison.Ordinal));
+        Assert.Empty(plan.Obstacles);
+        Assert.Empty(new LayoutEvaluator(Rules, oldWork.Evaluation).Evaluate(plan.Dwelling).Findings.Where(finding => cutIn.Any(placed => placed.Box.Id == finding.Subject)));
+    }
+
+    // A catalog that has a box for one switch alone: the bath's two switches don't go together there, and the plan goes on with one.
+    [Fact]
+    public void Plan_WithoutABoxForTwoSwitches_GoesOnWithOne()
+    {
+        RoughInOptions handy = RoughInOptions.Default.WithEvaluation(EvaluatorOptions.Default.WithCatalog(PartsCatalog.Generic.WithUsualBox(BoxKind.Handy)));
+        PlacedBox[] Switches(RoughInOptions options) => [.. new RoughInPlanner(Rules, options).Plan(RanchHouse.Bare, "bath").Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.Switch)];
+        Assert.Equal(2, Assert.Single(Switches(RoughInOptions.Default)).Box.Devices.Count);
+        Assert.Equal(1, Assert.Single(Switches(handy)).Box.Devices.Count);
     }
 
     // Who has listed one stud of a wall has said that studs hold its boxes.
