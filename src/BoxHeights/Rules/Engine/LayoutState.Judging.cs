@@ -28,7 +28,7 @@ internal sealed partial class LayoutState
         {
             if (now[i].MayMiss)
             {
-                JudgeRules(i);
+                JudgeMissed(i);
             }
         }
 
@@ -141,25 +141,34 @@ internal sealed partial class LayoutState
     /// <summary>Judges a box rule by rule. For a first look that's less work than finding the places around it where it would pass.</summary>
     private void JudgeRules(int box)
     {
-        ref BoxState here = ref now[box];
-        here.MayMiss = false;
-        int found = 0;
-        if (here.Reading != NotKnown && here.Sites.Length > 0)
-        {
-            Place place = PlaceOf(box);
-            here.MayMiss = here.Sites.Length > 1 || !here.Sites[0].AllPass(place);
-            StatedPlacement[] stated = here.MayMiss ? here.Sites[0].Placements : [];
-            for (int p = 0; p < stated.Length; p++)
-            {
-                if ((here.Sites.Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
-                {
-                    if (FoundBefore(here.PlacementFindings, found)?.Says(p, verdict, place, here.Sites) != true)
-                    {
-                        SetFound(ref here.PlacementFindings, found, new Finding(this, box, p, verdict, place));
-                    }
+        AskAll(box);
+        JudgeMissed(box);
+    }
 
-                    found++;
+    /// <summary>Asks all rules at once whether a box surely passes them, whatever others are there.</summary>
+    private void AskAll(int box)
+    {
+        ref BoxState here = ref now[box];
+        here.MayMiss = here.Reading != NotKnown && here.Sites.Length > 0 && (here.Sites.Length > 1 || !here.Sites[0].AllPass(PlaceOf(box)));
+    }
+
+    /// <summary>Judges a box by each rule that it may miss.</summary>
+    private void JudgeMissed(int box)
+    {
+        ref BoxState here = ref now[box];
+        Place place = PlaceOf(box);
+        StatedPlacement[] stated = here.MayMiss ? here.Sites[0].Placements : [];
+        int found = 0;
+        for (int p = 0; p < stated.Length; p++)
+        {
+            if ((here.Sites.Length > 1 || !stated[p].Passes(place)) && VerdictOf(box, p, place) is var verdict && verdict != Verdict.Passes && !Yields(box, p, verdict))
+            {
+                if (FoundBefore(here.PlacementFindings, found)?.Says(p, verdict, place, here.Sites) != true)
+                {
+                    SetFound(ref here.PlacementFindings, found, new Finding(this, box, p, verdict, place));
                 }
+
+                found++;
             }
         }
 

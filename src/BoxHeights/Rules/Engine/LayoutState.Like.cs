@@ -115,7 +115,7 @@ internal sealed partial class LayoutState
         // Where others may let it off it is judged when all are there.
         if (now[box].MayMiss && !HasRelief)
         {
-            JudgeRules(box);
+            JudgeMissed(box);
         }
     }
 }

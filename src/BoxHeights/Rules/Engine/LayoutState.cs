@@ -62,7 +62,12 @@ internal sealed partial class LayoutState : BoxesNow
         {
             Put(box, Boxes[box].Height, Boxes[box].TryAlong(Options.Catalog, out Distance along) ? along : null);
             JudgeLimits(box);
-            JudgeRules(box);
+            AskAll(box);
+            if (!HasRelief)
+            {
+                // Else when all others are there.
+                JudgeMissed(box);
+            }
         }
         catch (OverflowException)
         {
