@@ -18,15 +18,22 @@ internal sealed partial class LayoutState
     /// <summary>Judges what some boxes are judged in together with others, each once, and gathers what is found.</summary>
     /// <param name="boxes">The boxes.</param>
     /// <param name="findings">Takes what is found.</param>
+    /// <param name="spaces">Takes what is judged of spaces, and may hold what looked at the boxes as they were described before.</param>
     /// <param name="onlyMoved">Whether nothing about them changed but where they are: then what doesn't read that says what it said.</param>
     /// <param name="nearby">Whether flights and the dwelling are left out.</param>
-    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, bool onlyMoved = false, bool nearby = false)
+    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, HashSet<int> spaces, bool onlyMoved = false, bool nearby = false)
     {
         JudgeBeside(boxes, findings);
-        HashSet<int> spaces = [];
         foreach (int box in boxes)
         {
-            spaces.UnionWith(onlyMoved && Spaces.Readers is { } readers ? readers.Of(box) : Spaces.ReadersOfListsWith(box));
+            if (onlyMoved && Spaces.Readers is { } readers)
+            {
+                spaces.UnionWith(readers.Of(box));
+            }
+            else
+            {
+                Spaces.AddJudgedWith(box, spaces);
+            }
         }
 
         foreach (int space in spaces)

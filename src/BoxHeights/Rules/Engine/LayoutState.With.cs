@@ -104,7 +104,7 @@ internal sealed partial class LayoutState
                 state.JudgeAlone(box, Findings);
             }
 
-            state.JudgeTogether(added, Findings, nearby: nearby);
+            state.JudgeTogether(added, Findings, [], nearby: nearby);
         }
 
         /// <summary>Puts them away.</summary>

@@ -220,7 +220,7 @@ internal sealed class Trials
 
             // A rule of a caller's own may part boxes by what a remedy changes: then groups have to be made anew.
             return moved.TrueForAll(box => layout.Groups.Holds(box, layout))
-                ? LeftAround(layout, [.. moved, .. boxes], remedy is MoveBoxes)
+                ? LeftAround(layout, moved, boxes, remedy is MoveBoxes)
                 : LeftOf(FoundWith(remedy));
         }
         catch (OverflowException)
@@ -237,8 +237,9 @@ internal sealed class Trials
     }
 
     /// <summary>Boxes by themselves first: most of what doesn't do shows there, without judging a storey.</summary>
-    private HashSet<(string RuleId, string Subject)>? LeftAround(LayoutState layout, HashSet<int> boxes, bool onlyMoved)
+    private HashSet<(string RuleId, string Subject)>? LeftAround(LayoutState layout, List<int> changed, List<int> toMend, bool onlyMoved)
     {
+        HashSet<int> boxes = [.. changed, .. toMend];
         List<Finding> found = [];
         foreach (int box in boxes)
         {
@@ -251,7 +252,13 @@ internal sealed class Trials
             return null;
         }
 
-        layout.JudgeTogether(boxes, found, onlyMoved);
+        HashSet<int> spaces = [];
+        foreach (int box in onlyMoved ? [] : changed)
+        {
+            state.Spaces.AddJudgedWith(box, spaces);
+        }
+
+        layout.JudgeTogether(boxes, found, spaces, onlyMoved);
         return LeftOf(found);
     }
 
