@@ -15,10 +15,18 @@ internal sealed class JudgementList
     private readonly Dictionary<(string RuleId, int Box), Finding> ofBoxes = [];
     private readonly Dictionary<(int Group, int Box), Finding> ofGroups = [];
 
+    // Of all boxes once, and not of each space's: flights and the dwelling list all of them.
+    private readonly HashSet<string> boxIds = new(StringComparer.Ordinal);
+
     private JudgementList(LayoutState state, IReadOnlyList<Finding> findings, bool all)
     {
         this.state = state;
         this.all = all;
+        foreach (ResolvedBox box in state.Boxes)
+        {
+            boxIds.Add(box.Source.Id);
+        }
+
         foreach (Finding finding in findings)
         {
             if (finding.Group >= 0)
@@ -184,7 +192,6 @@ internal sealed class JudgementList
 
     private void Space(SpaceIndex.JudgedSpace judged)
     {
-        HashSet<string> boxes = new(judged.View.Boxes.Select(box => box.Id), StringComparer.Ordinal);
         SpaceStatement said = judged.SayAll();
         SpaceView view = judged.View;
         foreach (Finding finding in judged.Findings)
@@ -212,7 +219,7 @@ internal sealed class JudgementList
         }
 
         JudgedKind KindOf(string subject) =>
-            subject != view.Id ? (boxes.Contains(subject) ? JudgedKind.Box : JudgedKind.Part)
+            subject != view.Id ? (boxIds.Contains(subject) && view.Boxes.Exists(box => box.Id == subject) ? JudgedKind.Box : JudgedKind.Part)
             : view.Kind switch
             {
                 SpaceKind.Room => JudgedKind.Room,
