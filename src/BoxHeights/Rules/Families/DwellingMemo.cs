@@ -135,10 +135,14 @@ internal sealed class DwellingMemo(Dwelling dwelling, BoxLists boxes)
         return false;
     }
 
-    private bool HasOther(IBoxKind kind, Verdict otherCounts, SpaceBox box)
+    private bool HasOther(IBoxKind kind, Verdict otherCounts, SpaceBox box) => otherCounts switch
     {
-        return otherCounts != Verdict.Fails && boxes.All.Exists(other => other != box && (otherCounts == Verdict.Passes || other.IsOutside) && kind.IsOne(other.Source));
-    }
+        Verdict.Passes => boxes.All.Exists(other => other != box && kind.IsOne(other.Source)),
+
+        // Outside alone: a dwelling has many boxes, of which those come last.
+        Verdict.Unknown => dwelling.Outside.Exists(face => boxes.InSpace(face.Id) is { } there && there.Exists(other => other != box && other.IsOutside && kind.IsOne(other.Source))),
+        _ => false,
+    };
 
     /// <summary>Whether a rule went by that no box is listed as one that is to be added.</summary>
     public bool IsFirstOfItsKind(PlacedBox placed)
