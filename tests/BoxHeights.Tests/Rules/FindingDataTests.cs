@@ -23,6 +23,14 @@ public sealed class FindingDataTests
     }
 
     [Fact]
+    public void Rule_OfAFinding_IsItsRow_AndAFaultHasNone()
+    {
+        Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["300 door:0:50 box:60 door:194:300"])).Findings);
+        Assert.Same(Walls.Rules.Row(finding.RuleId), finding.Rule);
+        Assert.Null(Assert.Single(Walls.Evaluate(new OneBox { Box = new(OneBox.Id, BoxPurpose.General) { At = In("60") } }.Build()).Findings, one => one.Fault is not null).Rule);
+    }
+
+    [Fact]
     public void Stretches_OfARunWithoutOutlet_AreAllOfIt_AndNoPointIsWorst()
     {
         Finding finding = Assert.Single(Walls.Evaluate(RoomSketch.House("bedroom", ["300 door:0:50 door:194:300"])).Findings);

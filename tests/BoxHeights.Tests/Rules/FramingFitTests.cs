@@ -41,6 +41,15 @@ public sealed class FramingFitTests
         Assert.Null((unsaid with { Wall = wall => box.Wall(wall) is var framed ? framed.WithStuds(framed.Studs!.WithKnown(StudKnowledge.Assumed)) : wall }).Check());
     }
 
+    // The catalog has nail-on boxes of up to four gangs: of a larger one somebody has to say how wide it is.
+    [Fact]
+    public void Box_OfMoreGangsThanAnyKnownSizeHas_IsToldToNeedItsSize()
+    {
+        OneBox box = FramingSketch.Plain("stud", 560);
+        Evaluation evaluation = (box with { Box = box.Box.WithSize(null).WithKind(BoxKind.NailOn).WithGangs(12) }).Evaluate();
+        Assert.Contains(evaluation.NotJudged, line => line.Contains("no size is known for nail-on boxes of 12 gangs: state it", System.StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Box_WithoutStudsOrAPlaceOrNew_HasNothingSaidOfIt()
     {

@@ -93,6 +93,9 @@ public sealed partial class Finding : IEquatable<Finding>
     internal bool Says(StatedLimit limit, in LimitJudgement judged, in Place place) =>
         ReferenceEquals(this.limit, limit) && this.judged.Is(judged) && this.place.Is(place);
 
+    /// <summary>The row that it is of, with its summary, numbers and source; null for a fault of the description.</summary>
+    public Rule? Rule => rule;
+
     /// <summary>The id of the rule; <see cref="LayoutFaultId"/> for a fault of the description.</summary>
     public string RuleId => rule?.Id ?? LayoutFaultId;
 

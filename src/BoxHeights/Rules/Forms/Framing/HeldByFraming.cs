@@ -24,7 +24,6 @@ public enum FramingHold
 [Row(nameof(By))]
 public sealed partial record HeldByFraming : PlacementRule
 {
-    private static readonly Wording NoSize = $"no size is known for this box";
     private static readonly Wording TooManyStuds = $"the wall has more studs than can be judged";
 
     /// <summary>What it is held by.</summary>
@@ -126,7 +125,8 @@ public sealed partial record HeldByFraming : PlacementRule
 
         if (!site.Box.Size.IsStated || framing.Members.Count > WallFraming.MostWorkedThrough)
         {
-            statement.NotJudged(site.Box.Size.IsStated ? TooManyStuds : NoSize);
+            statement.NotJudged(site.Box.Size.IsStated ? TooManyStuds : site.Box.Gangs == 1 ? $"no size is known for {Wording.Term(site.Box.Kind.Name):kind} boxes of one gang: state it"
+                : (Wording)$"no size is known for {Wording.Term(site.Box.Kind.Name):kind} boxes of {site.Box.Gangs:gangs} gangs: state it");
             return;
         }
 
