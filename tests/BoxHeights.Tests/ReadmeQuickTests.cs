@@ -52,45 +52,45 @@ public sealed class ReadmeQuickTests
         RuleSet rules = RuleSets.UnitedStatesDwelling(NecEdition.Nec2023) + RuleSets.UnitedStatesOutlets(NecEdition.Nec2023) + RuleSets.RoughInPractice + RuleSets.Ada2010;
         PartsCatalog parts = PartsCatalog.Generic;
         FillCounting counting = RuleSets.FillCounting(NecEdition.Nec2023);
-        StudLayout studs = new StudLayout().WithSpacing(Distance.Parse("16 in"));
-        Distance sheet = Distance.Parse("48 in");
-        Distance wall = Distance.Parse("12 ft");
-        FloorBuildup oak = FloorBuildup.Of(new FloorLayer("oak strip", Distance.Parse("3/4 in")));
+        StudLayout studs = new StudLayout().WithSpacing(In(16));
+        Distance sheet = In(48);
+        Distance wall = Ft(12);
+        FloorBuildup oak = FloorBuildup.Of(new FloorLayer("oak strip", In("3/4")));
         BoxSize oneGang = parts.FindBox(BoxKind.NailOn, 1).Size;
-        DeviceBox box = new DeviceBox("S", BoxPurpose.Switch).WithDevices(DeviceKind.Switch).WithHeight(BoxHeight.Parse("48 in to top above subfloor"));
+        DeviceBox box = new DeviceBox("S", BoxPurpose.Switch).WithDevices(DeviceKind.Switch).WithHeight(Height("48 in to top above subfloor"));
 
         // Does a box 48 in to its top clear the seam, under this ceiling and its board, over this floor?
-        Ceiling ceiling = new Ceiling().WithFraming(Distance.Parse("97-1/8 in")).WithBoard(Distance.Parse("5/8 in"));
+        Ceiling ceiling = new Ceiling().WithFraming(In("97-1/8")).WithBoard(In("5/8"));
         Storey storey = new Storey("first").WithCeiling(ceiling).WithBoards(new BoardLayout().WithWidths(sheet, sheet));
         answers.Add("the top " + rules.Allowed("board-seam", box, floor: oak, storey: storey).Sure);
 
         // Where is the center of a one-gang box set 16 in to its top?
-        answers.Add(BoxHeight.Parse("16 in to top above subfloor").AtEdge(Edge.Center, oneGang).ToString());
+        answers.Add(Height("16 in to top above subfloor").AtEdge(Edge.Center, oneGang).ToString());
 
         // The drawing says 42 in to center above finished floor, which is 3/4 in: where is the bottom above the subfloor, in mm?
-        answers.Add(BoxHeight.Parse("42 in to center AFF").AtEdge(Edge.Bottom, oneGang).From(Datum.Subfloor, oak).Value.ToString("mm"));
+        answers.Add(Height("42 in to center AFF").AtEdge(Edge.Bottom, oneGang).From(Datum.Subfloor, oak).Value.ToString("mm"));
 
         // What do three 14-2 and two switches fill, and which is the smallest box for them?
         DeviceBox full = box.WithDevices(DeviceKind.Switch, DeviceKind.Switch).WithCables(Enumerable.Repeat(CableType.Parse("14-2"), 3).ToArray()).WithClamps(CableClamps.Flap);
         answers.Add(BoxFill.Most(full, counting) + "; a box of " + BoxFill.SmallestFor(full, counting, parts));
 
         // Where do receptacles go along 18 ft of wall, on its studs?
-        answers.Add(new RoughInPlanner(rules).AlongWall(Distance.Parse("18 ft"), studs).ToString());
+        answers.Add(new RoughInPlanner(rules).AlongWall(Ft(18), studs).ToString());
 
         // Seven lights beside a stair of fifteen risers: which treads, and where along its wall?
-        StairFlight stair = new StairFlight("stair", "first", "second", 15).WithTread(Distance.Parse("10 in")).WithFirstNosing(Distance.Parse("28 in"));
-        StairLightPlan lights = StairLightPlanner.Plan(stair, StudPositions.Along(studs, Distance.Parse("16 ft")), StairLightOptions.Default.WithCount(7));
+        StairFlight stair = new StairFlight("stair", "first", "second", 15).WithTread(In(10)).WithFirstNosing(In(28));
+        StairLightPlan lights = StairLightPlanner.Plan(stair, StudPositions.Along(studs, Ft(16)), StairLightOptions.Default.WithCount(7));
         answers.Add("treads " + string.Join(", ", lights.Lights.Select(light => light.Tread + " at " + light.Center)));
 
         // How long is a stick from the bottom plate to the bottom of a box 16 in to its top?
-        answers.Add(BoxHeight.Parse("16 in to top above subfloor").AtEdge(Edge.Bottom, oneGang).From(Datum.BottomPlate, Levels.Default).Value.ToString());
+        answers.Add(Height("16 in to top above subfloor").AtEdge(Edge.Bottom, oneGang).From(Datum.BottomPlate, Levels.Default).Value.ToString());
 
         // What does a 13-5/8 in tool set that stands on the plate and holds the box up?
-        answers.Add(BoxHeight.ToBottom(Distance.Parse("13-5/8 in"), Datum.BottomPlate).AtEdge(Edge.Top, oneGang).From(Datum.Subfloor, Levels.Default).ToString());
+        answers.Add(BoxHeight.ToBottom(In("13-5/8"), Datum.BottomPlate).AtEdge(Edge.Top, oneGang).From(Datum.Subfloor, Levels.Default).ToString());
 
         // How high may a switch be over a counter 25 in deep?
-        Counter counter = new Counter("counter", CounterKind.Kitchen, Distance.Zero, Distance.Parse("8 ft")).WithDepth(Distance.Parse("25 in")).WithTop(Level.Parse("36 in above finished floor"));
-        answers.Add("its center " + rules.Allowed("ada-reach", DeviceKind.Switch, over: counter).Sure.RoundInward(Distance.Parse("1/8 in")));
+        Counter counter = new Counter("counter", CounterKind.Kitchen, Distance.Zero, Ft(8)).WithDepth(In(25)).WithTop(Level.Parse("36 in above finished floor"));
+        answers.Add("its center " + rules.Allowed("ada-reach", DeviceKind.Switch, over: counter).Sure.RoundInward(In("1/8")));
 
         // Where are the faces of the studs of a 12 ft wall at 16 in?
         answers.Add(StudPositions.Along(studs, wall).Faces.ToString());
@@ -99,12 +99,12 @@ public sealed class ReadmeQuickTests
         answers.Add(parts.FindBox(BoxKind.NailOn, 3).Size + ", " + parts.FindPlate(PlateKind.Standard, 3).Size);
 
         // Is a plate at 33-7/8 in clear of a door's casing?
-        Opening door = new Opening("door", OpeningKind.Door, Distance.Parse("36 in"), Distance.Parse("68 in")).WithCasing(Distance.Parse("2-1/4 in")).WithReveal(Distance.Parse("3/16 in"));
+        Opening door = new Opening("door", OpeningKind.Door, In(36), In(68)).WithCasing(In("2-1/4")).WithReveal(In("3/16"));
         RuleAllows clear = rules.AllowedAlong("trim-clearance", box, new Wall("north", wall).WithOpenings(door), oak);
-        answers.Add((clear.Sure.Contains(Distance.Parse("33-7/8 in")) ? "yes" : "no") + ": the center " + clear.Sure);
+        answers.Add((clear.Sure.Contains(In("33-7/8")) ? "yes" : "no") + ": the center " + clear.Sure);
 
         // Where do six pendants hang over 96 in?
-        answers.Add(string.Join(", ", Distance.Parse("96 in").SplitCenters(6)));
+        answers.Add(string.Join(", ", In(96).SplitCenters(6)));
 
         // What does this rule say, and where is it printed?
         answers.Add(rules.Row("switch-reach").Summary + " [" + rules.Row("switch-reach").Citation + "]");

@@ -1,7 +1,5 @@
 using System;
-using System.Collections.Generic;
 using System.Linq;
-using BoxHeights.Tests.Rules;
 using Xunit;
 
 namespace BoxHeights.Tests.Planning;

@@ -207,7 +207,7 @@ public sealed class UsualBoxTests
         BoxPurpose[] lights = [BoxPurpose.Light, BoxPurpose.VanityLight, BoxPurpose.BedLight, BoxPurpose.StairLight];
         BoxPurpose[] receptacles = [.. BoxPurpose.Known.Except(others).Except(lights)];
         Assert.NotEmpty(receptacles);
-        Assert.Empty(receptacles.Where(purpose => !RuleSets.RoughInPractice.Rows.OfType<UsualWiring>().Any(row => row.Rooms.Count == 0 && row.Devices.Contains(DeviceKind.DuplexReceptacle) && row.Purposes.Contains(purpose))));
+        Assert.DoesNotContain(receptacles, purpose => !RuleSets.RoughInPractice.Rows.OfType<UsualWiring>().Any(row => row.Rooms.Count == 0 && row.Devices.Contains(DeviceKind.DuplexReceptacle) && row.Purposes.Contains(purpose)));
     }
 
     // What hangs from a box outdoors or over a basin has a round canopy: four inches across, and no device's yoke. Common practice, no source.

@@ -40,7 +40,10 @@ internal static class RandomDwelling
         select edge is { } stated ? BoxHeight.To(stated, value, datum) : BoxHeight.EdgeUnstated(value, datum);
 
     /// <summary>Corners that are somewhere else each, or none.</summary>
-    private static Gen<Items<PlanPoint>> Outlines(int least) => from count in Gen.Elements(0, least, least + 1) from first in Points from apart in Sizes
+    private static Gen<Items<PlanPoint>> Outlines(int least) =>
+        from count in Gen.Elements(0, least, least + 1)
+        from first in Points
+        from apart in Sizes
         select new Items<PlanPoint>(Enumerable.Range(0, count).Select(i => new PlanPoint(first.Right + (apart * i), first.Into + (apart * (i * i)))));
 
     public static Gen<PlanPoint> Points { get; } = from right in Offsets from away in Offsets select new PlanPoint(right, away);
