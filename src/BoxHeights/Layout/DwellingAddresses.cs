@@ -50,7 +50,7 @@ internal static class DwellingAddresses
     public static string? StoreyOf(Dwelling dwelling, OutsideFace face) => face.Storey ?? (dwelling.Storeys.Count > 0 ? dwelling.Storeys[0].Id : null);
 
     /// <summary>That a dwelling has no such part: with the part that may have been meant, or the walls of the room that was named.</summary>
-    public static ArgumentException NoSuch(Dwelling dwelling, string what, string id, string argument)
+    public static ArgumentException NoSuch(Dwelling dwelling, string what, string id, string argument, string otherwise = "")
     {
         string told = "The dwelling has no " + what + " \"" + id + "\"";
         string? meant = id.Length > FewLetters ? Spelling.Meant(id, [.. Of(dwelling)]) : null;
@@ -60,7 +60,7 @@ internal static class DwellingAddresses
             walls.AddRange(SurfaceAddress.Read(id).Space == room.Id ? room.Walls.Select(wall => SurfaceAddress.Of(room.Id, wall.Id)) : default);
         }
 
-        return new(told + (meant is not null ? ": is \"" + meant + "\" meant?" : walls.Count > 0 ? "; there are: " + string.Join(", ", walls) + "." : "."), argument);
+        return new(told + (meant is not null ? ": is \"" + meant + "\" meant?" : walls.Count > 0 ? "; there are: " + string.Join(", ", walls) + "." : otherwise + "."), argument);
     }
 
     private static IEnumerable<string> Of(Dwelling dwelling)

@@ -165,16 +165,4 @@ internal sealed partial class Resolver
             Contradicts(storey.Id, $"it lies {Text(up):up} above the subfloor below, but the ceiling framing there is at {Text(framing.From):framing}");
         }
     }
-
-    /// <summary>A tread and a run that are both stated give one number of treads.</summary>
-    private void Treads(StairFlight flight)
-    {
-        OfAHouse(flight.Tread, flight.Id, "its tread");
-        OfAHouse(flight.Run, flight.Id, "its run");
-        if (flight is { Tread: { } tread, Run: { } run } && ResolvedBox.IsWithinReason(tread) && ResolvedBox.IsWithinReason(run)
-            && Math.Abs((tread.Ticks * (decimal)(flight.Risers - 1)) - run.Ticks) > DrawingTolerance.GapAcross.Ticks)
-        {
-            Contradicts(flight.Id, $"{flight.Risers:risers} risers with treads of {Text(tread):tread} don't make a run of {Text(run):run}");
-        }
-    }
 }

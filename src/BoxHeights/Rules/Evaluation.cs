@@ -116,7 +116,7 @@ public sealed partial class Evaluation
         Items<Finding> found = About(id ?? throw new ArgumentNullException(nameof(id)));
         return found.Count > 0 || DwellingAddresses.Has(Dwelling, id)
             ? found
-            : throw new ArgumentException("The dwelling has no part \"" + id + "\": give the id of a box, room, outside face, flight or storey, or an address such as \"kitchen/north\".", nameof(id));
+            : throw DwellingAddresses.NoSuch(Dwelling, "part", id, nameof(id), ": give the id of a box, room, outside face, flight or storey, or an address such as \"kitchen/north\"");
     }
 
     /// <summary>The dwelling with remedies carried out together, as a foreman would: papers for the crew are cut from it.</summary>

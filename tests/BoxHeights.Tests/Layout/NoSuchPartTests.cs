@@ -33,6 +33,10 @@ public sealed class NoSuchPartTests
         Assert.Equal("The dwelling has no box \"swich-1\": is \"switch-1\" meant?", Said(() => House().WithoutBox("swich-1")));
         Assert.Equal("The dwelling has no box \"R1\".", Said(() => session.Remove("R1")));
         Assert.Equal("The dwelling has no surface \"kitchen/west-wall\"; there are: kitchen/north, kitchen/east.", Said(() => session.Add("kitchen/west-wall", new DeviceBox("new", BoxPurpose.General))));
+        Evaluation evaluation = session.Evaluate();
+        Assert.Equal("The dwelling has no part \"kitchen/west-wall\"; there are: kitchen/north, kitchen/east.", Said(() => evaluation.For("kitchen/west-wall")));
+        Assert.Equal("The dwelling has no part \"kitchn\": is \"kitchen\" meant?", Said(() => evaluation.For("kitchn")));
+        Assert.StartsWith("The dwelling has no part \"R1\": give the id of a box, room,", Said(() => evaluation.For("R1")), StringComparison.Ordinal);
         Assert.Equal("The room \"kitchen\" has no wall \"w1\"; it has: north, east.", Said(() => Room(new DwellingBuilder("x")).FindWall("w1")));
         Assert.StartsWith("There is no row \"board-seem\": is \"board-seam\" meant? There are: ", Said(() => Rules.Row("board-seem")), StringComparison.Ordinal);
         Assert.StartsWith("There is no row \"banana-split-over-all\"; there are: ", Said(() => Rules.Row("banana-split-over-all")), StringComparison.Ordinal);
