@@ -126,7 +126,7 @@ public sealed partial class LayoutSession
         return SessionChange.Between(before, after);
     }
 
-    /// <summary>The dwelling as it is now.</summary>
+    /// <summary>The dwelling as it is now: what <see cref="Evaluate"/> judges, and what <see cref="State"/> keeps with the rules that it is judged by.</summary>
     public Dwelling ToDwelling()
     {
         List<PlacedBox> added = [];
