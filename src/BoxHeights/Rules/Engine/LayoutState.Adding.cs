@@ -244,7 +244,9 @@ internal sealed partial class LayoutState
         if (count > now.Length)
         {
             // With room for more: what an editor adds comes one by one.
-            Array.Resize(ref now, count + (count / 8) + 8);
+            Array.Resize(ref now, WithRoom(count));
         }
     }
+
+    private static int WithRoom(int count) => count + (count / 8) + 8;
 }

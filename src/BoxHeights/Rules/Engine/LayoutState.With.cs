@@ -53,8 +53,9 @@ internal sealed partial class LayoutState
     {
         if (Groups.Count > keeps.Length)
         {
-            Array.Resize(ref groupFindings, Groups.Count);
-            Array.Resize(ref keeps, Groups.Count);
+            // With room for more, as for boxes: a planner adds group after group.
+            Array.Resize(ref groupFindings, WithRoom(Groups.Count));
+            Array.Resize(ref keeps, WithRoom(Groups.Count));
         }
 
         // A group that is made anew has said nothing yet.
