@@ -14,6 +14,7 @@ internal sealed partial class RoughInDraft
     private readonly Dictionary<string, List<ResolvedSurface>> surfacesOf = new(StringComparer.Ordinal);
     private readonly HashSet<string> ids = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Storey, BoxPurpose Purpose), List<int>> alike = [];
+    private readonly Dictionary<ResolvedSpace, List<BoxPurpose>> oldIn = [];
     private readonly List<PlannedBox> reasons = [];
     private readonly List<string> obstacles = [];
     private readonly List<string> notes = [];
@@ -69,18 +70,7 @@ internal sealed partial class RoughInDraft
     public IReadOnlyList<int> Alike(string? storey, BoxPurpose purpose) => storey is not null && alike.TryGetValue((storey, purpose), out List<int>? found) ? found : [];
 
     /// <summary>Whether there are boxes for its purpose in a box's room that were there before, so that it is level with those.</summary>
-    public bool IsBesideOld(ResolvedBox box)
-    {
-        foreach (int other in Alike(box.Surface.Space.IsOutside ? null : box.Surface.Space.StoreyId, box.Source.Purpose))
-        {
-            if (State.Boxes[other].IsExisting && State.Boxes[other].Surface.Space == box.Surface.Space)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    public bool IsBesideOld(ResolvedBox box) => oldIn.TryGetValue(box.Surface.Space, out List<BoxPurpose>? old) && old.Contains(box.Source.Purpose);
 
     /// <summary>A planned box whose devices have changed, with the cables that these need.</summary>
     public DeviceBox Rewired(int box, DeviceBox changed) => wired.Wired(State.Boxes[box].Surface.Address, changed.WithCables(default).WithVolume(null));
@@ -274,6 +264,10 @@ internal sealed partial class RoughInDraft
         if (State.Boxes[box].Surface is { Kind: BoxSurface.Wall, Space: { IsOutside: false } space })
         {
             alike.ListOf((space.StoreyId, State.Boxes[box].Source.Purpose)).Add(box);
+            if (State.Boxes[box].IsExisting)
+            {
+                oldIn.ListOf(space).Add(State.Boxes[box].Source.Purpose);
+            }
         }
     }
 
