@@ -5,6 +5,7 @@ using System.Linq;
 using BoxHeights.Interop;
 using WholeHouse;
 using BoxHeights.Tests.Output;
+using BoxHeights.Tests.Pictures;
 using Xunit;
 
 namespace BoxHeights.Tests.Examples;
@@ -113,6 +114,17 @@ public class PapersTests
         {
             System.IO.Directory.Delete(folder, recursive: true);
         }
+    }
+
+    // Of a storey with more boxes than its picture has room for labels each note under it is found in it.
+    [Fact]
+    public void Notes_UnderACrowdedPicture_HaveTheirMarksInIt()
+    {
+        SvgReader svg = new(StoreyPicture.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(House), "first").ToSvg());
+        string[] Of(string part) => svg.Texts().Where(text => text.Part == part).Select(text => text.Text).Order().ToArray();
+        Assert.True(Of("bh-note-number").Length > 2);
+        Assert.Equal(Of("bh-note-number"), Of("bh-note-mark"));
+        Assert.Empty(svg.Clashes());
     }
 
     [Theory]

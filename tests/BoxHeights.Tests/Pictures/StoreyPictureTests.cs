@@ -1,7 +1,6 @@
 using System;
 using System.Linq;
 using System.Xml.Linq;
-using BoxHeights.Interop;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
@@ -44,18 +43,6 @@ public sealed class StoreyPictureTests
         Assert.Equal(8, looked);
         Assert.Empty(svg.Clashes());
         Assert.Contains(svg.Texts(), text => text.Text.Contains("loose", StringComparison.Ordinal));
-    }
-
-    // Of a storey with more boxes than its picture has room for labels each note under it is found in it.
-    [Fact]
-    public void Notes_UnderACrowdedPicture_HaveTheirMarksInIt()
-    {
-        Dwelling house = DwellingJson.Read(Repository.Read("examples", "WholeHouse", "house.json"));
-        SvgReader svg = new(StoreyPicture.For(new LayoutEvaluator(RuleSet.Empty).Evaluate(house), "first").ToSvg());
-        string[] Of(string part) => svg.Texts().Where(text => text.Part == part).Select(text => text.Text).Order().ToArray();
-        Assert.True(Of("bh-note-number").Length > 2);
-        Assert.Equal(Of("bh-note-number"), Of("bh-note-mark"));
-        Assert.Empty(svg.Clashes());
     }
 
     private static Evaluation Evaluated()
