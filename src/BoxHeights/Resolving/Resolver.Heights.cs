@@ -38,29 +38,29 @@ internal sealed partial class Resolver
         Distance? overhead = surface.MostFraming;
         foreach (Opening opening in wall.Openings)
         {
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, opening.Id), opening.Head, "head", isTop: true, null);
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, opening.Id), opening.Sill, "sill", isTop: false, overhead);
+            Within(surface.Space, surface.Address, opening.Id, opening.Head, "head", isTop: true, null);
+            Within(surface.Space, surface.Address, opening.Id, opening.Sill, "sill", isTop: false, overhead);
         }
 
         foreach (Counter counter in wall.Counters)
         {
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, counter.Id), counter.Top, "top", isTop: true, overhead);
+            Within(surface.Space, surface.Address, counter.Id, counter.Top, "top", isTop: true, overhead);
         }
 
         foreach (Finish finish in wall.Finishes)
         {
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, finish.Id), finish.Top, "top", isTop: true, null);
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, finish.Id), finish.Bottom, "bottom", isTop: false, overhead);
+            Within(surface.Space, surface.Address, finish.Id, finish.Top, "top", isTop: true, null);
+            Within(surface.Space, surface.Address, finish.Id, finish.Bottom, "bottom", isTop: false, overhead);
         }
 
         foreach (Covering covering in wall.Coverings)
         {
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, covering.Id), covering.Top, "top", isTop: true, null);
-            Within(surface.Space, SurfaceAddress.Of(surface.Address, covering.Id), covering.Bottom, "bottom", isTop: false, overhead);
+            Within(surface.Space, surface.Address, covering.Id, covering.Top, "top", isTop: true, null);
+            Within(surface.Space, surface.Address, covering.Id, covering.Bottom, "bottom", isTop: false, overhead);
         }
     }
 
-    private void Within(ResolvedSpace space, string subject, Level? level, string what, bool isTop, Distance? overhead)
+    private void Within(ResolvedSpace space, string whole, string part, Level? level, string what, bool isTop, Distance? overhead)
     {
         if (level is not { } given || Above(space, given) is not { } up)
         {
@@ -69,11 +69,11 @@ internal sealed partial class Resolver
 
         if (isTop && up.To <= Distance.Zero)
         {
-            Contradicts(subject, $"its {Wording.Term(what):what} is given as {Printed.Exactly(given, units):level}, which isn't above the subfloor");
+            Contradicts(SurfaceAddress.Of(whole, part), $"its {Wording.Term(what):what} is given as {Printed.Exactly(given, units):level}, which isn't above the subfloor");
         }
         else if (overhead is { } framing && (isTop ? up.From > framing : up.From >= framing))
         {
-            Contradicts(subject, $"its {Wording.Term(what):what} is at {Text(up.From):level} above the subfloor, but the ceiling framing is at {Text(framing):framing}");
+            Contradicts(SurfaceAddress.Of(whole, part), $"its {Wording.Term(what):what} is at {Text(up.From):level} above the subfloor, but the ceiling framing is at {Text(framing):framing}");
         }
     }
 

@@ -178,15 +178,14 @@ internal sealed partial class Resolver
 
         void Once(string id, Level? top)
         {
-            string subject = SurfaceAddress.Of(space.Id, id);
             if (!seen.Add(id))
             {
-                Fault(LayoutFaultKind.DuplicateId, subject, $"two things that stand in {space.Id:space} have the same id");
+                Fault(LayoutFaultKind.DuplicateId, SurfaceAddress.Of(space.Id, id), $"two things that stand in {space.Id:space} have the same id");
             }
 
             if (!space.IsOutside)
             {
-                Within(space, subject, top, "top", isTop: true, space.Framing?.To);
+                Within(space, space.Id, id, top, "top", isTop: true, space.Framing?.To);
             }
         }
     }

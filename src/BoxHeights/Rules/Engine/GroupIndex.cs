@@ -75,6 +75,7 @@ internal sealed partial class GroupIndex
     /// <summary>Lists the groups of each box. Most boxes are in the same as one before them, and share its list.</summary>
     private void List(int[] of, int rules, int count)
     {
+        groupsOf.Capacity = count;
         int[]?[] last = new int[]?[groups.Count];
         List<int> own = [];
         for (int box = 0; box < count; box++)
