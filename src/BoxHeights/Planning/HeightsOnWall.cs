@@ -170,21 +170,41 @@ internal sealed class HeightsOnWall
     /// </summary>
     public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box)
     {
+        BoxHeight? usual = (Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null;
+        List<BoxHeight> shared = SharedBy(draft, address, box);
+
+        // Whether a height is allowed somewhere is asked of the whole wall: not where it comes to the usual one in any case.
+        return shared.TrueForAll(one => one == usual) ? usual
+            : shared.Find(one => IsAllowed(draft, address, box, one)) is { Edge: not null } level ? level
+            : usual;
+    }
+
+    /// <summary>The heights that boxes of the purpose share, those first that one is seen together with.</summary>
+    private static List<BoxHeight> SharedBy(RoughInDraft draft, string address, DeviceBox box)
+    {
         ResolvedSpace? space = draft.State.SurfaceAt(address)?.Space;
-        foreach (Predicate<ResolvedBox> which in new Predicate<ResolvedBox>[] { one => one.IsExisting && one.Surface.Space == space, one => !one.IsExisting && !draft.IsBesideOld(one), one => one.IsExisting })
+        BoxHeight?[] all = draft.HasOld
+            ? [
+                Shared(draft, address, box, one => one.IsExisting && one.Surface.Space == space),
+                Shared(draft, address, box, one => !one.IsExisting && !draft.IsBesideOld(one)),
+                Shared(draft, address, box, one => one.IsExisting),
+            ]
+            : [Shared(draft, address, box, _ => true)];
+        List<BoxHeight> some = [];
+        foreach (BoxHeight? one in all)
         {
-            if (Shared(draft, address, box, which) is { } shared && IsAllowed(draft, address, box, shared))
+            if (one is { } height)
             {
-                return shared;
+                some.Add(height);
             }
         }
 
-        return (Preferred(draft, address, box) ?? box.Height) is { } height ? Markable(height, draft.State.Options) : null;
+        return some;
     }
 
     /// <summary>Whether a height is allowed somewhere on a wall.</summary>
     private static bool IsAllowed(RoughInDraft draft, string address, DeviceBox box, BoxHeight height) =>
-        draft.State.SurfaceAt(address) is not { } surface || draft.State.SiteFor(address, box with { At = surface.Length.Split(2)[0], Height = height }) is not { } site || !site.Places.ClearAt(height.Value).IsEmpty;
+        draft.State.SurfaceAt(address) is not { } surface || draft.State.SiteFor(address, HeldOnWall.As(draft.State, address, box with { At = surface.Length.Split(2)[0], Height = height }, false)) is not { } site || !site.Places.ClearAt(height.Value).IsEmpty;
 
     /// <summary>The height as a tape of the dwelling's units shows it: 48 in is 1219.2 mm, and set at 1219.</summary>
     private static BoxHeight Markable(BoxHeight height, SettledOptions options) => height.WithValue(height.Value.RoundNearest(options.HeightStep));

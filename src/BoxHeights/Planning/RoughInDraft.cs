@@ -69,6 +69,9 @@ internal sealed partial class RoughInDraft
     /// <summary>The boxes of a purpose on the walls of a storey, by their places in the layout.</summary>
     public IReadOnlyList<int> Alike(string? storey, BoxPurpose purpose) => storey is not null && alike.TryGetValue((storey, purpose), out List<int>? found) ? found : [];
 
+    /// <summary>Whether there are boxes on walls that were there before.</summary>
+    public bool HasOld => oldIn.Count > 0;
+
     /// <summary>Whether there are boxes for its purpose in a box's room that were there before, so that it is level with those.</summary>
     public bool IsBesideOld(ResolvedBox box) => oldIn.TryGetValue(box.Surface.Space, out List<BoxPurpose>? old) && old.Contains(box.Source.Purpose);
 
