@@ -174,9 +174,8 @@ internal sealed class HeightsOnWall
         List<BoxHeight> shared = SharedBy(draft, address, box);
 
         // Whether a height is allowed somewhere is asked of the whole wall: not where it comes to the usual one in any case.
-        return shared.TrueForAll(one => one == usual) ? usual
-            : shared.Find(one => IsAllowed(draft, address, box, one)) is { Edge: not null } level ? level
-            : usual;
+        int level = shared.TrueForAll(one => one == usual) ? -1 : shared.FindIndex(one => IsAllowed(draft, address, box, one));
+        return level < 0 ? usual : shared[level];
     }
 
     /// <summary>The heights that boxes of the purpose share, those first that one is seen together with.</summary>

@@ -36,7 +36,7 @@ public sealed class RowNumberTests
         .. Unseen("island-outlets island-provision", "Of.LongSide 0 in", "none: a top of any length is asked for one"),
         .. Unseen("island-outlets island-provision", "Of.ShortSide 0 in", "none: a top of any width is asked for one"),
         .. Unseen("island-provision", "Of.OverhangAtMost 0 in", "nothing below the top counts, however far that reaches out"),
-        .. Unseen("bath-receptacle washer-receptacle dryer-receptacle refrigerator-receptacle dishwasher-receptacle range-receptacle hvac-receptacle outdoor-unit-receptacle entrance-switch", "Count.Least 1", EachOrNone, "up"),
+        .. Unseen("bath-receptacle canada-bath-receptacle washer-receptacle dryer-receptacle refrigerator-receptacle dishwasher-receptacle range-receptacle hvac-receptacle outdoor-unit-receptacle entrance-switch", "Count.Least 1", EachOrNone, "up"),
     ];
 
     [Fact]
