@@ -6,19 +6,14 @@ namespace BoxHeights;
 /// <summary>Where people walk into a room, by what lies beyond: which of its openings are ways in, and how far they are apart.</summary>
 internal sealed class WaysIn(DoorsThrough doors, SwitchesAtEntrances habit)
 {
-    private static readonly Items<OpeningKind> Entrances = new[]
-    {
-        OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.Cased,
-    };
-
-    // A closet that is too shallow to be walked into has these.
-    private static readonly Items<OpeningKind> ClosetDoors = Entrances.With(OpeningKind.BifoldDoor).With(OpeningKind.BypassDoor);
+    // A closet that is too shallow to be walked into has the others.
+    private static readonly Items<OpeningKind> Entrances = OpeningKind.Doorways.Where(kind => kind != OpeningKind.BifoldDoor && kind != OpeningKind.BypassDoor);
 
     /// <summary>Whether people walk in through an opening.</summary>
     public static bool IsWayIn(Opening opening) => Entrances.Contains(opening.Kind);
 
     /// <summary>The doors of a closet, those too that one only reaches in through.</summary>
-    public static List<RoomOpening> ToACloset(Room room) => Of(room, ClosetDoors);
+    public static List<RoomOpening> ToACloset(Room room) => Of(room, OpeningKind.Doorways);
 
     /// <summary>The ways into a room that get switches: a closet's door isn't one, nor one from a room that one only gets to through it. Where there are no others, the two of those that are farthest apart.</summary>
     public List<RoomOpening> To(Room room)

@@ -5,12 +5,6 @@ namespace BoxHeights;
 /// <content>What can't be true at once about one part of a wall.</content>
 internal sealed partial class Resolver
 {
-    private static readonly OpeningKind[] Doors =
-    [
-        OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.BifoldDoor, OpeningKind.BypassDoor,
-        OpeningKind.GarageDoor, OpeningKind.OverheadDoor,
-    ];
-
     /// <summary>A measure that no house has.</summary>
     private void OfAHouse(Distance? measure, string subject, string what)
     {
@@ -121,7 +115,7 @@ internal sealed partial class Resolver
         {
             foreach (Opening door in wall.Openings)
             {
-                if (Array.IndexOf(Doors, door.Kind) >= 0 && (door.Sill is not { } sill || sill.Offset <= Distance.Zero)
+                if (OpeningKind.Doors.Contains(door.Kind) && (door.Sill is not { } sill || sill.Offset <= Distance.Zero)
                     && Distance.Min(counter.Right, door.Right) - Distance.Max(counter.Left, door.Left) > DrawingTolerance.GapAcross)
                 {
                     Contradicts(SurfaceAddress.Of(address, counter.Id), $"it runs from {Text(counter.Left):left} to {Text(counter.Right):right}, across the {Wording.Term(door.Kind.Name):kind} \"{door.Id:door}\" from {Text(door.Left):doorLeft} to {Text(door.Right):doorRight}");

@@ -27,7 +27,7 @@ internal sealed partial class WallPlan
     {
         walls = room.Walls;
         turns = new decimal[walls.Count];
-        IsTooLarge = walls.Count > 1000;
+        IsTooLarge = walls.Count > RoomOutline.MostCorners;
         bool isDrawnSquare = true;
         for (int i = 0; i < turns.Length; i++)
         {

@@ -85,7 +85,7 @@ internal static class Canada
             new(Code, "26-722 a), 26-712 a) before 2018", Confidence.FromMemory),
             new WallSpaces
             {
-                Doorways = DeviceLists.Doorways,
+                Doorways = OpeningKind.Doorways,
                 ClearBelow = InEverySet.SillOverReceptacles,
                 FloorWindowsBreak = true,
                 OpenLeavesBreak = true,

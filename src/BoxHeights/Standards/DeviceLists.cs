@@ -75,13 +75,6 @@ internal static class DeviceLists
         ExceptSwitched = true,
     };
 
-    /// <summary>Openings that a person walks through; sliding closet doors and bifolds are read as such too.</summary>
-    public static Items<OpeningKind> Doorways { get; } = new[]
-    {
-        OpeningKind.Door, OpeningKind.DoubleDoor, OpeningKind.PocketDoor, OpeningKind.BarnDoor, OpeningKind.SlidingDoor, OpeningKind.BifoldDoor,
-        OpeningKind.BypassDoor, OpeningKind.Cased,
-    };
-
     /// <summary>Fixed cabinets that stand on the floor.</summary>
     public static Items<CoveringKind> FloorCabinets { get; } = new[]
     {

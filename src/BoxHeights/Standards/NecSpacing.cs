@@ -32,7 +32,7 @@ internal static class NecSpacing
     /// <summary>What breaks the floor line of a wall: doorways and the like, fireplaces, cabinets without a top; a range or dishwasher stands in a line of counters.</summary>
     private static WallSpaces Walls { get; } = new()
     {
-        Doorways = DeviceLists.Doorways,
+        Doorways = OpeningKind.Doorways,
         ClearBelow = InEverySet.SillOverReceptacles,
         Cabinets = DeviceLists.FloorCabinets,
         Fixtures = new[] { FixtureKind.Fireplace, FixtureKind.Range, FixtureKind.Dishwasher },

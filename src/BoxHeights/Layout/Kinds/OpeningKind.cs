@@ -13,4 +13,11 @@ namespace BoxHeights;
 [Kind("pass-through")]
 [Kind("garage-door", "A door for vehicles.")]
 [Kind("overhead-door", "A door for vehicles that goes up under the ceiling.")]
-public readonly partial record struct OpeningKind;
+public readonly partial record struct OpeningKind
+{
+    /// <summary>Openings that a person walks through; sliding closet doors and bifolds are read as such too.</summary>
+    internal static Items<OpeningKind> Doorways { get; } = new[] { Door, DoubleDoor, PocketDoor, BarnDoor, SlidingDoor, BifoldDoor, BypassDoor, Cased };
+
+    /// <summary>Doors of every kind, those for vehicles too.</summary>
+    internal static Items<OpeningKind> Doors { get; } = Doorways.Where(kind => kind != Cased).With(GarageDoor).With(OverheadDoor);
+}
