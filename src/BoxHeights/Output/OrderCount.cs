@@ -11,7 +11,7 @@ internal sealed class OrderCount
     private readonly LayoutState state;
     private readonly PartsCatalog catalog;
     private readonly Distance? keepsOff;
-    private readonly Dictionary<(OrderedPart Part, string What), Dictionary<string, int>> counts = [];
+    private readonly Dictionary<(OrderedPart Part, string Family, string What), Dictionary<string, int>> counts = [];
     private readonly List<(string What, List<string> Where)> notCounted = [];
 
     public OrderCount(LayoutState state)
@@ -36,11 +36,11 @@ internal sealed class OrderCount
 
     private LengthUnits Units => state.Options.Units;
 
-    /// <summary>The items: boxes, then devices, plates, what holds boxes and nail plates; of each those first that are needed most.</summary>
+    /// <summary>The items: boxes, then devices, plates, what holds boxes and nail plates; of each those families first that are needed most, and their items side by side.</summary>
     public List<OrderRow> Rows()
     {
-        List<OrderRow> rows = [];
-        foreach (KeyValuePair<(OrderedPart Part, string What), Dictionary<string, int>> one in counts)
+        List<(OrderRow Row, string Family, int OfFamily)> rows = [];
+        foreach (KeyValuePair<(OrderedPart Part, string Family, string What), Dictionary<string, int>> one in counts)
         {
             List<RoomCount> rooms = [];
             foreach (KeyValuePair<string, int> room in one.Value)
@@ -48,11 +48,29 @@ internal sealed class OrderCount
                 rooms.Add(new(room.Key, room.Value));
             }
 
-            rows.Add(new(one.Key.Part, one.Key.What, new(rooms)));
+            rows.Add((new(one.Key.Part, one.Key.Family + one.Key.What, new(rooms)), one.Key.Family, OfFamily(one.Key.Part, one.Key.Family)));
         }
 
-        rows.Sort((a, b) => a.Part != b.Part ? a.Part.CompareTo(b.Part) : a.Count != b.Count ? b.Count.CompareTo(a.Count) : string.CompareOrdinal(a.What, b.What));
-        return rows;
+        rows.Sort((a, b) => a.Row.Part != b.Row.Part ? a.Row.Part.CompareTo(b.Row.Part) : a.OfFamily != b.OfFamily ? b.OfFamily.CompareTo(a.OfFamily)
+            : a.Family != b.Family ? string.CompareOrdinal(a.Family, b.Family) : a.Row.Count != b.Row.Count ? b.Row.Count.CompareTo(a.Row.Count) : string.CompareOrdinal(a.Row.What, b.Row.What));
+        return rows.ConvertAll(one => one.Row);
+    }
+
+    private int OfFamily(OrderedPart part, string family)
+    {
+        int all = 0;
+        foreach (KeyValuePair<(OrderedPart Part, string Family, string What), Dictionary<string, int>> one in counts)
+        {
+            if (one.Key.Part == part && one.Key.Family == family)
+            {
+                foreach (int room in one.Value.Values)
+                {
+                    all += room;
+                }
+            }
+        }
+
+        return all;
     }
 
     /// <summary>What the description doesn't tell, and where.</summary>
@@ -72,7 +90,7 @@ internal sealed class OrderCount
         DeviceBox source = state.Boxes[box].Source;
         ResolvedSpace space = state.Boxes[box].Surface.Space;
         KindPart build = catalog.BuildOf(ResolvedBox.KindOf(source, catalog));
-        Add(OrderedPart.Box, space, BoxOf(source, build));
+        Add(OrderedPart.Box, space, FamilyOf(source, build), DetailsOf(source, build, space));
         foreach (DeviceKind device in source.Devices)
         {
             Add(OrderedPart.Device, space, device.Name);
@@ -82,7 +100,7 @@ internal sealed class OrderCount
         {
             // Whatever is outdoors is covered against the weather.
             string kind = space.IsOutside ? "weatherproof" : ResolvedBox.PlateKindOf(source, catalog).Name;
-            Add(OrderedPart.Plate, space, kind + ", " + Gangs(source) + ", for " + string.Join(" + ", source.Devices.Select(device => device.Name)));
+            Add(OrderedPart.Plate, space, kind + ", " + Gangs(source), ", for " + string.Join(" + ", source.Devices.Select(device => device.Name)));
         }
 
         if (!build.IsLowVoltage)
@@ -100,10 +118,24 @@ internal sealed class OrderCount
         }
     }
 
-    private string BoxOf(DeviceBox box, KindPart build)
+    /// <summary>What stands on one shelf: boxes of a kind and of as many gangs.</summary>
+    private string FamilyOf(DeviceBox box, KindPart build) =>
+        ResolvedBox.KindOf(box, catalog).Name + (build.TakesRing ? ", with a ring for " + Gangs(box) : build.HoldsDevices ? ", " + Gangs(box) : "");
+
+    /// <summary>What tells boxes on one shelf apart. An open bracket has no volume.</summary>
+    private string DetailsOf(DeviceBox box, KindPart build, ResolvedSpace space)
     {
-        string what = ResolvedBox.KindOf(box, catalog).Name + (build.TakesRing ? ", with a ring for " + Gangs(box) : build.HoldsDevices ? ", " + Gangs(box) : "");
-        what += ResolvedBox.VolumeOf(box, catalog) is { } volume ? ", " + Printed.Of(volume, Units) : ", volume not stated";
+        string what = "";
+        if (ResolvedBox.VolumeOf(box, catalog) is { } volume)
+        {
+            what += ", " + Printed.Of(volume, Units);
+        }
+        else if (!build.IsLowVoltage)
+        {
+            what += ", volume not stated";
+            Ask("how large boxes have to be whose volume isn't stated", space.Id);
+        }
+
         what += box.Extension is { } ring ? ", with a ring of " + Printed.Of(ring, Units) : "";
         return what + (ResolvedBox.SizeOf(box, catalog).Depth is { } depth ? ", " + depth.Exactly(Units) + " deep" : "");
     }
@@ -204,11 +236,11 @@ internal sealed class OrderCount
         }
     }
 
-    private void Add(OrderedPart part, ResolvedSpace space, string what)
+    private void Add(OrderedPart part, ResolvedSpace space, string family, string what = "")
     {
-        if (!counts.TryGetValue((part, what), out Dictionary<string, int>? rooms))
+        if (!counts.TryGetValue((part, family, what), out Dictionary<string, int>? rooms))
         {
-            counts.Add((part, what), rooms = new(StringComparer.Ordinal));
+            counts.Add((part, family, what), rooms = new(StringComparer.Ordinal));
         }
 
         rooms.TryGetValue(space.Id, out int before);

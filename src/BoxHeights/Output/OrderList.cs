@@ -19,7 +19,7 @@ public sealed partial class OrderList
         NotCounted = notCounted;
     }
 
-    /// <summary>The items: boxes, then devices, plates, what holds boxes and nail plates; of each those first that are needed most.</summary>
+    /// <summary>The items: boxes, then devices, plates, what holds boxes and nail plates; of each the kinds first that are needed most, and what differs in one thing alone (the volume of a box, what a plate is for) side by side.</summary>
     public Items<OrderRow> Rows { get; }
 
     /// <summary>What else the house may need and the description doesn't tell, each a sentence without its stop: to be asked before anything is ordered.</summary>
@@ -67,7 +67,7 @@ public sealed partial class OrderList
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Order list: " + dwelling.Name, "Counted from what is described and what the report adds; spares aren't in it.");
+        TextTable.AppendTitle(text, "Order list: " + dwelling.Name, "Counted from what is described and what the report adds; spares, cable and what fastens it, connectors and breakers aren't in it.");
         Table().AppendMarkdown(text);
         TextTable.AppendLines(text, NotCountedHeading, NotCounted);
         return text.ToString();
