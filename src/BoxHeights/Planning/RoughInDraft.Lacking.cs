@@ -36,8 +36,9 @@ internal sealed partial class RoughInDraft
             }
 
             given.Add(KeyOf(finding));
-            foreach (PlacedBox offered in finding.Space!.Adds)
+            foreach (PlacedBox lacking in finding.Space!.Adds)
             {
+                PlacedBox offered = IsSettledLater(lacking.Box) ? new(lacking.Address, lacking.Box.WithControls(default)) : lacking;
                 PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(State, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
                 if (!TryFor(placed, space, finding, false) && finding.IsViolation)
                 {
@@ -48,6 +49,20 @@ internal sealed partial class RoughInDraft
 
         bool IsNext(SpaceIndex.JudgedSpace space, Finding finding) =>
             IsLacking(space.Rule, finding) && which(finding) && !given.Contains(KeyOf(finding)) && finding is { Space.Adds.Count: > 0 };
+    }
+
+    /// <summary>Whether a box's mate is planned too: what those control, and by which devices, is settled for all of them together.</summary>
+    private bool IsSettledLater(DeviceBox lacking)
+    {
+        for (int box = described; box < State.Boxes.Count; box++)
+        {
+            if (lacking.Controls.Exists(State.Boxes[box].Source.Controls.Contains))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>The first finding to be mended, of rules that are planned first or of the others: each thing that is judged is judged again only when it is come to.</summary>

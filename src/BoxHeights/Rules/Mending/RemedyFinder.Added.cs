@@ -219,6 +219,7 @@ internal sealed partial class RemedyFinder
         }
 
         box = placed.Box.At is { } at ? OnStud($"{box}, {Printed.Of(at, state.Options.Units):place} from its left end", placed.Box.Mounting) : box;
-        return placed.Box.Height is { } height ? $"{box}, {Printed.Exactly(height, state.Options.Units):height}" : box;
+        box = placed.Box.Height is { } height ? $"{box}, {Printed.Exactly(height, state.Options.Units):height}" : box;
+        return placed.Box.Controls is { Count: > 0 } controls ? $"{box}, to control {Wording.And(controls.Select(Wording.Name)):controlled}" : box;
     }
 }

@@ -1,11 +1,13 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
 
 /// <summary>A flight with many risers needs outlets, such as a wall switch, at each of the floors that it joins.</summary>
 /// <remarks>
-/// What a switch controls isn't described, so a switch counts by where it is: in the room that the flight's wall is in, else in the halls of that storey, or, under a
-/// wider reading, anywhere on it. A level of which no such room with boxes is described isn't judged. Landings between floors aren't described.
+/// Few say what a switch controls, so a switch counts by where it is: in the room that the flight's wall is in, else in the halls of that storey, or, under a
+/// wider reading, anywhere on it. A level of which no such room with boxes is described isn't judged. Landings between floors aren't described. A box that is added
+/// controls what its mate at the other end is said to control.
 /// </remarks>
 public sealed record FlightSubject : OutletSubject
 {
@@ -63,10 +65,40 @@ public sealed record FlightSubject : OutletSubject
         }
     }
 
-    private static void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, MissingFacts needs, SpaceStatement statement) =>
+    private void Lacks(RequiredOutlet row, SpaceView space, StairFlight flight, string storey, int sure, MissingFacts needs, SpaceStatement statement) =>
         row.Lacks(
             statement, flight.Id + " on " + storey, flight.Wall ?? flight.Id, sure, row.Count.Least, needs != MissingFacts.None, needs,
-            () => $"{flight.Risers:risers} risers and {row.Counted(0):none} at the stair on \"{storey}\"", added => AddedOf(space, added, flight, storey));
+            () => $"{flight.Risers:risers} risers and {row.Counted(0):none} at the stair on \"{storey}\"", added => AddedOf(space, added.WithControls(OfTheMate(row, space, flight, storey)), flight, storey));
+
+    /// <summary>
+    /// What the mate of a switch that is lacking is said to control: at the flight's other end one of the kind that comes in pairs first, then one that lights the rooms
+    /// where one is lacking; of a box of several switches only what lights those, where something does. Nothing where none says it.
+    /// </summary>
+    private Items<string> OfTheMate(RequiredOutlet row, SpaceView space, StairFlight flight, string storey)
+    {
+        HashSet<string> here = new(StringComparer.Ordinal);
+        foreach (string room in RoomsOn(space.Dwelling, flight, storey))
+        {
+            here.UnionWith(space.BoxesIn(room).Select(box => box.Id));
+        }
+
+        Items<string> controls = default;
+        int best = -1;
+        foreach (string room in RoomsOn(space.Dwelling, flight, storey == flight.To ? flight.From : flight.To))
+        {
+            foreach (SpaceBox box in space.BoxesIn(room))
+            {
+                int fit = (box.Source.Devices.Exists(row.Adds!.Devices.Contains) ? 2 : 0) + (box.Source.Controls.Exists(here.Contains) ? 1 : 0);
+                if (fit > best && box.Source.Controls.Count > 0 && row.Outlet.Of(box, out _) == Verdict.Passes)
+                {
+                    controls = box.Source.Devices.Count > 1 && box.Source.Controls.Where(here.Contains) is { Count: > 0 } lit ? lit : box.Source.Controls;
+                    best = fit;
+                }
+            }
+        }
+
+        return controls;
+    }
 
     private HashSet<string> RoomsOn(Dwelling dwelling, StairFlight flight, string storey)
     {
