@@ -32,12 +32,12 @@ internal sealed class LabelPlacer(PageRect bounds)
         return true;
     }
 
-    /// <summary>Takes the first of several places that is free.</summary>
-    public bool TryTake(IEnumerable<PageRect> places, out PageRect taken)
+    /// <summary>Takes the first of several places that is free, and fit for it where not every one is.</summary>
+    public bool TryTake(IEnumerable<PageRect> places, out PageRect taken, Predicate<PageRect>? isFit = null)
     {
         foreach (PageRect place in places)
         {
-            if (IsFree(place))
+            if (IsFree(place) && isFit?.Invoke(place) != false)
             {
                 this.taken.Add(place);
                 taken = place;

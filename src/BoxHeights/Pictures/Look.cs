@@ -41,6 +41,8 @@ internal enum Look
     WallLine,
     Gap,
     Swing,
+    Window,
+    Doorway,
     Board,
     Cutout,
 }

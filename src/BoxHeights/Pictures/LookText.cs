@@ -38,6 +38,8 @@ internal static class LookText
         Look.SwitchLeg => "from a switch to what it controls",
         Look.Uncovered => "not served, or maybe not",
         Look.WallLine => "wall, by its framing face",
+        Look.Window => "window",
+        Look.Doorway => "door or cased opening",
         Look.Swing => "door leaf and its swing",
         Look.Board => "board",
         Look.Cutout => "cutout",

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights;
@@ -9,7 +10,7 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     private const int MostColumns = 3;
     private const int FarRings = 60;
 
-    private readonly List<(string Text, PageRect Thing)> notes = [];
+    private readonly List<(string Text, PageRect Thing, Predicate<PageRect>? IsFit)> notes = [];
 
     public LabelPlacer Placer { get; } = placer;
 
@@ -21,15 +22,17 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     /// <param name="places">Where it may stand.</param>
     /// <param name="part">What it is.</param>
     /// <param name="placed">Where it stands.</param>
-    public bool TryLabel(string text, IEnumerable<PageRect> places, string part, out PageRect placed)
+    /// <param name="isFit">Which of the places it may take; every one unless given.</param>
+    /// <param name="bold">Whether it is told from other labels by its weight.</param>
+    public bool TryLabel(string text, IEnumerable<PageRect> places, string part, out PageRect placed, Predicate<PageRect>? isFit = null, bool bold = false)
     {
-        if (!Placer.TryTake(places, out placed))
+        if (!Placer.TryTake(places, out placed, isFit))
         {
             return false;
         }
 
-        page.Label(placed, text, part);
-        Lowest = System.Math.Max(Lowest, placed.Bottom);
+        page.Label(placed, text, part, bold);
+        Lowest = Math.Max(Lowest, placed.Bottom);
         return true;
     }
 
@@ -39,12 +42,13 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     /// <param name="thing">The thing.</param>
     /// <param name="part">What the label is.</param>
     /// <param name="rings">How far off to look.</param>
-    public void Around(string text, string note, in PageRect thing, string part, int rings = 3)
+    /// <param name="isFit">Which places it may take; every one unless given.</param>
+    public void Around(string text, string note, in PageRect thing, string part, int rings = 3, Predicate<PageRect>? isFit = null)
     {
         PageRect size = page.SizeOf(text);
-        if (!TryLabel(text, LabelPlacer.Around(thing, size.Width, size.Height, page.Size / 5, rings), part, out PageRect placed))
+        if (!TryLabel(text, LabelPlacer.Around(thing, size.Width, size.Height, page.Size / 5, rings), part, out PageRect placed, isFit))
         {
-            Note(note, thing);
+            Note(note, thing, isFit);
         }
         else
         {
@@ -65,7 +69,7 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     public void Lead(in PageRect label, in PageRect thing) =>
         page.Leader(label.Left + (label.Width / 2), label.Top + (label.Height / 2), thing.Left + (thing.Width / 2), thing.Top + (thing.Height / 2));
 
-    /// <summary>A label along a line: under it or over it, in its middle or toward its ends.</summary>
+    /// <summary>A label along a line: under it or over it, in its middle or toward its ends, or a row further off.</summary>
     public void Along(string text, string note, in PageRect line, string part)
     {
         if (!TryLabel(text, Places(line, page.SizeOf(text), page.Size / 5), part, out _))
@@ -75,26 +79,29 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
 
         static IEnumerable<PageRect> Places(PageRect line, PageRect size, long gap)
         {
-            foreach (long across in new[] { 4L, 1L, 7L, 2L, 6L })
+            for (long off = gap; off <= gap + size.Height; off += size.Height)
             {
-                yield return new(line.Left + ((line.Width - size.Width) * across / 8), line.Bottom + gap, size.Width, size.Height);
-                yield return new(line.Left + ((line.Width - size.Width) * across / 8), line.Top - gap - size.Height, size.Width, size.Height);
+                foreach (long across in new[] { 4L, 1L, 7L, 2L, 6L })
+                {
+                    yield return new(line.Left + ((line.Width - size.Width) * across / 8), line.Bottom + off, size.Width, size.Height);
+                    yield return new(line.Left + ((line.Width - size.Width) * across / 8), line.Top - off - size.Height, size.Width, size.Height);
+                }
             }
         }
     }
 
     /// <summary>A label within a thing, or a note about it.</summary>
-    public void Inside(string text, string note, in PageRect thing, string part)
+    public void Inside(string text, string note, in PageRect thing, string part, bool bold = false)
     {
-        PageRect size = page.SizeOf(text);
-        if (thing.Width < size.Width || !TryLabel(text, Rows(thing, size), part, out _))
+        PageRect size = page.SizeOf(text, bold);
+        if (thing.Width < size.Width || !TryLabel(text, Rows(thing, size), part, out _, null, bold))
         {
             Note(note, thing);
         }
     }
 
     /// <summary>A numbered note, whose mark comes near a thing once all labels have their places.</summary>
-    public void Note(string text, in PageRect thing) => notes.Add((text, thing));
+    public void Note(string text, in PageRect thing, Predicate<PageRect>? isFit = null) => notes.Add((text, thing, isFit));
 
     /// <summary>Puts the marks of the notes where there is still room for them: beside their things, or further off with a line.</summary>
     public void PlaceMarks()
@@ -102,11 +109,12 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
         for (int i = 0; i < notes.Count; i++)
         {
             PageRect size = page.SizeOf(MarkOf(i));
-            if (Placer.TryTake(LabelPlacer.Around(notes[i].Thing, size.Width, size.Height, page.Size / 5, FarRings), out PageRect placed))
+            IEnumerable<PageRect> places = LabelPlacer.Around(notes[i].Thing, size.Width, size.Height, page.Size / 5, FarRings);
+            if ((notes[i].IsFit is { } isFit && Placer.TryTake(places, out PageRect placed, isFit)) || Placer.TryTake(places, out placed))
             {
                 page.Label(placed, MarkOf(i), "note-mark");
                 LeadFromAfar(placed, notes[i].Thing);
-                Lowest = System.Math.Max(Lowest, placed.Bottom);
+                Lowest = Math.Max(Lowest, placed.Bottom);
             }
         }
     }
@@ -140,10 +148,10 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
             long widest = 1;
             for (int i = 0; i < notes.Count; i++)
             {
-                widest = System.Math.Max(widest, page.WidthOfItem(MarkOf(i), notes[i].Text));
+                widest = Math.Max(widest, page.WidthOfItem(MarkOf(i), notes[i].Text));
             }
 
-            return notes.Count <= FewNotes ? 1 : (int)System.Math.Min(MostColumns, page.TextWidth / widest);
+            return notes.Count <= FewNotes ? 1 : (int)Math.Min(MostColumns, page.TextWidth / widest);
         }
     }
 

@@ -80,6 +80,8 @@ internal sealed class Palette
         Look.SwitchLeg => new(Text, 800, Dashes, null, FillPattern.None),
         Look.WallLine => new(Text, 3000, "", null, FillPattern.None),
         Look.Gap => new(Paper, 3400, "", null, FillPattern.None),
+        Look.Window => new(glass, 1000, "", null, FillPattern.None),
+        Look.Doorway => new(wood, 700, Dotted, null, FillPattern.None),
         Look.Swing => new(glass, 800, "", null, FillPattern.None),
         Look.Board => new(Text, 1200, "", Paper, FillPattern.None),
         _ => new(Text, 1200, "", null, FillPattern.Hatch),

@@ -86,7 +86,7 @@ internal sealed class PlanRoom(RoomView room, SvgPage page, PageNotes notes, Fun
         {
             page.Open("opening", opening.Opening.Id, opening.Address);
             page.Path([at(opening.Start), at(opening.End)], Look.Gap, part: "gap");
-            page.Path([at(opening.Start), at(opening.End)], opening.Opening.Kind == OpeningKind.Window ? Look.Casing : Look.NotSure, part: opening.Opening.Kind.Name);
+            page.Path([at(opening.Start), at(opening.End)], opening.Opening.Kind == OpeningKind.Window ? Look.Window : Look.Doorway, part: opening.Opening.Kind.Name);
             foreach (PlanSwing swing in opening.Swings)
             {
                 (long x, long y) = at(swing.Hinge);

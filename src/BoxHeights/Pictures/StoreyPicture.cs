@@ -5,7 +5,7 @@ using System.Globalization;
 namespace BoxHeights;
 
 /// <summary>A storey from above, to scale: the rooms that are said where they lie, with openings, what stands in them and their boxes.</summary>
-/// <remarks>Drawn from <see cref="Evaluation.Storey"/>; it works nothing out of its own, and is no approval. See <see cref="WallElevation"/> for what the SVG is like.</remarks>
+/// <remarks>Drawn from <see cref="Evaluation.Storey"/>; it works nothing out of its own, and is no approval. A box whose id begins with its room's is labeled by the rest, in its room or outside of all. See <see cref="WallElevation"/> for what the SVG is like.</remarks>
 public sealed partial class StoreyPicture
 {
     private readonly string house;
@@ -59,6 +59,7 @@ public sealed partial class StoreyPicture
             rooms.Add(new(placed.Room, page, notes, point => frame.At(placed.OnStorey(point)), frame.Scale));
         }
 
+        StoreyNames names = new(page, notes, rooms);
         foreach (PlanRoom room in rooms)
         {
             Draw(room, page, options);
@@ -72,18 +73,19 @@ public sealed partial class StoreyPicture
 
         if (options.Shows(PictureLayers.Names))
         {
-            rooms.ForEach(room => Name(room, notes));
+            names.Rooms();
         }
 
         if (options.Shows(PictureLayers.Boxes))
         {
-            rooms.ForEach(room => NameBoxes(room, notes));
+            names.Boxes();
         }
 
         notes.PlaceMarks();
         page.Cursor = Math.Max(frame.Bottom, notes.Lowest) + (page.Line / 2);
         PageFoot.ScaleBar(page, options.Units ?? units, frame.Scale);
         notes.Write();
+        names.Explain();
         if (Storey.NotPlaced.Count > 0)
         {
             page.Paragraph("Not drawn, since it isn't said where they lie: " + string.Join(", ", Storey.NotPlaced.Select(SvgText.Isolated)) + ".", "not-placed");
@@ -134,26 +136,5 @@ public sealed partial class StoreyPicture
         }
 
         return null;
-    }
-
-    private static void Name(PlanRoom room, PageNotes notes)
-    {
-        if (room.Room.Walls.Count > 0)
-        {
-            string name = SvgText.Isolated(room.Room.Id);
-            notes.Inside(name, name, PlanFrame.Round(room.AtAll(room.Room.Walls.Select(wall => wall.Start))), "room-name");
-        }
-    }
-
-    private static void NameBoxes(PlanRoom room, PageNotes notes)
-    {
-        foreach ((BoxView box, _) in room.AllBoxes())
-        {
-            if (room.Seen(box) is { } at)
-            {
-                string name = SvgText.Isolated(box.Id);
-                notes.Around(name, name + " in " + SvgText.Isolated(room.Room.Id), at, "box-name", 2);
-            }
-        }
     }
 }

@@ -8,7 +8,7 @@ internal sealed partial class SvgPage
     /// <summary>Lines of text across the page, below everything so far.</summary>
     public void Paragraph(string text, string part, bool bold = false, long indent = 0)
     {
-        foreach (string line in TextMeasure.Wrap(text, TextWidth - indent - (Size / 3), bold ? Size * 11 / 10 : Size))
+        foreach (string line in TextMeasure.Wrap(text, TextWidth - indent - (Size / 3), bold ? BoldSize : Size))
         {
             PageRect size = SizeOf(line);
             Label(new(Margin + indent, Cursor, size.Width, size.Height), line, part, bold, onPaper: false);

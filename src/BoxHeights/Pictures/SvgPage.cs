@@ -121,7 +121,10 @@ internal sealed partial class SvgPage
     public void Leader(long x1, long y1, long x2, long y2) => Path(shapes, [(x1, y1), (x2, y2)], Look.Dimension, false, "leader", mentions: false);
 
     /// <summary>How large a label's rectangle is.</summary>
-    public PageRect SizeOf(string text) => new(0, 0, TextMeasure.Width(text, Size) + (Size / 3), Line);
+    public PageRect SizeOf(string text, bool bold = false) => new(0, 0, TextMeasure.Width(text, bold ? BoldSize : Size) + (Size / 3), Line);
+
+    /// <summary>The size of letters that are as wide as bold ones.</summary>
+    private long BoldSize => Size * 11 / 10;
 
     /// <summary>The picture.</summary>
     /// <param name="title">What it shows.</param>
