@@ -29,8 +29,8 @@ internal sealed class Mending
     public MendedDwelling Carry()
     {
         // Where a box goes comes before how far out it stands and how much it holds, which may be another matter there; and what stands is set right before anything is added, which
-        // takes its place and height from those beside it.
-        while (Round(IsOfPlace) || Round(IsOfBox) || Round(IsOfLack) || HasMoreToTry())
+        // takes its place and height from those beside it. What brings another finding comes after what brings none.
+        while (Round(IsOfPlace) || Round(IsOfBox) || Round(cause => !IsOfLack(cause), inNeed: true) || Round(IsOfLack, inNeed: true) || HasMoreToTry())
         {
         }
 
@@ -58,7 +58,7 @@ internal sealed class Mending
 
     private static bool IsOfLack(Cause cause) => cause.IsLack;
 
-    private bool Round(Predicate<Cause> which)
+    private bool Round(Predicate<Cause> which, bool inNeed = false)
     {
         List<(Cause Cause, Remedy Remedy)> batch = [];
         TakenIds taken = new(now.Dwelling);
@@ -75,7 +75,7 @@ internal sealed class Mending
                 // Remedies of one box are ways to choose from, best first; those of others belong together.
                 Remedy one = remedy is AddBox more && cause.Findings[0].Space!.IsApart ? taken.Apart(more) : remedy;
                 List<string> about = one.TouchedIds();
-                if (one is not NoneFound && !refused.Contains(Name(cause, one)) && !mended.Overlaps(about) && !taken.Overlap(about))
+                if (one is not NoneFound && (inNeed || one.Brings.Count == 0) && !refused.Contains(Name(cause, one)) && !mended.Overlaps(about) && !taken.Overlap(about))
                 {
                     mended.UnionWith(about);
                     batch.Add((cause, one));
@@ -132,7 +132,7 @@ internal sealed class Mending
     private bool TryAll(List<(Cause Cause, Remedy Remedy)> some)
     {
         Evaluation then = now.WithBoxesOf(Applied(some), cancellation, isTrial: true);
-        if (!IsBetter(then, isNeeded: some.Count == 1 && some[0].Cause.IsLack))
+        if (!IsBetter(then, some.Count == 1 ? some[0] : null))
         {
             if (some.Count == 1)
             {
@@ -173,8 +173,11 @@ internal sealed class Mending
         return added.Count == 0 ? changed : changed.WithBoxes(added);
     }
 
-    /// <summary>Whether less is found, and nothing new; or of what a document asks for something less, and nothing new but how boxes look together, which that doesn't wait for.</summary>
-    private bool IsBetter(Evaluation then, bool isNeeded)
+    /// <summary>
+    /// Whether less is found, and nothing new; or with one that is needed less of what a document asks for, and nothing new that this waits for: what it says that it brings, or
+    /// how boxes look together.
+    /// </summary>
+    private bool IsBetter(Evaluation then, (Cause Cause, Remedy Remedy)? needed)
     {
         Dictionary<(string, string, LayoutFault?), Finding> known = [];
         foreach (Finding finding in now.Findings)
@@ -184,7 +187,8 @@ internal sealed class Mending
 
         Items<Finding> added = then.Findings.Where(finding => !known.TryGetValue(finding.About, out Finding? one) || one.Verdict < finding.Verdict || one.Severity < finding.Severity);
         return added.Count == 0 ? then.Findings.Count < now.Findings.Count
-            : isNeeded && Violations(then) < Violations(now) && !added.Exists(finding => finding.Group < 0 || now.Rules.Row(finding.RuleId) is not ProvisionRule { GivesWay: true });
+            : needed is var (cause, remedy) && Violations(then) < Violations(now) && !added.Exists(finding =>
+                finding.Fault is not null || finding.IsViolation || !now.Rules.Row(finding.RuleId).GivesWay || !(remedy.Brings.Contains(finding.RuleId) || (cause.IsLack && finding.Group >= 0)));
 
         static int Violations(Evaluation of) => of.Findings.Where(finding => finding.IsViolation).Count;
     }

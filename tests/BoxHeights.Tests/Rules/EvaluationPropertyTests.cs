@@ -87,7 +87,7 @@ public sealed class EvaluationPropertyTests
                 Evaluation after = Evaluator.Evaluate(remedy.ApplyTo(before.Dwelling));
                 bool clears = !after.Findings.Any(finding => finding.RuleId == cause.RuleId && ids.Contains(finding.Subject) && cause.Subjects.Contains(finding.Subject));
                 bool addsNone = after.Findings.All(finding => (known.TryGetValue(DwellingGen.Subject(finding), out Finding? old)
-                    && finding.Verdict <= old.Verdict && finding.Severity <= old.Severity) || IsShared(remedy, before, finding) || (remedy is AddBox added && !finding.IsViolation && added.Brings.Contains(finding.RuleId)));
+                    && finding.Verdict <= old.Verdict && finding.Severity <= old.Severity) || IsShared(remedy, before, finding) || (cause.Severity == Severity.Violation && !finding.IsViolation && remedy.Brings.Contains(finding.RuleId)));
                 if (!clears || !addsNone)
                 {
                     return false;

@@ -63,7 +63,7 @@ public sealed class StairMateTests
     private static string[] Controls(Evaluation evaluation) =>
         evaluation.Findings.Where(one => one.RuleId is "control-ways" or "switch-serves" or "light-has-switch" or "light-control").Select(one => one.RuleId + ":" + one.Subject).ToArray();
 
-    private static Dwelling House(string switches)
+    internal static Dwelling House(string switches)
     {
         DeviceBox receptacle = new DeviceBox("R", BoxPurpose.General).WithDevices(new[] { DeviceKind.DuplexReceptacle }).WithHeight(BoxHeight.Parse("16 in to top above subfloor"));
         DwellingBuilder house = new("stairs");

@@ -15,9 +15,6 @@ public abstract record ProvisionRule : Rule
     /// <summary>Whether what is found of a box is no other's concern: of two in each other's way it isn't shared by a third elsewhere.</summary>
     public virtual bool IsForEachAlone => false;
 
-    /// <summary>Whether it is about what boxes look like together, and no document asks for that: then a plan that has no other place for what a document asks for does without.</summary>
-    internal virtual bool GivesWay => false;
-
     /// <summary>Whether it lets off boxes that are level with one which was there before in their room.</summary>
     internal virtual bool LooksAtOld => false;
 

@@ -77,6 +77,12 @@ public abstract record Rule
     /// <summary>Whether a box that misses the rule goes aside, at the height that it has, before it goes up or down: what it collides with stands beside it, as a casing, a door or a neighbor does.</summary>
     public virtual bool MendsAside => false;
 
+    /// <summary>
+    /// Whether what a violation asks doesn't wait for it: where nothing else mends one, a remedy or a plan leaves this unmet and says so. So it is of all that is short of
+    /// a violation, but for what can't be built.
+    /// </summary>
+    internal virtual bool GivesWay => Severity < Severity.Violation;
+
     /// <summary>The form's numbers in words, for <see cref="RuleSet.Describe"/>.</summary>
     public abstract string Numbers { get; }
 

@@ -4,7 +4,7 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>At which heights a remedy may put boxes: those that are worth trying, best first.</summary>
-internal sealed class HeightsToTry(LayoutState state)
+internal sealed class HeightsToTry(LayoutState state, Trials trials)
 {
     /// <summary>
     /// Heights worth trying for boxes together: what practice prefers, what their neighbors have, then the nearest that every rule allows. What has to be level with its neighbors
@@ -165,7 +165,7 @@ internal sealed class HeightsToTry(LayoutState state)
             if ((along ?? state.AtOf(box)) is { } place)
             {
                 StatedSite site = state.SiteOf(box, edge, datum, place);
-                DistanceSet here = site.Places.SureAt(place.Ticks);
+                (DistanceSet here, DistanceSet firmly) = trials.MayBring is { } most ? InNeedAt(site, place.Ticks, most) : (site.Places.SureAt(place.Ticks), site.Places.SureOfFirmRulesAt(place.Ticks));
                 if (here.IsEmpty && boxes.Count > 1)
                 {
                     // No height mends this one, which has to go elsewhere: it says nothing of the stick that it shares with the others.
@@ -173,11 +173,37 @@ internal sealed class HeightsToTry(LayoutState state)
                 }
 
                 all &= here;
-                firm &= site.Places.SureOfFirmRulesAt(place.Ticks);
+                firm &= firmly;
             }
         }
 
         return slack ? all & firm.Shrink(state.Options.HeightMargin) : all;
+    }
+
+    /// <summary>What the rules allow that don't give way, as far as the others leave some of it: those that weigh more first; and what those allow alone.</summary>
+    private static (DistanceSet All, DistanceSet Firm) InNeedAt(StatedSite site, long along, Severity most)
+    {
+        bool GivesWay(PlacementRule rule) => rule.GivesWay && rule.Severity <= most;
+
+        DistanceSet firm = DistanceSet.All;
+        foreach (StatedPlacement placement in site.Placements)
+        {
+            firm = GivesWay(placement.Rule) ? firm : firm & SlabJudge.SureAt(placement.Slabs, along);
+        }
+
+        DistanceSet all = firm;
+        for (Severity weight = most; weight >= Severity.Note; weight--)
+        {
+            foreach (StatedPlacement placement in site.Placements)
+            {
+                if (placement.Rule.Severity == weight && GivesWay(placement.Rule) && (all & SlabJudge.SureAt(placement.Slabs, along)) is { IsEmpty: false } some)
+                {
+                    all = some;
+                }
+            }
+        }
+
+        return (all, firm);
     }
 
     /// <summary>The readings of a stick that keep a box within its groups' levels.</summary>

@@ -6,10 +6,10 @@ namespace BoxHeights.Rules;
 /// <summary>What mends a limit: for boxes that are mended alike one larger box, one deeper or shallower box, or one projection. Each is tried before it is offered.</summary>
 internal sealed class LimitRemedies(LayoutState state, Trials trials, Func<Cause, Items<string>, NoneFound> notLookedAt)
 {
-    public Items<Remedy> For(Cause cause, LimitRule rule)
+    public Items<Remedy> For(Cause cause, LimitRule rule, Items<Finding> findings)
     {
         List<(Items<Way> Ways, List<int> Boxes)> alike = [];
-        foreach (Finding finding in cause.Findings)
+        foreach (Finding finding in findings)
         {
             Items<Way> ways = WaysFor(finding, rule);
             int known = alike.FindIndex(one => one.Ways == ways);

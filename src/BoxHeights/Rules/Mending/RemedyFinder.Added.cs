@@ -20,7 +20,7 @@ internal sealed partial class RemedyFinder
 
         return new Remedy[]
         {
-            trials.LeftAfter(move, [box]) is { } left && Trials.Clears(cause, [-1], left) ? move
+            trials.LeftAfter(move, [box]) is { } left && trials.Clears(cause, [-1], left) ? move
                 : trials.IsExhausted ? NotLookedAt(cause, id)
                 : new NoneFound(NoRemedyReason.NothingFound, id, new[] { cause.RuleId }, $"nothing that mends {moved.Id:id} does so without another finding"),
         };
@@ -84,7 +84,7 @@ internal sealed partial class RemedyFinder
             List<int> stick = sticks.SetWith(box);
             foreach ((MoveBoxes move, HashSet<(string, string)> left) in stick.Contains(box) && seen.Add(stick[0]) ? Tried(stick) : [])
             {
-                if (Trials.Clears(cause, [-1], left) && trials.MendsInAll(move, cause))
+                if (trials.Clears(cause, [-1], left) && trials.MendsInAll(move, cause))
                 {
                     return move;
                 }
@@ -94,16 +94,11 @@ internal sealed partial class RemedyFinder
         return null;
     }
 
-    /// <summary>What a document asks for, where it brings a finding of how boxes look together alone; the text says of which.</summary>
+    /// <summary>What a document asks for, where it brings a finding that gives way to it; the text says of which.</summary>
     private AddBox? InNeed()
     {
-        if (trials.InNeed is not { } added)
-        {
-            return null;
-        }
-
-        Items<string> brings = trials.Brings(added);
-        return new(added.Placed, $"{added.Wording:add}, though {Wording.And(brings.Select(Wording.Name)):rules} will be found then") { Brings = brings };
+        trials.InNeed?.Bring(trials.Brings(trials.InNeed));
+        return trials.InNeed;
     }
 
     private NoneFound NothingToAdd(Cause cause, SpaceAnswer lacking)

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Threading;
 
@@ -11,14 +12,14 @@ internal sealed partial class RemedyFinder
     private readonly PlacesToTry places;
     private readonly HeightsToTry heights;
     private readonly BoxesSetTogether sticks;
-    private readonly Dictionary<List<int>, List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)>> tried = [];
+    private readonly Dictionary<(List<int> Boxes, Severity? Brings), List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)>> tried = [];
 
     public RemedyFinder(Items<Finding> findings, LayoutState state)
     {
         this.state = state;
         trials = new(findings, state);
         places = new(state);
-        heights = new(state);
+        heights = new(state, trials);
         sticks = new(state);
     }
 
@@ -50,7 +51,8 @@ internal sealed partial class RemedyFinder
 
         if (first.Limit is { } limit)
         {
-            return new LimitRemedies(state, trials, NotLookedAt).For(cause, limit);
+            LimitRemedies limits = new(state, trials, NotLookedAt);
+            return InNeed(cause, limits.For(cause, limit, cause.Findings), boxes => limits.For(cause, limit, cause.Findings.Where(finding => boxes.Contains(finding.Box))));
         }
 
         List<Remedy> found = [];
@@ -71,10 +73,41 @@ internal sealed partial class RemedyFinder
 
         foreach (List<int> stick in sticks.Of(cause))
         {
-            found.AddRange(ByStick(cause, stick, first.Group >= 0));
+            List<Remedy> mended = ByStick(cause, stick, first.Group >= 0);
+            found.AddRange(InNeed(cause, new(mended), left => new(left.Count == stick.Count ? ByStick(cause, left, first.Group >= 0) : OneByOne(cause, left))));
         }
 
         return new(found);
+    }
+
+    /// <summary>A violation doesn't wait for advice: for the boxes for which nothing was found, what mends them and brings the least, which it says.</summary>
+    private Items<Remedy> InNeed(Cause cause, Items<Remedy> found, Func<List<int>, Items<Remedy>> find)
+    {
+        for (Severity most = Severity.Note; most < cause.Severity && cause.Severity == Severity.Violation; most++)
+        {
+            List<int> left = [];
+            foreach (Remedy remedy in found.Where(IsNone))
+            {
+                left.AddRange(((NoneFound)remedy).Ids.Select(id => state.Boxes.FindIndex(box => box.Source.Id == id)));
+            }
+
+            if (left.Count == 0)
+            {
+                break;
+            }
+
+            trials.MayBring = most;
+            Items<Remedy> needed = find(left);
+            trials.MayBring = null;
+            if (needed.Exists(remedy => remedy is not NoneFound))
+            {
+                found = new([.. found.Where(remedy => !IsNone(remedy)), .. needed]);
+            }
+        }
+
+        return found;
+
+        static bool IsNone(Remedy remedy) => remedy is NoneFound { Reason: NoRemedyReason.NothingFound };
     }
 
     private List<Remedy> ByStick(Cause cause, List<int> boxes, bool levelOnly)
@@ -136,7 +169,7 @@ internal sealed partial class RemedyFinder
 
         foreach ((MoveBoxes move, HashSet<(string, string)> left) in Tried(boxes))
         {
-            if (Trials.Clears(cause, toMend, left))
+            if (trials.Clears(cause, toMend, left))
             {
                 return move;
             }
@@ -148,7 +181,7 @@ internal sealed partial class RemedyFinder
     /// <summary>The moves of a whole stick or level that add no finding: many causes ask for the same.</summary>
     private List<(MoveBoxes Move, HashSet<(string RuleId, string Subject)> Left)> Tried(List<int> boxes)
     {
-        if (!tried.TryGetValue(boxes, out List<(MoveBoxes, HashSet<(string, string)>)>? moves))
+        if (!tried.TryGetValue((boxes, trials.MayBring), out List<(MoveBoxes, HashSet<(string, string)>)>? moves))
         {
             moves = [];
             foreach ((BoxHeight height, bool slack) in heights.For(boxes, false))
@@ -162,7 +195,7 @@ internal sealed partial class RemedyFinder
 
             if (!trials.IsExhausted)
             {
-                tried[boxes] = moves;
+                tried[(boxes, trials.MayBring)] = moves;
             }
         }
 

@@ -11,8 +11,11 @@ internal sealed class Trials
     private readonly Dictionary<(string RuleId, string Subject), List<Finding>> known = [];
     private readonly Dictionary<string, List<Finding>> ofBoxes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<int>> boxesOf = new(StringComparer.Ordinal);
+    private readonly List<string> brought = [];
     private LayoutState? changed;
     private CancellationToken cancellation;
+    private Items<string> changing;
+    private int inNeedBrings;
     private int triesLeft;
     private HashSet<string>? namesOfParts;
     private Dictionary<string, List<int>>? foundIn;
@@ -62,6 +65,7 @@ internal sealed class Trials
         cancellation = cancels;
         triesLeft = state.Options.Caps.MostTriesForACause;
         InNeed = null;
+        MayBring = null;
         if (changed is not null)
         {
             changed.Cancellation = cancels;
@@ -74,11 +78,14 @@ internal sealed class Trials
         return triesLeft >= 0 && --triesLeft >= 0;
     }
 
-    /// <summary>Whether a remedy, carried out, clears a cause's findings about some boxes and adds none.</summary>
+    /// <summary>The most that what a remedy brings may weigh, where nothing mends a violation without; null where it may bring nothing. What it brings it says.</summary>
+    public Severity? MayBring { get; set; }
+
+    /// <summary>Whether a remedy, carried out, clears a cause's findings about some boxes and adds none but what it may bring.</summary>
     public bool Mends(Remedy remedy, Cause cause, List<int> boxes) =>
         remedy is AddBox more ? Mends(more, cause) : LeftAfter(remedy, boxes) is { } left && Clears(cause, boxes, left);
 
-    /// <summary>The first remedy that was tried for the cause and clears what is lacking, but adds findings of how boxes look together, which what is required doesn't wait for; null where there was none.</summary>
+    /// <summary>Of the remedies that were tried for the cause and clear what is lacking, but add findings which what is required doesn't wait for, the first that brings the least; null where there was none.</summary>
     public AddBox? InNeed { get; private set; }
 
     private bool Mends(AddBox remedy, Cause cause)
@@ -88,23 +95,32 @@ internal sealed class Trials
             return false;
         }
 
-        bool givesWay = false;
-        bool clears = With(remedy, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !GivesWay(finding) || !(givesWay = true)))) is { } left && Clears(cause, [-1], left);
-        InNeed ??= clears && givesWay ? remedy : null;
-        return clears && !givesWay;
+        int brings = 0;
+        bool clears = With(remedy, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !GivesWay(finding) || (brings = Math.Max(brings, WeightOf(finding))) == 0))) is { } left && Clears(cause, [-1], left);
+        if (clears && brings > 0 && (InNeed is null || brings < inNeedBrings))
+        {
+            (InNeed, inNeedBrings) = (remedy, brings);
+        }
+
+        return clears && brings == 0;
     }
+
+    /// <summary>How boxes look together weighs less than a box that is amiss by itself.</summary>
+    private static int WeightOf(Finding finding) => finding.Group >= 0 ? 1 : 1 + (int)finding.Severity;
 
     /// <summary>The same in the whole dwelling, evaluated anew with the remedy: what is lacking may be judged by boxes that a trial of a move doesn't judge it with.</summary>
     public bool MendsInAll(Remedy remedy, Cause cause) => MayTry() && LeftOf(FoundWith(remedy)) is { } left && Clears(cause, [-1], left);
 
-    /// <summary>Whether a finding is of how boxes look together, which what is required doesn't wait for.</summary>
-    private bool GivesWay(Finding finding) => finding.Group >= 0 && state.Rules.Set.Row(finding.RuleId) is ProvisionRule { GivesWay: true };
+    /// <summary>Whether a finding is short of a violation, and of what gives way to one.</summary>
+    private bool GivesWay(Finding finding) => finding.Fault is null && finding.Severity < Severity.Violation && state.Rules.Set.Row(finding.RuleId).GivesWay;
 
-    /// <summary>Whether what is left is nothing of a cause's about some boxes.</summary>
-    public static bool Clears(Cause cause, List<int> boxes, HashSet<(string RuleId, string Subject)> left)
+    private bool MayBeBrought(Finding finding) => finding.Severity <= MayBring && GivesWay(finding);
+
+    /// <summary>Whether what is left is nothing of a cause's about some boxes, but for what may be brought.</summary>
+    public bool Clears(Cause cause, List<int> boxes, HashSet<(string RuleId, string Subject)> left)
     {
         HashSet<int> mended = [.. boxes];
-        return !cause.Findings.Exists(finding => mended.Contains(finding.Box) && left.Contains(KeyOf(finding)));
+        return !cause.Findings.Exists(finding => mended.Contains(finding.Box) && left.Contains(KeyOf(finding)) && !MayBeBrought(finding));
     }
 
     /// <summary>The ids of the rules that a remedy which adds boxes would bring findings of.</summary>
@@ -187,8 +203,22 @@ internal sealed class Trials
     private bool IsFoundOfItsLike(Finding finding, DeviceBox box) =>
         (ofBoxes.TryGetValue(finding.RuleId, out List<Finding>? about) ? about : []).Exists(one => one.Height == finding.Height && state.Boxes[one.Box].Source.Purpose == box.Purpose && one.Verdict >= finding.Verdict && one.Severity >= finding.Severity);
 
-    /// <summary>What is found after a remedy about what it touches and about some boxes more; null where it adds a finding, or makes one worse.</summary>
+    /// <summary>What is found after a remedy about what it touches and about some boxes more; null where it adds a finding, or makes one worse, that it may not bring.</summary>
     public HashSet<(string RuleId, string Subject)>? LeftAfter(Remedy remedy, List<int> boxes)
+    {
+        brought.Clear();
+        changing = remedy.ChangedIds;
+        HashSet<(string, string)>? left = Tried(remedy, boxes);
+        changing = default;
+        if (left is not null)
+        {
+            remedy.Bring(new Items<string>(brought).Distinct());
+        }
+
+        return left;
+    }
+
+    private HashSet<(string RuleId, string Subject)>? Tried(Remedy remedy, List<int> boxes)
     {
         if (!MayTry())
         {
@@ -247,7 +277,7 @@ internal sealed class Trials
             layout.CollectOwn(box, found);
         }
 
-        if (found.Exists(IsNew))
+        if (found.Exists(one => IsNew(one) && !MayBeBrought(one)))
         {
             return null;
         }
@@ -267,9 +297,14 @@ internal sealed class Trials
         HashSet<(string RuleId, string Subject)> left = [];
         foreach (Finding finding in found)
         {
-            if (IsNew(finding))
+            if (IsNew(finding) && !MayBeBrought(finding))
             {
                 return null;
+            }
+
+            if (MayBeBrought(finding) && (IsNew(finding) || IsLeftOfPlace(finding)))
+            {
+                brought.Add(finding.RuleId);
             }
 
             left.Add(KeyOf(finding));
@@ -277,6 +312,9 @@ internal sealed class Trials
 
         return left;
     }
+
+    /// <summary>Whether a finding is of where a box is that the remedy sets elsewhere: the new place is left amiss.</summary>
+    private bool IsLeftOfPlace(Finding finding) => finding is { Limit: null, Space: null } && changing.Contains(finding.Subject);
 
     private bool IsNew(Finding finding) => !known.TryGetValue(KeyOf(finding), out List<Finding>? before)
         || !before.Exists(one => one.IsAbout(finding) && one.Verdict >= finding.Verdict && one.Severity >= finding.Severity);

@@ -3,7 +3,7 @@ using System.Collections.Generic;
 
 namespace BoxHeights;
 
-/// <summary>Something to do about a finding. Those that the library offers have been tried: each clears the finding and adds none.</summary>
+/// <summary>Something to do about a finding. Those that the library offers have been tried: each clears the finding and adds none but of what it <see cref="Brings"/>.</summary>
 /// <remarks>A box to add may share what is short of a violation with boxes that are set alike.</remarks>
 public abstract class Remedy
 {
@@ -13,7 +13,13 @@ public abstract class Remedy
     public string Text => Words.Format(Wording);
 
     /// <summary>The same as data.</summary>
-    public Wording Wording { get; }
+    public Wording Wording { get; private set; }
+
+    /// <summary>
+    /// The ids of the rules short of a violation of which something is found then: where nothing else mends a violation, that doesn't wait for those, and the text says so.
+    /// None in most cases.
+    /// </summary>
+    public Items<string> Brings { get; internal set; }
 
     /// <summary>The language of the evaluator that offers it.</summary>
     internal WordingFormatter Words { get; set; } = WordingFormatter.English;
@@ -56,6 +62,16 @@ public abstract class Remedy
 
     /// <summary>One of those boxes with the remedy carried out.</summary>
     internal virtual DeviceBox Changed(DeviceBox box) => box;
+
+    /// <summary>Says what is found with it, before anybody is told of it.</summary>
+    internal void Bring(Items<string> rules)
+    {
+        if (Brings.Count == 0 && rules.Count > 0)
+        {
+            Brings = rules;
+            Wording = $"{Wording:remedy}, though {Wording.And(rules.Select(Wording.Name)):rules} will be found then";
+        }
+    }
 
     private protected Dwelling Change(Dwelling dwelling)
     {
@@ -122,9 +138,6 @@ public sealed class AddBox : Remedy
 
     /// <summary>The boxes and the surfaces that they go on.</summary>
     public Items<PlacedBox> Placed { get; }
-
-    /// <summary>The ids of the rules about how boxes look together of which something is found then: a document that asks for the boxes doesn't wait for those. None in most cases.</summary>
-    public Items<string> Brings { get; internal init; }
 
     /// <inheritdoc/>
     /// <exception cref="ArgumentException">The dwelling has no such surface.</exception>

@@ -37,6 +37,9 @@ public sealed partial record BoxAgainstBox : ProvisionRule
     /// <inheritdoc/>
     public override bool IsForEachAlone => true;
 
+    // The other box is there already.
+    internal override bool GivesWay => false;
+
     /// <inheritdoc/>
     public override string Numbers => Pairs == BoxPairs.OnOneFace
         ? "bodies, and plates, of two boxes on one face side by side or over one another"

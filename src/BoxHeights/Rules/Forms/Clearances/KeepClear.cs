@@ -102,6 +102,9 @@ public sealed partial record KeepClear : PlacementRule
         }
     }
 
+    // Something else is there already.
+    internal override bool GivesWay => false;
+
     /// <inheritdoc/>
     public override string Numbers => "clear of " + Pieces + (Things.Count == 0 ? "" : " (" + Things + ")") + (Least > Distance.Zero ? " by " + Least + " or more" : "")
         + (Has(WallPieces.FilledCavity) ? " (headers of bearing walls " + Headers + " tall)" : "")

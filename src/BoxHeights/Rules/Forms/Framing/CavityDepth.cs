@@ -10,6 +10,9 @@ namespace BoxHeights.Rules;
 [Row]
 public sealed partial record CavityDepth : LimitRule
 {
+    // A deeper box doesn't go into the wall.
+    internal override bool GivesWay => false;
+
     /// <inheritdoc/>
     public override string Numbers => "depth of the box less what stands in front of the studs at most the depth of the cavity";
 

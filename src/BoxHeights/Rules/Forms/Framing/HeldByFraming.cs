@@ -49,6 +49,9 @@ public sealed partial record HeldByFraming : PlacementRule
         _ => HeldInstead.Blocking,
     };
 
+    // Nothing holds a box elsewhere.
+    internal override bool GivesWay => false;
+
     /// <inheritdoc/>
     public override string Numbers => By switch
     {

@@ -29,9 +29,6 @@ public sealed partial record UniformLevel : ProvisionRule
     public override string Numbers => "centers within " + Within + " of the level that most boxes of the purpose share in the " + (InOneRoom ? "room" : "storey") + ", or of the level of one that was there before in the room";
 
     /// <inheritdoc/>
-    internal override bool GivesWay => Severity < Severity.Violation;
-
-    /// <inheritdoc/>
     internal override bool LooksAtOld => true;
 
     /// <inheritdoc/>
