@@ -13,7 +13,15 @@ public sealed class Booklet
     /// <summary>What a page of either paper is wide between its margins, in user units of 1/96 in.</summary>
     private const int PageWidth = 700;
 
+    /// <summary>The same of paper laid on its side.</summary>
+    private const int WidePageWidth = 960;
+
     private const int HalfAPage = 235;
+
+    /// <summary>How high a storey may be drawn, so that its notes stand on the page with it.</summary>
+    private const int StoreyOnAPage = 560;
+
+    private const int StoreyOnAWidePage = 450;
 
     private readonly Evaluation report;
 
@@ -52,8 +60,9 @@ public sealed class Booklet
             StoreyPicture plan = StoreyPicture.For(mended.Evaluation, storey.Id);
             if (plan.Storey.Rooms.Count > 1)
             {
-                page.Begin(storey.Id + ", from above", "storey-" + page.NextPicture());
-                page.Picture(plan.ToSvg(sheet.WithIdPrefix("p" + page.NextPicture()).WithDrawingHeight(pictures.DrawingHeight ?? 2 * HalfAPage)));
+                page.Begin(storey.Id + ", from above", "storey-" + page.NextPicture(), plan.IsWide);
+                page.Picture(plan.ToSvg(sheet.WithIdPrefix("p" + page.NextPicture()).WithWidth(Math.Min(pictures.Width, plan.IsWide ? WidePageWidth : PageWidth))
+                    .WithDrawingHeight(pictures.DrawingHeight ?? (plan.IsWide ? StoreyOnAWidePage : StoreyOnAPage))));
                 page.End();
             }
         }

@@ -14,7 +14,7 @@ internal sealed class HtmlPage
         + "th{background:#eee;vertical-align:bottom}.n{white-space:nowrap}svg{max-width:100%;height:auto;display:block;margin:.5rem 0}figure,.t{margin:0;overflow-x:auto}"
         + ".caution{font-size:.85em;border-top:1px solid #767676;padding-top:.3rem}nav ul{columns:14rem;padding-left:1.2rem}"
         + "@media print{body{max-width:none;padding:0;font-size:9.5pt}nav{display:none}section{break-before:page}section:first-of-type{break-before:auto}h1,h2,h3{break-after:avoid}"
-        + "th,td{padding:.08rem .3rem}h1,h2{margin:0 0 .3rem}h3{margin:.7rem 0 .2rem}svg{margin:.2rem 0;max-height:228mm}.caution{break-before:avoid}tr,figure,.short{break-inside:avoid}.t{overflow:visible}thead{display:table-header-group}}@page{margin:12mm}"
+        + "th,td{padding:.08rem .3rem}h1,h2{margin:0 0 .3rem}h3{margin:.7rem 0 .2rem}svg{margin:.2rem 0;max-height:228mm}.caution{break-before:avoid}.wide{page:wide}.wide svg{max-height:158mm}tr,figure,.short{break-inside:avoid}.t{overflow:visible}thead{display:table-header-group}}@page{margin:12mm}@page wide{size:landscape}"
         + "@media screen and (max-width:40rem){table{font-size:.85em}figure svg{max-width:none}}";
 
     /// <summary>Measures and words that aren't broken.</summary>
@@ -34,13 +34,16 @@ internal sealed class HtmlPage
     public string NextPicture() => (++pictures).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Begins a sheet.</summary>
-    public void Begin(string heading, string id)
+    /// <param name="heading">What stands over it.</param>
+    /// <param name="id">Its name in the page.</param>
+    /// <param name="isWide">Whether it is printed on paper laid on its side.</param>
+    public void Begin(string heading, string id, bool isWide = false)
     {
         bool first = contents.Length == 0;
         contents.Append("<li><a href=\"#").Append(id).Append("\">");
         Say(contents, heading);
         contents.Append("</a></li>\n");
-        body.Append("<section id=\"").Append(id).Append("\">\n");
+        body.Append("<section id=\"").Append(id).Append(isWide ? "\" class=\"wide\">\n" : "\">\n");
         Heading(first ? "h1" : "h2", heading);
     }
 

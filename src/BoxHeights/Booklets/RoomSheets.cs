@@ -3,6 +3,9 @@ namespace BoxHeights;
 /// <summary>A sheet for a room or an outside face: its plan, its walls that have something on them, and its marks.</summary>
 internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet marks, PictureOptions pictures)
 {
+    /// <summary>The plan of a room with more boxes than these takes twice the height, so that their names find room.</summary>
+    private const int ManyBoxes = 10;
+
     private int count;
 
     /// <summary>What a sheet of marks holds: a table for each edge, the ceiling, the floor, what is set already and what isn't marked.</summary>
@@ -20,7 +23,9 @@ internal sealed class RoomSheets(HtmlPage page, Evaluation mended, MarkSheet mar
         page.Begin(room.Id, "room-" + ++count);
         if (room.Walls.Count > 0 && mended.IsResolved)
         {
-            page.Picture(RoomPicture.For(mended, room.Id).ToSvg(Named()));
+            RoomPicture plan = RoomPicture.For(mended, room.Id);
+            int boxes = plan.Room.WallBoxes.Count + plan.Room.Overhead.Count + plan.Room.InFloor.Count;
+            page.Picture(plan.ToSvg(boxes > ManyBoxes ? Named().WithDrawingHeight(pictures.DrawingHeight * 2) : Named()));
         }
 
         Walls(room.Id, room.Walls);

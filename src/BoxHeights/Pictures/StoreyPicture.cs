@@ -21,6 +21,16 @@ public sealed partial class StoreyPicture
     /// <summary>The storey.</summary>
     public StoreyView Storey { get; }
 
+    /// <summary>Whether its rooms together are so much wider than deep that paper laid on its side shows them larger.</summary>
+    internal bool IsWide
+    {
+        get
+        {
+            PageRect ticks = PlanFrame.Round(Points().ConvertAll(point => (point.Right.Ticks, point.Into.Ticks)).ToArray());
+            return ticks.Width > ticks.Height / 4 * 5;
+        }
+    }
+
     /// <summary>A picture of a storey.</summary>
     /// <param name="evaluation">The evaluation.</param>
     /// <param name="storey">The storey's id.</param>
@@ -44,14 +54,7 @@ public sealed partial class StoreyPicture
         string title = SvgText.Title(house, Storey.Id) + ", from above";
         page.Paragraph(title, "title", bold: true);
         page.Gap();
-        List<PlanPoint> points = [];
-        foreach (PlacedRoomView placed in Storey.Rooms)
-        {
-            points.AddRange(PlanRoom.Points(placed.Room).ConvertAll(placed.OnStorey));
-        }
-
-        points.AddRange(points.Count == 0 ? [default] : Array.Empty<PlanPoint>());
-        PlanFrame frame = PlanFrame.Around(points, page, options);
+        PlanFrame frame = PlanFrame.Around(Points(), page, options);
         PageNotes notes = new(page, new(frame.Labels));
         List<PlanRoom> rooms = [];
         foreach (PlacedRoomView placed in Storey.Rooms)
@@ -105,6 +108,19 @@ public sealed partial class StoreyPicture
             ("data-scale", frame.Scale.ToString(CultureInfo.InvariantCulture)),
             ("data-left", SvgPage.Number(x)),
             ("data-top", SvgPage.Number(y)));
+    }
+
+    /// <summary>Every point of the storey that has to be on the page.</summary>
+    private List<PlanPoint> Points()
+    {
+        List<PlanPoint> points = [];
+        foreach (PlacedRoomView placed in Storey.Rooms)
+        {
+            points.AddRange(PlanRoom.Points(placed.Room).ConvertAll(placed.OnStorey));
+        }
+
+        points.AddRange(points.Count == 0 ? [default] : Array.Empty<PlanPoint>());
+        return points;
     }
 
     private static void Draw(PlanRoom room, SvgPage page, PictureOptions options)

@@ -41,6 +41,29 @@ public sealed class BookletTests
         Assert.Equal(page.Descendants().Count(one => one.Name.LocalName == "section"), page.Descendants().Count(one => (string?)one.Attribute("class") == "caution"));
     }
 
+    // Two rooms of 96 × 60 in: side by side they are 196 × 60 in, one below the other 96 × 124 in.
+    [Theory]
+    [InlineData("100", "0", true)]
+    [InlineData("0", "64", false)]
+    public void ToHtml_OfAStoreyWiderThanDeep_IsPrintedOnPaperLaidOnItsSide(string right, string into, bool isWide)
+    {
+        DwellingBuilder house = new DwellingBuilder("case").Add(new Storey("first"));
+        Add("a", "0", "0");
+        Add("b", right, into);
+        XElement sheet = Parsed(Booklet.For(Evaluator.Evaluate(house.Build())).ToHtml()).Descendants().Single(one => ((string?)one.Attribute("id"))?.StartsWith("storey-", StringComparison.Ordinal) == true);
+        Assert.Equal(isWide ? "wide" : null, (string?)sheet.Attribute("class"));
+        Assert.Equal(isWide ? "960" : "700", (string?)sheet.Descendants().Single(one => one.Name.LocalName == "svg").Attribute("width"));
+
+        void Add(string id, string right, string into)
+        {
+            RoomBuilder room = house.Room(id, RoomKind.Hall, "first").With(one => one.WithPlace(new RoomPlace(new PlanPoint(In(right), In(into)))));
+            room.Wall("n", In(96m));
+            room.Wall("e", In(60m));
+            room.Wall("s", In(96m));
+            room.Wall("w", In(60m));
+        }
+    }
+
     [Fact]
     public void ToHtml_OfNamesThatLookLikeMarkup_ShowsThem()
     {
