@@ -14,11 +14,11 @@ internal sealed class StatedSite
 
     private readonly StatedSites owner;
     private readonly (Rule Rule, Wording Why)[] limitsNotJudged;
-    private volatile Statements? statements;
+    private volatile StatedPlacement[]? placements;
     private volatile StatedLimit[]? limits;
     private volatile SitePlaces? places;
-    private (Rule Rule, Wording Why)[]? notJudged;
     private (Rule Rule, Wording Why)[]? unjudged;
+    private (Rule Rule, Wording Why)[]? notJudged;
     private int askedAlone;
 
     public StatedSite(StatedSites owner, PlacementSite site, HeightLine? line, int likeness, bool mayMissLimits, (Rule Rule, Wording Why)[] limitsNotJudged)
@@ -46,7 +46,7 @@ internal sealed class StatedSite
     public HeightLine? Line { get; }
 
     /// <summary>What placement rules allow, wherever the box is.</summary>
-    public StatedPlacement[] Placements => Statements.Placements;
+    public StatedPlacement[] Placements => placements ??= owner.StateAll(Site, Unjudged);
 
     /// <summary>What limit rules state; stated when it is asked for, since most boxes pass them all.</summary>
     public StatedLimit[] Limits => limits ??= owner.LimitsOf(Site);
@@ -55,7 +55,7 @@ internal sealed class StatedSite
     public bool MayMissLimits { get; }
 
     /// <summary>The rules that couldn't be judged, and why.</summary>
-    public (Rule Rule, Wording Why)[] NotJudged => notJudged ??= Joined(Statements.NotJudged);
+    public (Rule Rule, Wording Why)[] NotJudged => notJudged ??= Joined(Unjudged);
 
     /// <summary>Whether the center's height above the storey's subfloor can be told from the stick's reading.</summary>
     public bool HasCenter { get; }
@@ -96,12 +96,11 @@ internal sealed class StatedSite
     /// <summary>Whether every placement rule surely allows a place. For the one who judges alone.</summary>
     public bool AllPass(in Place place)
     {
-        if (statements is null && askedAlone < MostAskedAlone)
+        if (placements is null && askedAlone < MostAskedAlone)
         {
             askedAlone++;
             bool all = owner.AllPass(Site, place, out (Rule Rule, Wording Why)[] silent);
             unjudged = silent;
-            notJudged ??= Joined(silent);
             return all;
         }
 
@@ -125,7 +124,7 @@ internal sealed class StatedSite
     public SitePlaces Places => places ??= new(this);
 
     /// <summary>Whether that is known already, or asked for so often that it is worth working out.</summary>
-    public bool HasPlaces => statements is not null || askedAlone >= MostAskedAlone;
+    public bool HasPlaces => placements is not null || askedAlone >= MostAskedAlone;
 
     /// <summary>Whether the placement rules let such a box have its center at some heights above the storey's subfloor, at a place along the wall.</summary>
     public Verdict CanBeWithin(long along, in DistanceSet above, bool habitsToo, out MissingFacts needs)
@@ -182,7 +181,7 @@ internal sealed class StatedSite
         return possible.DilateShift(CenterAboveHeight);
     }
 
-    private Statements Statements => statements ??= owner.StateAll(Site, unjudged);
+    private (Rule Rule, Wording Why)[] Unjudged => unjudged ??= owner.UnjudgedOf(Site);
 
     private (Rule Rule, Wording Why)[] Joined((Rule Rule, Wording Why)[] placements) =>
         placements.Length == 0 ? limitsNotJudged : limitsNotJudged.Length == 0 ? placements : [.. placements, .. limitsNotJudged];

@@ -117,14 +117,11 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
         }
     }
 
-    /// <summary>The placement rules that speak of the box, and those of them that can't be judged.</summary>
-    /// <param name="site">The site.</param>
-    /// <param name="unjudged">Those that can't be judged; null where none was asked yet.</param>
-    public Statements StateAll(PlacementSite site, (Rule Rule, Wording Why)[]? unjudged)
+    /// <summary>The placement rules that speak of the box and can't be judged: the same of any place.</summary>
+    public (Rule Rule, Wording Why)[] UnjudgedOf(PlacementSite site)
     {
         lock (stating)
         {
-            placements.Clear();
             silent.Clear();
             foreach (PlacementRule rule in PlacementsFor(site))
             {
@@ -133,26 +130,33 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
                     continue;
                 }
 
-                if (unjudged is null)
+                placed.AskAt(default);
+                _ = CanState(rule, site);
+                if (placed.NotJudgedBecause is { } why)
                 {
-                    // Whether it can be judged is the same of any place.
-                    placed.AskAt(default);
-                    _ = CanState(rule, site);
-                    if (placed.NotJudgedBecause is { } why)
-                    {
-                        silent.Add((rule, why));
-                        continue;
-                    }
+                    silent.Add((rule, why));
                 }
-                else if (IsAmong(unjudged, rule))
-                {
-                    continue;
-                }
-
-                placements.Add(new(rule, site, this));
             }
 
-            return new(placements.ToArray(), unjudged ?? silent.ToArray());
+            return silent.Count == 0 ? [] : silent.ToArray();
+        }
+    }
+
+    /// <summary>The placement rules that speak of the box, and can be judged.</summary>
+    public StatedPlacement[] StateAll(PlacementSite site, (Rule Rule, Wording Why)[] unjudged)
+    {
+        lock (stating)
+        {
+            placements.Clear();
+            foreach (PlacementRule rule in PlacementsFor(site))
+            {
+                if (rule.Scope.Covers(site.Box, site.Room) && !IsAmong(unjudged, rule))
+                {
+                    placements.Add(new(rule, site, this));
+                }
+            }
+
+            return placements.ToArray();
         }
     }
 
@@ -268,14 +272,4 @@ internal sealed class StatedSites(int surfaces, CompiledRules rules, PartsCatalo
             return limits.ToArray();
         }
     }
-}
-
-/// <summary>What placement rules state of a site.</summary>
-/// <param name="placements">Those that can be judged; some of them may say nothing here.</param>
-/// <param name="notJudged">Those that couldn't be judged, and why.</param>
-internal sealed class Statements(StatedPlacement[] placements, (Rule Rule, Wording Why)[] notJudged)
-{
-    public StatedPlacement[] Placements { get; } = placements;
-
-    public (Rule Rule, Wording Why)[] NotJudged { get; } = notJudged;
 }

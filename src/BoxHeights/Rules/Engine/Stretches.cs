@@ -22,11 +22,19 @@ internal sealed class Stretches
 
         List<Part> parts = new(slabs);
         List<long> cuts = new(2 + (2 * slabs)) { long.MinValue, long.MaxValue };
+        DistanceSet firmly = DistanceSet.All;
+        DistanceSet habitually = DistanceSet.All;
         foreach (StatedPlacement placement in placements)
         {
             for (int i = 0; i < placement.Slabs.Length; i++)
             {
                 Part part = new(placement, i);
+                if (part.IsEverywhere)
+                {
+                    (part.IsFirm ? ref firmly : ref habitually) &= part.Slab.Allowed.Sure;
+                    continue;
+                }
+
                 cuts.Add(part.Slab.LeftTicks);
                 cuts.Add(part.Slab.RightTicks);
                 if (part.Slab.LeftTicks == part.Slab.RightTicks)
@@ -43,7 +51,7 @@ internal sealed class Stretches
         Edges = Distinct(cuts);
         sure = new DistanceSet[Edges.Length - 1];
         firm = new DistanceSet[Edges.Length - 1];
-        Sweep(parts);
+        Sweep(parts, firmly, habitually);
     }
 
     /// <summary>The ends of the stretches, from left to right, the first and the last beyond any wall.</summary>
@@ -102,7 +110,10 @@ internal sealed class Stretches
     }
 
     /// <summary>From left to right, with those in hand that lie over the stretch: each statement is taken up and laid down once.</summary>
-    private void Sweep(List<Part> parts)
+    /// <param name="parts">What is stated of some of the wall.</param>
+    /// <param name="firmly">What firm rules allow wherever it is.</param>
+    /// <param name="habitually">What habits allow wherever it is.</param>
+    private void Sweep(List<Part> parts, DistanceSet firmly, DistanceSet habitually)
     {
         parts.Sort(static (one, other) => one.Slab.LeftTicks.CompareTo(other.Slab.LeftTicks));
         List<Part> over = [];
@@ -122,8 +133,8 @@ internal sealed class Stretches
                 }
             }
 
-            DistanceSet ofHabits = DistanceSet.All;
-            firm[i] = DistanceSet.All;
+            DistanceSet ofHabits = habitually;
+            firm[i] = firmly;
             foreach (Part part in over)
             {
                 if (part.IsFirm)
@@ -159,6 +170,9 @@ internal sealed class Stretches
     private readonly struct Part(StatedPlacement placement, int index)
     {
         public ref readonly Slab Slab => ref placement.Slabs[index];
+
+        /// <summary>Whether it lies over the whole wall: taken once for all stretches.</summary>
+        public bool IsEverywhere => Slab.LeftTicks == long.MinValue && Slab.RightTicks == long.MaxValue;
 
         public bool IsFirm => !placement.Rule.YieldsWhenForced;
     }
