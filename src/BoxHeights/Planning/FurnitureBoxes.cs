@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using BoxHeights.Rules;
 
 namespace BoxHeights;
@@ -7,6 +8,9 @@ namespace BoxHeights;
 /// <summary>Boxes beside or behind appliances and furniture, where practice ties them to it.</summary>
 internal sealed class FurnitureBoxes(RoughInDraft draft)
 {
+    /// <summary>The rows that tie boxes to things.</summary>
+    private readonly List<PlacementRule> anchored = [.. draft.Evaluator.Rules.Rows.OfType<PlacementRule>().Where(row => row.Anchor is not null)];
+
     /// <summary>The extras that some thing was described for.</summary>
     private readonly HashSet<BoxPurpose> tied = [];
 
@@ -69,11 +73,11 @@ internal sealed class FurnitureBoxes(RoughInDraft draft)
     /// <summary>The rows that tie boxes of a purpose to things.</summary>
     private IEnumerable<(PlacementRule Rule, PlaceAnchor Anchor)> RulesFor(BoxPurpose purpose)
     {
-        foreach (Rule rule in draft.Evaluator.Rules.Rows)
+        foreach (PlacementRule rule in anchored)
         {
-            if (rule is PlacementRule { Anchor: { } anchor } anchored && rule.Scope.Purposes.Contains(purpose))
+            if (rule.Scope.Purposes.Contains(purpose))
             {
-                yield return (anchored, anchor);
+                yield return (rule, rule.Anchor!);
             }
         }
     }

@@ -25,7 +25,7 @@ public sealed class LayoutEvaluator
     /// <exception cref="ArgumentException">The options don't do; the message says all that is wrong with them.</exception>
     public LayoutEvaluator(RuleSet rules, EvaluatorOptions options)
     {
-        this.rules = new(rules ?? throw new ArgumentNullException(nameof(rules)));
+        this.rules = (rules ?? throw new ArgumentNullException(nameof(rules))).Compiled(static set => new CompiledRules(set));
         this.options = (options ?? throw new ArgumentNullException(nameof(options))).Checked();
     }
 

@@ -5,6 +5,7 @@ namespace BoxHeights.Rules;
 /// <summary>A rule set by families, each in the order of ids.</summary>
 internal sealed class CompiledRules
 {
+    private readonly List<HabitRule> habits = [];
     private volatile KnownKinds? kinds;
 
     public CompiledRules(RuleSet rules)
@@ -36,6 +37,9 @@ internal sealed class CompiledRules
                     break;
                 case SpaceRule one:
                     space.Add(one);
+                    break;
+                case HabitRule one:
+                    habits.Add(one);
                     break;
             }
         }
@@ -79,7 +83,7 @@ internal sealed class CompiledRules
     public IEnumerable<T> HabitsOf<T>()
         where T : HabitRule
     {
-        foreach (Rule rule in Set.Rows)
+        foreach (HabitRule rule in habits)
         {
             if (rule is T habit)
             {
@@ -100,7 +104,7 @@ internal sealed class CompiledRules
         }
     }
 
-    /// <summary>Every name of a kind that is known with a catalog. Made once for an evaluator, which has one.</summary>
+    /// <summary>Every name of a kind that is known with a catalog; those of the last one are kept, since evaluators of a set mostly share it.</summary>
     public KnownKinds KindsWith(PartsCatalog catalog, Items<string> own)
     {
         KnownKinds? known = kinds;

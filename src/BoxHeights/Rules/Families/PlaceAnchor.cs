@@ -25,48 +25,47 @@ public sealed partial record PlaceAnchor
     /// <param name="fixtures">The fixtures against the wall.</param>
     /// <param name="wall">The wall; null on a surface that is none.</param>
     /// <param name="usual">What its openings measure where that isn't stated.</param>
-    internal IEnumerable<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall, UsualMeasures usual)
+    internal IReadOnlyList<AnchoredThing> ThingsOn(Items<Fixture> fixtures, Wall? wall, UsualMeasures usual)
     {
+        // Mostly there is none.
+        List<AnchoredThing>? found = null;
         foreach (Fixture fixture in fixtures)
         {
             if (Things.Contains(fixture.Kind.Name))
             {
-                yield return new(fixture.Id, fixture.Kind.Name, fixture.Left, fixture.Right);
+                (found ??= []).Add(new(fixture.Id, fixture.Kind.Name, fixture.Left, fixture.Right));
             }
         }
 
-        if (wall is null)
-        {
-            yield break;
-        }
-
-        foreach (Counter counter in wall.Counters)
+        foreach (Counter counter in wall?.Counters ?? default)
         {
             foreach (CounterInterruption part in counter.Interruptions)
             {
                 if (Things.Contains(part.Kind.Name))
                 {
-                    yield return new(part.Kind + " of " + counter.Id, part.Kind.Name, part.Left, part.Right);
+                    (found ??= []).Add(new(part.Kind + " of " + counter.Id, part.Kind.Name, part.Left, part.Right));
                 }
             }
         }
 
-        foreach (Opening opening in wall.Openings)
+        foreach (Opening opening in wall?.Openings ?? default)
         {
             if (Things.Contains(opening.Kind.Name))
             {
                 TrimmedOpening trimmed = TrimmedOpening.Of(opening, usual);
-                yield return new(opening.Id, opening.Kind.Name, trimmed.Left, trimmed.Right);
+                (found ??= []).Add(new(opening.Id, opening.Kind.Name, trimmed.Left, trimmed.Right));
             }
         }
 
-        foreach (Covering covering in wall.Coverings)
+        foreach (Covering covering in wall?.Coverings ?? default)
         {
             if (Things.Contains(covering.Kind.Name))
             {
-                yield return new(covering.Id, covering.Kind.Name, covering.Left, covering.Right);
+                (found ??= []).Add(new(covering.Id, covering.Kind.Name, covering.Left, covering.Right));
             }
         }
+
+        return found ?? (IReadOnlyList<AnchoredThing>)[];
     }
 }
 

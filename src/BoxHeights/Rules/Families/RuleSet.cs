@@ -11,6 +11,7 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
 {
     private readonly Dictionary<string, Rule> rows;
     private string? fingerprint;
+    private volatile object? compiled;
 
     /// <summary>A set of rows.</summary>
     /// <param name="rows">The rows; equal ones count once.</param>
@@ -138,6 +139,11 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     public Rule Row(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
         ? row
         : throw new ArgumentException("There is no row \"" + id + "\"" + (Rows.Count > 0 && Spelling.Meant(id, [.. rows.Keys]) is { } meant ? ": is \"" + meant + "\" meant? There are: " : "; there are: ") + this + ".", nameof(id));
+
+    /// <summary>What the engine makes of the set: once, for all evaluators and planners that are made for it.</summary>
+    /// <param name="compile">Makes it, the same whoever asks.</param>
+    internal T Compiled<T>(Func<RuleSet, T> compile)
+        where T : class => (T)(compiled ??= compile(this));
 
     /// <summary>Every row in words: id, severity, what is allowed, numbers, scope, citation, readings.</summary>
     public string Describe()
