@@ -110,7 +110,8 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     /// <summary>As few of a room's ways in as have a switch within reach of each: two that are side by side share one, which goes where it serves more of them.</summary>
     private List<RoomOpening> ServingAll(List<RoomOpening> entrances)
     {
-        List<HashSet<int>> servedFrom = entrances.ConvertAll(entrance => Served(entrance, entrances));
+        List<SwitchSide> sides = entrances.ConvertAll(entrance => SideOf(entrance, habit.Box));
+        List<HashSet<int>> servedFrom = sides.ConvertAll(side => Served(side, sides, entrances));
         List<int> kept = [];
         for (int i = 0; i < entrances.Count; i++)
         {
@@ -133,13 +134,12 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     /// <summary>Which ways in a switch at the usual place of one of them serves; itself at the least.</summary>
-    private HashSet<int> Served(RoomOpening entrance, List<RoomOpening> all)
+    private HashSet<int> Served(SwitchSide side, List<SwitchSide> sides, List<RoomOpening> entrances)
     {
         HashSet<int> served = [];
-        SwitchSide side = SideOf(entrance, habit.Box);
-        for (int i = 0; i < all.Count; i++)
+        for (int i = 0; i < sides.Count; i++)
         {
-            if (all[i] == entrance || (side.Places.Count > 0 && IsNear(all[i], SideOf(all[i], habit.Box), SurfaceAddress.Read(side.Places[0].Wall).Surface!, side.Places[0].At)))
+            if (sides[i] == side || (side.Places.Count > 0 && IsNear(entrances[i], sides[i], SurfaceAddress.Read(side.Places[0].Wall).Surface!, side.Places[0].At)))
             {
                 served.Add(i);
             }

@@ -53,8 +53,8 @@ internal sealed class HeightsOnWall
         return found;
     }
 
-    /// <summary>The places within a stretch, from left to right.</summary>
-    public List<PlaceOnWall> Within(Distance from, Distance to)
+    /// <summary>The places within a stretch at which such a box counts, from left to right.</summary>
+    public List<PlaceOnWall> Within(Distance from, Distance to, Predicate<SpaceBox> counts)
     {
         List<PlaceOnWall> found = [];
         HashSet<Distance> taken = [];
@@ -63,7 +63,7 @@ internal sealed class HeightsOnWall
             using LayoutState.Probe probe = draft.State.ProbeFor(address, hold.Box)!;
             foreach (Distance at in hold.On.Places.All)
             {
-                if (at >= from && at <= to && !taken.Contains(at) && Find(hold, probe, at) is { } place)
+                if (at >= from && at <= to && !taken.Contains(at) && Find(hold, probe, at) is { } place && counts(probe.Box))
                 {
                     found.Add(place);
                 }

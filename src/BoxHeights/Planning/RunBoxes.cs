@@ -195,14 +195,11 @@ internal sealed class RunBoxes(RoughInDraft draft)
                 continue;
             }
 
-            List<PlaceOnWall> found = heights.Within(from, to);
-            using LayoutState.Probe? probe = draft.State.ProbeFor(stretch.Address, rule.Usual with { At = stretch.Line.Length.Split(2)[0], Height = HeightsOnWall.Wanted(draft, stretch.Address, rule.Usual) });
-            foreach (PlaceOnWall place in found)
+            // Where only a height is allowed at which an outlet doesn't count, there is no place for one.
+            foreach (PlaceOnWall place in heights.Within(from, to, box => rule.Outlets.Of(box, out _) != Verdict.Fails))
             {
                 Distance at = stretch.Start + place.At - stretch.From;
-
-                // Where only a height is allowed at which an outlet doesn't count, there is no place for one.
-                if (!refused.Contains(at) && !places.ContainsKey(at) && probe is not null && rule.Outlets.Of(probe.At(place.At, place.Height).Box, out _) != Verdict.Fails)
+                if (!refused.Contains(at) && !places.ContainsKey(at))
                 {
                     places.Add(at, (stretch.Address, place));
                     candidates.Add(new(at, InACorner(room, stretch, place.At) ? Worse(place.Rank, rule.Spaces.AreOfCounters) : place.Rank));

@@ -12,19 +12,19 @@ internal sealed class WiredBoxes(RoughInDraft draft)
     /// <summary>The box with its cables and its volume; as it is where none are usual, or none of its kind holds them.</summary>
     public DeviceBox Wired(string address, DeviceBox box)
     {
-        DeviceBox wired = box.Cables.Count > 0 ? box : box.WithCables(CablesOf(address, box));
-        if (box.Volume is not null || wired.Cables.Count == 0)
+        Items<CableType> cables = box.Cables.Count > 0 ? box.Cables : CablesOf(address, box);
+        if (box.Volume is not null || cables.Count == 0)
         {
             return box;
         }
 
-        DeviceBox alone = wired with { Id = "box", At = null, Plan = null, Height = null, Controls = default, Mounting = null };
+        DeviceBox alone = box with { Id = "box", At = null, Plan = null, Height = null, Controls = default, Mounting = null, Cables = cables };
         if (!sizes.TryGetValue(alone, out Volume? size))
         {
-            sizes.Add(alone, size = SizeOf(address, wired));
+            sizes.Add(alone, size = SizeOf(address, box with { Cables = cables }));
         }
 
-        return size is { } volume ? wired.WithVolume(volume) : box;
+        return size is { } volume ? box with { Cables = cables, Volume = volume } : box;
     }
 
     private Volume? SizeOf(string address, DeviceBox wired)
