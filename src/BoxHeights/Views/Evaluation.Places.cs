@@ -7,6 +7,10 @@ namespace BoxHeights;
 public sealed partial class Evaluation
 {
     /// <summary>Where along its wall and how high the center of a box may be, as far as placement rules say: what groups and rooms ask of it together isn't in it.</summary>
+    /// <remarks>
+    /// Heights level with old boxes are allowed where a rule takes them. Rules that let the box off for the sake of others in its room, and habits that firmer rules leave no room for,
+    /// limit nothing; what others over the same counter let it off isn't in it, but in <see cref="AllowedAt(string, Distance)"/>.
+    /// </remarks>
     /// <param name="box">The id of the box.</param>
     /// <returns>The stretches of its wall from left to right; none for a box on a ceiling or floor, and one of which the edge that its height is to isn't stated.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is null.</exception>

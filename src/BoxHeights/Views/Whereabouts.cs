@@ -104,7 +104,25 @@ internal sealed partial class Whereabouts
 
     /// <summary>Where along its wall and how high its center may be, by what is stated where it is. None off walls, and where its edge isn't stated or its height can't be told there.</summary>
     public Items<BandView> BandsAt(Distance? along) =>
-        edges.Length == 1 && IsOnWall && state.SiteOf(box, edges[0], datum, along) is { HasCenter: true } site ? site.Places.Bands : default;
+        edges.Length == 1 && IsOnWall && state.SiteOf(box, edges[0], datum, along) is { HasCenter: true } site ? Besides(site) is { } besides ? BandViews.Of(site, besides) : site.Places.Bands : default;
+
+    /// <summary>What rules allow the box for the sake of others, beside what they state; null where that is nothing, as it mostly is.</summary>
+    private AllowedHeights[]? Besides(StatedSite site)
+    {
+        AllowedHeights[]? besides = null;
+        for (int i = 0; i < site.Placements.Length; i++)
+        {
+            PlacementRule rule = site.Placements[i].Rule;
+            AllowedHeights more = !rule.YieldsWhenForced && state.IsLetOff(box, index, null, rule) ? AllowedHeights.Anything
+                : rule.OrLevelWithOld is { } off ? state.LevelWithOld(site.Site, index, off) : AllowedHeights.Nothing;
+            if (!more.Possible.IsEmpty)
+            {
+                (besides ??= new AllowedHeights[site.Placements.Length])[i] = more;
+            }
+        }
+
+        return besides;
+    }
 
     /// <summary>Whether a box of its size can be at a place at all.</summary>
     private bool Fits(Distance along) => !isMisfit

@@ -249,6 +249,22 @@ public sealed class WallElevationTests
         Assert.True(inside > 20 && outside > 20);
     }
 
+    // A switch on a half wall: no firm rule lets it be as high as switches usually are, so that the habit isn't held against it wherever it may be.
+    [Fact]
+    public void AllowedFor_WhereFirmRulesLeaveNoRoomForAHabit_IsntKeptByIt()
+    {
+        OneBox of = new()
+        {
+            Rules = OneBox.Only(RuleSets.RoughInPractice, "switch-height") + OneBox.Only(RuleSets.RoughInPractice, "in-cavity"),
+            Wall = wall => wall.WithNoCavity(new NoCavity(NoCavityKind.Post, In("0"), In("144")).WithBottom(Level.Parse("38 in above subfloor"))),
+        };
+        OneBox half = of with { Box = of.Box.WithPurpose(BoxPurpose.Switch).WithHeight(BoxHeight.Parse("30 in to center above subfloor")) };
+        Items<BandView> bands = half.Evaluate().AllowedFor(OneBox.Id);
+        Assert.All(bands, band => Assert.True(band.Sure.Contains(In("30")) && !band.Sure.Contains(In("60")) && band.LimitedBy == new Items<string>(["in-cavity"])));
+        Assert.Empty(half.Evaluate().Findings);
+        Assert.Contains((half with { Wall = wall => wall }).Evaluate().Findings, finding => finding.RuleId == "switch-height");
+    }
+
     [Fact]
     public void Allowed_IsShadedOnlyForABoxOfTheWall()
     {

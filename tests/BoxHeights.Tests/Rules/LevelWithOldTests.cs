@@ -52,6 +52,30 @@ public sealed class LevelWithOldTests
         Assert.Equal("bed-1", Assert.Single(Height.Evaluate(next).Findings).Subject);
     }
 
+    // What is shaded in a picture of the wall is where nothing is found of the box when it is really set there, at its place and every 1/2 in of height.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void AllowedFor_BesideAnOldBox_IsWhereNothingIsFoundOfIt(bool isOldThere)
+    {
+        BoxSize size = new(In("2-1/4"), In("3-3/4"));
+        Dwelling house = House("10", "10", isOldThere).WithBoxes(box => box.WithSize(size));
+        Items<BandView> bands = Height.Evaluate(house).AllowedFor("new");
+        Assert.Contains(bands, band => band.LimitedBy.Contains("general-height"));
+        int silent = 0;
+        for (int halves = 8; halves < 80; halves++)
+        {
+            Distance top = Distance.FromInches(halves / 2, halves % 2, 2);
+            Distance center = BoxHeight.ToTop(top, Datum.Subfloor).AtEdge(Edge.Center, size).Value;
+            bool isSilent = Height.Evaluate(house.WithBoxes(box => box.Id == "new" ? box.WithHeight(BoxHeight.ToTop(top, Datum.Subfloor)) : box)).Findings.Count == 0;
+            Assert.All(bands, band => Assert.Equal(isSilent, band.Sure.Contains(center)));
+            silent += isSilent ? 1 : 0;
+        }
+
+        Assert.Equal(isOldThere, bands[0].Sure.Contains(In("8-1/8")));
+        Assert.InRange(silent, 5, 60);
+    }
+
     // Set from different surfaces they are level for sure only where the floor is known: 3/4 in under 14 in above the subfloor is 13-1/4 in above the finished floor.
     [Theory]
     [InlineData("3/4", "13-1/4", 0)]

@@ -6,7 +6,9 @@ namespace BoxHeights.Rules;
 internal static class BandViews
 {
     /// <summary>The stretches of a site's wall over which the statements don't change.</summary>
-    public static Items<BandView> Of(StatedSite site)
+    /// <param name="site">The site.</param>
+    /// <param name="besides">What else each of its placements allows one box of the site, for the sake of others; null where that is nothing.</param>
+    public static Items<BandView> Of(StatedSite site, AllowedHeights[]? besides = null)
     {
         ResolvedSurface surface = site.Site.Surface;
         List<BandView> bands = [];
@@ -24,28 +26,31 @@ internal static class BandViews
         {
             if (edges[i - 1] < edges[i])
             {
-                bands.Add(Between(site, edges[i - 1], edges[i]));
+                bands.Add(Between(site, besides, edges[i - 1], edges[i]));
             }
         }
 
         return new(bands);
     }
 
-    private static BandView Between(StatedSite site, long left, long right)
+    private static BandView Between(StatedSite site, AllowedHeights[]? besides, long left, long right)
     {
         long middle = left + ((right - left) / 2);
         DistanceSet sure = DistanceSet.All;
         DistanceSet possible = DistanceSet.All;
         List<string> limitedBy = [];
-        foreach (StatedPlacement placement in site.Placements)
+        for (int i = 0; i < site.Placements.Length; i++)
         {
-            DistanceSet here = SlabJudge.SureAt(placement.Slabs, middle);
-            sure &= here;
-            possible &= SlabJudge.PossibleAt(placement.Slabs, middle);
-            if (!here.Equals(DistanceSet.All))
+            StatedPlacement placement = site.Placements[i];
+            AllowedHeights here = SlabJudge.At(placement.Slabs, middle) | (besides?[i] ?? AllowedHeights.Nothing);
+            if (here.Sure.IsAll || (placement.Rule.YieldsWhenForced && !here.Possible.IsAll && !LayoutState.LeavesRoomFor(placement, site, middle)))
             {
-                limitedBy.Add(placement.Rule.Id);
+                continue;
             }
+
+            sure &= here.Sure;
+            possible &= here.Possible;
+            limitedBy.Add(placement.Rule.Id);
         }
 
         return new(
