@@ -65,7 +65,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         foreach (SwitchPlace place in side.Places)
         {
             BoxHeight? height = HeightsOnWall.Wanted(draft, place.Wall, box);
-            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason + switches, isNeeded: isNeeded)
+            if (draft.TryAdd(place.Wall, box.WithAt(place.At).WithHeight(height), station.Where + ": " + place.Reason + switches, need: isNeeded ? Need.OfLooks : Need.None)
                 || (draft.State.SurfaceAt(place.Wall) is { } surface && HeightsOnWall.Of(draft, place.Wall, surface.Length, box, true) is { } heights && TryNear(heights, place, box, "near, " + station.Where, switches, isNeeded)))
             {
                 return true;
@@ -158,7 +158,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
                 return false;
             }
 
-            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Where + switches, isNeeded: isNeeded))
+            if (draft.TryAdd(place.Wall, box.WithAt(near.At).WithHeight(near.Height), where + ": " + place.Where + switches, need: isNeeded ? Need.OfLooks : Need.None))
             {
                 return true;
             }

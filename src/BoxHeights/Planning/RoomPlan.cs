@@ -70,5 +70,5 @@ public sealed partial class RoomPlan
     }
 
     /// <summary>How many boxes were planned, and how much couldn't be.</summary>
-    public override string ToString() => Reasons.Count + (Reasons.Count == 1 ? " box" : " boxes") + " planned, " + Obstacles.Count + " obstacles";
+    public override string ToString() => Reasons.Count + (Reasons.Count == 1 ? " box" : " boxes") + " planned, " + Obstacles.Count + (Obstacles.Count == 1 ? " obstacle" : " obstacles");
 }

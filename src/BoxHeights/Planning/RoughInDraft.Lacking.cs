@@ -40,9 +40,9 @@ internal sealed partial class RoughInDraft
             {
                 PlacedBox offered = IsSettledLater(lacking.Box) ? new(lacking.Address, lacking.Box.WithControls(default)) : lacking;
                 PlacedBox placed = offered.Box.At is null ? CeilingPlaces.Well(State, offered) : new(offered.Address, offered.Box.WithHeight(HeightsOnWall.Wanted(this, offered.Address, offered.Box)));
-                if (!TryFor(placed, space, finding, false) && finding.IsViolation)
+                if (!TryFor(placed, space, finding, Need.None) && finding.IsViolation && !TryFor(placed, space, finding, Need.OfLooks))
                 {
-                    TryFor(placed, space, finding, true);
+                    TryAdd(placed.Address, placed.Box, "for " + finding.Subject, space.Rule, Need.OfAdvice);
                 }
             }
         }
@@ -90,11 +90,11 @@ internal sealed partial class RoughInDraft
     private static string KeyOf(Finding finding) => finding.RuleId + "|" + finding.Subject + "|" + finding.Measured;
 
     /// <summary>Where a stud is near enough it holds the box; else the very place that is offered, then whatever is near that.</summary>
-    private bool TryFor(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isNeeded) =>
-        TryNear(placed, space, finding, true, isNeeded) || TryAdd(placed.Address, placed.Box, "for " + finding.Subject, space.Rule, isNeeded) || TryNear(placed, space, finding, false, isNeeded);
+    private bool TryFor(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, Need need) =>
+        TryNear(placed, space, finding, true, need) || TryAdd(placed.Address, placed.Box, "for " + finding.Subject, space.Rule, need) || TryNear(placed, space, finding, false, need);
 
     /// <summary>As near as another height or a few inches make room, and where the thing that it is for is still within reach.</summary>
-    private bool TryNear(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isAtStud, bool isNeeded)
+    private bool TryNear(PlacedBox placed, SpaceIndex.JudgedSpace space, Finding finding, bool isAtStud, Need need)
     {
         if (placed.Box.At is not { } at || State.SurfaceAt(placed.Address) is not { Wall: { } wall } surface || (isAtStud && surface.Studs is null)
             || HeightsOnWall.Of(this, placed.Address, wall.Length, placed.Box, !isAtStud) is not { } heights)
@@ -110,7 +110,7 @@ internal sealed partial class RoughInDraft
             }
 
             DeviceBox box = placed.Box.WithAt(place.At).WithHeight(place.Height);
-            if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule, isNeeded))
+            if (Serves(new(placed.Address, box), at, space, finding) && TryAdd(placed.Address, box, "for " + finding.Subject, space.Rule, need))
             {
                 return true;
             }

@@ -130,9 +130,9 @@ internal sealed partial class RoughInDraft
     /// <param name="box">The box.</param>
     /// <param name="reason">Why it is there, in one clause.</param>
     /// <param name="rule">What asks for it, named after the reason.</param>
-    /// <param name="isNeeded">Whether it is required and has no better place, so that it needn't look like others.</param>
+    /// <param name="need">What it needn't meet, because it is required and has no better place.</param>
     /// <returns>Whether it stayed.</returns>
-    public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null, bool isNeeded = false)
+    public bool TryAdd(string address, DeviceBox box, string reason, Rule? rule = null, Need need = Need.None)
     {
         string wanted = SurfaceAddress.Read(address).Space + "-" + box.Purpose;
         string id = wanted;
@@ -144,7 +144,7 @@ internal sealed partial class RoughInDraft
         DeviceBox named = HeldOnWall.At(State, address, wired.Wired(address, box.WithId(id)));
         List<Finding> gaveWay = [];
         if (!PlateGap.IsKept(this, address, named)
-            || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others)) && !(isNeeded && State.TryAdd(address, named, [], gaveWay))))
+            || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others)) && !(need != Need.None && State.TryAdd(address, named, [], gaveWay, need == Need.OfAdvice))))
         {
             return false;
         }

@@ -131,7 +131,7 @@ internal sealed class RunBoxes(RoughInDraft draft)
                     bool ofItsOwn = position.Reason is PositionReason.Face or PositionReason.Wished;
                     (_, string beside, Rule? by) = position.Reason == PositionReason.Wished ? wishes.Find(wish => wish.Along.Contains(position.At)) : default;
                     string reason = by is not null ? "beside " + beside : ofItsOwn ? OneToEachWall(aims) : served.Spaces.AreOfCounters ? "serves its counter" : "serves its stretch of wall";
-                    bool isAdded = draft.TryAdd(here.Address, At(served.Usual, here.Place), reason, by ?? (ofItsOwn ? null : rule), isNeeded && !ofItsOwn);
+                    bool isAdded = draft.TryAdd(here.Address, At(served.Usual, here.Place), reason, by ?? (ofItsOwn ? null : rule), isNeeded && !ofItsOwn ? Need.OfLooks : Need.None);
                     (isAdded ? (ICollection<Distance>)stays : refused).Add(position.At);
                     isRefused |= !isAdded;
                     areAdded |= isAdded;

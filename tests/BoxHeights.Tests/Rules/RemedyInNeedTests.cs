@@ -92,6 +92,31 @@ public sealed class RemedyInNeedTests
         Assert.Contains("main-foot-switch", evaluator.Evaluate(house).Mend().Boxes.Select(box => box.After.Box.Id));
     }
 
+    // 2100 by 1600 mm, the tub 1500 mm long and the basin beside it: whatever is within 1 m of the basin is nearer than 1 m to the tub.
+    [Fact]
+    public void Added_WhereAdviceLeavesNoPlace_IsPlannedAndOfferedThere()
+    {
+        Dwelling bath = Bath(2100).WithBoxes(box => box.WithPurpose(BoxPurpose.Light).WithDevices(new[] { DeviceKind.Luminaire }));
+        bath = bath.WithRooms(bath.Rooms.Select(room => room.WithWalls(new[]
+        {
+            room.Walls[0].WithCounters(new[]
+            {
+                new Counter("vanity", new("bath"), Distance.FromMillimeters(1500), Distance.FromMillimeters(2100)).WithTop(new(Distance.FromMillimeters(860), Datum.FinishedFloor)).WithDepth(Distance.FromMillimeters(540))
+                    .WithInterruptions(new[] { new CounterInterruption(InterruptionKind.Basin, Distance.FromMillimeters(1650), Distance.FromMillimeters(1950)) }),
+            }),
+            new Wall("east", Distance.FromMillimeters(1600)), new Wall("south", Distance.FromMillimeters(2100)), new Wall("west", Distance.FromMillimeters(1600)),
+        })));
+        LayoutEvaluator all = new(RuleSets.CanadaDwelling, EvaluatorOptions.Default.WithAllBoxesAreDescribed(true));
+        AddBox offered = Assert.IsType<AddBox>(Assert.Single(Assert.Single(all.Evaluate(bath).Findings, finding => finding.RuleId == "canada-bath-receptacle").Remedies));
+        Assert.Equal(["canada-tub-distance"], offered.Brings);
+        RoomPlan plan = new RoughInPlanner(RuleSets.CanadaDwelling).Plan(bath);
+        Assert.Contains("canada-tub-distance", Assert.Single(plan.Obstacles), StringComparison.Ordinal);
+        foreach (Dwelling with in new[] { offered.ApplyTo(bath), plan.Dwelling })
+        {
+            Assert.Equal("canada-tub-distance:Advice", string.Join(" ", all.Evaluate(with).Findings.Select(finding => finding.RuleId + ":" + finding.Severity)));
+        }
+    }
+
     private static Dwelling Bath(int wall)
     {
         DwellingBuilder house = new("bath");

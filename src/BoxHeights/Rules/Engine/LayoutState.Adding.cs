@@ -59,6 +59,9 @@ internal sealed partial class LayoutState
     /// <summary>Where along a surface firm placement rules may allow a box like one, at some height; everywhere where nothing can be stated of it.</summary>
     public override DistanceSet PlacesAtAnyHeight(string address, DeviceBox box) => SiteFor(address, box)?.Places.Possible ?? DistanceSet.All;
 
+    /// <summary>The same of those rules alone that don't give way to a violation.</summary>
+    public override DistanceSet PlacesInNeed(string address, DeviceBox box) => SiteFor(address, box)?.Places.PossibleInNeed ?? DistanceSet.All;
+
     /// <summary>How a box that may be added is held at a place: by the stud and side that it is then nailed to.</summary>
     public Mounting? HeldAt(PlacedBox placed, Distance along)
     {
@@ -71,7 +74,8 @@ internal sealed partial class LayoutState
     /// <param name="source">The box, under an id that no other has.</param>
     /// <param name="others">The boxes that take its height.</param>
     /// <param name="gaveWay">Takes what is found that gives way to what is required; null where nothing does.</param>
-    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others, List<Finding>? gaveWay = null)
+    /// <param name="alone">Whether that may be of the box by itself, and not only of how boxes look together.</param>
+    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others, List<Finding>? gaveWay = null, bool alone = false)
     {
         if (SurfaceAt(address) is not { } surface || BoxResolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
         {
@@ -92,6 +96,12 @@ internal sealed partial class LayoutState
         {
             Put(added, box.Height, box.TryAlong(Options.Catalog, out Distance along) ? along : null);
             JudgeAlone(added, found);
+            if (alone)
+            {
+                gaveWay!.AddRange(found.FindAll(GivesWay));
+                found.RemoveAll(GivesWay);
+            }
+
             stays = found.Count == 0 && TryTogether(added, others, touched, found, gaveWay);
         }
         catch (OverflowException)
@@ -152,14 +162,15 @@ internal sealed partial class LayoutState
         found.RemoveAll(finding => known.Contains((finding.RuleId, finding.Subject)));
         if (gaveWay is not null)
         {
-            gaveWay.AddRange(found.FindAll(GivesWay));
-            found.RemoveAll(GivesWay);
+            gaveWay.AddRange(found.FindAll(finding => finding.Group >= 0 && GivesWay(finding)));
+            found.RemoveAll(finding => finding.Group >= 0 && GivesWay(finding));
         }
 
         return found.Count == 0;
-
-        bool GivesWay(Finding finding) => finding.Group >= 0 && Groups[finding.Group].Rule.GivesWay;
     }
+
+    /// <summary>Whether a finding is short of a violation, and of a rule that gives way to one.</summary>
+    public bool GivesWay(Finding finding) => finding.Fault is null && finding.Severity < Severity.Violation && Rules.Set.Row(finding.RuleId).GivesWay;
 
     private void JudgeAlone(int box, List<Finding> found)
     {

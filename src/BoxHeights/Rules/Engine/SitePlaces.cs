@@ -47,6 +47,9 @@ internal sealed class SitePlaces(StatedSite site)
     /// <summary>The places at which firm rules may allow such a box, at some height; everywhere on a wall of more parts than are looked through one by one.</summary>
     public DistanceSet Possible => Edges.Length > MostEdges ? DistanceSet.All : (possible ??= new(default, Where(along => !site.PossibleCentersAt(along).IsEmpty))).Places;
 
+    /// <summary>The same of those rules alone that don't give way to a violation.</summary>
+    public DistanceSet PossibleInNeed => Edges.Length > MostEdges ? DistanceSet.All : Where(along => !site.PossibleCentersAt(along, inNeed: true).IsEmpty);
+
     /// <summary>The places of which something holds that the statements decide: between two of their edges it holds everywhere or nowhere.</summary>
     private DistanceSet Where(Func<long, bool> holds)
     {

@@ -169,13 +169,13 @@ internal sealed class StatedSite
         return true;
     }
 
-    /// <summary>The heights above the storey's subfloor at which firm rules may let such a box have its center, at a place along the wall.</summary>
-    public DistanceSet PossibleCentersAt(long along)
+    /// <summary>The heights above the storey's subfloor at which firm rules may let such a box have its center, at a place along the wall; in need those that give way to a violation aren't asked.</summary>
+    public DistanceSet PossibleCentersAt(long along, bool inNeed = false)
     {
         DistanceSet possible = DistanceSet.All;
         foreach (StatedPlacement placement in Placements)
         {
-            possible = placement.Rule.YieldsWhenForced ? possible : possible & SlabJudge.PossibleAt(placement.Slabs, along);
+            possible = placement.Rule.YieldsWhenForced || (inNeed && placement.Rule.GivesWay) ? possible : possible & SlabJudge.PossibleAt(placement.Slabs, along);
         }
 
         return possible.DilateShift(CenterAboveHeight);

@@ -31,6 +31,9 @@ internal abstract class BoxesNow
     /// <summary>Where along a surface the rules may allow a box that may be added, at some height.</summary>
     public abstract DistanceSet PlacesAtAnyHeight(string address, DeviceBox box);
 
+    /// <summary>The same of those rules alone that don't give way to a violation.</summary>
+    public abstract DistanceSet PlacesInNeed(string address, DeviceBox box);
+
     /// <summary>For how many edges a box is judged: several where none is stated.</summary>
     public abstract int EdgesOf(int box);
 

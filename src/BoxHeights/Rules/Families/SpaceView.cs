@@ -102,6 +102,9 @@ public sealed class SpaceView
     /// <summary>Where along a wall the rows may allow a box at some height; everywhere where nothing is stated of it.</summary>
     internal DistanceSet PlacesAtAnyHeight(string address, DeviceBox box) => state.PlacesAtAnyHeight(address, box);
 
+    /// <summary>The same of those rows alone that don't give way to a violation.</summary>
+    internal DistanceSet PlacesInNeed(string address, DeviceBox box) => state.PlacesInNeed(address, box);
+
     /// <summary>How wide a box or its plate is, whichever is wider; zero where neither is known.</summary>
     internal Distance WidthOf(DeviceBox box) => Distance.Max(ResolvedBox.SizeOf(box, state.Catalog).Width, ResolvedBox.PlateOf(box, state.Catalog)?.Width ?? Distance.Zero);
 

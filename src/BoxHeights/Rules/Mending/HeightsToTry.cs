@@ -75,7 +75,7 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
         }
     }
 
-    /// <summary>The nearest height to its own that every rule surely allows a box to add where it goes, with slack where there is any; null where there is none.</summary>
+    /// <summary>The nearest height to its own that every rule surely allows a box to add where it goes, else all that don't give way to a violation, with slack where there is any; null where there is none.</summary>
     public BoxHeight? For(PlacedBox placed)
     {
         if (placed.Box is not { At: { } at, Height: { Edge: not null } now } || state.SiteFor(placed.Address, placed.Box) is not { } site)
@@ -85,7 +85,8 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
 
         DistanceSet all = site.Places.SureAt(at.Ticks);
         DistanceSet firm = site.Places.SureOfFirmRulesAt(at.Ticks);
-        foreach (DistanceSet allowed in new[] { all & firm.Shrink(state.Options.HeightMargin), all, firm.Shrink(state.Options.HeightMargin), firm })
+        (DistanceSet most, DistanceSet needed) = InNeedAt(site, at.Ticks, Severity.Advice);
+        foreach (DistanceSet allowed in new[] { all & firm.Shrink(state.Options.HeightMargin), all, firm.Shrink(state.Options.HeightMargin), firm, most & needed.Shrink(state.Options.HeightMargin), most })
         {
             if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
             {

@@ -96,7 +96,7 @@ internal sealed class Trials
         }
 
         int brings = 0;
-        bool clears = With(remedy, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !GivesWay(finding) || (brings = Math.Max(brings, WeightOf(finding))) == 0))) is { } left && Clears(cause, [-1], left);
+        bool clears = With(remedy, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !state.GivesWay(finding) || (brings = Math.Max(brings, WeightOf(finding))) == 0))) is { } left && Clears(cause, [-1], left);
         if (clears && brings > 0 && (InNeed is null || brings < inNeedBrings))
         {
             (InNeed, inNeedBrings) = (remedy, brings);
@@ -111,10 +111,7 @@ internal sealed class Trials
     /// <summary>The same in the whole dwelling, evaluated anew with the remedy: what is lacking may be judged by boxes that a trial of a move doesn't judge it with.</summary>
     public bool MendsInAll(Remedy remedy, Cause cause) => MayTry() && LeftOf(FoundWith(remedy)) is { } left && Clears(cause, [-1], left);
 
-    /// <summary>Whether a finding is short of a violation, and of what gives way to one.</summary>
-    private bool GivesWay(Finding finding) => finding.Fault is null && finding.Severity < Severity.Violation && state.Rules.Set.Row(finding.RuleId).GivesWay;
-
-    private bool MayBeBrought(Finding finding) => finding.Severity <= MayBring && GivesWay(finding);
+    private bool MayBeBrought(Finding finding) => finding.Severity <= MayBring && state.GivesWay(finding);
 
     /// <summary>Whether what is left is nothing of a cause's about some boxes, but for what may be brought.</summary>
     public bool Clears(Cause cause, List<int> boxes, HashSet<(string RuleId, string Subject)> left)

@@ -37,7 +37,8 @@ internal static class FreePlaces
     /// <param name="wall">The wall.</param>
     /// <param name="box">The box, with its height.</param>
     /// <param name="address">The wall's address; null for a wall of the space itself.</param>
-    public static DistanceSet On(SpaceView space, Wall wall, DeviceBox box, string? address = null)
+    /// <param name="inNeed">Whether rows aren't asked that give way to a violation.</param>
+    public static DistanceSet On(SpaceView space, Wall wall, DeviceBox box, string? address = null, bool inNeed = false)
     {
         address ??= SurfaceAddress.Of(space.Id, wall.Id);
         RoomForBoxes room = space.RoomForBoxes;
@@ -78,7 +79,7 @@ internal static class FreePlaces
         }
 
         free &= DistanceSet.OutsideOf(taken);
-        return free.IsEmpty ? free : free & space.PlacesFor(address, box);
+        return free.IsEmpty ? free : free & (inNeed ? space.PlacesInNeed(address, box) : space.PlacesFor(address, box));
     }
 
     /// <summary>An id that no box has yet.</summary>

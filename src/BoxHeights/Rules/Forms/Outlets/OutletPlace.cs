@@ -9,15 +9,21 @@ internal static class OutletPlace
     // Beyond any wall of a house, so that the search ends.
     private const long MostAlong = 1L << 33;
 
-    /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure.</summary>
+    /// <summary>A box on a wall of a room or an outside face, at the place that is nearest by some measure; where every row together leaves none, one that gives way to a violation isn't asked.</summary>
     /// <param name="space">The room or face.</param>
     /// <param name="box">The box, without its place.</param>
     /// <param name="far">How far a place is off, the least being best; null where it won't do. Of places as good it is the first on the room's hand.</param>
     public static Items<PlacedBox> OnWall(SpaceView space, DeviceBox box, Func<int, Distance, decimal?> far)
     {
+        PlacedBox? found = Nearest(space, box, far, false) ?? Nearest(space, box, far, true);
+        return found is null ? default : new[] { found };
+    }
+
+    private static PlacedBox? Nearest(SpaceView space, DeviceBox box, Func<int, Distance, decimal?> far, bool inNeed)
+    {
         decimal least = decimal.MaxValue;
         PlacedBox? best = null;
-        foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box))
+        foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box, inNeed))
         {
             foreach (Distance at in places)
             {
@@ -29,7 +35,7 @@ internal static class OutletPlace
             }
         }
 
-        return best is null ? default : new[] { best };
+        return best;
     }
 
     /// <summary>A box on a wall of a room, in the middle of the longest stretch where it can be: nobody wants the only one in a corner.</summary>
@@ -39,7 +45,7 @@ internal static class OutletPlace
     public static Items<PlacedBox> InTheOpen(SpaceView space, DeviceBox box, Func<int, Distance, bool>? where)
     {
         Stretches stretches = new(space, space.TryStep);
-        foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box))
+        foreach ((int face, Wall wall, IEnumerable<Distance> places) in Free(space, box, false))
         {
             foreach (Distance at in places)
             {
@@ -54,7 +60,7 @@ internal static class OutletPlace
     }
 
     /// <summary>Wall by wall from the room's hand the places at which a box can be, from that hand too.</summary>
-    private static IEnumerable<(int Face, Wall Wall, IEnumerable<Distance> Places)> Free(SpaceView space, DeviceBox box)
+    private static IEnumerable<(int Face, Wall Wall, IEnumerable<Distance> Places)> Free(SpaceView space, DeviceBox box, bool inNeed)
     {
         WallPlan plan = RoomInPlan.Of(space).Plan;
         if (plan.IsTooLarge)
@@ -67,7 +73,7 @@ internal static class OutletPlace
         {
             int face = hand == WallEnd.Left ? i : plan.Count - 1 - i;
             Wall wall = plan.WallOf(face);
-            yield return (face, wall, Along(wall, FreePlaces.On(space, wall, box)));
+            yield return (face, wall, Along(wall, FreePlaces.On(space, wall, box, null, inNeed)));
         }
 
         IEnumerable<Distance> Along(Wall wall, DistanceSet free)
