@@ -158,8 +158,7 @@ internal sealed class HeightsOnWall
             return "";
         }
 
-        DistanceSet? over = box.Purpose == BoxPurpose.Counter && surface.CounterOn(at, at) is { } counter
-            ? site.Site.AtLeast(TargetLine.PlateBottom, surface.UsualTopOf(counter), at, at).Sure : null;
+        DistanceSet? over = box.Purpose == BoxPurpose.Counter ? OverCounter.At(site.Site, at) : null;
         Items<string> rules = ConflictingRules.At(site, at, null, over);
         return rules.Count == 0 ? "" : "; no height there is left by " + string.Join(", ", rules);
     }

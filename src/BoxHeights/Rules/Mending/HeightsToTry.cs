@@ -85,10 +85,11 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
 
         DistanceSet all = site.Places.SureAt(at.Ticks);
         DistanceSet firm = site.Places.SureOfFirmRulesAt(at.Ticks);
+        DistanceSet over = placed.Box.Purpose == BoxPurpose.Counter ? OverCounter.At(site.Site, at) ?? DistanceSet.All : DistanceSet.All;
         (DistanceSet most, DistanceSet needed) = InNeedAt(site, at.Ticks, Severity.Advice);
         foreach (DistanceSet allowed in new[] { all & firm.Shrink(state.Options.HeightMargin), all, firm.Shrink(state.Options.HeightMargin), firm, most & needed.Shrink(state.Options.HeightMargin), most })
         {
-            if (allowed.TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
+            if ((allowed & over).TryNearestSnapped(now.Value, state.Options.HeightStep, out Distance snapped))
             {
                 return now.WithValue(snapped);
             }
@@ -171,6 +172,12 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
                 {
                     // No height mends this one, which has to go elsewhere: it says nothing of the stick that it shares with the others.
                     continue;
+                }
+
+                if (OverCounter.Is(state, box) && OverCounter.At(site.Site, place) is { } over)
+                {
+                    // Where it was over a counter it stays over one.
+                    (here, firmly) = (here & over, firmly & over);
                 }
 
                 all &= here;

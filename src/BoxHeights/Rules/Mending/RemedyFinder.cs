@@ -251,14 +251,15 @@ internal sealed partial class RemedyFinder
         ? $"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that"
         : (Wording)$"after {state.Options.Caps.MostTriesForACause:tries} tries not all remedies for {ids} were looked at: {nameof(EvaluatorOptions.MostTriesForACause):option} of the evaluator's options raises that");
 
-    private static NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
+    private NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
     {
         bool one = ids.Count == 1;
+        Wording left = ids.Exists(id => OverCounter.Is(state, state.Boxes.FindIndex(box => box.Source.Id == id))) ? $"{NoneLeft(conflicting):rules} over the counter" : NoneLeft(conflicting);
         NoRemedyReason reason = stays ? NoRemedyReason.Stays : cause.Verdict == Verdict.Unknown ? NoRemedyReason.NotKnown : NoRemedyReason.NothingFound;
         return new(reason, ids, conflicting, stays ? (one ? $"{ids} has to stay where it is" : (Wording)$"{ids} have to stay where they are")
             : cause.Verdict == Verdict.Unknown ? $"find out first: {cause.Findings[0].Facts:facts}"
-            : one ? $"no place for {ids} was found straight up or down, or along its wall: {NoneLeft(conflicting):rules}"
-            : (Wording)$"no place for {ids} was found straight up or down, or along their walls: {NoneLeft(conflicting):rules}");
+            : one ? $"no place for {ids} was found straight up or down, or along its wall: {left:rules}"
+            : (Wording)$"no place for {ids} was found straight up or down, or along their walls: {left:rules}");
     }
 
     private static Wording NoneLeft(Items<string> rules) =>
