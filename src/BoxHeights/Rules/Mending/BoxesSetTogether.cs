@@ -16,7 +16,12 @@ internal sealed class BoxesSetTogether
         {
             if (state.SitesOf(box).Length > 0 && state.HasHeight(box) && IsFree(box))
             {
-                levels.ListOf(LevelOf(box)).Add(box);
+                if (state.HeightOf(box)?.Edge is not null)
+                {
+                    // Of what is to be asked nothing is set with others.
+                    levels.ListOf(LevelOf(box)).Add(box);
+                }
+
                 sticks.ListOf(StickOf(box)).Add(box);
             }
         }
@@ -31,13 +36,13 @@ internal sealed class BoxesSetTogether
     /// <summary>The boxes that may be set elsewhere on a box's level.</summary>
     public List<int> LevelWith(int box) => levels.ListOf(LevelOf(box));
 
-    /// <summary>The boxes of a cause, parted by stick.</summary>
-    public List<List<int>> Of(Cause cause)
+    /// <summary>The boxes of some findings, parted by stick.</summary>
+    public List<List<int>> Of(Items<Finding> findings)
     {
         Dictionary<(BoxPurpose, string, BoxHeight?), List<int>> parted = [];
         List<List<int>> inOrder = [];
         HashSet<int> seen = [];
-        foreach (Finding finding in cause.Findings)
+        foreach (Finding finding in findings)
         {
             if (seen.Add(finding.Box))
             {

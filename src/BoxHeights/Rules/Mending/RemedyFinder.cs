@@ -55,14 +55,15 @@ internal sealed partial class RemedyFinder
             return InNeed(cause, limits.For(cause, limit, cause.Findings), boxes => limits.For(cause, limit, cause.Findings.Where(finding => boxes.Contains(finding.Box))));
         }
 
-        List<Remedy> found = [];
+        Items<string> toAsk = cause.Findings.Where(IsToAsk).Select(finding => state.Boxes[finding.Box].Source.Id).Distinct();
+        List<Remedy> found = toAsk.Count == 0 ? [] : [new NoneFound(NoRemedyReason.NotKnown, toAsk, new[] { cause.RuleId }, $"find out first: {FactText.Of(MissingFacts.EdgeMeant):facts}")];
         if ((WhatHoldsInstead(cause) & ~HeldInstead.PackedStud) != HeldInstead.Nothing)
         {
             // A habit that a box misses as well is in the cause too: each box once.
             HashSet<int> held = [];
             foreach (Finding finding in cause.Findings)
             {
-                if (held.Add(finding.Box))
+                if (held.Add(finding.Box) && !IsToAsk(finding))
                 {
                     found.AddRange(Held(cause, finding.Box));
                 }
@@ -71,7 +72,7 @@ internal sealed partial class RemedyFinder
             return new(found);
         }
 
-        foreach (List<int> stick in sticks.Of(cause))
+        foreach (List<int> stick in sticks.Of(cause.Findings.Where(finding => !IsToAsk(finding))))
         {
             List<Remedy> mended = ByStick(cause, stick, first.Group >= 0);
             found.AddRange(InNeed(cause, new(mended), left => new(left.Count == stick.Count ? ByStick(cause, left, first.Group >= 0) : OneByOne(cause, left))));
@@ -79,6 +80,9 @@ internal sealed partial class RemedyFinder
 
         return new(found);
     }
+
+    /// <summary>Whether somebody meant a height that may be right, and didn't say to which edge of the box: that is asked, and nothing set otherwise before.</summary>
+    private static bool IsToAsk(Finding finding) => finding.Verdict == Verdict.Unknown && (finding.Needs & MissingFacts.EdgeMeant) != 0;
 
     /// <summary>A violation doesn't wait for advice: for the boxes for which nothing was found, what mends them and brings the least, which it says.</summary>
     private Items<Remedy> InNeed(Cause cause, Items<Remedy> found, Func<List<int>, Items<Remedy>> find)
