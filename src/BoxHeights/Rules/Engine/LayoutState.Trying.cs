@@ -20,8 +20,7 @@ internal sealed partial class LayoutState
     /// <param name="findings">Takes what is found.</param>
     /// <param name="spaces">Takes what is judged of spaces, and may hold what looked at the boxes as they were described before.</param>
     /// <param name="onlyMoved">Whether nothing about them changed but where they are: then what doesn't read that says what it said.</param>
-    /// <param name="nearby">Whether flights and the dwelling are left out.</param>
-    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, HashSet<int> spaces, bool onlyMoved = false, bool nearby = false)
+    public void JudgeTogether(HashSet<int> boxes, List<Finding> findings, HashSet<int> spaces, bool onlyMoved)
     {
         JudgeBeside(boxes, findings);
         foreach (int box in boxes)
@@ -38,11 +37,8 @@ internal sealed partial class LayoutState
 
         foreach (int space in spaces)
         {
-            if (!nearby || Spaces[space].View.Kind is not (SpaceKind.Flight or SpaceKind.Dwelling))
-            {
-                Spaces[space].Judge(this, isTrial: true);
-                findings.AddRange(Spaces[space].Findings);
-            }
+            Spaces[space].Judge(this, isTrial: true);
+            findings.AddRange(Spaces[space].Findings);
         }
     }
 

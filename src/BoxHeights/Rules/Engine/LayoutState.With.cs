@@ -10,7 +10,8 @@ internal sealed partial class LayoutState
     /// <remarks>Measured: the example house's remedies took 53 to 90 ms with the dwelling evaluated anew for each, 18 ms so.</remarks>
     /// <param name="some">The boxes.</param>
     /// <param name="nearby">Whether flights and the dwelling are left out, which ask how many boxes there are and what they switch, and not which place one of a room has.</param>
-    public Trial? With(Items<PlacedBox> some, bool nearby = false)
+    /// <param name="asked">Findings of spaces that are asked about: found again where what the boxes bear on is something else.</param>
+    public Trial? With(Items<PlacedBox> some, bool nearby = false, Items<Finding> asked = default)
     {
         Trial trial = new(this);
         try
@@ -26,7 +27,7 @@ internal sealed partial class LayoutState
                 trial.Add(box);
             }
 
-            trial.Judge(nearby);
+            trial.Judge(nearby, asked);
             return trial;
         }
         catch (OverflowException)
@@ -98,14 +99,27 @@ internal sealed partial class LayoutState
             added.Add(index);
         }
 
-        public void Judge(bool nearby)
+        public void Judge(bool nearby, Items<Finding> asked)
         {
             foreach (int box in added)
             {
                 state.JudgeAlone(box, Findings);
             }
 
-            state.JudgeTogether(added, Findings, [], nearby: nearby);
+            state.JudgeBeside(added, Findings);
+            HashSet<int> spaces = [];
+            foreach (int box in added)
+            {
+                state.Spaces.AddJudgedWith(box, spaces);
+            }
+
+            foreach (int space in spaces)
+            {
+                if (!nearby || state.Spaces[space].View.Kind is not (SpaceKind.Flight or SpaceKind.Dwelling))
+                {
+                    state.Spaces.Try(space, state, added, asked, Findings);
+                }
+            }
         }
 
         /// <summary>Puts them away.</summary>

@@ -30,13 +30,16 @@ internal sealed partial class SpaceIndex
         /// <summary>Judges it from where its boxes are now.</summary>
         /// <param name="state">Where they are.</param>
         /// <param name="isTrial">Whether only what is found counts, and not which readings dispute it: then those aren't judged.</param>
+        /// <param name="tried">The boxes that are tried, where only what they bear on is asked; null where all is.</param>
         /// <returns>How many findings there are.</returns>
-        public int Judge(LayoutState state, bool isTrial = false)
+        public int Judge(LayoutState state, bool isTrial = false, List<SpaceBox>? tried = null)
         {
             state.Cancellation.ThrowIfCancellationRequested();
             findings?.Clear();
             IsStale = false;
+            statement.Tried = tried;
             Say(statement);
+            statement.Tried = null;
             foreach (OpenPart open in statement.Open)
             {
                 // A fault of the space itself is a finding, and says why.

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace BoxHeights.Rules;
 
@@ -121,6 +122,25 @@ internal sealed partial class SpaceIndex
         Readers?.End(one);
         whole.Readers?.End(one);
         return found;
+    }
+
+    /// <summary>Judges one for boxes that are tried and that were not there before: only what they bear on.</summary>
+    /// <param name="one">Its number.</param>
+    /// <param name="state">Where boxes are.</param>
+    /// <param name="tried">The boxes.</param>
+    /// <param name="asked">Findings that somebody asks about: of those that it passes over it says what it said.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public void Try(int one, LayoutState state, HashSet<int> tried, Items<Finding> asked, List<Finding> findings)
+    {
+        _ = judged[one].Judge(state, isTrial: true, [.. tried.Select(box => boxOf[box]!)]);
+        findings.AddRange(judged[one].Findings);
+        foreach (Finding finding in statement.LookedAt is null ? default : asked)
+        {
+            if (finding.RuleId == judged[one].Rule.Id && !statement.LookedAt!.Contains(finding.Subject))
+            {
+                findings.Add(finding);
+            }
+        }
     }
 
     /// <summary>What a box belongs to: its room or outside face, its storey, flights and the dwelling.</summary>

@@ -97,6 +97,12 @@ public sealed class SpaceStatement
 
     internal List<SpaceAnswer> Answers => answers;
 
+    /// <summary>The boxes that are tried while all others stay as they were: what none of them bears on may be passed over, and says what it said. Null where all is asked.</summary>
+    internal List<SpaceBox>? Tried { get; set; }
+
+    /// <summary>The parts that were looked at, by the names that findings about them have, where the rest was passed over; null where nothing was.</summary>
+    internal HashSet<string>? LookedAt { get; set; }
+
     /// <summary>Why the rule couldn't be judged, or not in every part.</summary>
     internal List<OpenPart> Open => open;
 
@@ -212,6 +218,7 @@ public sealed class SpaceStatement
     internal void Clear()
     {
         answers.Clear();
+        LookedAt = null;
         subjects = null;
         open.Clear();
         met.Clear();

@@ -96,7 +96,7 @@ internal sealed class Trials
         }
 
         int brings = 0;
-        bool clears = With(remedy, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !state.GivesWay(finding) || (brings = Math.Max(brings, WeightOf(finding))) == 0))) is { } left && Clears(cause, [-1], left);
+        bool clears = With(remedy, cause.Findings, found => LeftOf(new Items<Finding>(found).Where(finding => !IsNew(finding) || !state.GivesWay(finding) || (brings = Math.Max(brings, WeightOf(finding))) == 0))) is { } left && Clears(cause, [-1], left);
         if (clears && brings > 0 && (InNeed is null || brings < inNeedBrings))
         {
             (InNeed, inNeedBrings) = (remedy, brings);
@@ -121,7 +121,7 @@ internal sealed class Trials
     }
 
     /// <summary>The ids of the rules that a remedy which adds boxes would bring findings of.</summary>
-    public Items<string> Brings(AddBox remedy) => With(remedy, found => new Items<Finding>(found).Where(IsNew).Select(finding => finding.RuleId).Distinct());
+    public Items<string> Brings(AddBox remedy) => With(remedy, default, found => new Items<Finding>(found).Where(IsNew).Select(finding => finding.RuleId).Distinct());
 
     /// <summary>A box to add in a ceiling where nothing is found of it, or where it is offered if that is nowhere; any other as it is.</summary>
     public PlacedBox Well(PlacedBox offered) => MayTry() ? CeilingPlaces.Well(Changed, offered) : offered;
@@ -130,7 +130,7 @@ internal sealed class Trials
     /// Reads what is found with boxes added, while they are there. What is short of a violation and found alike of a box that is set alike is no new one: mending that mends both.
     /// Nor is it that one isn't level with others that violate something where they are.
     /// </summary>
-    private T With<T>(AddBox remedy, Func<IEnumerable<Finding>, T> read)
+    private T With<T>(AddBox remedy, Items<Finding> asked, Func<IEnumerable<Finding>, T> read)
     {
         Dictionary<string, DeviceBox> added = new(StringComparer.Ordinal);
         foreach (PlacedBox placed in remedy.Placed)
@@ -138,7 +138,7 @@ internal sealed class Trials
             added[placed.Box.Id] = placed.Box;
         }
 
-        using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed) : null;
+        using LayoutState.Trial? trial = ChangesOnlyWhatItTouches(remedy) ? Changed.With(remedy.Placed, asked: asked) : null;
         return read(NotOfTheirLike(trial?.Findings ?? FoundWith(remedy), added));
     }
 

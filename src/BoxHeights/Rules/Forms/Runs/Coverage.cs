@@ -136,7 +136,7 @@ public sealed partial record Coverage : SpaceRule, IServesRuns
             maybeBroken = DistanceSet.UnionOf(maybe);
         }
 
-        foreach (Run run in runs.Sure)
+        foreach (Run run in Asked(space, runs, statement))
         {
             if (run.Length < Shortest)
             {
