@@ -51,7 +51,7 @@ internal static class DescribedMembers
     /// <summary>A <c>With…</c> method for each property that can be set when the record is made; of a list a second one, which takes its items one by one.</summary>
     internal static IEnumerable<string> With(INamedTypeSymbol type, GeneratorAttributeSyntaxContext found)
     {
-        foreach (IPropertySymbol one in type.GetMembers().OfType<IPropertySymbol>().Where(one => one is { DeclaredAccessibility: Accessibility.Public, IsStatic: false, SetMethod.IsInitOnly: true }))
+        foreach (IPropertySymbol one in Settable(type))
         {
             string name = Camel(one.Name);
             ITypeSymbol? item = one.Type is INamedTypeSymbol { Name: "Items" } list ? list.TypeArguments[0] : null;
@@ -76,6 +76,52 @@ internal static class DescribedMembers
                 yield return "    public " + type.Name + " With" + one.Name + "(params " + item.ToDisplayString(Full) + "[]? " + Escaped(name) + ") => this with { " + one.Name + " = " + Escaped(name) + " };";
             }
         }
+    }
+
+    /// <summary>What is printed of a description that doesn't say that itself: what it has to have, and what else of it is stated.</summary>
+    internal static IEnumerable<string> Print(INamedTypeSymbol type, GeneratorAttributeSyntaxContext found)
+    {
+        if (!SaysItself(type))
+        {
+            string[] needed = [.. found.Attributes[0].ConstructorArguments[0].Values.Select(name => (string)name.Value!)];
+            string[] heads = [.. needed.Where(name => Head(name, true) is not null)];
+            string head = string.Join(" + ", heads.Select((name, i) => Head(name, i == 0 || heads[i - 1] == "Id")));
+            yield return "";
+            yield return "    /// <summary>What it is, and what of it is stated.</summary>";
+            yield return "    public override string ToString() => Stated.Line(" + (head.Length == 0 ? "\"\"" : head) + string.Concat(Settable(type).Where(one => !heads.Contains(one.Name)).Select(one => ", (\"" + Words(one.Name) + "\", " + one.Name + (one.Type.SpecialType == SpecialType.System_Boolean ? " ? true : null" : "") + ")")) + ");";
+        }
+
+        foreach (string line in Unprinted())
+        {
+            yield return line;
+        }
+    }
+
+    /// <summary>How a line begins: ids and kinds say themselves what they are, and two ends belong together.</summary>
+    /// <returns>Null for what is told by its name.</returns>
+    private static string? Head(string name, bool begins) => name switch
+    {
+        "Id" => "Id + \": \"",
+        "Kind" or "Purpose" or "Name" => name,
+        "Left" or "From" => (begins ? "" : "\", \" + ") + name,
+        "Right" or "To" => "\" to \" + " + name,
+        _ => null,
+    };
+
+    /// <summary>"first face" of FirstFace.</summary>
+    private static string Words(string name) => string.Concat(name.Select((one, i) => i > 0 && char.IsUpper(one) ? " " + char.ToLowerInvariant(one) : char.ToLowerInvariant(one).ToString()));
+
+    private static IEnumerable<IPropertySymbol> Settable(INamedTypeSymbol type) =>
+        type.GetMembers().OfType<IPropertySymbol>().Where(one => one is { DeclaredAccessibility: Accessibility.Public, IsStatic: false, SetMethod.IsInitOnly: true });
+
+    /// <summary>Whether a type has words of its own for what it is.</summary>
+    internal static bool SaysItself(INamedTypeSymbol type) => type.GetMembers("ToString").OfType<IMethodSymbol>().Any(one => one is { IsImplicitlyDeclared: false, Parameters.IsEmpty: true });
+
+    /// <summary>In place of what the compiler writes to print all members, which nothing prints.</summary>
+    internal static IEnumerable<string> Unprinted()
+    {
+        yield return "";
+        yield return "    private bool PrintMembers(global::System.Text.StringBuilder builder) => false;";
     }
 
     /// <summary>A row in one line, in place of all its members that the compiler would print; none for what is no row.</summary>

@@ -12,9 +12,9 @@ public sealed class MemberGenerator : IIncrementalGenerator
     /// <inheritdoc/>
     public void Initialize(IncrementalGeneratorInitializationContext context)
     {
-        Add(context, "DescribedAttribute", (type, found) => DescribedMembers.Constructor(type, found).Concat(DescribedMembers.With(type, found)));
+        Add(context, "DescribedAttribute", (type, found) => DescribedMembers.Constructor(type, found).Concat(DescribedMembers.With(type, found)).Concat(DescribedMembers.Print(type, found)));
         Add(context, "RowAttribute", (type, found) => DescribedMembers.Constructor(type, found).Concat(DescribedMembers.Line(type)));
-        Add(context, "ToldAttribute", ToldMembers.Constructor);
+        Add(context, "ToldAttribute", (type, found) => ToldMembers.Constructor(type, found).Concat(ToldMembers.Print(type)));
         Add(context, "KindAttribute", KindMembers.Of);
     }
 

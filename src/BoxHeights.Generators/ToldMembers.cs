@@ -21,4 +21,7 @@ internal static class ToldMembers
 
         yield return "    }";
     }
+
+    /// <summary>Of a record that says itself what it is, no print of all its members; one with a base would have to show callers that.</summary>
+    internal static IEnumerable<string> Print(INamedTypeSymbol type) => type is { IsRecord: true, IsSealed: true, BaseType.SpecialType: SpecialType.System_Object } && DescribedMembers.SaysItself(type) ? DescribedMembers.Unprinted() : [];
 }

@@ -3,7 +3,7 @@ using System.Diagnostics;
 
 namespace BoxHeights;
 
-/// <summary>Of a record that callers describe something with: src/BoxHeights.Generators writes its constructor, and a <c>With…</c> method for each property.</summary>
+/// <summary>Of a record that callers describe something with: src/BoxHeights.Generators writes its constructor, a <c>With…</c> method for each property, and the line that it prints unless it does so itself.</summary>
 [Conditional("GENERATING"), AttributeUsage(AttributeTargets.Class)]
 internal sealed class DescribedAttribute(params string[] needed) : Attribute
 {

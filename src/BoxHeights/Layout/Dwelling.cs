@@ -24,4 +24,7 @@ public sealed partial record Dwelling
 
     /// <summary>Flights of stairs.</summary>
     public Items<StairFlight> Flights { get; init; }
+
+    /// <summary>Its name, and how many storeys, rooms and boxes it has.</summary>
+    public override string ToString() => Name + ", storeys: " + Storeys.Count + ", rooms: " + Rooms.Count + ", boxes: " + this.PlacedBoxes().Count;
 }

@@ -21,4 +21,7 @@ public sealed partial record OutsideFace
 
     /// <summary>Equipment that stands before it: the outdoor unit of an air conditioner or a heat pump.</summary>
     public Items<Fixture> Fixtures { get; init; }
+
+    /// <summary>Its id, the storey that it is on, and how many walls and boxes it has.</summary>
+    public override string ToString() => Id + (Storey is null ? "" : ": on " + Storey) + ", walls: " + Walls.Count + ", boxes: " + Wall.BoxesOn(Walls);
 }

@@ -20,6 +20,9 @@ public sealed record PlacedBox
 
     /// <summary>The box.</summary>
     public DeviceBox Box { get; init; }
+
+    /// <summary>The surface and the box.</summary>
+    public override string ToString() => Address + ", " + Box;
 }
 
 /// <summary>Finds and changes the boxes of a dwelling by id, wherever they are listed.</summary>

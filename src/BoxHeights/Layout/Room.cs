@@ -45,4 +45,7 @@ public sealed partial record Room
 
     /// <summary>Boxes in its floor, placed by <see cref="DeviceBox.Plan"/>.</summary>
     public Items<DeviceBox> InFloor { get; init; }
+
+    /// <summary>Its id and kind, the storey that it is on, and how many walls and boxes it has.</summary>
+    public override string ToString() => Id + ": " + Kind + " on " + Storey + ", walls: " + Walls.Count + ", boxes: " + (Wall.BoxesOn(Walls) + Overhead.Count + InFloor.Count);
 }

@@ -68,4 +68,19 @@ public sealed partial record Wall
 
     /// <summary>Whether its stud cavity is filled with loose-fill cellulose, rock wool or slag wool.</summary>
     public bool CavityFilled { get; init; }
+
+    /// <summary>Its id and length, and how many boxes it has.</summary>
+    public override string ToString() => Id + ": " + Length + (Open ? ", open" : "") + ", boxes: " + Boxes.Count;
+
+    /// <summary>How many boxes some walls have.</summary>
+    internal static int BoxesOn(Items<Wall> walls)
+    {
+        int boxes = 0;
+        foreach (Wall wall in walls)
+        {
+            boxes += wall.Boxes.Count;
+        }
+
+        return boxes;
+    }
 }

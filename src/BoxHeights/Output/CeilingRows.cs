@@ -9,6 +9,9 @@ public sealed partial record CeilingRow : TapedRow
 {
     /// <summary>How far its middle is from that of the nearest joist; null where it isn't known where joists are.</summary>
     public Distance? FromJoist { get; internal init; }
+
+    /// <summary>The box and its tapes: what the row says.</summary>
+    public override string ToString() => InOneLine;
 }
 
 /// <summary>Which boxes in ceilings papers have rows for, and how they are printed.</summary>

@@ -107,6 +107,9 @@ public sealed partial record ReportedRule
 
     /// <summary>Where that comes from.</summary>
     public Citation Citation { get; }
+
+    /// <summary>Its id, what it asks and where that comes from.</summary>
+    public override string ToString() => Id + ": " + Summary + " [" + Citation + "]";
 }
 
 /// <summary>A finding as data: <see cref="Finding"/> without the evaluation behind it.</summary>

@@ -11,6 +11,9 @@ public sealed partial record LevelOutlier
 
     /// <summary>From the shared level up to the box's center; negative where the box is low.</summary>
     public Distance Offset { get; }
+
+    /// <summary>The box, and how far off it is.</summary>
+    public override string ToString() => BoxId + ": " + Offset;
 }
 
 /// <summary>The height that existing boxes share, for new ones to match. It says what is there, not that it is right: nothing here is an approval.</summary>

@@ -12,6 +12,9 @@ public sealed partial record FloorRow : TapedRow
 
     /// <summary>Its height, as it is described; null for one that is flush with the floor, or where that isn't stated.</summary>
     public BoxHeight? Height { get; internal init; }
+
+    /// <summary>The box and its tapes: what the row says.</summary>
+    public override string ToString() => InOneLine;
 }
 
 /// <summary>Which boxes in floors and on islands a sheet of marks has rows for, and how they are printed.</summary>

@@ -36,4 +36,7 @@ public sealed record InspectionRow
 
     /// <summary>Where it comes from, and how sure that is.</summary>
     public Citation Citation { get; }
+
+    /// <summary>The box, and what should be found there.</summary>
+    public override string ToString() => BoxId + " (" + Address + "): " + Text;
 }

@@ -38,4 +38,7 @@ public sealed partial record MarkRow
     /// <summary>What the report sets otherwise and how it was, and what was rounded to be marked; or why there is no mark.</summary>
     /// <remarks>"Strong" or "shy" stands instead of what was rounded where that is asked for: the exact height is a little more, or a little less.</remarks>
     public string Note { get; init; } = "";
+
+    /// <summary>The box, where along its wall and how high: what the row says.</summary>
+    public override string ToString() => BoxId + " (" + Address + "): " + Stated.Joined(FromLeftCorner?.ToString(), Mark is { } mark ? mark.ToString() : Stop.Length > 0 ? Stop : "no mark");
 }

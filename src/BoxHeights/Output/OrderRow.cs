@@ -46,6 +46,9 @@ public sealed record OrderRow
 
     /// <summary>How many of them each room or outside face needs.</summary>
     public Items<RoomCount> Rooms { get; }
+
+    /// <summary>How many of what.</summary>
+    public override string ToString() => Count.ToString(CultureInfo.InvariantCulture) + " " + What;
 }
 
 /// <summary>How many a room needs of something.</summary>

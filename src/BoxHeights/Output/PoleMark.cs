@@ -27,6 +27,9 @@ public sealed partial record PoleMark
 
     /// <summary>The boxes that are set to it.</summary>
     public Items<string> BoxIds { get; internal init; }
+
+    /// <summary>The storey, the mark, and how many boxes have it.</summary>
+    public override string ToString() => Storey + ": " + Mark + ", boxes: " + BoxIds.Count;
 }
 
 /// <summary>A height that can't be marked yet, because it moves with a floor or another surface that isn't settled.</summary>
@@ -56,4 +59,7 @@ public sealed partial record PoleRange
 
     /// <summary>The boxes that are set to it.</summary>
     public Items<string> BoxIds { get; internal init; }
+
+    /// <summary>The storey, the height, and why it has no mark.</summary>
+    public override string ToString() => Storey + ": " + Height + ", " + Why;
 }

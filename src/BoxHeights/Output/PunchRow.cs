@@ -55,4 +55,7 @@ public sealed record PunchRow
 
     /// <summary>The line as it is called out: "W1: 3/8 low".</summary>
     public string Line { get; internal init; } = "";
+
+    /// <summary>The line as it is called out, or how the two lie to each other.</summary>
+    public override string ToString() => Line.Length > 0 ? Line : BoxId + ": " + AsBuilt;
 }

@@ -35,4 +35,7 @@ public abstract record TapedRow
 
     /// <summary>A tape as it is called out: "36 in from north".</summary>
     internal static string Called(WallTape tape, LengthUnits units) => Printed.OnTape(tape.Away, units) + " from " + SurfaceAddress.Read(tape.Address).Surface;
+
+    /// <summary>The box and its tapes.</summary>
+    private protected string InOneLine => BoxId + " (" + Room + "): " + (Stop.Length > 0 ? Stop : Tapes.Count == 0 ? "no tapes" : Tapes.ToString());
 }

@@ -45,4 +45,7 @@ public sealed partial record BoardCutout
     internal string RemarkWithout(bool usualSize) => ((IsSplit ? Seam : "") + (IsUsualSize && !usualSize ? Usual : "")) is { Length: > 0 } said ? said.Substring(2) : "";
 
     private const string Seam = "; across a seam: cut both boards";
+
+    /// <summary>The board, what is cut out of it and where.</summary>
+    public override string ToString() => Address + ", board " + Board + ": " + Id + ", " + Left + " to " + Right + " along, " + Bottom + " to " + Top + " up";
 }

@@ -61,4 +61,7 @@ public sealed partial record LayoutFault
 
     /// <summary>What can't be, with its numbers, in English.</summary>
     public string Message => Wording.ToString();
+
+    /// <summary>What is at fault, and why.</summary>
+    public override string ToString() => Subject + ": " + Message;
 }

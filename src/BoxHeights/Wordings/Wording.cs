@@ -218,4 +218,7 @@ public sealed partial record WordingArgument
 
     /// <summary>A <see cref="Wording"/>, a <see cref="PrintedQuantity"/>, an int, or a string, which is a name and not to be translated.</summary>
     public object Value { get; }
+
+    /// <summary>The place, and what stands in it.</summary>
+    public override string ToString() => Name + ": " + Value;
 }
