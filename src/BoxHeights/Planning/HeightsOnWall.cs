@@ -133,7 +133,7 @@ internal sealed class HeightsOnWall
         {
             Distance reading = hold.On.Readings[i];
             if (hold.On.ClearAt(i).Contains(at) && PlateGap.IsKept(draft, hold.On.Site, at, reading)
-                && probe.At(at, wanted.WithValue(reading)).IsSilent && IsOverItsCounter(probe.Box))
+                && IsGood(probe.At(at, wanted.WithValue(reading))) && IsOverItsCounter(probe.Box))
             {
                 return new(at, hold.On.Places.RankOf(at), wanted.WithValue(reading), reading == wanted.Value) { Site = hold.On.Site };
             }
@@ -141,6 +141,9 @@ internal sealed class HeightsOnWall
 
         return null;
     }
+
+    /// <summary>Whether nothing is found of a box by itself; on the level that its room has of its own, nothing that this may not miss.</summary>
+    private bool IsGood(LayoutState.Probe probe) => probe.IsSilent || (draft.Levels.Has(probe.Box) && probe.IsSilentBut(draft.Levels.MayBeMissed));
 
     /// <summary>Whether a counter's receptacle has its plate above the top: no document says so, but there is no wall to set it in.</summary>
     private static bool IsOverItsCounter(SpaceBox box)
@@ -164,8 +167,8 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>
-    /// The height to aim at: what those boxes of the purpose have that were there before in the room, else most of the new ones in the storey that aren't beside such, else those that were there before in it, so
-    /// that what one sees together is level, unless no place on the wall allows that; else what practice prefers; else the box's own; null where there is none.
+    /// The height to aim at: what the room has of its own, else what those boxes of the purpose have that were there before in the room, else most of the new ones in the storey that aren't in such rooms, else
+    /// those that were there before in it, so that what one sees together is level, unless no place on the wall allows that; else what practice prefers; else the box's own; null where there is none.
     /// </summary>
     public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box)
     {
@@ -184,11 +187,11 @@ internal sealed class HeightsOnWall
         BoxHeight?[] all = draft.HasOld
             ? [
                 Shared(draft, address, box, one => one.IsExisting && one.Surface.Space == space),
-                Shared(draft, address, box, one => !one.IsExisting && !draft.IsBesideOld(one)),
+                Shared(draft, address, box, one => !one.IsExisting && !draft.IsBesideOld(one) && !draft.Levels.Has(one)),
                 Shared(draft, address, box, one => one.IsExisting),
             ]
-            : [Shared(draft, address, box, _ => true)];
-        List<BoxHeight> some = [];
+            : [Shared(draft, address, box, one => !draft.Levels.Has(one))];
+        List<BoxHeight> some = draft.Levels.Of(space, box.Purpose) is { } own ? [own] : [];
         foreach (BoxHeight? one in all)
         {
             if (one is { } height)

@@ -38,7 +38,7 @@ public sealed partial class RoomPlan
     /// <summary>What couldn't be planned, a line each: stretches without a place for a box, things without room, findings that are left, and boxes that are required and have no place level with others.</summary>
     public Items<string> Obstacles { get; }
 
-    /// <summary>What was left out although nothing is lacking, a line each, with what to describe for it: extras whose thing is missing, switches whose place is.</summary>
+    /// <summary>What was left out although nothing is lacking, a line each, with what to describe for it: extras whose thing is missing, switches whose place is; and what isn't level because it is described so.</summary>
     public Items<string> Notes { get; }
 
     /// <summary>The plan as plain text: boxes with their reasons, what the rules behind them ask, what couldn't be planned, then what was left out.</summary>

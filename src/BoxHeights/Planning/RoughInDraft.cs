@@ -31,6 +31,7 @@ internal sealed partial class RoughInDraft
         State = evaluator.StateOf(dwelling, cancellation);
         State.Spaces.NoteReaders();
         State.JudgeEntered();
+        Levels = new(State);
         described = State.Boxes.Count;
         Described = SharedWalls.In(dwelling, BackFaces.Of(dwelling), State.Options.Catalog.UsualMeasures);
         foreach (ResolvedSurface surface in State.Surfaces)
@@ -60,6 +61,9 @@ internal sealed partial class RoughInDraft
 
     /// <summary>Which openings are two sides of one.</summary>
     public DoorsThrough Doors { get; }
+
+    /// <summary>Which rooms have a level of their own.</summary>
+    public RoomLevels Levels { get; }
 
     private FurnitureBoxes Furniture { get; }
 
@@ -144,7 +148,8 @@ internal sealed partial class RoughInDraft
         DeviceBox named = HeldOnWall.At(State, address, wired.Wired(address, box.WithId(id)));
         List<Finding> gaveWay = [];
         if (!PlateGap.IsKept(this, address, named)
-            || (!State.TryAdd(address, named, []) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others)) && !(need != Need.None && State.TryAdd(address, named, [], gaveWay, need == Need.OfAdvice))))
+            || (!State.TryAdd(address, named, []) && !TryAddOffLevel(address, named) && (OnOneStick(address, named) is not { Count: > 0 } others || !State.TryAdd(address, named, others))
+                && !(need != Need.None && State.TryAdd(address, named, [], finding => State.GivesWay(finding) && (need == Need.OfAdvice || finding.Group >= 0), gaveWay))))
         {
             return false;
         }
@@ -156,8 +161,23 @@ internal sealed partial class RoughInDraft
         }
 
         ids.Add(id);
+        reason += Levels.Has(State.Boxes[State.Boxes.Count - 1]) ? ", level with what is described there" : "";
         reasons.Add(new(id, address, reason + (rule is null ? "" : " (" + rule.Id + ")"), rule?.Id));
         Note(State.Boxes.Count - 1);
+        return true;
+    }
+
+    /// <summary>Where some room of the storey has a level of its own: a box on that level there, or elsewhere on its own, either of which may be off others'.</summary>
+    private bool TryAddOffLevel(string address, DeviceBox box)
+    {
+        List<string> rooms = Levels.RoomsIn(StoreyOf(address), box.Purpose);
+        bool isThere = Levels.Of(State.SurfaceAt(address)?.Space, box.Purpose) is { } own && own == box.Height;
+        if (rooms.Count == 0 || !State.TryAdd(address, box, [], finding => Levels.MayBeMissed(finding) && (isThere || finding.Group >= 0)))
+        {
+            return false;
+        }
+
+        Note(StoreyOf(address) + ": its " + box.Purpose + " boxes aren't all level, since " + string.Join(", ", rooms) + (rooms.Count == 1 ? " has its own level" : " have their own levels") + " as described");
         return true;
     }
 
@@ -176,7 +196,7 @@ internal sealed partial class RoughInDraft
         List<int> others = [];
         foreach (int box in Alike(StoreyOf(address), last.Purpose))
         {
-            if (IsPlanned(box) && State.Boxes[box].Source.Height != last.Height && !IsBesideOld(State.Boxes[box]))
+            if (IsPlanned(box) && State.Boxes[box].Source.Height != last.Height && !IsBesideOld(State.Boxes[box]) && !Levels.Has(State.Boxes[box]))
             {
                 others.Add(box);
             }

@@ -73,9 +73,9 @@ internal sealed partial class LayoutState
     /// <param name="address">The surface it goes on.</param>
     /// <param name="source">The box, under an id that no other has.</param>
     /// <param name="others">The boxes that take its height.</param>
-    /// <param name="gaveWay">Takes what is found that gives way to what is required; null where nothing does.</param>
-    /// <param name="alone">Whether that may be of the box by itself, and not only of how boxes look together.</param>
-    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others, List<Finding>? gaveWay = null, bool alone = false)
+    /// <param name="mayBeMissed">What may be found all the same; null where nothing may.</param>
+    /// <param name="missed">Takes what is.</param>
+    public bool TryAdd(string address, DeviceBox source, IReadOnlyList<int> others, Predicate<Finding>? mayBeMissed = null, List<Finding>? missed = null)
     {
         if (SurfaceAt(address) is not { } surface || BoxResolver.Again(source, surface, Options.Catalog, Options.Units) is not { IsBroken: false } box)
         {
@@ -96,13 +96,7 @@ internal sealed partial class LayoutState
         {
             Put(added, box.Height, box.TryAlong(Options.Catalog, out Distance along) ? along : null);
             JudgeAlone(added, found);
-            if (alone)
-            {
-                gaveWay!.AddRange(found.FindAll(GivesWay));
-                found.RemoveAll(GivesWay);
-            }
-
-            stays = found.Count == 0 && TryTogether(added, others, touched, found, gaveWay);
+            stays = AreMissed() && TryTogether(added, others, touched, found) && AreMissed();
         }
         catch (OverflowException)
         {
@@ -122,9 +116,20 @@ internal sealed partial class LayoutState
         }
 
         return true;
+
+        bool AreMissed()
+        {
+            if (mayBeMissed is not null)
+            {
+                missed?.AddRange(found.FindAll(mayBeMissed));
+                found.RemoveAll(mayBeMissed);
+            }
+
+            return found.Count == 0;
+        }
     }
 
-    private bool TryTogether(int added, IReadOnlyList<int> others, HashSet<int> touched, List<Finding> found, List<Finding>? gaveWay)
+    private bool TryTogether(int added, IReadOnlyList<int> others, HashSet<int> touched, List<Finding> found)
     {
         EnterGroups();
         HashSet<(string RuleId, string Subject)> known = [];
@@ -160,13 +165,7 @@ internal sealed partial class LayoutState
 
         JudgeBeside(touched, found);
         found.RemoveAll(finding => known.Contains((finding.RuleId, finding.Subject)));
-        if (gaveWay is not null)
-        {
-            gaveWay.AddRange(found.FindAll(finding => finding.Group >= 0 && GivesWay(finding)));
-            found.RemoveAll(finding => finding.Group >= 0 && GivesWay(finding));
-        }
-
-        return found.Count == 0;
+        return true;
     }
 
     /// <summary>Whether a finding is short of a violation, and of a rule that gives way to one.</summary>

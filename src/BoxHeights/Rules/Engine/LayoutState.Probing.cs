@@ -43,14 +43,14 @@ internal sealed partial class LayoutState
         public SpaceBox Box { get; }
 
         /// <summary>Whether nothing is found of it by itself where it is held.</summary>
-        public bool IsSilent
+        public bool IsSilent => IsSilentBut(_ => false);
+
+        /// <summary>Whether nothing is found of it by itself where it is held, but what may be missed.</summary>
+        public bool IsSilentBut(Predicate<Finding> mayBeMissed)
         {
-            get
-            {
-                found.Clear();
-                state.JudgeAlone(Box.Index, found);
-                return found.Count == 0;
-            }
+            found.Clear();
+            state.JudgeAlone(Box.Index, found);
+            return found.TrueForAll(mayBeMissed);
         }
 
         /// <summary>Whether no quantity of it is found wanting, or unknown.</summary>

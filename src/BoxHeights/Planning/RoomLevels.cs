@@ -1,0 +1,72 @@
+using System.Collections.Generic;
+using BoxHeights.Rules;
+
+namespace BoxHeights;
+
+/// <summary>
+/// Rooms in which all boxes for a purpose that are described as new hang at one height, which isn't the usual one or the storey's: somebody wants them so. What is added there
+/// is level with them, and what is added elsewhere in the storey isn't.
+/// </summary>
+internal sealed class RoomLevels
+{
+    // One by itself may be for a thing that isn't described.
+    private const int FewestAlike = 2;
+
+    private readonly LayoutState state;
+    private readonly Dictionary<(ResolvedSpace Room, BoxPurpose Purpose), BoxHeight> heights = [];
+
+    /// <param name="state">The dwelling before anything is planned.</param>
+    public RoomLevels(LayoutState state)
+    {
+        this.state = state;
+        Dictionary<(ResolvedSpace, BoxPurpose), List<int>> alike = [];
+        for (int box = 0; box < state.Boxes.Count; box++)
+        {
+            if (state.Boxes[box].Surface is { Kind: BoxSurface.Wall, Space: { IsOutside: false } room })
+            {
+                alike.ListOf((room, state.Boxes[box].Source.Purpose)).Add(box);
+            }
+        }
+
+        List<Finding> found = [];
+        state.CollectInto(found);
+        foreach (KeyValuePair<(ResolvedSpace, BoxPurpose), List<int>> boxes in found.Count == 0 ? [] : alike)
+        {
+            if (boxes.Value.Count >= FewestAlike && state.HeightOf(boxes.Value[0]) is { Edge: not null } height
+                && boxes.Value.TrueForAll(box => !state.Boxes[box].IsExisting && state.HeightOf(box) == height) && IsWanted(found.FindAll(finding => finding.Limit is null && boxes.Value.Contains(finding.Box))))
+            {
+                heights.Add(boxes.Key, height);
+            }
+        }
+    }
+
+    /// <summary>The height that a room has of its own for a purpose; null where it has none.</summary>
+    public BoxHeight? Of(ResolvedSpace? room, BoxPurpose purpose) => room is not null && heights.TryGetValue((room, purpose), out BoxHeight height) ? height : null;
+
+    /// <summary>Whether a box is on the level that its room has of its own.</summary>
+    public bool Has(ResolvedBox box) => Of(box.Surface.Space, box.Source.Purpose) is { } own && own == box.Source.Height;
+
+    /// <summary>The same of a box that is held to a place.</summary>
+    public bool Has(SpaceBox box) => Has(state.Boxes[box.Index]) && state.HeightOf(box.Index) == state.Boxes[box.Index].Source.Height;
+
+    /// <summary>The rooms of a storey that have a height of their own for a purpose.</summary>
+    public List<string> RoomsIn(string? storey, BoxPurpose purpose)
+    {
+        List<string> rooms = [];
+        foreach ((ResolvedSpace Room, BoxPurpose Purpose) one in heights.Keys)
+        {
+            if (one.Purpose == purpose && one.Room.StoreyId == storey)
+            {
+                rooms.Add(one.Room.Id);
+            }
+        }
+
+        return rooms;
+    }
+
+    /// <summary>Whether a finding is of a habit of heights, or of how boxes look together: what a height that somebody wants may miss.</summary>
+    public bool MayBeMissed(Finding finding) => state.GivesWay(finding) && (finding.Group >= 0 || state.Rules.Set.Row(finding.RuleId) is PlacementRule { YieldsWhenForced: true, Anchor: null });
+
+    /// <summary>Whether something is found of where boxes hang, and nothing that a height may not miss.</summary>
+    private bool IsWanted(List<Finding> found) => found.Count > 0 && found.TrueForAll(MayBeMissed);
+}
