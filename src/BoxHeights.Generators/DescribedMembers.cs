@@ -103,6 +103,7 @@ internal static class DescribedMembers
     {
         "Id" => "Id + \": \"",
         "Kind" or "Purpose" or "Name" => name,
+        "How" => "Stated.Word(How)",
         "Left" or "From" => (begins ? "" : "\", \" + ") + name,
         "Right" or "To" => "\" to \" + " + name,
         _ => null,

@@ -17,7 +17,7 @@ internal static class Stated
                 null => "",
                 true => name,
                 false => "not " + name,
-                Enum one => name + " " + one.ToString().ToLowerInvariant(),
+                Enum one => name + " " + Word(one),
                 IFormattable number => name + " " + number.ToString(null, System.Globalization.CultureInfo.InvariantCulture),
                 _ => value.ToString() is { Length: > 0 } words ? name + " " + (words.Contains(", ") && words[0] != '(' ? "(" + words + ")" : words) : "",
             };
@@ -30,6 +30,9 @@ internal static class Stated
         string tail = string.Join(", ", said);
         return tail.Length == 0 ? head.Length == 0 ? "nothing stated" : head.TrimEnd(':', ' ') : head.Length == 0 || head.EndsWith(": ", StringComparison.Ordinal) ? head + tail : head + ", " + tail;
     }
+
+    /// <summary>One of a closed list, as a word in a line.</summary>
+    public static string Word(Enum one) => one.ToString().ToLowerInvariant();
 
     /// <summary>Those of some parts that say something.</summary>
     public static string Joined(params string?[] parts) => string.Join(", ", Array.FindAll(parts, part => !string.IsNullOrEmpty(part)));

@@ -85,7 +85,8 @@ public sealed partial class PunchList
     {
         StringBuilder text = new();
         TextTable.AppendTitle(
-            text, "Punch list: " + dwelling.Name, "Tolerance " + Tolerance.Exactly(dwelling.Units) + " up or down; " + ClearlyIn.Count + " measured boxes are clearly within it.");
+            text, "Punch list: " + dwelling.Name, Rows.Count + ClearlyIn.Count == 0 ? "No box has both a planned and a measured height: there is nothing to compare."
+                : "Tolerance " + Tolerance.Exactly(dwelling.Units) + " up or down; boxes measured clearly within it: " + ClearlyIn.Count + ".");
         Table().AppendMarkdown(text);
         return text.ToString();
     }

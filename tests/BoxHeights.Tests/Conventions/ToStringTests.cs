@@ -41,6 +41,15 @@ public class ToStringTests
         new Check("r", "b", margin + more < 0 ? Verdict.Fails : Verdict.Passes, Distance.FromTicks(margin + more), MissingFacts.None, default, LengthUnits.Inches).ToString());
 
     [Fact]
+    public void ToString_OfARuleSet_SaysHowManyRowsItHas()
+    {
+        RuleSet practice = RuleSets.RoughInPractice;
+        Assert.Equal("no rows", RuleSet.Empty.ToString());
+        Assert.Equal("board-seam", new RuleSet(practice.Row("board-seam")).ToString());
+        Assert.Equal("2 rows, board-seam to switch-height", new LayoutEvaluator(new RuleSet(practice.Row("switch-height"), practice.Row("board-seam"))).ToString());
+    }
+
+    [Fact]
     public void ToString_OfBuildersAndPlans_SaysWhatTheyHold()
     {
         DwellingBuilder house = new DwellingBuilder("Cabin").Add(new Storey("first"));

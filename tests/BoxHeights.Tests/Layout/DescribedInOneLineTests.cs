@@ -42,7 +42,7 @@ public sealed class DescribedInOneLineTests
     {
         Assert.Equal(
             [
-                "framing 97-1/8 in, board 5/8 in", "nothing stated", "spacing 16 in, from left, known declared", "hung horizontal, widths (48 in, 48 in), from top", "post, 10 in to 13 in", "how bracket, stud 4, side right",
+                "framing 97-1/8 in, board 5/8 in", "nothing stated", "spacing 16 in, from left, known declared", "hung horizontal, widths (48 in, 48 in), from top", "post, 10 in to 13 in", "bracket, stud 4, side right",
                 "height 48 in to top above subfloor, within 1/8 in", "corner (10 in, 0 in), turn degrees 90", "every 2, start tread 3", "course 1, along 48 in",
             ],
             new object[]

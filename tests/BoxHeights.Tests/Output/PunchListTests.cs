@@ -28,6 +28,16 @@ public sealed class PunchListTests
         Assert.Equal(line is null ? [] : [(outcome, line)], list.Rows.AsEnumerable().Select(row => (row.AsBuilt, row.Line)));
     }
 
+    // "0 boxes are within the tolerance" would sound as if some weren't.
+    [Fact]
+    public void ToMarkdown_OfAHouseThatNobodyMeasured_SaysSo()
+    {
+        DeviceBox box = Box("W1", "16 in to top above subfloor");
+        Assert.Contains("there is nothing to compare", Sheets.PunchesFor(Of(Room("den", box))).ToMarkdown(), StringComparison.Ordinal);
+        string measured = Sheets.PunchesFor(Of(Room("den", box.Measured("16 in to top above subfloor")))).ToMarkdown();
+        Assert.Contains("Tolerance 1/4 in up or down; boxes measured clearly within it: 1.", measured, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void For_OtherEdgeOfABoxOfKnownSize_ComparesByHalfOfIt()
     {

@@ -138,7 +138,7 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     /// <exception cref="ArgumentException">There is no such row; the message lists those that there are.</exception>
     public Rule Row(string id) => rows.TryGetValue(id ?? throw new ArgumentNullException(nameof(id)), out Rule? row)
         ? row
-        : throw new ArgumentException("There is no row \"" + id + "\"" + (Rows.Count > 0 && Spelling.Meant(id, [.. rows.Keys]) is { } meant ? ": is \"" + meant + "\" meant? There are: " : "; there are: ") + this + ".", nameof(id));
+        : throw new ArgumentException("There is no row \"" + id + "\"" + (Rows.Count > 0 && Spelling.Meant(id, [.. rows.Keys]) is { } meant ? ": is \"" + meant + "\" meant? There are: " : "; there are: ") + string.Join(", ", Rows.Select(row => row.Id)) + ".", nameof(id));
 
     /// <summary>What the engine makes of the set: once, for all evaluators and planners that are made for it.</summary>
     /// <param name="compile">Makes it, the same whoever asks.</param>
@@ -203,8 +203,13 @@ public sealed partial class RuleSet : IEquatable<RuleSet>
     /// <inheritdoc/>
     public override int GetHashCode() => Rows.GetHashCode();
 
-    /// <summary>The ids of the rows.</summary>
-    public override string ToString() => string.Join(", ", Rows.Select(row => row.Id));
+    /// <summary>How many rows there are, and between which ids: "181 rows, attic-height to zone". Of a single row its id.</summary>
+    public override string ToString() => Rows.Count switch
+    {
+        0 => "no rows",
+        1 => Rows[0].Id,
+        _ => Rows.Count + " rows, " + Rows[0].Id + " to " + Rows[Rows.Count - 1].Id,
+    };
 
     private static Dictionary<string, Rule> Joined(IEnumerable<Rule> more, IEnumerable<Rule> first)
     {
