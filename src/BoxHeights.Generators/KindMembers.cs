@@ -10,11 +10,13 @@ internal static class KindMembers
     internal static IEnumerable<string> Of(INamedTypeSymbol type, GeneratorAttributeSyntaxContext found)
     {
         List<string> known = [];
+        List<string> names = [];
         foreach (AttributeData kind in found.Attributes)
         {
             string name = (string)kind.ConstructorArguments[0].Value!;
             string member = string.Concat(name.Split('-').Select(word => char.ToUpperInvariant(word[0]) + word.Substring(1)));
             known.Add(member);
+            names.Add('"' + name + '"');
             yield return "    /// <summary>" + (kind.ConstructorArguments[1].Value ?? "<c>" + name + "</c>") + "</summary>";
             yield return "    public static " + type.Name + " " + member + " => new() { Stated = \"" + name + "\" };";
             yield return "";
@@ -23,6 +25,9 @@ internal static class KindMembers
         yield return $$"""
                 /// <summary>The kinds known here, in their order.</summary>
                 public static Items<{{type.Name}}> Known { get; } = new[] { {{string.Join(", ", known)}} };
+
+                /// <summary>Their names, without making the kinds: the first evaluation in a process looks every name up.</summary>
+                internal static string[] KnownNames() => new[] { {{string.Join(", ", names)}} };
 
                 /// <summary>A kind by its name: one of those known here, or one of your own.</summary>
                 /// <param name="name">Lower-case words of letters and digits, joined by single hyphens.</param>

@@ -65,14 +65,24 @@ internal static class Guard
     /// <summary>A value of an enum whose values go from 0 to a last one.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The enum has no such value.</exception>
     public static T Known<T>(T value, T last, string name)
-        where T : struct, Enum =>
-        Comparer<T>.Default.Compare(value, default) < 0 || Comparer<T>.Default.Compare(value, last) > 0
-            ? throw new ArgumentOutOfRangeException(name, value, name + " is " + value + ", which is no " + typeof(T).Name + ".")
-            : value;
+        where T : struct, Enum
+    {
+        WithinEnds(value, default(T), last, name);
+        return value;
+    }
 
     /// <exception cref="ArgumentOutOfRangeException">The enum has no such value.</exception>
     public static T? Known<T>(T? value, T last, string name)
         where T : struct, Enum => value is { } given ? Known(given, last, name) : null;
+
+    // Not generic: each enum had a comparer of its own compiled for it, six methods, before the first evaluation in a process.
+    private static void WithinEnds(Enum value, Enum first, Enum last, string name)
+    {
+        if (value.CompareTo(first) < 0 || value.CompareTo(last) > 0)
+        {
+            throw new ArgumentOutOfRangeException(name, value, name + " is " + value + ", which is no " + value.GetType().Name + ".");
+        }
+    }
 
     /// <summary>Counts of 1 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">One of them is less than 1.</exception>

@@ -81,7 +81,7 @@ internal static class SharedWalls
                 return null;
             }
 
-            Wall filled = wall.WithBearing(wall.Bearing || other.Wall.Bearing);
+            Wall? filled = other.Wall.Bearing && !wall.Bearing ? wall.WithBearing(true) : null;
             foreach (NoCavity part in other.Wall.NoCavity)
             {
                 Level? bottom = Here(part.Bottom, space, other.SpaceId);
@@ -89,11 +89,11 @@ internal static class SharedWalls
                 bool isTold = (bottom is null) == (part.Bottom is null) && (top is null) == (part.Top is null);
                 if (isTold && part.Kind != NoCavityKind.Stringer && SeenFrom(wall, other, part) is { } seen)
                 {
-                    filled = filled.WithNoCavity(filled.NoCavity.With(seen.WithBottom(bottom).WithTop(top)));
+                    filled = (filled ?? wall).WithNoCavity((filled ?? wall).NoCavity.With(seen.WithBottom(bottom).WithTop(top)));
                 }
             }
 
-            return filled == wall ? null : filled;
+            return filled;
         }
 
         Opening? Heights(Opening seen, Opening opening, string space, in BackFace other)

@@ -24,7 +24,7 @@ internal sealed class TextForm(string name, string what)
     internal string Note { get; init; } = "";
 
     /// <summary>Of an open list, those that are known: a schema lists them, for editors to offer, and lets any other pass.</summary>
-    internal Func<Items<string>>? Known { get; init; }
+    internal Func<string[]>? Known { get; init; }
 
     /// <summary>What is asked for where another text stands.</summary>
     internal string Expected => Examples.Length > 0 ? What + " such as \"" + string.Join("\" or \"", Examples[..Math.Min(2, Examples.Length)]) + "\"" : What;

@@ -11,9 +11,9 @@ internal sealed class KnownKinds
         Catalog = catalog;
         Own = own;
         HashSet<string> named = new(own, StringComparer.Ordinal);
-        List<string> purposes = NamesOf(BoxPurpose.Known, kind => kind.Name);
-        List<string> devices = NamesOf(DeviceKind.Known, kind => kind.Name);
-        List<string> rooms = NamesOf(RoomKind.Known, kind => kind.Name);
+        List<string> purposes = [.. BoxPurpose.KnownNames()];
+        List<string> devices = [.. DeviceKind.KnownNames()];
+        List<string> rooms = [.. RoomKind.KnownNames()];
         bool ofBoxes = false;
         bool ofRooms = false;
         bool ofPurposes = false;
@@ -40,16 +40,16 @@ internal sealed class KnownKinds
         Purposes = new("purpose", ofPurposes, purposes, named);
         Devices = new("device", ofDevices, devices, named);
         Rooms = new("room kind", ofRooms, rooms, named);
-        Boxes = new("kind of box", ofBoxes, [.. NamesOf(BoxKind.Known, kind => kind.Name), .. catalog.Boxes.Select(part => part.Kind.Name)], named);
-        Plates = new("plate", ofBoxes, [.. NamesOf(PlateKind.Known, kind => kind.Name), .. catalog.Plates.Select(part => part.Kind.Name)], named);
-        Occupancies = new("occupancy", ofRooms, NamesOf(Occupancy.Known, kind => kind.Name), named);
-        Fixtures = new("fixture", ofWalls, NamesOf(FixtureKind.Known, kind => kind.Name), named);
-        Freestanding = new("what stands in the room", ofRooms, NamesOf(FreestandingKind.Known, kind => kind.Name), named);
-        Openings = new("opening", ofWalls, NamesOf(OpeningKind.Known, kind => kind.Name), named);
-        Counters = new("counter", ofWalls, NamesOf(CounterKind.Known, kind => kind.Name), named);
-        Interruptions = new("what interrupts the counter", ofWalls, NamesOf(InterruptionKind.Known, kind => kind.Name), named);
-        Finishes = new("finish", ofWalls, NamesOf(FinishKind.Known, kind => kind.Name), named, nearOnly: true);
-        Coverings = new("covering", ofWalls, NamesOf(CoveringKind.Known, kind => kind.Name), named);
+        Boxes = new("kind of box", ofBoxes, [.. BoxKind.KnownNames(), .. catalog.Boxes.Select(part => part.Kind.Name)], named);
+        Plates = new("plate", ofBoxes, [.. PlateKind.KnownNames(), .. catalog.Plates.Select(part => part.Kind.Name)], named);
+        Occupancies = new("occupancy", ofRooms, Occupancy.KnownNames(), named);
+        Fixtures = new("fixture", ofWalls, FixtureKind.KnownNames(), named);
+        Freestanding = new("what stands in the room", ofRooms, FreestandingKind.KnownNames(), named);
+        Openings = new("opening", ofWalls, OpeningKind.KnownNames(), named);
+        Counters = new("counter", ofWalls, CounterKind.KnownNames(), named);
+        Interruptions = new("what interrupts the counter", ofWalls, InterruptionKind.KnownNames(), named);
+        Finishes = new("finish", ofWalls, FinishKind.KnownNames(), named, nearOnly: true);
+        Coverings = new("covering", ofWalls, CoveringKind.KnownNames(), named);
 
         void Take(RuleScope scope)
         {
@@ -97,8 +97,6 @@ internal sealed class KnownKinds
 
     public Family Coverings { get; }
 
-    private static List<string> NamesOf<T>(Items<T> kinds, Func<T, string> name) => [.. kinds.Select(name)];
-
     /// <summary>The names of one sort of kind, and whether any rule reads it.</summary>
     public sealed class Family
     {
@@ -107,7 +105,7 @@ internal sealed class KnownKinds
         private readonly string[] inOrder;
         private readonly bool isRead;
 
-        public Family(string what, bool isRead, List<string> names, HashSet<string> named, bool nearOnly = false)
+        public Family(string what, bool isRead, IEnumerable<string> names, HashSet<string> named, bool nearOnly = false)
         {
             What = what;
             this.isRead = isRead;

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace BoxHeights.Rules;
@@ -26,13 +27,15 @@ internal sealed partial class LayoutState
             return own;
         }
 
-        SortedSet<int> all = [.. own];
+        HashSet<int> all = [.. own];
         foreach (int companion in CompanionsIn(Boxes[box].Surface.Space))
         {
             all.UnionWith(Boxes[companion].Source.Purpose == Boxes[box].Source.Purpose ? Groups.Of(companion) : []);
         }
 
-        return [.. all];
+        int[] inOrder = [.. all];
+        Array.Sort(inOrder);
+        return inOrder;
     }
 
     /// <summary>Whether a box was there before, and others may be let off that are level with it.</summary>

@@ -13,7 +13,7 @@ internal static class CoverageText
     /// <summary>What couldn't be judged, a line for each rule and reason: "closet-light: its walls don't close (closet)".</summary>
     public static Items<string> NotJudged(IReadOnlyList<Judgement> told)
     {
-        SortedDictionary<string, SortedSet<string>> where = new(StringComparer.Ordinal);
+        Dictionary<string, HashSet<string>> where = new(StringComparer.Ordinal);
         foreach (Judgement one in told)
         {
             if (one.State == Judged.NotJudged)
@@ -23,9 +23,9 @@ internal static class CoverageText
         }
 
         List<string> lines = [];
-        foreach (KeyValuePair<string, SortedSet<string>> one in where)
+        foreach (string what in InOrder(where.Keys))
         {
-            lines.Add(one.Key + " (" + string.Join(", ", one.Value) + ")");
+            lines.Add(what + " (" + string.Join(", ", InOrder(where[what])) + ")");
         }
 
         return new(lines);
@@ -36,8 +36,8 @@ internal static class CoverageText
     /// <param name="which">Of which weight, taking the weightiest rule that a reason keeps from judging.</param>
     public static IReadOnlyList<Wording> Rest(IReadOnlyList<Judgement> told, Predicate<Severity> which)
     {
-        SortedDictionary<string, SortedSet<string>> subjects = new(StringComparer.Ordinal);
-        Dictionary<string, SortedSet<string>> rules = new(StringComparer.Ordinal);
+        Dictionary<string, HashSet<string>> subjects = new(StringComparer.Ordinal);
+        Dictionary<string, HashSet<string>> rules = new(StringComparer.Ordinal);
         Dictionary<string, Severity> weight = new(StringComparer.Ordinal);
         Dictionary<string, Wording> reasons = new(StringComparer.Ordinal);
         foreach (Judgement one in told)
@@ -52,11 +52,11 @@ internal static class CoverageText
         }
 
         List<Wording> lines = [];
-        foreach (KeyValuePair<string, SortedSet<string>> one in subjects)
+        foreach (string why in InOrder(subjects.Keys))
         {
-            if (which(weight[one.Key]))
+            if (which(weight[why]))
             {
-                lines.Add($"{Listed(one.Value):subjects}: {reasons[one.Key]:why} ({Listed(rules[one.Key]):rules})");
+                lines.Add($"{Listed(InOrder(subjects[why])):subjects}: {reasons[why]:why} ({Listed(InOrder(rules[why])):rules})");
             }
         }
 
@@ -85,7 +85,7 @@ internal static class CoverageText
     /// <summary>How often rules are met, and who is let off.</summary>
     public static void AppendMet(ReportText text, IReadOnlyList<Judgement> told)
     {
-        SortedDictionary<string, int> met = new(StringComparer.Ordinal);
+        Dictionary<string, int> met = new(StringComparer.Ordinal);
         int times = 0;
         SortedSet<string> letOff = new(StringComparer.Ordinal);
         foreach (Judgement one in told)
@@ -102,9 +102,9 @@ internal static class CoverageText
         }
 
         List<string> counts = [];
-        foreach (KeyValuePair<string, int> one in met)
+        foreach (string id in InOrder(met.Keys))
         {
-            counts.Add(one.Key + " " + one.Value);
+            counts.Add(id + " " + met[id]);
         }
 
         Wording often = times == 1 ? $"1 time" : (Wording)$"{times} times";
@@ -203,9 +203,17 @@ internal static class CoverageText
         return first;
     }
 
-    private static SortedSet<string> SubjectsOf(IDictionary<string, SortedSet<string>> lists, string key)
+    // Sorted when they are told: sets that stay sorted are made of a hundred methods to compile, for each sort of thing that is in them.
+    private static List<string> InOrder(IEnumerable<string> some)
     {
-        if (!lists.TryGetValue(key, out SortedSet<string>? list))
+        List<string> all = [.. some];
+        all.Sort(StringComparer.Ordinal);
+        return all;
+    }
+
+    private static HashSet<string> SubjectsOf(Dictionary<string, HashSet<string>> lists, string key)
+    {
+        if (!lists.TryGetValue(key, out HashSet<string>? list))
         {
             lists[key] = list = new(StringComparer.Ordinal);
         }
