@@ -42,10 +42,10 @@ internal static class Hatching
                 Line(to, area.Left, area.Top, area.Right, area.Bottom);
                 break;
             case FillPattern.Dots:
-                Level(to, area, 5_000);
+                Dotted(to, area, 5_000);
                 break;
             case FillPattern.FewDots:
-                Level(to, area, 12_000);
+                Dotted(to, area, 12_000);
                 break;
         }
     }
@@ -78,6 +78,17 @@ internal static class Hatching
         for (long y = Above(area.Top - (step / 2), step) + (step / 2); y < area.Bottom; y += step)
         {
             Line(to, area.Left, y, area.Right, y);
+        }
+    }
+
+    /// <summary>Level lines, and one in the middle of what is so low that none crosses it: what dots mean of a strip they mean of a thin one too.</summary>
+    private static void Dotted(StringBuilder to, in PageRect area, long step)
+    {
+        int before = to.Length;
+        Level(to, area, step);
+        if (to.Length == before)
+        {
+            Line(to, area.Left, area.Top + (area.Height / 2), area.Right, area.Top + (area.Height / 2));
         }
     }
 

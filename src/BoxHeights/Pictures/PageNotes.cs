@@ -6,7 +6,7 @@ namespace BoxHeights;
 /// <summary>Labels of a drawing: each where there is room for it, else as a numbered note under the drawing, with a small mark at the spot where that has room.</summary>
 internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
 {
-    private const int FewNotes = 12;
+    private const int FewNotes = 6;
     private const int MostColumns = 3;
     private const int FarRings = 60;
 
@@ -69,7 +69,7 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
     public void Lead(in PageRect label, in PageRect thing) =>
         page.Leader(label.Left + (label.Width / 2), label.Top + (label.Height / 2), thing.Left + (thing.Width / 2), thing.Top + (thing.Height / 2));
 
-    /// <summary>A label along a line: under it or over it, in its middle or toward its ends, or a row further off.</summary>
+    /// <summary>A label along a line: under it or over it, in its middle or toward its ends, or a row or two further off.</summary>
     public void Along(string text, string note, in PageRect line, string part)
     {
         if (!TryLabel(text, Places(line, page.SizeOf(text), page.Size / 5), part, out _))
@@ -79,7 +79,7 @@ internal sealed class PageNotes(SvgPage page, LabelPlacer placer)
 
         static IEnumerable<PageRect> Places(PageRect line, PageRect size, long gap)
         {
-            for (long off = gap; off <= gap + size.Height; off += size.Height)
+            for (long off = gap; off <= gap + (2 * size.Height); off += size.Height)
             {
                 foreach (long across in new[] { 4L, 1L, 7L, 2L, 6L })
                 {

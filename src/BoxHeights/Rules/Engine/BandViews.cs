@@ -33,6 +33,10 @@ internal static class BandViews
         return new(bands);
     }
 
+    /// <summary>Whether firm rules leave some heights at a place, and none that a habit would have. Where they leave none at all it makes no difference, and the habit is told as elsewhere.</summary>
+    private static bool Yields(StatedPlacement habit, StatedSite site, long along) =>
+        !LayoutState.LeavesRoomFor(habit, site, along) && !site.Places.SureOfFirmRulesAt(along).IsEmpty;
+
     private static BandView Between(StatedSite site, AllowedHeights[]? besides, long left, long right)
     {
         long middle = left + ((right - left) / 2);
@@ -43,7 +47,7 @@ internal static class BandViews
         {
             StatedPlacement placement = site.Placements[i];
             AllowedHeights here = SlabJudge.At(placement.Slabs, middle) | (besides?[i] ?? AllowedHeights.Nothing);
-            if (here.Sure.IsAll || (placement.Rule.YieldsWhenForced && !here.Possible.IsAll && !LayoutState.LeavesRoomFor(placement, site, middle)))
+            if (here.Sure.IsAll || (placement.Rule.YieldsWhenForced && Yields(placement, site, middle)))
             {
                 continue;
             }
