@@ -37,12 +37,12 @@ internal static class PageFoot
         {
             Finding finding = place.Finding;
             string weight = EvaluationText.WeightOf(finding);
-            string body = finding.Body;
+            string body = finding.BodyIn(page.Options.Units);
             int same = items.FindIndex(item => item.Number == place.Number && item.Weight == weight && item.Body == body);
             string subject = finding.Seen == finding.Subject ? SvgText.Isolated(finding.Subject) : SvgText.Mixed(finding.Seen);
             if (same < 0)
             {
-                items.Add((place.Number, weight, body, subject, finding.OwnBody));
+                items.Add((place.Number, weight, body, subject, finding.OwnBodyIn(page.Options.Units)));
             }
             else
             {

@@ -46,6 +46,9 @@ public class WordingFormatter
         return wording.Units is { } units ? BothUnits.Of(text, units) : text;
     }
 
+    /// <summary>The same language, with every quantity in some units.</summary>
+    internal WordingFormatter In(LengthUnits units) => new FormatterInUnits(this, units);
+
     /// <summary>The sentence of this language for a wording, with the names of its places in braces. The arguments are there to choose by: one box or several.</summary>
     /// <param name="wording">The wording.</param>
     protected virtual string TemplateFor(Wording wording) => (wording ?? throw new ArgumentNullException(nameof(wording))).Template;
@@ -120,6 +123,13 @@ public class WordingFormatter
         string text => text,
         _ => throw new FormatException("What stands in the place " + name + " is a " + value.GetType().Name + ": it has to be a Wording, a PrintedQuantity, an int or a string."),
     };
+
+    private sealed class FormatterInUnits(WordingFormatter language, LengthUnits units) : WordingFormatter
+    {
+        protected override string TemplateFor(Wording wording) => language.TemplateFor(wording);
+
+        protected override string Format(PrintedQuantity quantity) => language.Format(quantity.In(units));
+    }
 
     private sealed class CatalogFormatter(IReadOnlyDictionary<string, string> templates) : WordingFormatter
     {

@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using System.Xml.Linq;
 using BoxHeights.Tests.Cases;
+using BoxHeights.Tests.Rules;
 using BoxHeights.Tests.Standards;
 using FsCheck;
 using FsCheck.Fluent;
@@ -128,5 +129,21 @@ public sealed class RoomPictureTests
         Evaluation evaluation = new BoxHeights.Tests.Rules.OneBox { Wall = wall => wall.WithCounters(new[] { run }) }.At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate();
         Assert.Contains(new SvgReader(WallElevation.For(evaluation, BoxHeights.Tests.Rules.OneBox.WallAddress).ToSvg()).Texts(), text => text.Text == "counter run");
         Assert.Contains(new SvgReader(RoomPicture.For(evaluation, "room").ToSvg()).Texts(), text => text.Text == "counter run");
+    }
+
+    // A house in inches drawn for a crew with metric tapes: its findings are told in millimeters like the rest. 48 in is 1219.2 mm; the seam is assumed.
+    [Fact]
+    public void Units_OfAPicture_AreThoseOfItsFindingsToo()
+    {
+        OneBox box = new OneBox { Rules = OneBox.Only(RuleSets.RoughInPractice, "switch-height") };
+        Evaluation evaluation = (box with { Box = box.Box.WithPurpose(BoxPurpose.Switch) }).At(BoxHeight.Parse("72 in to top above subfloor")).Evaluate();
+        foreach (string svg in new[] { WallElevation.For(evaluation, OneBox.WallAddress).ToSvg(PictureOptions.Default.WithUnits(LengthUnits.Millimeters)), RoomPicture.For(evaluation, "room").ToSvg(PictureOptions.Default.WithUnits(LengthUnits.Millimeters)) })
+        {
+            string told = string.Join(" ", new SvgReader(svg).Texts().Where(text => text.Part == "bh-finding").Select(text => text.Text));
+            Assert.Contains("set 1828.8 mm to top above subfloor", told, StringComparison.Ordinal);
+            Assert.DoesNotMatch("[0-9] in ", told);
+        }
+
+        Assert.Contains("set 72 in to top", Assert.Single(evaluation.Findings).Message, StringComparison.Ordinal);
     }
 }

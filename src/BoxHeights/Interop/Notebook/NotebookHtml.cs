@@ -172,7 +172,7 @@ internal static class NotebookHtml
     }
 
     private static string[] Row(Finding finding) =>
-        [EvaluationText.WeightOf(finding).ToLowerInvariant(), finding.Subject, finding.OwnBody, finding.Citation?.ToString() ?? ""];
+        [EvaluationText.WeightOf(finding).ToLowerInvariant(), finding.Subject, finding.OwnBodyIn(null), finding.Citation?.ToString() ?? ""];
 
     private static string[] Row(Cause cause) =>
         [cause.Severity.ToString().ToLowerInvariant(), cause.Title, string.Join("; ", cause.Remedies.Select(remedy => remedy.Text))];

@@ -201,10 +201,15 @@ public sealed partial class Finding : IEquatable<Finding>
     internal Wording Facts => Box < 0 ? FactText.Of(Needs) : FactText.Of(Needs, state.Boxes[Box], Height, state.Options.Catalog);
 
     /// <summary>The finding without its subject: the same for all that share a cause.</summary>
-    internal string Body => Words.Format(Text.Body(this));
+    internal string Body => BodyIn(null);
+
+    /// <summary>The same in other units than the evaluation's, where some are asked for.</summary>
+    internal string BodyIn(LengthUnits? units) => WordsIn(units).Format(Text.Body(this));
 
     /// <summary>The finding without its subject, as its message says it.</summary>
-    internal string OwnBody => Words.Format(Text.OwnBody(this));
+    internal string OwnBodyIn(LengthUnits? units) => WordsIn(units).Format(Text.OwnBody(this));
+
+    private WordingFormatter WordsIn(LengthUnits? units) => units is { } other && other != state.Options.Units ? Words.In(other) : Words;
 
     /// <summary>What it is about, as one sees it on site.</summary>
     internal string Seen => Space?.Named is { } named ? Words.Format(named()) : Subject;
