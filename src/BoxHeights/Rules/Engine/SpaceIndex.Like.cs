@@ -13,7 +13,7 @@ internal sealed partial class SpaceIndex
     /// <param name="dwelling">The other dwelling, with what one face of a wall says of it said of the other too.</param>
     public SpaceIndex(LayoutState state, SpaceIndex like, Dwelling dwelling)
     {
-        lists = new(dwelling);
+        lists = new(dwelling, state.Boxes.Count);
         if (like.whole is null)
         {
             return;
@@ -22,6 +22,8 @@ internal sealed partial class SpaceIndex
         EnterBoxes(state);
         whole = new(dwelling, lists);
         (int rooms, int faces, int entered) = (0, 0, 0);
+        views.Capacity = like.views.Count;
+        judged.Capacity = like.judged.Count;
         foreach (SpaceView one in like.views)
         {
             SpaceView view = new(state, one, whole, one.Kind switch

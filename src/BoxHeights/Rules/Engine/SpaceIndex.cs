@@ -30,7 +30,7 @@ internal sealed partial class SpaceIndex
     public SpaceIndex(LayoutState state, Resolver resolved)
     {
         Dwelling dwelling = resolved.Dwelling;
-        lists = new(dwelling);
+        lists = new(dwelling, state.Boxes.Count);
         if (state.Rules.Space.Length == 0)
         {
             return;
@@ -278,6 +278,7 @@ internal sealed partial class SpaceIndex
     /// <summary>Lists the boxes that there are at first; those that a fault keeps from being judged stand apart.</summary>
     private void EnterBoxes(LayoutState state)
     {
+        boxOf.Capacity = state.Boxes.Count;
         for (int i = 0; i < state.Boxes.Count; i++)
         {
             SpaceBox? box = state.SitesOf(i).Length > 0 ? new(state, i) : null;

@@ -15,9 +15,11 @@ internal sealed class BoxLists
     private readonly Dictionary<string, List<DeviceBox>> atFault = new(StringComparer.Ordinal);
     private int count;
 
-    public BoxLists(Dwelling dwelling)
+    /// <param name="dwelling">The dwelling.</param>
+    /// <param name="boxes">How many boxes there are at first.</param>
+    public BoxLists(Dwelling dwelling, int boxes)
     {
-        All = new(count++);
+        All = new(count++, boxes);
         foreach (StairFlight flight in dwelling.Flights)
         {
             if (flight.Wall is { } wall)
@@ -127,24 +129,7 @@ internal sealed class BoxLists
     }
 
     /// <summary>The lists that a box belongs to.</summary>
-    public IEnumerable<SpaceBoxes> Of(SpaceBox box)
-    {
-        yield return All;
-        if (InSpace(box.SpaceId) is { } space)
-        {
-            yield return space;
-        }
-
-        if (StoreyOf(box) is { } storey && OnStorey(storey) is { } level)
-        {
-            yield return level;
-        }
-
-        if (OnStairWall(box.Address) is { } wall)
-        {
-            yield return wall;
-        }
-    }
+    public ListsOfBox Of(SpaceBox box) => new(All, InSpace(box.SpaceId), StoreyOf(box) is { } storey ? OnStorey(storey) : null, OnStairWall(box.Address));
 
     /// <summary>The storey that a box counts for; null outside.</summary>
     public static string? StoreyOf(SpaceBox box) => box.IsOutside ? null : box.StoreyId;
@@ -172,5 +157,39 @@ internal sealed class BoxLists
         }
 
         return list;
+    }
+}
+
+/// <summary>The lists that one box belongs to, without a list of them: each box of each layout is put in its own.</summary>
+internal readonly struct ListsOfBox(SpaceBoxes all, SpaceBoxes? space, SpaceBoxes? storey, SpaceBoxes? wall)
+{
+    private const int Most = 4;
+
+    public Enumerator GetEnumerator() => new(this);
+
+    private SpaceBoxes? At(int nth) => nth switch
+    {
+        0 => all,
+        1 => space,
+        2 => storey,
+        _ => wall,
+    };
+
+    public struct Enumerator(ListsOfBox lists)
+    {
+        private int nth = -1;
+
+        public readonly SpaceBoxes Current => lists.At(nth)!;
+
+        public bool MoveNext()
+        {
+            do
+            {
+                nth++;
+            }
+            while (nth < Most && lists.At(nth) is null);
+
+            return nth < Most;
+        }
     }
 }

@@ -129,9 +129,9 @@ public sealed class SpaceBox
 
 /// <summary>The boxes of a space: shared by all that is judged for it. Others may join them while the layout is open.</summary>
 /// <param name="number">Its number among all such lists, for those who note who asks for it.</param>
-internal sealed class SpaceBoxes(int number)
+internal sealed class SpaceBoxes(int number, int atFirst = 0)
 {
-    private readonly System.Collections.Generic.List<SpaceBox> boxes = [];
+    private readonly System.Collections.Generic.List<SpaceBox> boxes = new(atFirst);
     private Items<SpaceBox> listed;
     private bool isListed = true;
 

@@ -10,7 +10,7 @@ internal sealed class Trials
     private readonly LayoutState state;
     private readonly Dictionary<(string RuleId, string Subject), List<Finding>> known = [];
     private readonly Dictionary<string, List<Finding>> ofBoxes = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<int>> boxesOf = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<int>> boxesOf;
     private readonly List<string> brought = [];
     private LayoutState? changed;
     private CancellationToken cancellation;
@@ -32,6 +32,7 @@ internal sealed class Trials
             }
         }
 
+        boxesOf = new(state.Boxes.Count, StringComparer.Ordinal);
         for (int box = 0; box < state.Boxes.Count; box++)
         {
             boxesOf.ListOf(state.Boxes[box].Source.Id).Add(box);
