@@ -114,7 +114,7 @@ public sealed partial class SwitchSide
     internal static SwitchSide For(RoomOpening entrance, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
     {
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
-        if (!size.IsStated || ResolvedBox.PlateOf(box.WithOnItsSide(false), catalog) is not { } plate)
+        if (!size.IsStated || UprightPlateOf(box, catalog) is not { } plate)
         {
             throw new ArgumentException(SizeNotKnown, nameof(box));
         }
@@ -126,7 +126,7 @@ public sealed partial class SwitchSide
     internal static SwitchSide InPlan(RoomOpening entrance, DeviceBox box, PartsCatalog catalog, Storey? storey, SwitchesAtEntrances habit, LengthUnits units)
     {
         BoxSize size = ResolvedBox.SizeOf(box, catalog);
-        if (size.IsStated && ResolvedBox.PlateOf(box.WithOnItsSide(false), catalog) is { } known)
+        if (size.IsStated && UprightPlateOf(box, catalog) is { } known)
         {
             return For(entrance, size, known, catalog, storey, habit, units);
         }
@@ -147,6 +147,8 @@ public sealed partial class SwitchSide
 
         return Guard.WithinReason(() => new SwitchSide(InStorey(room, storey), index, entrance.Opening, size, plate, habit, catalog.UsualMeasures, units).Find(), "the room", nameof(room));
     }
+
+    private static PlateSize? UprightPlateOf(DeviceBox box, PartsCatalog catalog) => ResolvedBox.PlateOf(box.OnItsSide ? box.WithOnItsSide(false) : box, catalog);
 
     private static Room InStorey(Room room, Storey? storey) => storey is null ? room
         : room.WithWalls(room.Walls.Select(wall => WallBuild.Settled(wall, storey)));

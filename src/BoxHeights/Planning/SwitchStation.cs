@@ -61,6 +61,6 @@ internal sealed class SwitchStation(RoomOpening entrance, string where, bool isT
     {
         List<string> controls = [];
         Groups.ForEach(group => controls.AddRange(group.Boxes));
-        return box.WithDevices(new Items<DeviceKind>(Groups.ConvertAll(group => group.DeviceAt(this, habit)))).WithControls(new Items<string>(controls));
+        return box with { Devices = new(Groups.ConvertAll(group => group.DeviceAt(this, habit))), Controls = new(controls) };
     }
 }
