@@ -129,6 +129,7 @@ public sealed class SpaceBox
 
 /// <summary>The boxes of a space: shared by all that is judged for it. Others may join them while the layout is open.</summary>
 /// <param name="number">Its number among all such lists, for those who note who asks for it.</param>
+/// <param name="atFirst">How many of them there are at first, where that is known.</param>
 internal sealed class SpaceBoxes(int number, int atFirst = 0)
 {
     private readonly System.Collections.Generic.List<SpaceBox> boxes = new(atFirst);
