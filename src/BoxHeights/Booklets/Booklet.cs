@@ -95,6 +95,7 @@ public sealed class Booklet
         page.End();
         page.Begin("Order list", "order");
         OrderList order = OrderList.For(report, cancellationToken);
+        page.Paragraph(OrderList.Explained);
         page.Table(order.Table());
         page.List(OrderList.NotCountedHeading, order.NotCounted);
         page.End();

@@ -20,6 +20,11 @@ internal sealed class HtmlPage
     /// <summary>Measures and words that aren't broken.</summary>
     private const int MostUnbroken = 14;
 
+    /// <summary>The same of what a row is about, where the table has few columns: items to order, ids of rules.</summary>
+    private const int MostUnbrokenName = 40;
+
+    private const int FewColumns = 4;
+
     /// <summary>A table of so few rows isn't torn.</summary>
     private const int FewRows = 12;
 
@@ -166,10 +171,11 @@ internal sealed class HtmlPage
     private void Row(string open, string close, string[] cells)
     {
         body.Append("<tr>");
-        foreach (string cell in cells)
+        for (int i = 0; i < cells.Length; i++)
         {
-            body.Append('<').Append(open).Append(close == "td" && cell.Length <= MostUnbroken ? " class=\"n\">" : ">");
-            Say(body, cell);
+            int unbroken = i == 0 && cells.Length <= FewColumns ? MostUnbrokenName : MostUnbroken;
+            body.Append('<').Append(open).Append(close == "td" && cells[i].Length <= unbroken ? " class=\"n\">" : ">");
+            Say(body, cells[i]);
             body.Append("</").Append(close).Append('>');
         }
 

@@ -67,7 +67,7 @@ public sealed partial class OrderList
     public string ToMarkdown()
     {
         StringBuilder text = new();
-        TextTable.AppendTitle(text, "Order list: " + dwelling.Name, "Counted from what is described and what the report adds; spares, cable and what fastens it, connectors and breakers aren't in it.");
+        TextTable.AppendTitle(text, "Order list: " + dwelling.Name, Explained);
         Table().AppendMarkdown(text);
         TextTable.AppendLines(text, NotCountedHeading, NotCounted);
         return text.ToString();
@@ -78,6 +78,8 @@ public sealed partial class OrderList
 
     /// <summary>How many items there are.</summary>
     public override string ToString() => Rows.Count + " items to order for " + dwelling.Name;
+
+    internal const string Explained = "Counted from what is described and what the report adds; spares, cable and what fastens it, connectors and breakers aren't in it.";
 
     internal const string NotCountedHeading = "Not counted";
 

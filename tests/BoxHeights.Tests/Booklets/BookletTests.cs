@@ -97,6 +97,8 @@ public sealed class BookletTests
         Assert.Equal(boxes.Length, list.Rows.Where(row => row.Part == OrderedPart.Box).Sum(row => row.Count));
         Assert.Equal(boxes.Sum(box => box.Devices.Count), list.Rows.Where(row => row.Part == OrderedPart.Device).Sum(row => row.Count));
         Assert.All(list.Rows, row => Assert.Equal(row.Count, row.Rooms.Sum(room => room.Count)));
+        string order = Parsed(Booklet.For(evaluation).ToHtml()).Descendants().Single(one => (string?)one.Attribute("id") == "order").Value;
+        Assert.All([list.ToMarkdown(), order], paper => Assert.Contains("cable and what fastens it, connectors and breakers aren't in it", paper, StringComparison.Ordinal));
         Assert.Equal(list.Rows.Count + 1, list.ToCsv().Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length);
         Assert.Equal(boxes.Any(box => box.Devices.Contains(DeviceKind.ThreeWaySwitch)), list.Rows.Any(row => row.What == DeviceKind.ThreeWaySwitch.Name));
     }
