@@ -54,12 +54,13 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
         StatedSite site = state.SitesOf(boxes[0])[0];
         foreach (BoxHeight preferred in state.Rules.PreferredFor(site.Site.Box, site.Site.Room))
         {
-            // What can be marked in the dwelling's units, before what can't.
-            DistanceSet allowed = Allowed(boxes, preferred.Edge!.Value, preferred.Datum, along, true);
+            // What can be marked in the dwelling's units, before what can't, though a habit may be surely met by that alone: half a millimeter is nobody's habit.
+            (DistanceSet all, DistanceSet firm) = Together(boxes, preferred.Edge!.Value, preferred.Datum, along);
+            DistanceSet slack = firm.Shrink(state.Options.HeightMargin);
             Distance marked = preferred.Value.RoundNearest(state.Options.HeightStep);
-            if (allowed.Contains(marked) || allowed.Contains(preferred.Value))
+            if ((all & slack).Contains(marked) || (all & slack).Contains(preferred.Value))
             {
-                yield return preferred.WithValue(allowed.Contains(marked) ? marked : preferred.Value);
+                yield return preferred.WithValue(slack.Contains(marked) ? marked : preferred.Value);
             }
         }
     }
@@ -160,6 +161,13 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
     /// <summary>The readings of a stick that every placement rule surely allows for all the boxes; with slack, away from every limit but those of habit.</summary>
     private DistanceSet Allowed(List<int> boxes, Edge edge, Datum datum, Distance? along, bool slack)
     {
+        (DistanceSet all, DistanceSet firm) = Together(boxes, edge, datum, along);
+        return slack ? all & firm.Shrink(state.Options.HeightMargin) : all;
+    }
+
+    /// <summary>The readings that every placement rule surely allows for all the boxes, and those that all but habits do.</summary>
+    private (DistanceSet All, DistanceSet Firm) Together(List<int> boxes, Edge edge, Datum datum, Distance? along)
+    {
         DistanceSet all = DistanceSet.All;
         DistanceSet firm = DistanceSet.All;
         foreach (int box in boxes)
@@ -185,7 +193,7 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
             }
         }
 
-        return slack ? all & firm.Shrink(state.Options.HeightMargin) : all;
+        return (all, firm);
     }
 
     /// <summary>What the rules allow that don't give way, as far as the others leave some of it: those that weigh more first; and what those allow alone.</summary>

@@ -121,9 +121,9 @@ internal sealed partial class RemedyFinder
         // What is in the way of a few, or stands beside one, is no reason to set all others otherwise.
         bool areFew = !levelOnly && (boxes.Count * 2 <= whole.Count || (boxes.Count == 1 && state.Rules.Set.Row(cause.RuleId) is { MendsAside: true }));
         List<Remedy>? alone = areFew ? OneByOne(cause, boxes) : null;
-        if (alone?.TrueForAll(remedy => remedy is not NoneFound) == true)
+        if (alone?.TrueForAll(remedy => remedy is not NoneFound) == true && InOne(cause, alone, boxes) is { } few)
         {
-            return alone;
+            return few;
         }
 
         if (whole.Count > 0 && Together(cause, whole, boxes, levelOnly) is { } move)
@@ -131,11 +131,29 @@ internal sealed partial class RemedyFinder
             return [move];
         }
 
+        if (levelOnly && boxes.Count > 1 && cause.Verdict == Verdict.Unknown && !trials.IsExhausted)
+        {
+            // Each by itself would be level with the others only as long as those stay.
+            return [NonePlaced(cause, new(boxes.ConvertAll(box => state.Boxes[box].Source.Id)), new[] { cause.RuleId }, !boxes.Exists(sticks.IsFree))];
+        }
+
         // One level for all boxes of the purpose may do where one stick alone would leave the others behind.
         List<int> level = sticks.LevelWith(boxes[0]);
         return !levelOnly && level.Count > whole.Count && boxes.TrueForAll(sticks.IsFree) && (Together(cause, level, boxes, false) ?? OnOneLevel(cause, level, whole, boxes)) is { } all
             ? [all]
             : alone ?? OneByOne(cause, boxes);
+    }
+
+    /// <summary>Moves of single boxes, those to one height as one move; null where that doesn't do, so that they don't belong together.</summary>
+    private List<Remedy>? InOne(Cause cause, List<Remedy> alone, List<int> boxes)
+    {
+        if (alone.Count < 2 || alone[0] is not MoveBoxes { Along: null } first || !alone.TrueForAll(remedy => remedy is MoveBoxes { Along: null } one && one.Height == first.Height && one.HasSlack == first.HasSlack))
+        {
+            return alone;
+        }
+
+        MoveBoxes move = Move(boxes, first.Height, null, first.HasSlack);
+        return trials.Mends(move, cause, boxes) ? [move] : null;
     }
 
     /// <summary>A stick, and with it whatever else on its level may be set so: what is kept from that height stays where it is.</summary>
