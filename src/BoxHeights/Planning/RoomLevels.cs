@@ -5,15 +5,16 @@ namespace BoxHeights;
 
 /// <summary>
 /// Rooms in which all boxes for a purpose that are described as new hang at one height, which isn't the usual one or the storey's: somebody wants them so. What is added there
-/// is level with them, and what is added elsewhere in the storey isn't.
+/// is level with them, and what is added elsewhere in the storey isn't, unless all of several such rooms have the same level and none another.
 /// </summary>
 internal sealed class RoomLevels
 {
-    // One by itself may be for a thing that isn't described.
+    // One box by itself may be for a thing that isn't described, one room by itself for somebody.
     private const int FewestAlike = 2;
 
     private readonly LayoutState state;
     private readonly Dictionary<(ResolvedSpace Room, BoxPurpose Purpose), BoxHeight> heights = [];
+    private readonly Dictionary<(string Storey, BoxPurpose Purpose), BoxHeight> ofStoreys = [];
 
     /// <param name="state">The dwelling before anything is planned.</param>
     public RoomLevels(LayoutState state)
@@ -38,16 +39,32 @@ internal sealed class RoomLevels
                 heights.Add(boxes.Key, height);
             }
         }
+
+        foreach (KeyValuePair<(ResolvedSpace Room, BoxPurpose Purpose), BoxHeight> own in heights)
+        {
+            (string storey, BoxPurpose purpose) = (own.Key.Room.StoreyId, own.Key.Purpose);
+            if (RoomsIn(storey, purpose).Count >= FewestAlike && state.Boxes.TrueForAll(box => box.Source.Purpose != purpose || box.Surface.Space.StoreyId != storey || box.Source.Height == own.Value))
+            {
+                ofStoreys[(storey, purpose)] = own.Value;
+            }
+        }
     }
 
-    /// <summary>The height that a room has of its own for a purpose; null where it has none.</summary>
-    public BoxHeight? Of(ResolvedSpace? room, BoxPurpose purpose) => room is not null && heights.TryGetValue((room, purpose), out BoxHeight height) ? height : null;
+    /// <summary>The height that a room has of its own for a purpose, or shares with all of its storey that is described; null where it has none.</summary>
+    public BoxHeight? Of(ResolvedSpace? room, BoxPurpose purpose) =>
+        room is { IsOutside: false } && (heights.TryGetValue((room, purpose), out BoxHeight height) || ofStoreys.TryGetValue((room.StoreyId, purpose), out height)) ? height : null;
 
     /// <summary>Whether a box is on the level that its room has of its own.</summary>
     public bool Has(ResolvedBox box) => Of(box.Surface.Space, box.Source.Purpose) is { } own && own == box.Source.Height;
 
     /// <summary>The same of a box that is held to a place.</summary>
     public bool Has(SpaceBox box) => Has(state.Boxes[box.Index]) && state.HeightOf(box.Index) == state.Boxes[box.Index].Source.Height;
+
+    /// <summary>What goes to the reason of a box that is on such a level; nothing of any other.</summary>
+    public string Told(ResolvedBox box) => !Has(box) ? "" : heights.ContainsKey((box.Surface.Space, box.Source.Purpose)) ? ", level with what is described there" : ", level with what is described in its storey";
+
+    /// <summary>Whether all of a storey that is described has one level for a purpose, which is to be that of the rest too.</summary>
+    public bool AreAll(string? storey, BoxPurpose purpose) => storey is not null && ofStoreys.ContainsKey((storey, purpose));
 
     /// <summary>The rooms of a storey that have a height of their own for a purpose.</summary>
     public List<string> RoomsIn(string? storey, BoxPurpose purpose)

@@ -161,23 +161,9 @@ internal sealed partial class RoughInDraft
         }
 
         ids.Add(id);
-        reason += Levels.Has(State.Boxes[State.Boxes.Count - 1]) ? ", level with what is described there" : "";
+        reason += Levels.Told(State.Boxes[State.Boxes.Count - 1]);
         reasons.Add(new(id, address, reason + (rule is null ? "" : " (" + rule.Id + ")"), rule?.Id));
         Note(State.Boxes.Count - 1);
-        return true;
-    }
-
-    /// <summary>Where some room of the storey has a level of its own: a box on that level there, or elsewhere on its own, either of which may be off others'.</summary>
-    private bool TryAddOffLevel(string address, DeviceBox box)
-    {
-        List<string> rooms = Levels.RoomsIn(StoreyOf(address), box.Purpose);
-        bool isThere = Levels.Of(State.SurfaceAt(address)?.Space, box.Purpose) is { } own && own == box.Height;
-        if (rooms.Count == 0 || !State.TryAdd(address, box, [], finding => Levels.MayBeMissed(finding) && (isThere || finding.Group >= 0)))
-        {
-            return false;
-        }
-
-        Note(StoreyOf(address) + ": its " + box.Purpose + " boxes aren't all level, since " + string.Join(", ", rooms) + (rooms.Count == 1 ? " has its own level" : " have their own levels") + " as described");
         return true;
     }
 
@@ -188,21 +174,6 @@ internal sealed partial class RoughInDraft
         PlannedBox told = reasons[reason];
         string rule = told.RuleId is { } id ? " (" + id + ")" : "";
         reasons[reason] = new(told.Id, told.Address, told.Reason.Substring(0, told.Reason.Length - rule.Length) + more + rule, told.RuleId);
-    }
-
-    /// <summary>The boxes of a purpose that were planned in a storey at another height than the last, and aren't level with what was there before: one room may not allow the height that did for those before, and then all are set by its stick.</summary>
-    private List<int> OnOneStick(string address, DeviceBox last)
-    {
-        List<int> others = [];
-        foreach (int box in Alike(StoreyOf(address), last.Purpose))
-        {
-            if (IsPlanned(box) && State.Boxes[box].Source.Height != last.Height && !IsBesideOld(State.Boxes[box]) && !Levels.Has(State.Boxes[box]))
-            {
-                others.Add(box);
-            }
-        }
-
-        return others;
     }
 
     /// <summary>Ends the plan of a room, or of the dwelling.</summary>

@@ -31,6 +31,21 @@ public sealed class RoomLevelTests
         Assert.All(new LayoutEvaluator(Rules).Evaluate(plan.Dwelling).Causes, cause => Assert.Equal("general-height", cause.RuleId));
     }
 
+    // Where several rooms have the same level and none another, that is the storey's.
+    [Fact]
+    public void Plan_OfAStoreyWhereAllHangOtherwise_IsLevelWithThem()
+    {
+        const string High = "24 in to top above subfloor";
+        RoomPlan plan = Plan(Rules, Room("bed", High, 2), Room("office", High, 2), Room("guest", "", 0));
+        Assert.Equal([High], Heights(plan, "bed"));
+        Assert.Equal([High], Heights(plan, "office"));
+        Assert.Equal([High], Heights(plan, "guest"));
+        Assert.All(plan.Reasons.Where(box => box.Address.StartsWith("guest/", StringComparison.Ordinal) && box.RuleId == "wall-outlets").ToArray(), box =>
+            Assert.Contains(", level with what is described in its storey", box.Reason, StringComparison.Ordinal));
+        Assert.Empty(plan.Obstacles);
+        Assert.DoesNotContain(plan.Notes, note => note.Contains("level", StringComparison.Ordinal));
+    }
+
     // 18 in is usual too, but the rest of the storey hangs lower: the room keeps its level, and those without boxes have the storey's.
     [Fact]
     public void Plan_OfARoomOffItsStoreysLevel_KeepsTheRooms()
