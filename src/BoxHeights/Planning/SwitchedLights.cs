@@ -108,7 +108,7 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
         SwitchedGroup lights = new(together);
         List<SwitchStation> own = entrances.Of(room, lights);
         ofRoom[room.Id] = lights;
-        stations.AddRange(own);
+        LeaveAsDescribed(room, lights, own);
         if (own.Count > 0 && alone.Count > 0)
         {
             own[0].Serve(new(alone));
@@ -120,6 +120,47 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
             {
                 station.Serve(new(outside));
             }
+        }
+
+        stations.AddRange(own.FindAll(station => station.IsThere || station.Groups.Count > 0));
+    }
+
+    /// <summary>What is said to switch a room's lights stays as it is: another place is planned only where it is one switch that comes in pairs, as its mate.</summary>
+    private void LeaveAsDescribed(Room room, SwitchedGroup lights, List<SwitchStation> own)
+    {
+        List<DeviceBox> switches = [];
+        foreach (ResolvedBox box in draft.State.Boxes)
+        {
+            if (box.Source.Controls.Exists(lights.Boxes.Contains))
+            {
+                switches.Add(box.Source);
+            }
+        }
+
+        if (switches.Count > 0 && lights.Boxes.Exists(light => !switches.Exists(one => one.Controls.Contains(light))))
+        {
+            // Those that are said to be switched don't go on with the rest, which nothing that is there switches.
+            lights.Boxes.RemoveAll(light => switches.Exists(one => one.Controls.Contains(light)));
+            own.FindAll(station => station.IsThere).ForEach(station => station.Leave(lights));
+            return;
+        }
+
+        bool lackAMate = switches.Count == 1 && habit.AtEnds is { } end && switches[0].Devices.Contains(end);
+        if (lackAMate && !own.Exists(station => station.IsThere))
+        {
+            // Not beside any way in.
+            new SwitchStation(default, "", true).Serve(lights);
+        }
+
+        if (switches.Count == 0 || lackAMate)
+        {
+            return;
+        }
+
+        foreach (SwitchStation station in own.FindAll(station => !station.IsThere))
+        {
+            station.Leave(lights);
+            draft.Note(room.Id + ": " + string.Join(", ", switches.ConvertAll(one => one.Id)) + (switches.Count == 1 ? " switches" : " switch") + " its lights, as described, so that no other place is planned " + station.Where);
         }
     }
 
