@@ -87,6 +87,24 @@ public sealed class LayoutSessionTests
         Assert.Equal(0, found);
     }
 
+    // What is found again of a group whose boxes haven't moved is the finding that is there; once one of them moves it is made anew, and says what a fresh evaluation says.
+    [Fact]
+    public void JudgeAll_BoxesOffTheirLevelThatHaventMoved_AllocatesNothing()
+    {
+        LayoutSession session = Evaluator.Open(Clean());
+        foreach (string height in new[] { "19", "19-1/2", "17" })
+        {
+            session.Move("a", BoxHeight.ToTop(CaseFile.Inches(height), Datum.Subfloor));
+            string[] found = [.. session.Findings.Select(finding => finding.ToString())];
+            Assert.Contains(session.Findings, finding => finding.RuleId == "uniform-level");
+            int count = session.Now.JudgeAll();
+            Assert.Equal(0, Allocated(() => count = session.Now.JudgeAll()));
+            Assert.Equal(found.Length, count);
+            Assert.Equal(found, session.Findings.Select(finding => finding.ToString()));
+            Assert.Equal(found, Evaluator.Evaluate(session.ToDwelling()).Findings.Select(finding => finding.ToString()));
+        }
+    }
+
     [Fact]
     public void Move_NoSuchBoxOrLeftOfTheWall_Throws()
     {

@@ -31,6 +31,9 @@ internal struct BoxState
     /// <summary>Whether it didn't surely pass every placement rule when they were asked one by one.</summary>
     public bool MayMiss;
 
+    /// <summary>Whether it is no part of this work.</summary>
+    public bool IsUntouched;
+
     /// <summary>Whether its height was read from a tape, with the tape's error.</summary>
     public bool IsMeasured;
 

@@ -89,6 +89,9 @@ public sealed partial class Finding : IEquatable<Finding>
     internal bool Says(int placement, Verdict verdict, in Place place, in SitesOfBox sites) =>
         this.placement == placement && Verdict == verdict && this.place.Is(place) && this.sites.Are(sites);
 
+    /// <summary>Whether it is what a rule says of a box among others that are where they were.</summary>
+    internal bool Says(int box, Verdict verdict) => Box == box && Verdict == verdict;
+
     /// <summary>Whether it is what a limit rule says of a place.</summary>
     internal bool Says(StatedLimit limit, in LimitJudgement judged, in Place place) =>
         ReferenceEquals(this.limit, limit) && this.judged.Is(judged) && this.place.Is(place);

@@ -5,6 +5,10 @@ namespace BoxHeights.Rules;
 /// <content>Boxes, groups and spaces compared with what is stated, from where boxes are now.</content>
 internal sealed partial class LayoutState
 {
+    // How often a box was put somewhere, and how often when all groups were judged last: nothing was moved if it is the same.
+    private int puts;
+    private int putsWhenJudged = -1;
+
     /// <summary>Judges every box and group from where they are now.</summary>
     /// <returns>How many findings there are. Nothing is allocated for what passes.</returns>
     public int JudgeAll()
@@ -43,9 +47,11 @@ internal sealed partial class LayoutState
             found += CountOf(now[i].PlacementFindings) + CountOf(now[i].LimitFindings) + NotJudgedOf(i);
         }
 
+        bool isSame = puts == putsWhenJudged;
+        putsWhenJudged = puts;
         for (int g = 0; g < Groups.Count; g++)
         {
-            JudgeGroup(g);
+            JudgeGroup(g, isSame);
             found += CountOf(groupFindings[g]);
         }
 
@@ -197,26 +203,36 @@ internal sealed partial class LayoutState
         return false;
     }
 
-    private void JudgeGroup(int group)
+    /// <summary>Judges a group from where its boxes are now.</summary>
+    /// <param name="group">The group.</param>
+    /// <param name="isSame">Whether no box was put elsewhere since it was judged: then what is found again is the finding that is there.</param>
+    private void JudgeGroup(int group, bool isSame = false)
     {
         Cancellation.ThrowIfCancellationRequested();
-        groupFindings[group]?.Clear();
         answer.Clear();
-        if (Groups[group].Boxes.Count == 0)
-        {
-            // All its boxes left.
-            return;
-        }
+        int found = 0;
 
-        Groups[group].Rule.Judge(Groups[group].Boxes, answer);
-        keeps[group] = answer.Keep;
-        for (int i = 0; i < answer.Count; i++)
+        // It may have lost all its boxes.
+        if (Groups[group].Boxes.Count > 0)
         {
-            // What is no part of this work is only what others are held against.
-            if (!Boxes[Groups[group].Boxes.Member(answer[i].Index)].IsUntouched)
+            Groups[group].Rule.Judge(Groups[group].Boxes, answer);
+            keeps[group] = answer.Keep;
+            for (int i = 0; i < answer.Count; i++)
             {
-                (groupFindings[group] ??= []).Add(new Finding(this, group, answer[i]));
+                // What is no part of this work is only what others are held against.
+                int box = Groups[group].Boxes.Member(answer[i].Index);
+                if (!now[box].IsUntouched)
+                {
+                    if (!isSame || FoundBefore(groupFindings[group], found)?.Says(box, answer[i].Verdict) != true)
+                    {
+                        SetFound(ref groupFindings[group], found, new Finding(this, group, answer[i]));
+                    }
+
+                    found++;
+                }
             }
         }
+
+        EndFound(groupFindings[group], found);
     }
 }

@@ -171,6 +171,8 @@ internal sealed partial class LayoutState : BoxesNow
         ref BoxState here = ref now[box];
         here.At = along?.Ticks ?? NotKnown;
         here.Reading = height?.Value.Ticks ?? NotKnown;
+        puts++;
+        here.IsUntouched = Boxes[box].IsUntouched;
         here.IsMeasured = Boxes[box].Spread != Distance.Zero;
         if (Boxes[box].IsBroken)
         {
