@@ -117,7 +117,8 @@ internal sealed partial class Whereabouts
                 : rule.OrLevelWithOld is { } off ? state.LevelWithOld(site.Site, index, off) : AllowedHeights.Nothing;
             if (!more.Possible.IsEmpty)
             {
-                (besides ??= new AllowedHeights[site.Placements.Length])[i] = more;
+                besides ??= new AllowedHeights[site.Placements.Length];
+                besides[i] = more;
             }
         }
 
