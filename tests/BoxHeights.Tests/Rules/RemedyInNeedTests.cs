@@ -21,6 +21,9 @@ public sealed class RemedyInNeedTests
         Evaluation evaluation = Canada.Evaluate(bath);
         MoveBoxes move = Assert.IsType<MoveBoxes>(Assert.Single(Assert.Single(evaluation.Findings, finding => finding.RuleId == "canada-tub-receptacle").Remedies));
         Assert.Equal(brings, string.Join(" ", move.Brings));
+
+        // What goes aside keeps its height, which nothing is against.
+        Assert.Equal(BoxHeight.ToCenter(Distance.FromMillimeters(1100), Datum.Subfloor), move.Height);
         Assert.Equal(brings.Length > 0, move.Text.EndsWith(", though " + brings + " will be found then", StringComparison.Ordinal));
         Assert.InRange(move.Along!.Value, Distance.FromMillimeters(1500 + least), Distance.FromMillimeters(1500 + most));
         Assert.Equal(brings, string.Join(" ", Canada.Evaluate(move.ApplyTo(bath)).Findings.Select(finding => finding.RuleId)));

@@ -9,6 +9,11 @@ internal static class OverCounter
         : site.AtLeast(TargetLine.PlateBottom, site.Surface.UsualTopOf(counter), along, along).Sure is { IsEmpty: false } plate ? plate
         : site.AtLeast(TargetLine.BoxBottom, site.Surface.UsualTopOf(counter), along, along).Sure;
 
+    /// <summary>Whether it is the counter alone that keeps a box which is over it from a height that its rules allow where it is.</summary>
+    public static bool Decides(LayoutState state, int box) =>
+        Is(state, box) && state.SitesOf(box)[0] is var site && state.AtOf(box) is { } along && At(site.Site, along) is { } over
+        && site.Places.SureAt(along.Ticks) is { IsEmpty: false } allowed && (allowed & over).IsEmpty;
+
     /// <summary>Whether a box is over a counter where it is, by its center.</summary>
     public static bool Is(LayoutState state, int box) =>
         state.AtOf(box) is { } along && state.HeightOf(box) is { Edge: { } edge } now && state.SiteOf(box, edge, now.Datum, along).Site is var site

@@ -12,6 +12,12 @@ internal sealed class HeightsToTry(LayoutState state, Trials trials)
     /// </summary>
     public IEnumerable<(BoxHeight Height, bool Slack)> For(List<int> boxes, bool levelOnly, Distance? along = null)
     {
+        if (along is not null && state.HeightOf(boxes[0]) is { Edge: { } own } same && Allowed(boxes, own, same.Datum, along, true).Contains(same.Value))
+        {
+            // What goes aside keeps its height where it may.
+            yield return (same, true);
+        }
+
         IEnumerable<BoxHeight>[] usual = [Preferred(boxes, along), OfNeighbors(boxes, along)];
         for (int i = 0; i < usual.Length; i++)
         {

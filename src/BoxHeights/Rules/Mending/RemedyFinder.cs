@@ -276,7 +276,7 @@ internal sealed partial class RemedyFinder
     private NoneFound NonePlaced(Cause cause, Items<string> ids, Items<string> conflicting, bool stays)
     {
         bool one = ids.Count == 1;
-        Wording left = ids.Exists(id => OverCounter.Is(state, state.Boxes.FindIndex(box => box.Source.Id == id))) ? $"{NoneLeft(conflicting):rules} over the counter" : NoneLeft(conflicting);
+        Wording left = ids.Exists(id => OverCounter.Decides(state, state.Boxes.FindIndex(box => box.Source.Id == id))) ? $"{NoneLeft(conflicting):rules} over the counter" : NoneLeft(conflicting);
         NoRemedyReason reason = stays ? NoRemedyReason.Stays : cause.Verdict == Verdict.Unknown ? NoRemedyReason.NotKnown : NoRemedyReason.NothingFound;
         return new(reason, ids, conflicting, stays ? (one ? $"{ids} has to stay where it is" : (Wording)$"{ids} have to stay where they are")
             : cause.Verdict == Verdict.Unknown ? $"find out first: {cause.Findings[0].Facts:facts}"
