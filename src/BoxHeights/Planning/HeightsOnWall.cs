@@ -167,8 +167,9 @@ internal sealed class HeightsOnWall
     }
 
     /// <summary>
-    /// The height to aim at: what the room has of its own, else what those boxes of the purpose have that were there before in the room, else most of the new ones in the storey that aren't in such rooms, else
-    /// those that were there before in it, so that what one sees together is level, unless no place on the wall allows that; else what practice prefers; else the box's own; null where there is none.
+    /// The height to aim at: what the room has of its own, else what several new ones share in a room with old ones, else what those boxes of the purpose have that were there before in the room, else
+    /// most of the new ones in the storey that aren't in such rooms, else those that were there before in it, so that what one sees together is level, unless no place on the wall allows that; else what
+    /// practice prefers; else the box's own; null where there is none.
     /// </summary>
     public static BoxHeight? Wanted(RoughInDraft draft, string address, DeviceBox box)
     {
@@ -186,6 +187,7 @@ internal sealed class HeightsOnWall
         ResolvedSpace? space = draft.State.SurfaceAt(address)?.Space;
         BoxHeight?[] all = draft.HasOld
             ? [
+                draft.Levels.OfNew(space, box.Purpose),
                 Shared(draft, address, box, one => one.IsExisting && one.Surface.Space == space),
                 Shared(draft, address, box, one => !one.IsExisting && !draft.IsBesideOld(one) && !draft.Levels.Has(one)),
                 Shared(draft, address, box, one => one.IsExisting),

@@ -14,6 +14,7 @@ internal sealed class RoomLevels
 
     private readonly LayoutState state;
     private readonly Dictionary<(ResolvedSpace Room, BoxPurpose Purpose), BoxHeight> heights = [];
+    private readonly Dictionary<(ResolvedSpace Room, BoxPurpose Purpose), BoxHeight> shared = [];
     private readonly Dictionary<(string Storey, BoxPurpose Purpose), BoxHeight> ofStoreys = [];
 
     /// <param name="state">The dwelling before anything is planned.</param>
@@ -31,12 +32,16 @@ internal sealed class RoomLevels
 
         List<Finding> found = [];
         state.CollectInto(found);
-        foreach (KeyValuePair<(ResolvedSpace, BoxPurpose), List<int>> boxes in found.Count == 0 ? [] : alike)
+        foreach (KeyValuePair<(ResolvedSpace, BoxPurpose), List<int>> boxes in alike)
         {
-            if (boxes.Value.Count >= FewestAlike && state.HeightOf(boxes.Value[0]) is { Edge: not null } height
-                && boxes.Value.TrueForAll(box => !state.Boxes[box].IsExisting && state.HeightOf(box) == height) && IsWanted(found.FindAll(finding => finding.Limit is null && boxes.Value.Contains(finding.Box))))
+            List<int> all = boxes.Value.FindAll(box => !state.Boxes[box].IsExisting);
+            if (all.Count >= FewestAlike && state.HeightOf(all[0]) is { Edge: not null } height && all.TrueForAll(box => state.HeightOf(box) == height))
             {
-                heights.Add(boxes.Key, height);
+                shared.Add(boxes.Key, height);
+                if (all.Count == boxes.Value.Count && IsWanted(found.FindAll(finding => finding.Limit is null && all.Contains(finding.Box))))
+                {
+                    heights.Add(boxes.Key, height);
+                }
             }
         }
 
@@ -53,6 +58,9 @@ internal sealed class RoomLevels
     /// <summary>The height that a room has of its own for a purpose, or shares with all of its storey that is described; null where it has none.</summary>
     public BoxHeight? Of(ResolvedSpace? room, BoxPurpose purpose) =>
         room is { IsOutside: false } && (heights.TryGetValue((room, purpose), out BoxHeight height) || ofStoreys.TryGetValue((room.StoreyId, purpose), out height)) ? height : null;
+
+    /// <summary>The height that several new boxes for a purpose are described at in a room, and none otherwise: whatever was there before, what is new is level with them. Null where there is none.</summary>
+    public BoxHeight? OfNew(ResolvedSpace? room, BoxPurpose purpose) => room is not null && shared.TryGetValue((room, purpose), out BoxHeight height) ? height : null;
 
     /// <summary>Whether a box is on the level that its room has of its own.</summary>
     public bool Has(ResolvedBox box) => Of(box.Surface.Space, box.Source.Purpose) is { } own && own == box.Source.Height;

@@ -67,6 +67,18 @@ public sealed class PlannedAmongOthersTests
         Assert.DoesNotContain(plan.Obstacles, line => line.Contains("level", StringComparison.Ordinal));
     }
 
+    // Old ones hang at 7 in, two new ones at 18 in to the center: what is planned is level with those.
+    [Fact]
+    public void Plan_BesideOldAndNewBoxes_IsLevelWithTheNewOnes()
+    {
+        DeviceBox New(string id, int at) => new DeviceBox(id, BoxPurpose.General).WithDevices(DeviceKind.DuplexReceptacle).WithAt(Distance.FromInches(at)).WithHeight(BoxHeight.Parse("18 in to center above subfloor"));
+        Dwelling house = Bedroom(box => box.WithExisting(true), "general", "7").WithBox(new("bed/west", New("n1", 30))).WithBox(new("bed/west", New("n2", 100)));
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(house, "bed");
+        PlacedBox[] added = [.. plan.Dwelling.PlacedBoxes().Where(placed => placed.Box.Purpose == BoxPurpose.General && plan.Reasons.Any(box => box.Id == placed.Box.Id))];
+        Assert.NotEmpty(added);
+        Assert.All(added, placed => Assert.Equal(BoxHeight.Parse("18 in to center above subfloor"), placed.Box.Height));
+    }
+
     // One room has switches at 46 in to the top, as they were measured; the storey's new ones are level with them, in the hall that is planned as in the old room.
     [Theory]
     [InlineData(true)]
