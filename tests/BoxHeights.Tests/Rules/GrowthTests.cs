@@ -105,7 +105,7 @@ public sealed class GrowthTests
                 {
                     (string, string)[] found = [.. Evaluator.Evaluate(remedy.ApplyTo(house)).Findings.Select(finding => (finding.RuleId, finding.Subject))];
                     Assert.DoesNotContain((cause.RuleId, cause.Subjects[0]), found);
-                    Assert.Empty(found.Except(known).Where(one => !remedy.Brings.Contains(one.Item1)));
+                    Assert.DoesNotContain(found.Except(known), one => !remedy.Brings.Contains(one.Item1));
                     tried++;
                 }
             }

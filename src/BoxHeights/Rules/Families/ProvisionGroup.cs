@@ -4,61 +4,64 @@ using System.Collections.Generic;
 namespace BoxHeights.Rules;
 
 /// <summary>A group of boxes that a provision rule judges together.</summary>
-public sealed class ProvisionGroup
+public sealed partial class ProvisionGroup
 {
     private readonly BoxesNow state;
     private int[] members;
-    private long[] exact;
-    private long[] places = [];
-    private int[] byPlace = [];
-    private int[] before = [];
-    private int placed;
+    private long[] exact = [];
 
     internal ProvisionGroup(BoxesNow state, int[] members)
     {
         this.state = state;
         this.members = members;
-        exact = new long[members.Length];
+        Count = members.Length;
     }
 
     /// <summary>How many boxes it has.</summary>
-    public int Count => members.Length;
+    public int Count { get; private set; }
 
     internal int Member(int index) => members[index];
 
-    internal bool Has(int box) => Array.IndexOf(members, box) >= 0;
+    internal bool Has(int box) => Array.IndexOf(members, box, 0, Count) >= 0;
 
     internal void Enter(int box)
     {
-        Array.Resize(ref members, members.Length + 1);
-        members[members.Length - 1] = box;
-        exact = new long[members.Length];
+        MakeRoom();
+        members[Count++] = box;
     }
 
     /// <summary>Takes in a box where it comes in the dwelling's order.</summary>
     internal void Join(int box)
     {
-        int place = members.Length;
-        while (place > 0 && state.InOrder(members[place - 1], box) > 0)
+        MakeRoom();
+        int place = Count++;
+        for (; place > 0 && state.InOrder(members[place - 1], box) > 0; place--)
         {
-            place--;
+            members[place] = members[place - 1];
         }
 
-        List<int> more = [.. members];
-        more.Insert(place, box);
-        members = more.ToArray();
-        exact = new long[members.Length];
+        members[place] = box;
     }
 
     /// <summary>Takes out a box, whichever it is.</summary>
     internal void Part(int box)
     {
-        members = Array.FindAll(members, one => one != box);
-        exact = new long[members.Length];
+        int place = Array.IndexOf(members, box, 0, Count);
+        Count--;
+        Array.Copy(members, place + 1, members, place, Count - place);
     }
 
     /// <summary>Takes out the box that entered last.</summary>
-    internal void Leave() => Array.Resize(ref members, members.Length - 1);
+    internal void Leave() => Count--;
+
+    /// <summary>Boxes that are tried come one by one, to a group that may have thousands.</summary>
+    private void MakeRoom()
+    {
+        if (Count == members.Length)
+        {
+            Array.Resize(ref members, Count + (Count / 8) + 8);
+        }
+    }
 
     /// <summary>A box's id.</summary>
     /// <param name="index">0 to <see cref="Count"/> − 1.</param>
@@ -85,58 +88,6 @@ public sealed class ProvisionGroup
         along = own is { } place ? body?.Along(place) ?? place : default;
         return own is not null;
     }
-
-    /// <summary>Sorts the boxes by where they are along their wall, for <see cref="FindBefore"/>; nothing is allocated the second time.</summary>
-    /// <returns>True.</returns>
-    internal bool OrderByPlace()
-    {
-        if (places.Length < members.Length)
-        {
-            places = new long[members.Length];
-            byPlace = new int[members.Length];
-            before = new int[members.Length];
-        }
-
-        placed = 0;
-        for (int i = 0; i < members.Length; i++)
-        {
-            if (TryAlong(i, out Distance along, out _))
-            {
-                places[placed] = along.Ticks;
-                byPlace[placed++] = i;
-            }
-        }
-
-        Array.Sort(places, byPlace, 0, placed);
-        return true;
-    }
-
-    /// <summary>Finds the boxes that come before one in the group and are near it along the wall, in the group's order.</summary>
-    /// <returns>How many there are.</returns>
-    internal int FindBefore(int index, Distance within)
-    {
-        int found = 0;
-        if (TryAlong(index, out Distance along, out _))
-        {
-            // The search may meet any of several boxes at one place: one tick further left it meets none of them.
-            int first = Array.BinarySearch(places, 0, placed, along.Ticks - within.Ticks - 1);
-            first = first < 0 ? ~first : first;
-            for (int i = first; i < placed && places[i] <= along.Ticks + within.Ticks; i++)
-            {
-                if (byPlace[i] < index)
-                {
-                    before[found++] = byPlace[i];
-                }
-            }
-
-            Array.Sort(before, 0, found);
-        }
-
-        return found;
-    }
-
-    /// <summary>One of those that were found.</summary>
-    internal int FoundBefore(int found) => before[found];
 
     /// <summary>Where a box is along its own face; null where that isn't known.</summary>
     internal Distance? PlaceOf(int index) => state.AtOf(members[index]);
@@ -194,8 +145,13 @@ public sealed class ProvisionGroup
 
     private bool TryCommonCenter(bool measured, Distance? offOld, out Distance center)
     {
+        if (exact.Length < Count)
+        {
+            exact = new long[members.Length];
+        }
+
         int count = 0;
-        for (int i = 0; i < members.Length; i++)
+        for (int i = 0; i < Count; i++)
         {
             if (HasLevelOfItsOwn(i, offOld))
             {
@@ -261,7 +217,7 @@ public sealed class ProvisionGroup
         List<Distance> found = [];
         for (int measured = 0; measured < 2 && found.Count == 0; measured++)
         {
-            for (int i = 0; i < members.Length; i++)
+            for (int i = 0; i < Count; i++)
             {
                 if (members[i] != except && !HasLevelOfItsOwn(i, offOld) && (measured == 1 ? state.TryNominalCenter(members[i], out Distance one) : TryExactCenter(i, out one)))
                 {
