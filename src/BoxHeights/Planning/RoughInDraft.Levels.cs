@@ -1,5 +1,4 @@
 using System.Collections.Generic;
-using BoxHeights.Rules;
 
 namespace BoxHeights;
 

@@ -8,6 +8,7 @@ namespace BoxHeights;
 internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances habit)
 {
     private readonly EntranceSwitches entrances = new(draft, habit);
+    private readonly DescribedSwitches described = new(draft, habit);
     private readonly Dictionary<string, SwitchedGroup> ofRoom = new(StringComparer.Ordinal);
     private readonly List<SwitchStation> stations = [];
 
@@ -108,7 +109,7 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
         SwitchedGroup lights = new(together);
         List<SwitchStation> own = entrances.Of(room, lights);
         ofRoom[room.Id] = lights;
-        LeaveAsDescribed(room, lights, own);
+        described.Heed(room, lights, own);
         if (own.Count > 0 && alone.Count > 0)
         {
             own[0].Serve(new(alone));
@@ -123,45 +124,6 @@ internal sealed class SwitchedLights(RoughInDraft draft, SwitchesAtEntrances hab
         }
 
         stations.AddRange(own.FindAll(station => station.IsThere || station.Groups.Count > 0));
-    }
-
-    /// <summary>What is said to switch a room's lights stays as it is: another place is planned only where it is one switch that comes in pairs, as its mate.</summary>
-    private void LeaveAsDescribed(Room room, SwitchedGroup lights, List<SwitchStation> own)
-    {
-        List<DeviceBox> switches = [];
-        foreach (ResolvedBox box in draft.State.Boxes)
-        {
-            if (box.Source.Controls.Exists(lights.Boxes.Contains))
-            {
-                switches.Add(box.Source);
-            }
-        }
-
-        if (switches.Count > 0 && lights.Boxes.Exists(light => !switches.Exists(one => one.Controls.Contains(light))))
-        {
-            // Those that are said to be switched don't go on with the rest, which nothing that is there switches.
-            lights.Boxes.RemoveAll(light => switches.Exists(one => one.Controls.Contains(light)));
-            own.FindAll(station => station.IsThere).ForEach(station => station.Leave(lights));
-            return;
-        }
-
-        bool lackAMate = switches.Count == 1 && habit.AtEnds is { } end && switches[0].Devices.Contains(end);
-        if (lackAMate && !own.Exists(station => station.IsThere))
-        {
-            // Not beside any way in.
-            new SwitchStation(default, "", true).Serve(lights);
-        }
-
-        if (switches.Count == 0 || lackAMate)
-        {
-            return;
-        }
-
-        foreach (SwitchStation station in own.FindAll(station => !station.IsThere))
-        {
-            station.Leave(lights);
-            draft.Note(room.Id + ": " + string.Join(", ", switches.ConvertAll(one => one.Id)) + (switches.Count == 1 ? " switches" : " switch") + " its lights, as described, so that no other place is planned " + station.Where);
-        }
     }
 
     /// <summary>The lights on the outer side of an entrance: those to which none in their wall is nearer.</summary>

@@ -29,6 +29,17 @@ public sealed class DescribedSwitchTests
         Assert.DoesNotContain(new LayoutEvaluator(Rules).Evaluate(plan.Dwelling).Findings, finding => finding.RuleId is "control-ways" or "light-has-switch" or "light-control" or "switch-serves" or "three-way-mates");
     }
 
+    // Of which nothing is said but where it is: it counts as one of two places, and the plan says what it has to hold for that.
+    [Theory]
+    [InlineData("switch", true)]
+    [InlineData("three-way-switch", false)]
+    public void Plan_BesideASwitchOfWhichNothingIsSaid_SaysWhatItHasToBe(string device, bool isSaid)
+    {
+        RoomPlan plan = new RoughInPlanner(Rules).Plan(Hall(new DeviceBox("S", BoxPurpose.Switch).WithDevices(new DeviceKind(device)).WithAt(In("47")).WithHeight(BoxHeight.Parse("48 in to top above subfloor"))));
+        Assert.Contains(plan.Dwelling.PlacedBoxes(), placed => placed.Box.Id != "S" && placed.Box.Devices.Contains(DeviceKind.ThreeWaySwitch));
+        Assert.Equal(isSaid, plan.Notes.Contains("hall: its lights are planned to be switched from S too, for which a three-way-switch has to be there"));
+    }
+
     private static Dwelling Hall(DeviceBox described)
     {
         DwellingBuilder house = new DwellingBuilder("hall").Add(new Storey("first"));
