@@ -48,7 +48,7 @@ public sealed class EdgeToAskTests
         house = house.WithBox(new PlacedBox(OneBox.WallAddress, house.PlacedBoxes().Single().Box.WithId("other").WithAt(CaseFile.Inches("24")).WithHeight(BoxHeight.Parse("56 in to top above subfloor"))));
         MendedDwelling mended = Evaluator.Evaluate(house).Mend();
         Assert.Equal(["other"], mended.Boxes.Select(box => box.After.Box.Id));
-        Assert.Equal(house.PlacedBoxes().First().Box, mended.Dwelling.PlacedBoxes().First().Box);
+        Assert.Equal(house.PlacedBoxes()[0].Box, mended.Dwelling.PlacedBoxes()[0].Box);
     }
 
     private static Dwelling House(string purpose, string height) => new OneBox

@@ -1,4 +1,3 @@
-using System;
 using System.Linq;
 using BoxHeights.Tests.Cases;
 using Xunit;

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using BoxHeights.Rules;
 using BoxHeights.Tests.Cases;
 using Xunit;
 
