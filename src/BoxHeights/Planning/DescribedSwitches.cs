@@ -5,16 +5,13 @@ namespace BoxHeights;
 /// <summary>What the described switches of a room are to the plan of its others.</summary>
 internal sealed class DescribedSwitches(RoughInDraft draft, Rules.SwitchesAtEntrances habit)
 {
+    // Of all rooms: looked through for each.
+    private readonly List<DeviceBox> controlling = Controlling(draft);
+
     /// <summary>What is said to switch a room's lights stays as it is: another place is planned only where it is one switch that comes in pairs, as its mate.</summary>
     public void Heed(Room room, SwitchedGroup lights, List<SwitchStation> own)
     {
-        List<DeviceBox> switches = [];
-        for (int box = 0; !draft.IsPlanned(box) && box < draft.State.Boxes.Count; box++)
-        {
-            DeviceBox source = draft.State.Boxes[box].Source;
-            switches.AddRange(source.Controls.Exists(lights.Boxes.Contains) ? [source] : []);
-        }
-
+        List<DeviceBox> switches = controlling.FindAll(one => one.Controls.Exists(lights.Boxes.Contains));
         if (switches.Count > 0 && lights.Boxes.Exists(light => !switches.Exists(one => one.Controls.Contains(light))))
         {
             // Those that are said to be switched don't go on with the rest, which nothing that is there switches.
@@ -45,6 +42,20 @@ internal sealed class DescribedSwitches(RoughInDraft draft, Rules.SwitchesAtEntr
             station.Leave(lights);
             draft.Note(room.Id + ": " + string.Join(", ", switches.ConvertAll(one => one.Id)) + (switches.Count == 1 ? " switches" : " switch") + " its lights, as described, so that no other place is planned " + station.Where);
         }
+    }
+
+    private static List<DeviceBox> Controlling(RoughInDraft draft)
+    {
+        List<DeviceBox> found = [];
+        for (int box = 0; !draft.IsPlanned(box) && box < draft.State.Boxes.Count; box++)
+        {
+            if (draft.State.Boxes[box].Source is { Controls.Count: > 0 } source)
+            {
+                found.Add(source);
+            }
+        }
+
+        return found;
     }
 
     /// <summary>A switch of which nothing is said but where it is counts as one of several places: that it has to be of those that come in pairs isn't seen in the plan.</summary>

@@ -54,7 +54,8 @@ internal sealed partial class RoughInDraft
     /// <summary>Whether a box's mate is planned too: what those control, and by which devices, is settled for all of them together.</summary>
     private bool IsSettledLater(DeviceBox lacking)
     {
-        for (int box = described; box < State.Boxes.Count; box++)
+        // Mostly nothing is said of what one controls, and a plan has thousands.
+        for (int box = described; lacking.Controls.Count > 0 && box < State.Boxes.Count; box++)
         {
             if (lacking.Controls.Exists(State.Boxes[box].Source.Controls.Contains))
             {
