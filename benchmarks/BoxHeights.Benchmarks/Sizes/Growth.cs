@@ -30,9 +30,12 @@ internal static class Growth
         Console.WriteLine("| kind | " + string.Join(" | ", Works.Select(work => work.Name)) + " |\n|---|" + string.Concat(Works.Select(_ => "---|")));
         foreach ((string name, Func<int, Dwelling> make) in GrowthKinds.All)
         {
-            Console.WriteLine("| " + name + " | " + string.Join(" | ", Works.Select(work => Cell(make, house => work.Do(evaluator, house)))) + " |");
+            Console.WriteLine("| " + name + " | " + string.Join(" | ", Works.Select(work => Cell(make, house => IsTaken(evaluator, house), house => work.Do(evaluator, house)))) + " |");
         }
     }
+
+    /// <summary>Whether a dwelling isn't past a cap: turning one away is cheap, and says nothing of how work grows.</summary>
+    private static bool IsTaken(LayoutEvaluator evaluator, Dwelling house) => !evaluator.Evaluate(house).Findings.Any(finding => finding.Fault is { Kind: LayoutFaultKind.BeyondMeasure });
 
     private static void OpenAndMove(LayoutEvaluator evaluator, Dwelling house)
     {
@@ -56,13 +59,18 @@ internal static class Growth
     }
 
     /// <summary>Exponents of time and bytes, and the largest size with its milliseconds.</summary>
-    private static string Cell(Func<int, Dwelling> make, Action<Dwelling> work)
+    private static string Cell(Func<int, Dwelling> make, Predicate<Dwelling> isTaken, Action<Dwelling> work)
     {
         List<(double Size, double Ms, double Bytes)> measured = [];
         work(make(Sizes[0]));
         foreach (int size in Sizes)
         {
             Dwelling house = make(size);
+            if (!isTaken(house))
+            {
+                break;
+            }
+
             (double ms, double bytes) = Best(() => work(house));
             measured.Add((size, ms, bytes));
             if (ms * 4 > LongestMs)
