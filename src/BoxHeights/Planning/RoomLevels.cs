@@ -30,28 +30,50 @@ internal sealed class RoomLevels
             }
         }
 
-        List<Finding> found = [];
-        state.CollectInto(found);
+        Dictionary<int, List<Finding>>? found = null;
         foreach (KeyValuePair<(ResolvedSpace, BoxPurpose), List<int>> boxes in alike)
         {
             List<int> all = boxes.Value.FindAll(box => !state.Boxes[box].IsExisting);
             if (all.Count >= FewestAlike && state.HeightOf(all[0]) is { Edge: not null } height && all.TrueForAll(box => state.HeightOf(box) == height))
             {
                 shared.Add(boxes.Key, height);
-                if (all.Count == boxes.Value.Count && IsWanted(found.FindAll(finding => finding.Limit is null && all.Contains(finding.Box))))
+                if (all.Count == boxes.Value.Count && IsWanted(FoundOf(all)))
                 {
                     heights.Add(boxes.Key, height);
                 }
             }
         }
 
+        HashSet<(string Storey, BoxPurpose Purpose)> seen = [];
         foreach (KeyValuePair<(ResolvedSpace Room, BoxPurpose Purpose), BoxHeight> own in heights)
         {
             (string storey, BoxPurpose purpose) = (own.Key.Room.StoreyId, own.Key.Purpose);
-            if (RoomsIn(storey, purpose).Count >= FewestAlike && state.Boxes.TrueForAll(box => box.Source.Purpose != purpose || box.Surface.Space.StoreyId != storey || box.Source.Height == own.Value))
+            if (seen.Add((storey, purpose)) && RoomsIn(storey, purpose).Count >= FewestAlike && state.Boxes.TrueForAll(box => box.Source.Purpose != purpose || box.Surface.Space.StoreyId != storey || box.Source.Height == own.Value))
             {
                 ofStoreys[(storey, purpose)] = own.Value;
             }
+        }
+
+        // By boxes, once somebody asks: mostly there is no such room.
+        List<Finding> FoundOf(List<int> boxes)
+        {
+            if (found is null)
+            {
+                found = [];
+                List<Finding> every = [];
+                state.CollectInto(every);
+                foreach (Finding finding in every)
+                {
+                    if (finding.Limit is null && finding.Box >= 0)
+                    {
+                        found.ListOf(finding.Box).Add(finding);
+                    }
+                }
+            }
+
+            List<Finding> some = [];
+            boxes.ForEach(box => some.AddRange(found.TryGetValue(box, out List<Finding>? its) ? its : []));
+            return some;
         }
     }
 
