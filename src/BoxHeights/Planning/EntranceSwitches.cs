@@ -7,6 +7,7 @@ namespace BoxHeights;
 internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances habit)
 {
     private readonly WaysIn ways = new(draft.Doors, habit);
+    private readonly Dictionary<string, (RoomOpening Entrance, SwitchSide Side)> usualSides = new(System.StringComparer.Ordinal);
 
     /// <summary>The switches of a room, with its lights: none where what is described keeps them from being planned.</summary>
     /// <param name="room">The room.</param>
@@ -32,7 +33,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
         {
             if (!isCloset)
             {
-                found.Add(new(entrance, entrance.IsOpenSide ? "where its side " + entrance.Wall.Id + " is open" : "at the entrance " + entrance.Opening.Id, GangsNear(entrance, habit.Box, out _) > 0));
+                found.Add(new(entrance, entrance.IsOpenSide ? "where its side " + entrance.Wall.Id + " is open" : "at the entrance " + entrance.Opening.Id, GangsNear(entrance, out _) > 0));
             }
             else if (draft.Doors.OtherSide(entrance) is { } beyond && !SwitchSide.IsSetOutside(beyond.Room.Kind))
             {
@@ -93,10 +94,10 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     /// <summary>One switch beside a closet's door may be the room's own: then the closet lacks a second.</summary>
     private bool IsThereOutside(RoomOpening door)
     {
-        int gangs = GangsNear(door, habit.Box, out HashSet<int> near);
+        int gangs = GangsNear(door, out HashSet<int> near);
         foreach (RoomOpening entrance in ways.To(door.Room))
         {
-            GangsNear(entrance, habit.Box, out HashSet<int> own);
+            GangsNear(entrance, out HashSet<int> own);
             if (near.Overlaps(own))
             {
                 gangs--;
@@ -110,7 +111,7 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     /// <summary>As few of a room's ways in as have a switch within reach of each: two that are side by side share one, which goes where it serves more of them.</summary>
     private List<RoomOpening> ServingAll(List<RoomOpening> entrances)
     {
-        List<SwitchSide> sides = entrances.ConvertAll(entrance => SideOf(entrance, habit.Box));
+        List<SwitchSide> sides = entrances.ConvertAll(UsualSideOf);
         List<HashSet<int>> servedFrom = sides.ConvertAll(side => Served(side, sides, entrances));
         List<int> kept = [];
         for (int i = 0; i < entrances.Count; i++)
@@ -168,11 +169,11 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
     }
 
     /// <summary>How many devices the switches that were described near an entrance hold, and which boxes these are.</summary>
-    private int GangsNear(RoomOpening entrance, DeviceBox box, out HashSet<int> near)
+    private int GangsNear(RoomOpening entrance, out HashSet<int> near)
     {
         near = [];
         int gangs = 0;
-        SwitchSide side = SideOf(entrance, box);
+        SwitchSide side = UsualSideOf(entrance);
         foreach (Wall wall in entrance.Room.Walls)
         {
             foreach (int there in SwitchesOn(SurfaceAddress.Of(entrance.Room.Id, wall.Id)))
@@ -244,6 +245,20 @@ internal sealed class EntranceSwitches(RoughInDraft draft, SwitchesAtEntrances h
                 yield return box;
             }
         }
+    }
+
+    /// <summary>The side for the usual box: asked of an entrance by itself, and beside others.</summary>
+    private SwitchSide UsualSideOf(RoomOpening entrance)
+    {
+        string address = SurfaceAddress.Of(entrance.Address, entrance.Opening.Id);
+
+        // Two may go by one id: a fault, which a plan goes on with.
+        if (!usualSides.TryGetValue(address, out (RoomOpening Entrance, SwitchSide Side) known) || known.Entrance != entrance)
+        {
+            usualSides[address] = known = (entrance, SideOf(entrance, habit.Box));
+        }
+
+        return known.Side;
     }
 
     private SwitchSide SideOf(RoomOpening entrance, DeviceBox box) =>
