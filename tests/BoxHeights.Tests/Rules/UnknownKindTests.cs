@@ -127,6 +127,34 @@ public sealed class UnknownKindTests
         Assert.DoesNotContain((one with { Options = EvaluatorOptions.Default.WithOwnKinds(new[] { kind }) }).At(BoxHeight.Parse("16 in to top above subfloor")).Evaluate().Findings, one => one.Fault is not null);
     }
 
+    // Evaluators of one set share what it is compiled to, and none the kinds that another was told of; made once, they judge again without making all names anew.
+    [Fact]
+    public void OwnKinds_OfEvaluatorsThatShareASet_AreEachItsOwn()
+    {
+        RuleSet rules = RuleSets.UnitedStatesOutlets(NecEdition.Nec2023);
+        string[] kinds = [.. Enumerable.Range(0, 6).Select(i => "sauna-" + i)];
+        LayoutEvaluator[] evaluators = [.. kinds.Select(kind => new LayoutEvaluator(rules, EvaluatorOptions.Default.WithOwnKinds(new[] { kind })))];
+        Dwelling[] houses = [.. kinds.Select(kind => new OneBox { Room = room => room.WithKind(new RoomKind(kind)) }.At(BoxHeight.Parse("16 in to top above subfloor")).Build())];
+        for (int round = 0; round < 2; round++)
+        {
+            for (int i = 0; i < kinds.Length; i++)
+            {
+                Assert.Equal(kinds.Select((_, house) => house != i), houses.Select(house => evaluators[i].Evaluate(house).Findings.Exists(finding => finding.Fault?.Kind is LayoutFaultKind.UnknownKind or LayoutFaultKind.MisspelledKind)));
+            }
+        }
+
+        long alone = Allocated(() => evaluators[0].Evaluate(houses[0]));
+        Assert.InRange(Allocated(() => evaluators.Zip(houses, (evaluator, house) => evaluator.Evaluate(house)).ToList()), 0, 2 * evaluators.Length * alone);
+
+        static long Allocated(Action work)
+        {
+            work();
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            work();
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+    }
+
     // A covering along the floor that nobody knows may break a wall space or not: a heater does in one way and a rug in none.
     [Theory]
     [InlineData("baseboard-heater")]

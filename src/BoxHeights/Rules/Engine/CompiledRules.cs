@@ -5,8 +5,11 @@ namespace BoxHeights.Rules;
 /// <summary>A rule set by families, each in the order of ids.</summary>
 internal sealed class CompiledRules
 {
+    // So many catalogs and lists of a caller's own kinds are kept apart: a set is shared by all evaluators that are made for it.
+    private const int MostKinds = 8;
+
     private readonly List<HabitRule> habits = [];
-    private volatile KnownKinds? kinds;
+    private volatile KnownKinds[] kinds = [];
 
     public CompiledRules(RuleSet rules)
     {
@@ -104,11 +107,23 @@ internal sealed class CompiledRules
         }
     }
 
-    /// <summary>Every name of a kind that is known with a catalog; those of the last one are kept, since evaluators of a set mostly share it.</summary>
+    /// <summary>Every name of a kind that is known with a catalog; those of the last few are kept.</summary>
     public KnownKinds KindsWith(PartsCatalog catalog, Items<string> own)
     {
-        KnownKinds? known = kinds;
-        return known is not null && ReferenceEquals(known.Catalog, catalog) && known.Own == own ? known : kinds = new(Set, catalog, own);
+        KnownKinds[] kept = kinds;
+        foreach (KnownKinds known in kept)
+        {
+            if (ReferenceEquals(known.Catalog, catalog) && known.Own == own)
+            {
+                return known;
+            }
+        }
+
+        KnownKinds made = new(Set, catalog, own);
+        List<KnownKinds> all = [made, .. kept];
+        all.RemoveRange(System.Math.Min(all.Count, MostKinds), System.Math.Max(0, all.Count - MostKinds));
+        kinds = all.ToArray();
+        return made;
     }
 
     public PlacementRule[] Placement { get; }
